@@ -1,0 +1,88 @@
+/**
+ * Errors meant for the person who runs a study: where, what was expected, what was found, what to
+ * do.
+ *
+ * @module
+ */
+
+/** Where in a file something went wrong; lines and columns count from 1. */
+export interface FileLocation {
+  /** path as the user gave it */
+  readonly file: string;
+  /** line in the file, from 1 */
+  readonly line?: number | undefined;
+  /** column in the line (text files) from 1, or the name of a table column */
+  readonly column?: number | string | undefined;
+}
+
+/** `file:line:column` with the parts that are known. */
+export function describeLocation(location: FileLocation): string {
+  const line = location.line === undefined ? "" : `:${location.line}`;
+  const column = location.column === undefined
+    ? ""
+    : typeof location.column === "number"
+    ? `:${location.column}`
+    : ` (column "${location.column}")`;
+  return `${location.file}${line}${column}`;
+}
+
+/** Bad input or wrong use: the command ends with exit status 2. */
+export class InputError extends Error {
+  override name = "InputError";
+  /** Where the fault stands, where that is known. */
+  readonly location: FileLocation | undefined;
+  constructor(message: string, location?: FileLocation) {
+    super(location === undefined ? message : `${describeLocation(location)}: ${message}`);
+    this.location = location;
+  }
+}
+
+/** Several input faults found in one pass; shown one a line. */
+export class InputErrors extends InputError {
+  override name = "InputErrors";
+  /** every fault found, in file order */
+  readonly faults: readonly InputError[];
+  constructor(faults: readonly InputError[]) {
+    super(faults.map((fault) => fault.message).join("\n"));
+    this.faults = faults;
+  }
+}
+
+/** A quantity lies outside the range in which a model means anything. */
+export class OutOfRangeError extends RangeError {
+  override name = "OutOfRangeError";
+  /** name of the quantity */
+  readonly quantity: string;
+  /** the value that was refused */
+  readonly value: number;
+  constructor(quantity: string, value: number, low: number, high: number, unit: string) {
+    super(`Cannot use ${quantity} as it must lie in ${low} to ${high} ${unit}: value is ${value}`);
+    this.quantity = quantity;
+    this.value = value;
+  }
+}
+
+/** An iteration gave up: the study cannot be computed (exit status 1). */
+export class NotConvergedError extends Error {
+  override name = "NotConvergedError";
+  /** iterations done */
+  readonly iterations: number;
+  /** last residual, in the unit of the sought quantity */
+  readonly residual: number;
+  constructor(what: string, iterations: number, residual: number) {
+    super(`Cannot find ${what}: after ${iterations} iterations the residual is still ${residual}`);
+    this.iterations = iterations;
+    this.residual = residual;
+  }
+}
+
+/** Throws {@link OutOfRangeError} unless `low <= value <= high`; NaN is refused too. */
+export function requireInRange(
+  quantity: string,
+  value: number,
+  low: number,
+  high: number,
+  unit: string,
+): void {
+  if (!(value >= low && value <= high)) throw new OutOfRangeError(quantity, value, low, high, unit);
+}

@@ -1,0 +1,4 @@
+/** Errors, notices and constants that every chapter uses. @module */
+export * from "./constants.ts";
+export * from "./errors.ts";
+export * from "./notices.ts";

@@ -1,0 +1,97 @@
+/** What the climate chapter takes and gives. @module */
+import type { Notice } from "../basics/mod.ts";
+
+/** A spot on the earth. */
+export interface Place {
+  readonly name: string;
+  /** degrees, north positive, -66 to 66 */
+  readonly latitude: number;
+  /** degrees, east positive */
+  readonly longitude: number;
+  /** m above sea level */
+  readonly elevation: number;
+  /** hours east of UTC of local standard time */
+  readonly timeZone: number;
+}
+
+/**
+ * One year of hourly weather. Every series has 8760 entries; entry i covers the hour that starts
+ * i hours after 1 January 00:00 local standard time. Radiation is the mean over that hour.
+ */
+export interface ClimateYear {
+  readonly place: Place;
+  /** file or generator the year came from, for the report */
+  readonly source: string;
+  /** layout the file was recognised as: "TMY3", "NSRDB", "PVGIS", "columns", "normals" */
+  readonly layout: string;
+  /** dry-bulb temperature, degC */
+  readonly dryBulb: Float64Array;
+  /** relative humidity over water, 0 to 1 */
+  readonly relativeHumidity: Float64Array;
+  /** global radiation on the horizontal, W/m² */
+  readonly globalHorizontal: Float64Array;
+  /** direct radiation normal to the sun, W/m² */
+  readonly directNormal: Float64Array;
+  /** diffuse radiation on the horizontal, W/m² */
+  readonly diffuseHorizontal: Float64Array;
+  /** wind speed, m/s */
+  readonly windSpeed: Float64Array;
+  /** station pressure, Pa */
+  readonly pressure: Float64Array;
+  /** long-wave radiation from the sky, W/m²; null where the file has none (then modelled) */
+  readonly skyLongwave: Float64Array | null;
+  /** hours after the start of entry i at which the file's instantaneous values stand; 0.5 for means */
+  readonly notices: readonly Notice[];
+}
+
+/** One month of the summary. */
+export interface MonthSummary {
+  /** 1 to 12 */
+  readonly month: number;
+  /** degC */
+  readonly meanTemperature: number;
+  readonly minTemperature: number;
+  readonly maxTemperature: number;
+  /** kWh/m² in the month */
+  readonly globalRadiation: number;
+  /** diffuse part of the global radiation, 0 to 1 */
+  readonly diffuseShare: number;
+  /** 0 to 1 */
+  readonly meanRelativeHumidity: number;
+  /** m/s */
+  readonly meanWindSpeed: number;
+  /** K d below 18 degC (daily means) */
+  readonly heatingDegreeDays18: number;
+}
+
+/** A run of cold days with little sun. */
+export interface ColdSpell {
+  /** days */
+  readonly length: number;
+  /** first day of the spell, 0 to 364 */
+  readonly startDay: number;
+  /** degC */
+  readonly meanTemperature: number;
+  readonly minTemperature: number;
+  /** kWh/m² a day, mean over the spell */
+  readonly globalRadiation: number;
+}
+
+/** Result of the climate chapter. */
+export interface ClimateResult {
+  readonly months: readonly MonthSummary[];
+  /** degC, mean of all hours */
+  readonly meanTemperature: number;
+  /** degC, lowest hour */
+  readonly coldestHour: number;
+  /** degC, exceeded in 99.6 % of the hours */
+  readonly design99_6: number;
+  readonly design99: number;
+  /** K d, daily means below 18 degC */
+  readonly heatingDegreeDays18: number;
+  /** kWh/m² a year on the horizontal */
+  readonly globalRadiation: number;
+  /** worst spells of 1, 3, 7 and 14 days */
+  readonly coldSpells: readonly ColdSpell[];
+  readonly notices: readonly Notice[];
+}

@@ -1,0 +1,55 @@
+/** What the fan chapter takes and gives. @module */
+import type { Notice } from "../basics/mod.ts";
+
+/** `fan` section of the study file, in SI. */
+export interface FanInputs {
+  /** id in data/fans */
+  readonly fan: string;
+  readonly count: number;
+  /** speed over the rated speed, 0.2 to 1.2 */
+  readonly speed: number;
+  /** riser, screen, elbows outside the tube field: velocity heads at the riser's diameter */
+  readonly riserDiameter: number;
+  readonly riserLosses: number;
+  /** Pa of the filter or screen at the design flow, clean */
+  readonly filterPressure: number;
+  /** price is kept in worth; here only the wire-to-air data */
+  readonly note: string;
+}
+
+/** A fan curve at standard density, rated speed. */
+export interface FanCurve {
+  readonly id: string;
+  readonly name: string;
+  /** m³/s, rising */
+  readonly airFlow: readonly number[];
+  /** Pa, fan static pressure */
+  readonly staticPressure: readonly number[];
+  /** W electric */
+  readonly power: readonly number[];
+  /** m² of the outlet */
+  readonly outletArea: number;
+  readonly source: string;
+}
+
+/** Result of the fan chapter. */
+export interface FanResult {
+  /** m³/s of the whole field at the operating point */
+  readonly airFlow: number;
+  /** Pa, fan static pressure there */
+  readonly pressure: number;
+  /** W electric, all fans */
+  readonly power: number;
+  /** 0 to 1, static, wire to air */
+  readonly efficiency: number;
+  /** W/(m³/s) */
+  readonly specificPower: number;
+  /** system curve p = coefficient·flow^exponent, Pa and m³/s */
+  readonly systemCoefficient: number;
+  readonly systemExponent: number;
+  /** true where the point lies left of the curve's highest pressure */
+  readonly stalled: boolean;
+  /** kg/m³ used */
+  readonly density: number;
+  readonly notices: readonly Notice[];
+}

@@ -1,0 +1,42 @@
+/** What the headers chapter takes and gives. @module */
+import type { Notice } from "../basics/mod.ts";
+
+/** Where the air enters the supply header and leaves the return header. */
+export type HeaderLayout = "Z" | "U" | "centre";
+/** How the tube meets the header. */
+export type TubeInlet = "flush" | "protruding" | "rounded";
+
+/** `headers` section of the study file, in SI. */
+export interface HeadersInputs {
+  readonly layout: HeaderLayout;
+  /** inside, m */
+  readonly diameter: number;
+  readonly returnDiameter: number;
+  /** m, sand roughness, or Manning n for corrugated headers */
+  readonly roughness: number;
+  readonly manning: number | null;
+  readonly inlet: TubeInlet;
+  /** m that a protruding tube reaches into the header */
+  readonly insertion: number;
+  /** number of separate header pairs the tubes are split over (for instance one a layer) */
+  readonly groups: number;
+}
+
+/** Result of the headers chapter, at the design air flow. */
+export interface HeadersResult {
+  readonly diameter: number;
+  /** all tubes of a group over one header cross-section */
+  readonly areaRatio: number;
+  /** flow of each tube over the mean, in the order of TubesResult.positions */
+  readonly shares: Float64Array;
+  readonly flowMin: number;
+  readonly flowMax: number;
+  /** coefficient of variation of the shares */
+  readonly unevenness: number;
+  /** Pa from fan outlet to fan inlet: headers and tubes, exit head not counted */
+  readonly pressureDrop: number;
+  /** static pressure along supply and return header, Pa over the return outlet, by tube */
+  readonly supplyPressure: Float64Array;
+  readonly returnPressure: Float64Array;
+  readonly notices: readonly Notice[];
+}

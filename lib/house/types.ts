@@ -1,0 +1,199 @@
+/** What the house chapter takes and gives, and the contract between house and store. @module */
+import type { Notice } from "../basics/mod.ts";
+import type { Plane } from "../sun/types.ts";
+
+/** Shape of the house. */
+export type HouseShape = "gable" | "hoop" | "lean-to";
+
+/** Night curtain. */
+export interface CurtainInputs {
+  /** added resistance when closed, m² K/W */
+  readonly resistance: number;
+  /** share of the glazing it covers, 0 to 1 */
+  readonly coverage: number;
+  /** share of the closed area that leaks past the edges as if open, 0 to 1 */
+  readonly edgeLeak: number;
+  /** closes below this radiation on the horizontal, W/m² */
+  readonly closeBelow: number;
+}
+
+/** `house` section of the study file, in SI. */
+export interface HouseInputs {
+  readonly shape: HouseShape;
+  /** along the ridge, m */
+  readonly length: number;
+  /** across, m */
+  readonly width: number;
+  /** eave or knee height of the glazed long side, m */
+  readonly eaveHeight: number;
+  /** ridge height, m (back-wall height for a lean-to) */
+  readonly ridgeHeight: number;
+  /** azimuth the glazed long side faces, degrees clockwise from north */
+  readonly facing: number;
+  /** id in data/glazings */
+  readonly glazing: string;
+  /** north wall, knee wall and end walls: "glazed" or a U-value W/(m² K) */
+  readonly northWall: number | "glazed";
+  readonly kneeWallHeight: number;
+  readonly kneeWall: number;
+  readonly endWalls: number | "glazed";
+  /** north roof plane */
+  readonly northRoof: number | "glazed";
+  /** air changes per hour in calm air */
+  readonly leakage: number;
+  /** further air changes per hour for each m/s of wind */
+  readonly leakageWind: number;
+  readonly curtain: CurtainInputs | null;
+  /** resistance, m² K/W, and depth, m, of the insulation around the edge; 0 for none */
+  readonly edgeInsulation: number;
+  readonly edgeInsulationDepth: number;
+  /** water held in barrels, m³, and their surface, m² */
+  readonly waterVolume: number;
+  readonly waterSurface: number;
+  /** id in data/crops */
+  readonly crop: string;
+  /** leaf area over floor area, 0 to 5 */
+  readonly leafArea: number;
+  /** degC */
+  readonly heatSetPoint: number;
+  readonly ventSetPoint: number;
+  /** air changes per hour with the vents fully open */
+  readonly ventCapacity: number;
+  /** relative humidity above which the house is purged, 0 to 1 */
+  readonly purgeHumidity: number;
+  /** W; 0 means free running */
+  readonly heaterPower: number;
+}
+
+/** One surface of the skin. */
+export interface SkinPart {
+  readonly name: string;
+  readonly kind: "glazed" | "opaque";
+  /** m² */
+  readonly area: number;
+  readonly plane: Plane;
+  /** W/(m² K), curtain open */
+  readonly transmittanceHeat: number;
+}
+
+/** Geometry worked out from the inputs. */
+export interface HouseGeometry {
+  readonly parts: readonly SkinPart[];
+  readonly floorArea: number;
+  readonly volume: number;
+  readonly perimeter: number;
+}
+
+/**
+ * State of the house between steps. The floor soil is not in it: it belongs to whoever owns the
+ * soil (the house chapter's own column, or the store's slices).
+ */
+export interface HouseState {
+  /** degC */
+  airTemperature: number;
+  /** kg/kg */
+  humidityRatio: number;
+  /** degC of water barrels and other mass */
+  massTemperature: number;
+  /** W/m² K-free helper state a model may add, e.g. vents open 0..1 */
+  ventOpening: number;
+}
+
+/**
+ * What the owner of soil and tubes tells the house for one step of `stepSeconds`.
+ *
+ * Floor: heat into the soil q = floorConductance·(floorDriving − floorTemperature), W, where
+ * floorDriving is the air-side driving temperature of the floor surface (film coefficient
+ * `HouseModel.floorFilm`, convection + radiation) and floorTemperature the temperature the soil
+ * would show without this step's flux: both already hold the soil's implicit response.
+ *
+ * Tubes: sensible heat to the house air = storeHeat + storeSlope·(airTemperature − storeReference),
+ * W, positive warms the house, storeSlope ≤ 0; storeVapour is water vapour to the house, kg/s.
+ */
+export interface HouseBoundary {
+  readonly floorConductance: number;
+  readonly floorTemperature: number;
+  readonly storeHeat: number;
+  readonly storeSlope: number;
+  readonly storeReference: number;
+  readonly storeVapour: number;
+}
+
+/** Heat flows of one step, W, mean over the step; positive warms the house air or surfaces. */
+export interface HouseFlows {
+  /** solar absorbed inside, all surfaces */
+  solar: number;
+  /** through glazing, incl. sky radiation and curtain */
+  glazing: number;
+  opaque: number;
+  edge: number;
+  leakage: number;
+  vent: number;
+  heater: number;
+  /** into the floor soil (negative when the floor warms the house) */
+  floor: number;
+  /** sensible from the tubes */
+  store: number;
+  /** sensible turned into vapour by crop and floor (negative) */
+  evaporation: number;
+  /** from the mass to the house */
+  mass: number;
+  /** stored in the air */
+  air: number;
+  /** kg/s: crop and soil evaporation, condensation on the cover, carried out by leakage and vents */
+  evaporated: number;
+  condensed: number;
+  ventedVapour: number;
+}
+
+/** Outcome of one step. */
+export interface HouseStep {
+  readonly state: HouseState;
+  readonly flows: HouseFlows;
+  /** driving temperature of the floor surface used with floorConductance, degC */
+  readonly floorDriving: number;
+}
+
+/** Everything that is constant, and hourly arrays worked out once. Plain data. */
+export interface HouseModel {
+  readonly inputs: HouseInputs;
+  readonly geometry: HouseGeometry;
+  /** W/(m² K), constant film of the floor surface towards air and surroundings */
+  readonly floorFilm: number;
+  /** hourly solar absorbed by floor, crop, mass and air, W */
+  readonly solarFloor: Float64Array;
+  readonly solarCrop: Float64Array;
+  readonly solarMass: Float64Array;
+  readonly solarAir: Float64Array;
+}
+
+/** Hourly year of the house, 8760 each. */
+export interface HouseYear {
+  readonly airTemperature: Float64Array;
+  readonly relativeHumidity: Float64Array;
+  /** W */
+  readonly heater: Float64Array;
+  readonly solar: Float64Array;
+  readonly vent: Float64Array;
+}
+
+/** Result of the house chapter. */
+export interface HouseResult {
+  readonly geometry: HouseGeometry;
+  /** W/K by part: steady, night, curtain as the inputs say */
+  readonly lossParts: readonly { readonly name: string; readonly conductance: number }[];
+  /** W/K, sum of the parts */
+  readonly lossCoefficient: number;
+  /** W at the 99.6 % design hour and the heating set point */
+  readonly peakHeatLoss: number;
+  /** kWh a year to hold the heating set point, unlimited heater */
+  readonly heatDemand: number;
+  /** degC, free running, no store */
+  readonly coldestHourNoStore: number;
+  readonly hoursBelowFreezingNoStore: number;
+  /** hour index of the first hour below 0 degC after 1 July, null where it never freezes */
+  readonly firstFreezeNoStore: number | null;
+  /** free running without a store */
+  readonly freeRunning: HouseYear;
+  readonly notices: readonly Notice[];
+}

@@ -1,0 +1,71 @@
+/** What the tubes chapter takes and gives. @module */
+import type { Notice } from "../basics/mod.ts";
+
+/** `tubes` section of the study file, in SI. */
+export interface TubesInputs {
+  /** id in data/tubes */
+  readonly tube: string;
+  readonly count: number;
+  /** m between the headers, one tube */
+  readonly length: number;
+  /** centre to centre, m */
+  readonly spacing: number;
+  readonly layers: number;
+  /** m between layers */
+  readonly layerSpacing: number;
+  /** m from the floor surface to the centre of the upper layer */
+  readonly depth: number;
+  /** design air flow of the whole field, m³/s */
+  readonly airFlow: number;
+  /** fall along the tube, m/m */
+  readonly slope: number;
+  /** the tubes run along or across the house */
+  readonly direction: "along" | "across";
+  /** further loss of one tube in velocity heads (elbows, screens), besides inlet and exit */
+  readonly extraLosses: number;
+}
+
+/** A row of data/tubes. */
+export interface TubeProduct {
+  readonly id: string;
+  readonly name: string;
+  /** m */
+  readonly insideDiameter: number;
+  readonly outsideDiameter: number;
+  readonly wall: "corrugated" | "smooth";
+  /** Manning n for corrugated, null for smooth */
+  readonly manning: number | null;
+  /** m, sand roughness for smooth, null for corrugated */
+  readonly roughness: number | null;
+  readonly perforated: boolean;
+  readonly source: string;
+}
+
+/** Result of the tubes chapter, at the design air flow. */
+export interface TubesResult {
+  readonly product: TubeProduct;
+  readonly count: number;
+  readonly length: number;
+  readonly totalLength: number;
+  /** inside, m */
+  readonly diameter: number;
+  /** centre of each tube: across the field (x, m from the field's middle) and depth (m), layer by layer */
+  readonly positions: readonly { readonly x: number; readonly depth: number }[];
+  /** m/s */
+  readonly airSpeed: number;
+  /** m³/s */
+  readonly flowPerTube: number;
+  readonly reynolds: number;
+  /** Darcy */
+  readonly frictionFactor: number;
+  /** Pa of one tube from header to header, incl. inlet and exit */
+  readonly pressureDrop: number;
+  /** velocity heads of the same loss */
+  readonly lossCoefficient: number;
+  /** W/(m² K) inside film, dry */
+  readonly filmCoefficient: number;
+  readonly transferUnits: number;
+  /** 0 to 1, wall at constant temperature, dry */
+  readonly effectiveness: number;
+  readonly notices: readonly Notice[];
+}
