@@ -1,0 +1,22 @@
+/** Moist air and air properties. @module */
+export {
+  airDensity,
+  dewPoint,
+  DRY_AIR_HEAT_CAPACITY,
+  humidityRatio,
+  humidityRatioFromRelativeHumidity,
+  LATENT_HEAT,
+  moistEnthalpy,
+  moistVolume,
+  MOLAR_MASS_RATIO,
+  relativeHumidityFromDewPoint,
+  relativeHumidityFromRatio,
+  saturationHumidityRatio,
+  saturationPressure,
+  saturationPressureOverWater,
+  standardPressure,
+  VAPOUR_HEAT_CAPACITY,
+  vapourPressure,
+} from "./moist_air.ts";
+export { airProperties } from "./properties.ts";
+export type { AirProperties } from "./properties.ts";
