@@ -47,6 +47,8 @@ export interface HouseInputs {
   /** resistance, m² K/W, and depth, m, of the insulation around the edge; 0 for none */
   readonly edgeInsulation: number;
   readonly edgeInsulationDepth: number;
+  /** underside of the wall's footing below the floor surface, m; 0 where posts stand free */
+  readonly footingDepth: number;
   /** water held in barrels, m³, and their surface, m² */
   readonly waterVolume: number;
   readonly waterSurface: number;
