@@ -1,0 +1,11 @@
+/** Quantities as text with units, in and out. @module */
+export { type Kind, kindOf, type KindOfQuantity, KINDS } from "./kinds.ts";
+export {
+  formatBoth,
+  formatQuantity,
+  inSystem,
+  parseQuantity,
+  QuantityError,
+  unitLabel,
+  type UnitSystem,
+} from "./quantity.ts";

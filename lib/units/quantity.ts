@@ -1,0 +1,142 @@
+/** Quantities written as text with their unit. @module */
+import { type Kind, kindOf, type KindOfQuantity } from "./kinds.ts";
+import { spellUnit, withUnit } from "./unit_library.ts";
+
+/** System of units for tables. */
+export type UnitSystem = "SI" | "US";
+
+/** A text is not a quantity of the kind that is wanted. */
+export class QuantityError extends SyntaxError {
+  /** shown in front of the message */
+  override name = "QuantityError";
+}
+
+const SHAPE = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/s;
+
+function expected(kind: KindOfQuantity, found: string, hint = ""): QuantityError {
+  const [first, second] = kind.examples;
+  return new QuantityError(
+    `expected ${kind.phrase} such as ${first} or ${second}; found ${found}${hint}`,
+  );
+}
+
+/** Size and zero of a linear unit, in the inside unit: inside = offset + slope·value. */
+function toInside(value: number, from: string, to: string, difference: boolean): number {
+  const convert = (amount: number) => withUnit(amount, from).toNumber(to);
+  return difference ? value * (convert(1) - convert(0)) : convert(value);
+}
+
+function parsePlain(value: number, unit: string, kind: KindOfQuantity, found: string): number {
+  if (unit === "") return value;
+  if (unit === "%" && kind.examples[0].endsWith("%")) return value / 100;
+  throw expected(kind, found);
+}
+
+/**
+ * Reads a quantity such as `26 m`, `85 ft`, `0.5 1/h`, `30 %` or `-3 degC`.
+ *
+ * Temperatures come out in degC, differences in K (so 9 degF is 5 K), angles in degrees, air changes
+ * per hour, energy in kWh, everything else in SI base units.
+ *
+ * @example
+ * ```ts
+ * import { assertAlmostEquals, assertEquals } from "@std/assert";
+ * import { parseQuantity } from "./quantity.ts";
+ *
+ * assertAlmostEquals(parseQuantity("85 ft", "length"), 25.908, 1e-12);
+ * assertAlmostEquals(parseQuantity("9 degF", "temperatureDifference"), 5, 1e-12);
+ * assertEquals(parseQuantity("30 %", "share"), 0.3);
+ * ```
+ *
+ * @param text what the user wrote; a bare number is taken only for plain numbers and shares
+ * @param kind what it must be
+ * @returns value in the inside unit of that kind
+ * @throws {QuantityError} where the unit is missing, unknown or of another kind
+ */
+export function parseQuantity(text: string | number, kind: Kind): number {
+  const wanted = kindOf(kind);
+  const found = String(text).trim();
+  const parts = SHAPE.exec(found);
+  if (parts === null) {
+    throw expected(wanted, found === "" ? "nothing" : `"${found}"`);
+  }
+  if (/^[+-]?\d+,\d/.test(found)) {
+    throw expected(
+      wanted,
+      found,
+      " (write the decimal mark as a point, and no mark for thousands)",
+    );
+  }
+  const value = Number(parts[1]);
+  const unit = parts[2]!.trim();
+  if (!Number.isFinite(value)) throw expected(wanted, found);
+  if (wanted.si === "") return parsePlain(value, unit, wanted, found);
+  if (unit === "") throw expected(wanted, `${found} without a unit`);
+  const spelled = spellUnit(unit);
+  try {
+    withUnit(1, spelled);
+  } catch {
+    throw expected(wanted, found, ` (the unit "${unit}" is not known)`);
+  }
+  try {
+    return toInside(value, spelled, wanted.si, wanted.difference === true);
+  } catch {
+    throw expected(wanted, found);
+  }
+}
+
+/** Value in the unit of a system, from the inside unit. */
+export function inSystem(value: number, kind: Kind, system: UnitSystem): number {
+  const { si, us, difference } = kindOf(kind);
+  if (system === "SI" || si === us) return value;
+  return toInside(value, si, us, difference === true);
+}
+
+/** Unit of a kind as a reader writes it; "" for plain numbers. */
+export function unitLabel(kind: Kind, system: UnitSystem = "SI"): string {
+  return system === "SI" ? kindOf(kind).siLabel : kindOf(kind).usLabel;
+}
+
+/** Rounds to significant digits without exponent for the sizes that occur in a study. */
+function roundTo(value: number, digits: number): string {
+  if (value === 0) return "0";
+  const size = Math.abs(value);
+  if (size >= 1e7 || size < 1e-4) return value.toExponential(digits - 1);
+  return String(Number(value.toPrecision(Math.max(digits, Math.ceil(Math.log10(size))))));
+}
+
+/**
+ * Writes a quantity for a table, in SI or US units; `parseQuantity` reads it back.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ * import { formatQuantity } from "./quantity.ts";
+ *
+ * assertEquals(formatQuantity(25.908, "length", "US"), "85 ft");
+ * assertEquals(formatQuantity(0.3, "share"), "30 %");
+ * ```
+ *
+ * @param value in the inside unit
+ * @param kind what it is
+ * @param system units to write it in
+ * @param digits significant digits
+ */
+export function formatQuantity(
+  value: number,
+  kind: Kind,
+  system: UnitSystem = "SI",
+  digits = 4,
+): string {
+  if (kind === "share") return `${roundTo(value * 100, digits)} %`;
+  const label = unitLabel(kind, system);
+  const text = roundTo(inSystem(value, kind, system), digits);
+  return label === "" ? text : `${text} ${label}`;
+}
+
+/** Both systems side by side: `26 m (85.3 ft)`; one where they agree. */
+export function formatBoth(value: number, kind: Kind, digits = 4): string {
+  const si = formatQuantity(value, kind, "SI", digits);
+  const us = formatQuantity(value, kind, "US", digits);
+  return si === us ? si : `${si} (${us})`;
+}
