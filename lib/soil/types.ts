@@ -44,6 +44,8 @@ export interface SoilProperties {
   readonly conductivityRange: readonly [number, number];
   readonly porosity: number;
   readonly saturation: number;
+  /** K below 0 degC over which the soil water freezes */
+  readonly freezingRange: number;
 }
 
 /** Annual wave T(z,t) = mean − amplitude·exp(−z/d)·cos(ω(t − minimumDay) − z/d). */

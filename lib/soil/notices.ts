@@ -1,0 +1,85 @@
+/** What the reader of the soil chapter must be told. @module */
+import { notice } from "../basics/mod.ts";
+import type { Notice } from "../basics/mod.ts";
+import type { SoilInputs, SoilProperties } from "./types.ts";
+
+/** What the notices look at. */
+export interface SoilNoticeFacts {
+  readonly inputs: SoilInputs;
+  readonly properties: SoilProperties;
+  /** m */
+  readonly frostDepth: number;
+  /** m */
+  readonly tubeDepth: number;
+}
+
+function waterNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
+  const depth = inputs.waterTableDepth;
+  if (depth === null) {
+    return [notice(
+      "warning",
+      "soil",
+      "Depth of the water table is not known: ask neighbours and the well record, and look for " +
+        "mottling in the test pit. Groundwater that moves carries the stored heat away.",
+    )];
+  }
+  if (depth >= tubeDepth + 1) return [];
+  const where = depth <= tubeDepth ? "at or above the tubes" : "less than 1 m below the tubes";
+  return [notice(
+    "warning",
+    "soil",
+    `Water table at ${depth.toFixed(1)} m is ${where}: tubes may flood, and groundwater that ` +
+      "moves carries the stored heat away; neither is modelled. Drain the site, raise the tubes or drop the store.",
+  )];
+}
+
+function propertyNotices(inputs: SoilInputs, properties: SoilProperties): Notice[] {
+  const found: Notice[] = [];
+  if (inputs.measuredConductivity === null) {
+    const [low, high] = properties.conductivityRange;
+    found.push(notice(
+      "info",
+      "soil",
+      `Conductivity is an estimate: ${properties.conductivity.toFixed(2)} W/(m K), plausible ` +
+        `${low.toFixed(2)} to ${high.toFixed(2)}; a needle-probe reading (ASTM D5334) narrows it.`,
+    ));
+  }
+  if (inputs.texture === "peat") {
+    found.push(notice(
+      "warning",
+      "soil",
+      "Peat conducts badly, settles and burns: heat reaches few centimetres around the tubes. " +
+        "Replace it around the tubes or build elsewhere.",
+    ));
+  }
+  if (inputs.texture === "gravel") {
+    found.push(notice(
+      "warning",
+      "soil",
+      "Gravel lets air and water move through it: heat is carried off in ways conduction does not " +
+        "show, and its low moisture stores little. Use it for drainage below, native soil around the tubes.",
+    ));
+  }
+  return found;
+}
+
+/** Cautions and plausibility messages of the soil chapter. */
+export function soilNotices(facts: SoilNoticeFacts): Notice[] {
+  const { inputs, properties, frostDepth, tubeDepth } = facts;
+  const found = [...waterNotices(inputs, tubeDepth), ...propertyNotices(inputs, properties)];
+  if (frostDepth > tubeDepth) {
+    found.push(notice(
+      "warning",
+      "soil",
+      "Undisturbed ground freezes below the tubes: insulate the edge of the house down to the " +
+        "frost depth of the local code, and keep condensate drained.",
+    ));
+  }
+  found.push(notice(
+    "caution",
+    "soil",
+    "Before any test pit: have buried services located, and slope or shore every pit deeper than " +
+      "the local trench rule allows (often 1.2 to 1.5 m); nobody enters an unshored pit. The local building code's frost depth outranks the one computed here.",
+  ));
+  return found;
+}
