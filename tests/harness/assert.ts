@@ -8,17 +8,17 @@ import assertStrict from "node:assert/strict";
 
 /** Fails unless `condition` is truthy. */
 export function assert(condition: unknown, message?: string): asserts condition {
-  assertStrict.ok(condition, message);
+  assertStrict.ok(condition, message as string);
 }
 
 /** Fails unless both values are deeply and strictly equal. */
 export function assertEquals<T>(actual: T, expected: T, message?: string): void {
-  assertStrict.deepStrictEqual(actual, expected, message);
+  assertStrict.deepStrictEqual(actual, expected, message as string);
 }
 
 /** Fails if both values are deeply equal. */
 export function assertNotEquals<T>(actual: T, expected: T, message?: string): void {
-  assertStrict.notDeepStrictEqual(actual, expected, message);
+  assertStrict.notDeepStrictEqual(actual, expected, message as string);
 }
 
 /** Fails unless `actual` lies within `tolerance` (absolute, default 1e-7 relative) of `expected`. */
@@ -66,7 +66,7 @@ export function assertStringIncludes(actual: string, expected: string, message?:
 
 /** Fails unless `actual` matches `expected`. */
 export function assertMatch(actual: string, expected: RegExp, message?: string): void {
-  assertStrict.match(actual, expected, message);
+  assertStrict.match(actual, expected, message as string);
 }
 
 // deno-lint-ignore no-explicit-any
