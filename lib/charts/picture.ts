@@ -1,0 +1,106 @@
+/** Plots put together into one SVG picture. @module */
+import * as Plot from "@observablehq/plot";
+import { parseHTML } from "linkedom";
+import { escapeMarkup } from "./escape.ts";
+
+/** One entry of a legend. */
+export interface LegendEntry {
+  readonly label: string;
+  readonly colour: string;
+  /** "area" draws a swatch, "line" a stroke, "dash" a broken stroke; default "area" */
+  readonly sign?: "area" | "line" | "dash";
+}
+
+/** A finished picture. */
+export interface Picture {
+  /** SVG source with its namespace */
+  readonly svg: string;
+  /** px */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Width of every picture, px. */
+export const PICTURE_WIDTH = 760;
+const LEGEND_LINE = 20;
+// px a letter takes on average in the 12 px system font; the legend only needs a safe estimate
+const LETTER = 6.6;
+
+const { document } = parseHTML("<!DOCTYPE html><html><body></body></html>");
+
+const DEFAULTS: Plot.PlotOptions = {
+  width: PICTURE_WIDTH,
+  height: 300,
+  marginLeft: 62,
+  marginBottom: 44,
+  marginTop: 26,
+  marginRight: 24,
+};
+
+/** Draws one plot; what is not given takes the house defaults. */
+export function drawPlot(options: Plot.PlotOptions): Picture {
+  const plot = Plot.plot({
+    ...DEFAULTS,
+    ...options,
+    style: { background: "white", fontSize: "12px", ...(options.style as object | undefined) },
+    document: document as unknown as Document,
+  });
+  plot.querySelector("style")?.remove();
+  return {
+    svg: plot.outerHTML,
+    width: Number(plot.getAttribute("width")),
+    height: Number(plot.getAttribute("height")),
+  };
+}
+
+/** Sets plots below each other under one legend. */
+export function drawPicture(
+  plots: readonly Plot.PlotOptions[],
+  legend: readonly LegendEntry[] = [],
+): Picture {
+  const parts = plots.map(drawPlot);
+  const width = Math.max(...parts.map((part) => part.width));
+  const key = drawLegend(legend, width);
+  let height = key.height;
+  const placed = parts.map((part) => {
+    const svg = part.svg.replace("<svg ", `<svg x="0" y="${height}" `);
+    height += part.height;
+    return svg;
+  });
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" ` +
+    `viewBox="0 0 ${width} ${height}" font-family="system-ui, sans-serif" font-size="12">` +
+    `<style>text,tspan{white-space:pre}</style>` +
+    `<rect width="100%" height="100%" fill="white"/>${key.svg}${placed.join("")}</svg>`;
+  return { svg, width, height };
+}
+
+/** The legend as a group of signs and words, wrapped to the width. */
+function drawLegend(
+  entries: readonly LegendEntry[],
+  width: number,
+): { readonly svg: string; readonly height: number } {
+  if (entries.length === 0) return { svg: "", height: 0 };
+  let x = 12;
+  let y = 6;
+  const drawn = entries.map((entry) => {
+    const size = 28 + entry.label.length * LETTER + 14;
+    if (x + size > width && x > 12) {
+      x = 12;
+      y += LEGEND_LINE;
+    }
+    const svg = drawSign(entry, x, y) +
+      `<text x="${x + 26}" y="${y + 10}">${escapeMarkup(entry.label)}</text>`;
+    x += size;
+    return svg;
+  });
+  return { svg: `<g>${drawn.join("")}</g>`, height: y + LEGEND_LINE };
+}
+
+function drawSign(entry: LegendEntry, x: number, y: number): string {
+  if (entry.sign === "line" || entry.sign === "dash") {
+    const dash = entry.sign === "dash" ? ' stroke-dasharray="5 3"' : "";
+    return `<path d="M${x},${y + 6}h20" stroke="${entry.colour}" stroke-width="2.5"${dash}/>`;
+  }
+  return `<rect x="${x + 4}" y="${y}" width="14" height="12" fill="${entry.colour}" ` +
+    `stroke="#1a2134" stroke-width="0.5"/>`;
+}
