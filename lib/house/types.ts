@@ -15,6 +15,8 @@ export interface CurtainInputs {
   readonly edgeLeak: number;
   /** closes below this radiation on the horizontal, W/m² */
   readonly closeBelow: number;
+  /** and only while it is colder outside than this, degC; 5 K above the heating set point unless given */
+  readonly closeBelowOutside?: number;
 }
 
 /** `house` section of the study file, in SI. */
@@ -39,7 +41,7 @@ export interface HouseInputs {
   readonly endWalls: number | "glazed";
   /** north roof plane */
   readonly northRoof: number | "glazed";
-  /** air changes per hour in calm air */
+  /** air changes per hour in calm air with the house 20 K warmer than outside */
   readonly leakage: number;
   /** further air changes per hour for each m/s of wind */
   readonly leakageWind: number;
@@ -49,6 +51,10 @@ export interface HouseInputs {
   readonly edgeInsulationDepth: number;
   /** underside of the wall's footing below the floor surface, m; 0 where posts stand free */
   readonly footingDepth: number;
+  /** width, m, of a horizontal wing of the edge insulation, laid outward; 0 unless given */
+  readonly edgeInsulationWing?: number;
+  /** height of earth against the north wall, m; 0 unless given */
+  readonly northEarthHeight?: number;
   /** water held in barrels, m³, and their surface, m² */
   readonly waterVolume: number;
   readonly waterSurface: number;
@@ -125,9 +131,10 @@ export interface HouseBoundary {
 export interface HouseFlows {
   /** solar absorbed inside, all surfaces */
   solar: number;
-  /** through glazing, incl. sky radiation and curtain */
+  /** through glazing, incl. sky radiation and curtain, less the heat of condensation that comes back */
   glazing: number;
   opaque: number;
+  /** 0 in `stepHouse`: the edge loss belongs to whoever owns the soil */
   edge: number;
   leakage: number;
   vent: number;
@@ -138,7 +145,7 @@ export interface HouseFlows {
   store: number;
   /** sensible turned into vapour by crop and floor (negative) */
   evaporation: number;
-  /** from the mass to the house */
+  /** given up by the mass: minus what it stores (sun on it counts in `solar`) */
   mass: number;
   /** stored in the air */
   air: number;
@@ -156,7 +163,11 @@ export interface HouseStep {
   readonly floorDriving: number;
 }
 
-/** Everything that is constant, and hourly arrays worked out once. Plain data. */
+/**
+ * Everything that is constant, and hourly arrays worked out once. Plain data. `inputs` are read at
+ * every step, so `{ ...model, inputs: { ...model.inputs, heaterPower: Infinity } }` is a house with
+ * an unlimited heater; anything else that changes needs a new `houseModel`.
+ */
 export interface HouseModel {
   readonly inputs: HouseInputs;
   readonly geometry: HouseGeometry;
@@ -167,6 +178,69 @@ export interface HouseModel {
   readonly solarCrop: Float64Array;
   readonly solarMass: Float64Array;
   readonly solarAir: Float64Array;
+  /** radiation on all glazing outside and what comes in through it before losses back out, W */
+  readonly solarOutside: Float64Array;
+  /** 1 where the curtain is closed */
+  readonly curtainClosed: Uint8Array;
+  /** W/K of all glazing, films by wind, curtain as scheduled; driving temperature outside, degC */
+  readonly glazingConductance: Float64Array;
+  readonly glazingDriving: Float64Array;
+  /** W/K and degC of the opaque parts */
+  readonly opaqueConductance: Float64Array;
+  readonly opaqueDriving: Float64Array;
+  /** m² of glazing through which the inside radiates straight to the sky, long-wave transparency counted */
+  readonly filmArea: Float64Array;
+  /** W/m² that comes back through it */
+  readonly filmLongwave: Float64Array;
+  /** degC, kg/kg outside */
+  readonly outsideTemperature: Float64Array;
+  readonly outsideRatio: Float64Array;
+  /** m/s */
+  readonly windSpeed: Float64Array;
+  /** Pa, mean of the year */
+  readonly pressure: number;
+  /** kg of dry air in the house */
+  readonly dryAirMass: number;
+  /** J/K of air, plants and light structure; J/K of the barrels */
+  readonly airCapacity: number;
+  readonly massCapacity: number;
+  /** W/K between barrels and air */
+  readonly massConductance: number;
+  /** m² of glazing on which vapour condenses; W/(m² K) inside film of the glazing */
+  readonly coverArea: number;
+  readonly coverFilm: number;
+  /** kg/s per unit of humidity ratio: wet floor to air */
+  readonly floorVapour: number;
+  readonly leafArea: number;
+  readonly leafLength: number;
+}
+
+/** Heat taken to the year's end, kWh, by part; positive warms the house. */
+export interface HouseLedger {
+  readonly solar: number;
+  readonly glazing: number;
+  readonly opaque: number;
+  readonly leakage: number;
+  readonly vent: number;
+  readonly heater: number;
+  /** floor soil as a whole, of which `edge` left sideways to the outside ground */
+  readonly floor: number;
+  readonly edge: number;
+  readonly evaporation: number;
+  readonly mass: number;
+  /** stored in the air over the year */
+  readonly air: number;
+  /** sum of all over the sum of what went in */
+  readonly residual: number;
+}
+
+/** Water taken to the year's end, kg. */
+export interface HouseWater {
+  readonly evaporated: number;
+  readonly condensed: number;
+  readonly vented: number;
+  readonly stored: number;
+  readonly residual: number;
 }
 
 /** Hourly year of the house, 8760 each. */
@@ -177,6 +251,18 @@ export interface HouseYear {
   readonly heater: Float64Array;
   readonly solar: Float64Array;
   readonly vent: Float64Array;
+  /** 0 to 1 */
+  readonly ventOpening: Float64Array;
+  readonly massTemperature: Float64Array;
+  /** into the floor */
+  readonly floor: Float64Array;
+  readonly glazing: Float64Array;
+  readonly opaque: Float64Array;
+  readonly leakage: Float64Array;
+  readonly evaporation: Float64Array;
+  /** kg/s */
+  readonly condensed: Float64Array;
+  readonly evaporated: Float64Array;
 }
 
 /** Result of the house chapter. */
@@ -197,5 +283,23 @@ export interface HouseResult {
   readonly firstFreezeNoStore: number | null;
   /** free running without a store */
   readonly freeRunning: HouseYear;
+  /** held at the heating set point by a heater without limit */
+  readonly heated: HouseYear;
+  readonly freeRunningLedger: HouseLedger;
+  readonly heatedLedger: HouseLedger;
+  readonly freeRunningWater: HouseWater;
+  /** kWh of heat demand in each month */
+  readonly heatDemandByMonth: readonly number[];
+  /** kg of water condensed on the cover in each month, free running */
+  readonly condensateByMonth: readonly number[];
+  /** hour indices: last before and first after 1 July below 0 degC, below the crop's killing limit */
+  readonly lastFreezeNoStore: number | null;
+  readonly firstCropKillNoStore: number | null;
+  readonly lastCropKillNoStore: number | null;
+  readonly hoursBelowCropLimitNoStore: number;
+  /** first hour of the 168 with the lowest mean outside temperature */
+  readonly coldestWeekStart: number;
+  /** edge loss, W/(m K) of perimeter */
+  readonly edgeLossFactor: number;
   readonly notices: readonly Notice[];
 }
