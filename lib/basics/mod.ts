@@ -2,3 +2,4 @@
 export * from "./constants.ts";
 export * from "./errors.ts";
 export * from "./notices.ts";
+export * from "./data_table.ts";

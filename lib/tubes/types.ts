@@ -62,6 +62,9 @@ export interface TubesResult {
   readonly pressureDrop: number;
   /** velocity heads of the same loss */
   readonly lossCoefficient: number;
+  /** velocity heads of the inlet and of the exit within it */
+  readonly inletLoss: number;
+  readonly exitLoss: number;
   /** W/(m² K) inside film, dry */
   readonly filmCoefficient: number;
   readonly transferUnits: number;

@@ -1,0 +1,36 @@
+/** Tubes: friction, heat transfer, pressure, layout. @module */
+export type { FieldLayout, FloorSides, TubePosition } from "./positions.ts";
+export { floorSides, tubePositions, tubesByLayer } from "./positions.ts";
+export type { TubeFlow, TubeLoss } from "./pressure.ts";
+export {
+  crossSection,
+  EXIT_LOSS,
+  FLUSH_INLET_LOSS,
+  tubeLoss,
+  velocityPressure,
+} from "./pressure.ts";
+export type { Conduit } from "./friction.ts";
+export {
+  conduitOf,
+  frictionColebrook,
+  frictionFactor,
+  frictionFromManning,
+  frictionHaaland,
+  frictionLaminar,
+  LAMINAR_LIMIT,
+  TURBULENT_LIMIT,
+} from "./friction.ts";
+export {
+  effectiveness,
+  filmCoefficient,
+  frictionPetukhov,
+  NUSSELT_LAMINAR,
+  nusseltGnielinski,
+  nusseltTube,
+  reynoldsNumber,
+  transferUnits,
+} from "./film.ts";
+export { findTube, readTubes, TUBES } from "./products.ts";
+export type { TubesSurroundings } from "./chapter.ts";
+export { tubesChapter } from "./chapter.ts";
+export type { TubeProduct, TubesInputs, TubesResult } from "./types.ts";
