@@ -1,0 +1,204 @@
+/**
+ * Holes in the header: layout table and drilling template.
+ *
+ * @module
+ */
+import { horizontalDimension } from "./dimension.ts";
+import type { DrawingInputs } from "./field.ts";
+import { allowance, safetyNotes } from "./notes.ts";
+import { closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { circle, line, rectangle, text } from "./svg.ts";
+
+/** One hole of a header. */
+export interface Hole {
+  /** from 1, along the header, row by row */
+  readonly number: number;
+  /** m from the centre of the first hole, along the header */
+  readonly along: number;
+  /** degrees around the pipe from the horizontal, upwards positive */
+  readonly angle: number;
+  /** m along the outside of the pipe for that angle */
+  readonly around: number;
+  /** m */
+  readonly diameter: number;
+}
+
+/** Layout of the holes of one header. */
+export interface HoleLayout {
+  readonly holes: readonly Hole[];
+  /** m, inside diameter of the header */
+  readonly headerDiameter: number;
+  /** m of header from the first to the last hole centre */
+  readonly run: number;
+  /** least distance between two hole edges on the unrolled pipe, m */
+  readonly ligament: number;
+  /** share of the hole pitch left in the tightest pair, (pitch − diameter)/pitch */
+  readonly strengthLeft: number;
+  /** true where less is left than the table of allowances asks for */
+  readonly tooClose: boolean;
+}
+
+/**
+ * Holes of one supply header, for tubes that arrive level with it; two rows are set 40° above and
+ * below the horizontal, three at 60°, 0° and −60°.
+ *
+ * Strength left is the ligament efficiency (p − d)/p of perforated pipe.
+ */
+export function headerHoles(inputs: DrawingInputs): HoleLayout {
+  const { tubes, headersInputs } = inputs;
+  const perGroup = Math.ceil(tubes.count / headersInputs.groups);
+  const group = tubes.positions.slice(0, perGroup);
+  const depths = [...new Set(group.map((position) => position.depth))].sort((a, b) => a - b);
+  const first = Math.min(...group.map((position) => position.x));
+  const diameter = tubes.product.outsideDiameter + allowance("hole clearance");
+  const holes = group
+    .map((position) => ({ position, row: depths.indexOf(position.depth) }))
+    .sort((a, b) => a.row - b.row || a.position.x - b.position.x)
+    .map(({ position, row }, index): Hole => {
+      const angle = rowAngle(row, depths.length);
+      return {
+        number: index + 1,
+        along: position.x - first,
+        angle,
+        around: angle * Math.PI / 180 * headersInputs.diameter / 2,
+        diameter,
+      };
+    });
+  const pitch = tightestPitch(holes);
+  return {
+    holes,
+    headerDiameter: headersInputs.diameter,
+    run: Math.max(...holes.map((hole) => hole.along)),
+    ligament: pitch - diameter,
+    strengthLeft: Number.isFinite(pitch) ? (pitch - diameter) / pitch : 1,
+    tooClose: (pitch - diameter) / pitch < allowance("least ligament") ||
+      diameter > 0.8 * headersInputs.diameter,
+  };
+}
+
+function rowAngle(row: number, rows: number): number {
+  if (rows === 1) return 0;
+  const spread = rows === 2 ? 40 : 60;
+  return spread - row * 2 * spread / (rows - 1);
+}
+
+function tightestPitch(holes: readonly Hole[]): number {
+  let pitch = Infinity;
+  for (const [index, one] of holes.entries()) {
+    for (const other of holes.slice(index + 1)) {
+      pitch = Math.min(pitch, Math.hypot(one.along - other.along, one.around - other.around));
+    }
+  }
+  return pitch;
+}
+
+/** Unrolled header with its holes, to scale, and the table of centres behind it. */
+export function headerHoleDrawing(inputs: DrawingInputs, paper: Paper, number: string): string {
+  const layout = headerHoles(inputs);
+  const girth = Math.PI * layout.headerDiameter;
+  const end = layout.holes[0]!.diameter;
+  const sheet = openSheet(paper, {
+    left: -end,
+    right: layout.run + end,
+    top: -girth / 2,
+    bottom: girth / 2,
+  }, 20);
+  sheet.content.push(
+    rectangle(sheet.place(-end, -girth / 2), {
+      width: sheet.length(layout.run + 2 * end),
+      height: sheet.length(girth),
+    }, { fill: "#fdf6ec", stroke: "#8a4b08", "stroke-width": 0.35 }),
+    line(sheet.place(-end, 0), sheet.place(layout.run + end, 0), {
+      "stroke-dasharray": "5 1.5 1 1.5",
+      "stroke-width": 0.15,
+    }),
+    ...layout.holes.flatMap((hole) => holeMark(sheet, hole)),
+    ...pitchDimensions(sheet, layout, girth),
+    ...heading(inputs, layout),
+    ...table(sheet, layout),
+  );
+  return closeSheet(sheet, {
+    study: inputs.title,
+    title: "Supply header, hole layout unrolled",
+    number,
+    notes: safetyNotes("holes"),
+  });
+}
+
+function holeMark(sheet: Sheet, hole: Hole): Element[] {
+  const centre = sheet.place(hole.along, -hole.around);
+  const radius = sheet.length(hole.diameter / 2);
+  const cross = Math.max(0.6, radius * 0.35);
+  return [
+    circle(centre, radius, { fill: "#fff" }),
+    line({ x: centre.x - cross, y: centre.y }, { x: centre.x + cross, y: centre.y }, {
+      "stroke-width": 0.12,
+    }),
+    line({ x: centre.x, y: centre.y - cross }, { x: centre.x, y: centre.y + cross }, {
+      "stroke-width": 0.12,
+    }),
+    text({ x: centre.x, y: centre.y - radius - 0.6 }, String(hole.number), {
+      anchor: "middle",
+      size: 2.1,
+    }),
+  ];
+}
+
+function pitchDimensions(sheet: Sheet, layout: HoleLayout, girth: number): Element[] {
+  const row = layout.holes.filter((hole) => hole.angle === layout.holes[0]!.angle);
+  const last = row.at(-1)!;
+  const first = row[0]!;
+  const bottom = sheet.place(0, girth / 2).y;
+  if (row.length < 2) return [];
+  const pitch = row[1]!.along - first.along;
+  return [
+    ...horizontalDimension(
+      sheet.place(first.along, girth / 2),
+      sheet.place(row[1]!.along, girth / 2),
+      bottom + 6,
+      pitch.toFixed(3),
+    ),
+    ...horizontalDimension(
+      sheet.place(first.along, girth / 2),
+      sheet.place(last.along, girth / 2),
+      bottom + 13,
+      `first to last hole ${(last.along - first.along).toFixed(3)}`,
+    ),
+  ];
+}
+
+function heading(inputs: DrawingInputs, layout: HoleLayout): Element[] {
+  const { headersInputs } = inputs;
+  const diameter = layout.holes[0]!.diameter;
+  const words = `${headersInputs.groups} supply header${headersInputs.groups === 1 ? "" : "s"}, ` +
+    `inside diameter ${
+      layout.headerDiameter.toFixed(3)
+    } m, each with ${layout.holes.length} holes ` +
+    `of ${diameter.toFixed(3)} m; ${(100 * layout.strengthLeft).toFixed(0)} % of the tightest ` +
+    `pitch is left (${(1000 * layout.ligament).toFixed(0)} mm)`;
+  const warning = layout.tooClose
+    ? "Too little wall is left between holes, or the holes are too wide for the pipe: use a larger header or moulded take-offs."
+    : "Drill every second hole first and check the fit before the rest.";
+  return [
+    text({ x: 12, y: 13.5 }, words, { size: 2.5 }),
+    text({ x: 12, y: 17.5 }, warning, { size: 2.5, bold: layout.tooClose }),
+  ];
+}
+
+/** Centres of the first holes as a table; the file of quantities lists all. */
+function table(sheet: Sheet, layout: HoleLayout): Element[] {
+  const top = 24;
+  const room = sheet.place(0, -Math.PI * layout.headerDiameter / 2).y - top - 4;
+  const lines = Math.max(0, Math.floor(room / 3.4) - 1);
+  const columns = Math.max(1, Math.floor((sheet.size.width - 24) / 52));
+  const shown = layout.holes.slice(0, lines * columns);
+  if (shown.length < Math.min(layout.holes.length, 4)) return [];
+  return shown.map((hole, index) => {
+    const column = Math.floor(index / lines);
+    const row = index % lines;
+    const words = `${hole.number}: ${hole.along.toFixed(3)} m, ${hole.angle.toFixed(0)}°, ${
+      (1000 * hole.around).toFixed(0)
+    } mm`;
+    return text({ x: 12 + column * 52, y: top + row * 3.4 }, words, { size: 2.3 });
+  });
+}

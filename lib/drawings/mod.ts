@@ -1,0 +1,43 @@
+/** Drawings to scale and the quantities that go with them. @module */
+import { fanAndRiserSketch } from "./fan_sketch.ts";
+import type { DrawingInputs } from "./field.ts";
+import { headerHoleDrawing } from "./holes.ts";
+import { tubeFieldLongSection } from "./long_section.ts";
+import { tubeFieldPlan } from "./plan.ts";
+import { tubeFieldSection } from "./section.ts";
+import type { Paper } from "./sheet.ts";
+
+export { fanAndRiserSketch } from "./fan_sketch.ts";
+export { fieldGeometry, footingClearance } from "./field.ts";
+export type { DrawingInputs, FieldGeometry } from "./field.ts";
+export { headerHoleDrawing, headerHoles } from "./holes.ts";
+export type { Hole, HoleLayout } from "./holes.ts";
+export { tubeFieldLongSection } from "./long_section.ts";
+export { tubeFieldPlan } from "./plan.ts";
+export { quantitiesCsv, quantityTakeOff } from "./quantities.ts";
+export type { Quantity } from "./quantities.ts";
+export { tubeFieldSection } from "./section.ts";
+export { paperSize, scaleBarLength } from "./sheet.ts";
+export type { Paper } from "./sheet.ts";
+
+const SHEETS = [
+  ["plan", tubeFieldPlan],
+  ["section", tubeFieldSection],
+  ["long-section", tubeFieldLongSection],
+  ["header-holes", headerHoleDrawing],
+  ["fan-and-riser", fanAndRiserSketch],
+] as const;
+
+/**
+ * All sheets on one size of paper.
+ *
+ * @returns text of an SVG file by file name, such as "plan-A4.svg"
+ */
+export function drawSheets(inputs: DrawingInputs, paper: Paper): Record<string, string> {
+  return Object.fromEntries(
+    SHEETS.map(([name, draw], index) => [
+      `${name}-${paper}.svg`,
+      draw(inputs, paper, `${index + 1} of ${SHEETS.length}`),
+    ]),
+  );
+}

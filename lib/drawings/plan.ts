@@ -1,0 +1,201 @@
+/**
+ * Plan of the tube field.
+ *
+ * @module
+ */
+import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
+import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import { safetyNotes } from "./notes.ts";
+import { closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { element, label, line, type PaperPoint, polyline, rectangle, text } from "./svg.ts";
+
+const TUBE = "#1f6f8b";
+const HEADER = "#8a4b08";
+const DASHED = { "stroke-dasharray": "2 1.2" };
+
+/**
+ * Plan to scale: house, footing line, pit, headers, tubes of the upper layer, riser ends, north.
+ *
+ * @param inputs study data
+ * @param paper sheet to draw on
+ * @param number such as "1 of 5"
+ * @returns text of an SVG file
+ */
+export function tubeFieldPlan(inputs: DrawingInputs, paper: Paper, number: string): string {
+  const field = fieldGeometry(inputs);
+  const sheet = openSheet(paper, {
+    left: -field.houseAlong / 2,
+    right: field.houseAlong / 2,
+    top: -field.houseAcross / 2,
+    bottom: field.houseAcross / 2,
+  }, 16);
+  sheet.content.push(
+    ...houseOutline(sheet, field),
+    ...footingLine(sheet, field, inputs),
+    ...pipes(sheet, field, inputs),
+    ...dimensions(sheet, field),
+    ...northArrow(sheet, inputs),
+    legend(inputs),
+  );
+  return closeSheet(sheet, {
+    study: inputs.title,
+    title: "Tube field, plan",
+    number,
+    notes: safetyNotes("plan"),
+  });
+}
+
+function houseOutline(sheet: Sheet, field: FieldGeometry): Element[] {
+  const { houseAlong: along, houseAcross: across, pit } = field;
+  return [
+    rectangle(sheet.place(-along / 2, -across / 2), {
+      width: sheet.length(along),
+      height: sheet.length(across),
+    }, { "stroke-width": 0.6 }),
+    rectangle(sheet.place(-pit.length / 2, -pit.width / 2), {
+      width: sheet.length(pit.length),
+      height: sheet.length(pit.width),
+    }, { fill: "#f4efe6", "stroke-width": 0.2 }),
+  ];
+}
+
+function footingLine(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
+  const inset = Math.max(0, field.pit.depth - inputs.house.footingDepth);
+  const along = field.houseAlong - 2 * inset;
+  const across = field.houseAcross - 2 * inset;
+  if (inset === 0 || along <= 0 || across <= 0) return [];
+  const corner = sheet.place(-along / 2, -across / 2);
+  return [
+    rectangle(corner, { width: sheet.length(along), height: sheet.length(across) }, {
+      ...DASHED,
+      stroke: "#b00020",
+    }),
+  ];
+}
+
+function pipes(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
+  const half = field.length / 2;
+  const tubes = field.row.map((x) =>
+    line(sheet.place(-half, x), sheet.place(half, x), {
+      stroke: TUBE,
+      "stroke-width": Math.max(0.25, sheet.length(2 * field.radius)),
+    })
+  );
+  const { headersInputs } = inputs;
+  const reach = field.width / 2 + field.radius * 2;
+  const header = (x: number, diameter: number) =>
+    rectangle(sheet.place(x - diameter / 2, -reach), {
+      width: sheet.length(diameter),
+      height: sheet.length(2 * reach),
+    }, { fill: "#f7e3c8", stroke: HEADER, "stroke-width": 0.35 });
+  const [intake, outlet] = riserEnds(inputs, reach);
+  return [
+    ...tubes,
+    header(-half, headersInputs.diameter),
+    header(half, headersInputs.returnDiameter),
+    riser(sheet, -half, intake, "in"),
+    riser(sheet, half, outlet, "out"),
+  ];
+}
+
+function riserEnds(inputs: DrawingInputs, reach: number): readonly [number, number] {
+  switch (inputs.headersInputs.layout) {
+    case "Z":
+      return [-reach, reach];
+    case "U":
+      return [-reach, -reach];
+    case "centre":
+      return [0, 0];
+  }
+}
+
+function riser(sheet: Sheet, x: number, y: number, name: string): Element {
+  const at = sheet.place(x, y);
+  const size = 2.2;
+  return element("g", {}, [
+    rectangle({ x: at.x - size, y: at.y - size }, { width: 2 * size, height: 2 * size }, {
+      fill: "#fff",
+      stroke: HEADER,
+    }),
+    text({ x: at.x, y: at.y + 0.8 }, name, { anchor: "middle", size: 2.2 }),
+  ]);
+}
+
+function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
+  const { houseAlong: along, houseAcross: across, length, width, row } = field;
+  const top = sheet.place(0, -across / 2).y;
+  const bottom = sheet.place(0, across / 2).y;
+  const left = sheet.place(-along / 2, 0).x;
+  const right = sheet.place(along / 2, 0).x;
+  const first = row[0]!;
+  const spacing = row.length > 1 ? row[1]! - first : 0;
+  const shown = [
+    ...horizontalDimension(
+      { x: left, y: top },
+      { x: right, y: top },
+      top - 10,
+      `house ${metresAndFeet(along)}`,
+    ),
+    ...horizontalDimension(
+      sheet.place(-length / 2, width / 2),
+      sheet.place(length / 2, width / 2),
+      bottom + 8,
+      `tubes between header centres ${metresAndFeet(length)}`,
+    ),
+    ...verticalDimension({ x: left, y: top }, { x: left, y: bottom }, left - 6, metres(across)),
+    ...verticalDimension(
+      sheet.place(length / 2, -width / 2),
+      sheet.place(length / 2, width / 2),
+      right + 4,
+      metres(width),
+    ),
+  ];
+  if (spacing > 0) {
+    const at = sheet.place(0, first + spacing / 2);
+    shown.push(spacingMark(sheet, { first, second: first + spacing }, at, spacing));
+  }
+  return shown;
+}
+
+function spacingMark(
+  sheet: Sheet,
+  pair: { readonly first: number; readonly second: number },
+  at: PaperPoint,
+  spacing: number,
+): Element {
+  const bar = line(sheet.place(0, pair.first), sheet.place(0, pair.second), {
+    "stroke-width": 0.5,
+  });
+  const words = label({ x: at.x + 1.8, y: at.y + 0.9 }, `spacing ${metres(spacing)}`);
+  return element("g", {}, [bar, words]);
+}
+
+/** The glazed long side is drawn below; north is turned to match. */
+function northArrow(sheet: Sheet, inputs: DrawingInputs): Element[] {
+  const along = inputs.tubesInputs.direction === "along";
+  const down = along ? inputs.house.facing : inputs.house.facing - 90;
+  const turn = (180 - down) * Math.PI / 180;
+  const centre = { x: sheet.size.width - 18, y: 22 };
+  const tip = { x: centre.x + 6 * Math.sin(turn), y: centre.y - 6 * Math.cos(turn) };
+  const tail = { x: centre.x - 6 * Math.sin(turn), y: centre.y + 6 * Math.cos(turn) };
+  const label = { x: centre.x + 8.4 * Math.sin(turn), y: centre.y - 8.4 * Math.cos(turn) + 0.9 };
+  const side = (sign: number) => ({
+    x: tip.x - 3 * Math.sin(turn) + sign * 1.4 * Math.cos(turn),
+    y: tip.y + 3 * Math.cos(turn) + sign * 1.4 * Math.sin(turn),
+  });
+  return [
+    line(tail, tip, { "stroke-width": 0.4 }),
+    polyline([tip, side(1), side(-1), tip], { fill: "#111" }),
+    text(label, "N", { anchor: "middle", bold: true }),
+  ];
+}
+
+function legend(inputs: DrawingInputs): Element {
+  const { tubes, headersInputs } = inputs;
+  const layers = inputs.tubesInputs.layers;
+  const header = headersInputs.diameter.toFixed(3);
+  const words = `${tubes.count} tubes, ${tubes.product.name}, in ${layers} layer${
+    layers === 1 ? "" : "s"
+  }; header inside diameter ${header} m; dashed: line at pit bottom 45° from the footing`;
+  return text({ x: 12, y: 13.5 }, words, { size: 2.5 });
+}

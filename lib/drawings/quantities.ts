@@ -1,0 +1,162 @@
+/**
+ * Quantity take-off from the geometry.
+ *
+ * @module
+ */
+import Papa from "papaparse";
+import { type DrawingInputs, fieldGeometry } from "./field.ts";
+import { headerHoles } from "./holes.ts";
+import { allowance } from "./notes.ts";
+
+/** One row of the take-off. */
+export interface Quantity {
+  readonly item: string;
+  /** net amount from the drawing */
+  readonly amount: number;
+  readonly unit: string;
+  /** amount to order, with waste */
+  readonly order: number;
+  /** how it was worked out */
+  readonly basis: string;
+}
+
+/** Quantities of the tube field, its headers, the pit and the edge insulation. */
+export function quantityTakeOff(inputs: DrawingInputs): Quantity[] {
+  return [...pipeRows(inputs), ...earthRows(inputs), ...boardRows(inputs)];
+}
+
+function withWaste(amount: number, waste: string): number {
+  return amount * (1 + allowance(waste));
+}
+
+function whole(amount: number): number {
+  return Math.ceil(amount * (1 + allowance("spare fittings")));
+}
+
+function pipeRows(inputs: DrawingInputs): Quantity[] {
+  const { tubes, headersInputs, house, riserDiameter } = inputs;
+  const field = fieldGeometry(inputs);
+  const holes = headerHoles(inputs);
+  const headerLength = headersInputs.groups * (holes.run + 2 * holes.holes[0]!.diameter);
+  const middle = field.layers.reduce((sum, depth) => sum + depth, 0) / field.layers.length;
+  const risers = headersInputs.groups * (house.ridgeHeight - 0.4 + middle + 0.4 + middle);
+  const ends = 2 * tubes.count;
+  const mesh = allowance("mesh overlap") * 2 * headersInputs.groups * Math.PI *
+    riserDiameter ** 2 / 4;
+  return [
+    {
+      item: `tube, ${tubes.product.name}`,
+      amount: tubes.totalLength,
+      unit: "m",
+      order: withWaste(tubes.totalLength, "tube waste"),
+      basis: `${tubes.count} × ${tubes.length} m`,
+    },
+    {
+      item: "supply header pipe",
+      amount: headerLength,
+      unit: "m",
+      order: withWaste(headerLength, "header waste"),
+      basis: `${headersInputs.groups} × first to last hole and one hole width at each end`,
+    },
+    {
+      item: "return header pipe",
+      amount: headerLength,
+      unit: "m",
+      order: withWaste(headerLength, "header waste"),
+      basis: "as the supply header",
+    },
+    {
+      item: "holes in headers",
+      amount: ends,
+      unit: "pieces",
+      order: ends,
+      basis: `diameter ${holes.holes[0]!.diameter.toFixed(3)} m, one at each tube end`,
+    },
+    {
+      item: "tube-to-header connectors",
+      amount: ends,
+      unit: "pieces",
+      order: whole(ends),
+      basis: "one at each tube end",
+    },
+    {
+      item: "header end caps",
+      amount: 4 * headersInputs.groups,
+      unit: "pieces",
+      order: 4 * headersInputs.groups,
+      basis: "two on each header; leave one as a clean-out",
+    },
+    {
+      item: "riser pipe",
+      amount: risers,
+      unit: "m",
+      order: withWaste(risers, "header waste"),
+      basis: "intake near the ridge, outlet 0.4 m above the floor, down to the headers",
+    },
+    {
+      item: "rodent mesh",
+      amount: mesh / allowance("mesh overlap"),
+      unit: "m²",
+      order: mesh,
+      basis: "over every intake and outlet",
+    },
+  ];
+}
+
+function earthRows(inputs: DrawingInputs): Quantity[] {
+  const { pit, radius } = fieldGeometry(inputs);
+  const { tubes } = inputs;
+  const bank = pit.length * pit.width * pit.depth;
+  const bedding = pit.length * pit.width * allowance("bedding");
+  const displaced = tubes.totalLength * Math.PI * radius ** 2;
+  return [
+    {
+      item: "excavation",
+      amount: bank,
+      unit: "m³ bank",
+      order: bank * allowance("swell"),
+      basis: `${pit.length.toFixed(2)} × ${pit.width.toFixed(2)} × ${
+        pit.depth.toFixed(2)
+      } m with vertical sides; sloped or shored sides come on top`,
+    },
+    {
+      item: "bedding",
+      amount: bedding,
+      unit: "m³",
+      order: bedding,
+      basis: `${allowance("bedding")} m below the lowest tubes`,
+    },
+    {
+      item: "backfill in lifts",
+      amount: bank - bedding - displaced,
+      unit: "m³",
+      order: (bank - bedding - displaced) * allowance("swell"),
+      basis: "pit less bedding and tubes",
+    },
+  ];
+}
+
+function boardRows(inputs: DrawingInputs): Quantity[] {
+  const { house } = inputs;
+  if (house.edgeInsulation <= 0 || house.edgeInsulationDepth <= 0) return [];
+  const board = 2 * (house.length + house.width) * house.edgeInsulationDepth;
+  return [{
+    item: `edge insulation, ${house.edgeInsulation} m² K/W`,
+    amount: board,
+    unit: "m²",
+    order: withWaste(board, "insulation waste"),
+    basis: "perimeter × depth",
+  }];
+}
+
+/** The take-off as CSV. */
+export function quantitiesCsv(rows: readonly Quantity[]): string {
+  const table = rows.map((row) => ({
+    item: row.item,
+    "net amount": row.amount.toFixed(2),
+    "to order": row.order.toFixed(2),
+    unit: row.unit,
+    basis: row.basis,
+  }));
+  return `${Papa.unparse(table, { newline: "\n" })}\n`;
+}

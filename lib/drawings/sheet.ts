@@ -1,0 +1,183 @@
+/**
+ * Sheets of paper: size, scale, frame, title block, notes and scale bar.
+ *
+ * @module
+ */
+import { OutOfRangeError } from "../basics/mod.ts";
+import { element, line, type PaperPoint, rectangle, text, textWidth } from "./svg.ts";
+
+/** Paper sizes a sheet can be printed on, always landscape. */
+export type Paper = "A4" | "A3" | "Letter" | "Tabloid";
+
+const PAPER_SIZES: Readonly<Record<Paper, { width: number; height: number }>> = {
+  A4: { width: 297, height: 210 },
+  A3: { width: 420, height: 297 },
+  Letter: { width: 279.4, height: 215.9 },
+  Tabloid: { width: 431.8, height: 279.4 },
+};
+
+const SCALES = [1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000];
+const MARGIN = 8;
+const NOTE_SIZE = 2.3;
+const LINE_HEIGHT = 3.3;
+const STRIP_HEIGHT = 34;
+
+/** What stands in the title block. */
+export interface SheetTitle {
+  readonly study: string;
+  readonly title: string;
+  /** such as "2 of 5" */
+  readonly number: string;
+  readonly notes: readonly string[];
+}
+
+/** An area of the real world, m; y grows downwards on the paper. */
+export interface ModelArea {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** A sheet under construction. */
+export interface Sheet {
+  readonly paper: Paper;
+  readonly size: { readonly width: number; readonly height: number };
+  /** metres of the world that one metre of paper shows */
+  readonly scale: number;
+  /** the world on the paper */
+  place(x: number, y: number): PaperPoint;
+  /** a length of the world in mm of paper */
+  length(metres: number): number;
+  readonly content: Element[];
+}
+
+/** Size of a sheet of paper, mm. */
+export function paperSize(paper: Paper): { readonly width: number; readonly height: number } {
+  return PAPER_SIZES[paper];
+}
+
+/**
+ * Opens a sheet at the largest common scale that shows the whole area with `border` mm left free
+ * on every side for dimensions.
+ *
+ * @throws {OutOfRangeError} if the area fits no scale up to 1:1000
+ */
+export function openSheet(paper: Paper, area: ModelArea, border: number): Sheet {
+  const size = PAPER_SIZES[paper];
+  const room = {
+    width: size.width - 2 * MARGIN - 2 * border,
+    height: size.height - 2 * MARGIN - STRIP_HEIGHT - 2 * border,
+  };
+  const width = (area.right - area.left) * 1000;
+  const height = (area.bottom - area.top) * 1000;
+  const scale = SCALES.find((one) => width / one <= room.width && height / one <= room.height);
+  if (scale === undefined) throw new OutOfRangeError("drawing width", width / 1000, 0, 250, "m");
+  const left = MARGIN + border + (room.width - width / scale) / 2;
+  const top = MARGIN + border + (room.height - height / scale) / 2;
+  return {
+    paper,
+    size,
+    scale,
+    place: (x, y) => ({
+      x: left + (x - area.left) * 1000 / scale,
+      y: top + (y - area.top) * 1000 / scale,
+    }),
+    length: (metres) => metres * 1000 / scale,
+    content: [],
+  };
+}
+
+/** Closes the sheet: frame, title block, notes and scale bar; gives the SVG file's text. */
+export function closeSheet(sheet: Sheet, title: SheetTitle): string {
+  const { width, height } = sheet.size;
+  const strip = height - MARGIN - STRIP_HEIGHT;
+  const thirds = { title: MARGIN, notes: MARGIN + 78, bar: width - MARGIN - 66 };
+  const frame = [
+    rectangle({ x: MARGIN, y: MARGIN }, { width: width - 2 * MARGIN, height: height - 2 * MARGIN }),
+    line({ x: MARGIN, y: strip }, { x: width - MARGIN, y: strip }),
+    line({ x: thirds.notes, y: strip }, { x: thirds.notes, y: height - MARGIN }),
+    line({ x: thirds.bar, y: strip }, { x: thirds.bar, y: height - MARGIN }),
+  ];
+  const background = rectangle({ x: 0, y: 0 }, sheet.size, { fill: "#fff", stroke: "none" });
+  const root = element("svg", {
+    xmlns: "http://www.w3.org/2000/svg",
+    width: `${width}mm`,
+    height: `${height}mm`,
+    viewBox: `0 0 ${width} ${height}`,
+    "font-family": "Helvetica, Arial, 'DejaVu Sans', sans-serif",
+    stroke: "#111",
+    "stroke-width": 0.25,
+    fill: "none",
+    role: "img",
+  }, [
+    element("title", {}, [`${title.title}, ${title.study}, scale 1:${sheet.scale}`]),
+    background,
+    ...sheet.content,
+    ...frame,
+    ...titleBlock(title, sheet, { x: thirds.title + 3, y: strip + 6 }),
+    ...noteBlock(
+      title.notes,
+      { x: thirds.notes + 3, y: strip + 4.5 },
+      thirds.bar - thirds.notes - 6,
+    ),
+    ...scaleBar(sheet.scale, { x: thirds.bar + 4, y: strip + 16 }, 56),
+  ]);
+  return `${root.outerHTML}\n`;
+}
+
+function titleBlock(title: SheetTitle, sheet: Sheet, at: PaperPoint): Element[] {
+  return [
+    text(at, title.title, { size: 3.6, bold: true }),
+    ...wrap(title.study, 70, 2.8).slice(0, 2).map((words, index) =>
+      text({ x: at.x, y: at.y + 5.5 + index * 3.8 }, words, { size: 2.8 })
+    ),
+    text({ x: at.x, y: at.y + 16.5 }, `Sheet ${title.number} · ${sheet.paper}`, { size: 2.6 }),
+    text({ x: at.x, y: at.y + 21 }, `Scale 1:${sheet.scale} at full size · lengths in m`, {
+      size: 2.6,
+    }),
+  ];
+}
+
+function noteBlock(notes: readonly string[], at: PaperPoint, width: number): Element[] {
+  const lines = notes.flatMap((note) => wrap(note, width, NOTE_SIZE));
+  const fitting = Math.floor((STRIP_HEIGHT - 3) / LINE_HEIGHT);
+  const size = lines.length <= fitting ? NOTE_SIZE : NOTE_SIZE * fitting / lines.length;
+  const step = Math.min(LINE_HEIGHT, (STRIP_HEIGHT - 3) / lines.length);
+  return lines.map((words, index) => text({ x: at.x, y: at.y + index * step }, words, { size }));
+}
+
+/** Breaks text into lines of a width in mm. */
+export function wrap(content: string, width: number, size: number): string[] {
+  const letters = Math.max(8, Math.floor(width / textWidth("n", size)));
+  const lines: string[] = [];
+  let current = "";
+  for (const word of content.split(" ")) {
+    if (current !== "" && current.length + 1 + word.length > letters) {
+      lines.push(current);
+      current = word;
+    } else current = current === "" ? word : `${current} ${word}`;
+  }
+  if (current !== "") lines.push(current);
+  return lines;
+}
+
+/** Length of the scale bar, m: the longest round length that fits the room, mm of paper. */
+export function scaleBarLength(scale: number, room: number): number {
+  const rounds = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100];
+  return rounds.filter((one) => one * 1000 / scale <= room).at(-1) ?? rounds[0]!;
+}
+
+function scaleBar(scale: number, at: PaperPoint, room: number): Element[] {
+  const metres = scaleBarLength(scale, room);
+  const width = metres * 1000 / scale;
+  const feet = metres / 0.3048;
+  return [
+    rectangle(at, { width: width / 2, height: 2 }, { fill: "#111" }),
+    rectangle({ x: at.x + width / 2, y: at.y }, { width: width / 2, height: 2 }, { fill: "#fff" }),
+    text({ x: at.x, y: at.y - 1.5 }, "0", { anchor: "middle" }),
+    text({ x: at.x + width / 2, y: at.y - 1.5 }, `${metres / 2}`, { anchor: "middle" }),
+    text({ x: at.x + width, y: at.y - 1.5 }, `${metres} m`, { anchor: "middle" }),
+    text({ x: at.x, y: at.y + 6.5 }, `bar = ${metres} m = ${feet.toFixed(2)} ft`, { size: 2.4 }),
+  ];
+}
