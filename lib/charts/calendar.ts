@@ -62,3 +62,8 @@ export function monthlySums(series: ArrayLike<number>): number[] {
 export const MONTH_MIDDLES: readonly number[] = MONTH_STARTS.map((start, month) =>
   start + MONTH_DAYS[month]! / 2
 );
+
+/** Axis ticks on the first of each month. */
+export function monthTicks(): Date[] {
+  return MONTH_STARTS.map((start) => axisDate(start * 24));
+}

@@ -1,0 +1,98 @@
+/** A year as a carpet: day along, hour of the day up, colour classes. @module */
+import * as Plot from "@observablehq/plot";
+import { axisDate, monthTicks } from "./calendar.ts";
+import { type DataTable } from "./data_table.ts";
+import { type DisplayItem, figure } from "./figure.ts";
+import type { LegendEntry } from "./picture.ts";
+
+/** Colour classes of a field. */
+export interface ColourClasses {
+  /** limits between the classes, rising */
+  readonly thresholds: readonly number[];
+  /** one colour more than limits */
+  readonly colours: readonly string[];
+}
+
+/** What a carpet needs. */
+export interface CarpetInput {
+  /** 8760 values */
+  readonly series: ArrayLike<number>;
+  readonly classes: ColourClasses;
+  /** unit shown in the legend */
+  readonly unit: string;
+  readonly title: string;
+  readonly alt: string;
+  readonly note?: string;
+  readonly table?: DataTable;
+}
+
+/** One block of hours of a day in the same class. */
+interface Run {
+  readonly day: number;
+  readonly from: number;
+  readonly to: number;
+  readonly colour: string;
+}
+
+/** Index of the class a value falls in; a value on a limit belongs to the class above. */
+export function classOf(value: number, thresholds: readonly number[]): number {
+  let index = 0;
+  while (index < thresholds.length && value >= thresholds[index]!) index++;
+  return index;
+}
+
+/** Legend entries of colour classes: "below −30", "−30 to −20", … "30 and above". */
+export function classLegend(classes: ColourClasses, unit: string): LegendEntry[] {
+  const sign = (value: number) => value < 0 ? `−${-value}` : String(value);
+  const limits = classes.thresholds;
+  return classes.colours.map((colour, index) => {
+    if (index === 0) return { colour, label: `below ${sign(limits[0]!)}` };
+    if (index === limits.length) return { colour, label: `${sign(limits[index - 1]!)}+ ${unit}` };
+    return { colour, label: `${sign(limits[index - 1]!)} to ${sign(limits[index]!)}` };
+  });
+}
+
+/** Hours of each day joined into runs of the same class, so that the picture stays small. */
+export function carpetRuns(series: ArrayLike<number>, classes: ColourClasses): Run[] {
+  const runs: Run[] = [];
+  const days = Math.floor(series.length / 24);
+  for (let day = 0; day < days; day++) {
+    let from = 0;
+    for (let hour = 1; hour <= 24; hour++) {
+      const index = classOf(series[day * 24 + from]!, classes.thresholds);
+      const next = hour < 24 ? classOf(series[day * 24 + hour]!, classes.thresholds) : -1;
+      if (next === index) continue;
+      runs.push({ day, from, to: hour, colour: classes.colours[index]! });
+      from = hour;
+    }
+  }
+  return runs;
+}
+
+/** Draws the carpet. */
+export function carpet(input: CarpetInput): DisplayItem {
+  const runs = carpetRuns(input.series, input.classes);
+  return figure({
+    height: 260,
+    marginLeft: 62,
+    x: { type: "utc", label: "day of the year", ticks: monthTicks(), tickFormat: "%b" },
+    y: { label: "hour of the day, h", domain: [0, 24], ticks: [0, 6, 12, 18, 24] },
+    color: { type: "identity" },
+    marks: [
+      Plot.rect(runs, {
+        x1: (run: Run) => axisDate(run.day * 24),
+        x2: (run: Run) => axisDate(run.day * 24 + 24),
+        y1: "from",
+        y2: "to",
+        fill: "colour",
+        shapeRendering: "crispEdges",
+      }),
+    ],
+  }, {
+    title: input.title,
+    alt: input.alt,
+    legend: classLegend(input.classes, input.unit),
+    ...(input.note === undefined ? {} : { note: input.note }),
+    ...(input.table === undefined ? {} : { table: input.table }),
+  });
+}

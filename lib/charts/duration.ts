@@ -1,0 +1,79 @@
+/** Duration curves: hours a value stays below a limit. @module */
+import * as Plot from "@observablehq/plot";
+import { dataTable } from "./data_table.ts";
+import { type DisplayItem, figure } from "./figure.ts";
+import { PALETTE } from "./palette.ts";
+import { type Point, thin } from "./thin.ts";
+
+/** One curve. */
+export interface DurationSeries {
+  readonly label: string;
+  readonly colour: string;
+  /** hourly values, any order */
+  readonly series: ArrayLike<number>;
+  /** broken line */
+  readonly dashed?: boolean;
+}
+
+/** What the picture needs. */
+export interface DurationInput {
+  readonly curves: readonly DurationSeries[];
+  /** words at the axis, with unit */
+  readonly axis: string;
+  /** kind in data/display/units.csv */
+  readonly kind: string;
+  /** limits drawn as thin lines and counted in the table */
+  readonly limits: readonly number[];
+  readonly title: string;
+  readonly alt: string;
+}
+
+/** Values sorted from the lowest; x is the number of hours at or below. */
+export function durationCurve(series: ArrayLike<number>): Point[] {
+  const sorted = Float64Array.from(series).sort();
+  return Array.from(sorted, (y, index) => ({ x: index + 1, y }));
+}
+
+/** Hours below a limit. */
+export function hoursBelow(series: ArrayLike<number>, limit: number): number {
+  let hours = 0;
+  for (let index = 0; index < series.length; index++) if (series[index]! < limit) hours++;
+  return hours;
+}
+
+/** Draws duration curves with the hours below each limit in the table. */
+export function durationChart(input: DurationInput): DisplayItem {
+  const table = dataTable(input.limits, [
+    { head: "limit", value: (limit) => limit, kind: input.kind },
+    ...input.curves.map((curve) => ({
+      head: `hours below, ${curve.label}`,
+      value: (limit: number) => hoursBelow(curve.series, limit),
+      digits: 0,
+    })),
+  ]);
+  return figure({
+    x: { label: "hours of the year at or below, h", domain: [0, 8760] },
+    y: { label: input.axis, grid: true },
+    marks: [
+      Plot.ruleY(input.limits, { stroke: PALETTE.ink, strokeWidth: 0.8, strokeDasharray: "2 3" }),
+      ...input.curves.map((curve) =>
+        Plot.lineY(thin(durationCurve(curve.series), 600), {
+          x: "x",
+          y: "y",
+          stroke: curve.colour,
+          strokeWidth: 2,
+          ...(curve.dashed === true ? { strokeDasharray: "6 4" } : {}),
+        })
+      ),
+    ],
+  }, {
+    title: input.title,
+    alt: input.alt,
+    table,
+    legend: input.curves.map((curve) => ({
+      label: curve.label,
+      colour: curve.colour,
+      sign: curve.dashed === true ? "dash" : "line",
+    })),
+  });
+}

@@ -1,0 +1,59 @@
+/** One chart per function: data in, display item out. @module */
+export { dayName, hourName, monthlySums, MONTHS, QUARTERS } from "./calendar.ts";
+export {
+  carpet,
+  type CarpetInput,
+  carpetRuns,
+  classLegend,
+  classOf,
+  type ColourClasses,
+} from "./carpet.ts";
+export {
+  monthlyClimateChart,
+  outdoorDurationChart,
+  radiationCarpet,
+  temperatureCarpet,
+} from "./climate.ts";
+export {
+  type Cell,
+  type Column,
+  type DataTable,
+  dataTable,
+  tableHtml,
+  tableText,
+} from "./data_table.ts";
+export {
+  displayKinds,
+  type DisplayUnit,
+  displayUnit,
+  showBoth,
+  showNumber,
+  showSi,
+  showUs,
+} from "./display_units.ts";
+export { durationChart, durationCurve, type DurationInput, hoursBelow } from "./duration.ts";
+export { escapeMarkup } from "./escape.ts";
+export { fanChart, type FanChartInput, movedFanCurve } from "./fan.ts";
+export { type DisplayItem, figure, type FigureWords, pictureItem } from "./figure.ts";
+export { headerPressureChart, tubeFlowChart } from "./headers.ts";
+export { coldestWeekChart, freeRunningDurationChart, lossesChart } from "./house.ts";
+export { coldestWeekStart, dailyMeans, type TimeLine, type TimePlot, timePlot } from "./lines.ts";
+export { PALETTE, SERIES_COLOURS } from "./palette.ts";
+export type { LegendEntry } from "./picture.ts";
+export { soilFieldChart, soilProfileChart } from "./soil.ts";
+export {
+  storeCarpet,
+  storeDurationChart,
+  storeWeekChart,
+  storeYearChart,
+  worstWeekStart,
+} from "./store.ts";
+export {
+  cumulativeHeatChart,
+  type HeatMonth,
+  heatMonths,
+  monthlyHeatChart,
+  quartersChart,
+} from "./store_heat.ts";
+export { thin } from "./thin.ts";
+export { tubeLengthChart, type TubeLengthRow, tubeLengthRows, tubeSpeedChart } from "./tubes.ts";

@@ -1,0 +1,203 @@
+/** Made-up results that charts are drawn from in tests; no claim about any real house. */
+import type { ClimateResult, ClimateYear } from "../../lib/climate/types.ts";
+import type { FanCurve, FanInputs, FanResult } from "../../lib/fan/types.ts";
+import type { HeadersResult } from "../../lib/headers/types.ts";
+import type { HouseResult, HouseYear } from "../../lib/house/types.ts";
+import type { SoilResult } from "../../lib/soil/types.ts";
+import type { StoreResult } from "../../lib/store/types.ts";
+import type { TubesResult } from "../../lib/tubes/types.ts";
+
+/** A year of hourly values from a formula. */
+export function hourly(value: (hour: number) => number): Float64Array {
+  return Float64Array.from({ length: 8760 }, (_, hour) => value(hour));
+}
+
+const season = (hour: number) => -Math.cos(2 * Math.PI * hour / 8760);
+const daytime = (hour: number) => Math.max(0, -Math.cos(2 * Math.PI * (hour + 0.5) / 24));
+
+export const outdoors = hourly((hour) => 2 + 18 * season(hour) + 5 * daytime(hour));
+const radiation = hourly((hour) => (450 + 350 * season(hour)) * daytime(hour));
+const zeros = hourly(() => 0);
+
+export const climateYear: ClimateYear = {
+  place: { name: "Sample", latitude: 50, longitude: 0, elevation: 0, timeZone: 0 },
+  source: "made up",
+  layout: "columns",
+  dryBulb: outdoors,
+  relativeHumidity: hourly(() => 0.7),
+  globalHorizontal: radiation,
+  directNormal: radiation,
+  diffuseHorizontal: zeros,
+  windSpeed: zeros,
+  pressure: hourly(() => 101325),
+  skyLongwave: null,
+  notices: [],
+};
+
+export const climateResult: ClimateResult = {
+  months: Array.from({ length: 12 }, (_, index) => ({
+    month: index + 1,
+    meanTemperature: -16 + 3 * index,
+    minTemperature: -30 + 3 * index,
+    maxTemperature: -5 + 3 * index,
+    globalRadiation: 40 + 10 * index,
+    diffuseShare: 0.4,
+    meanRelativeHumidity: 0.7,
+    meanWindSpeed: 4,
+    heatingDegreeDays18: 500,
+  })),
+  meanTemperature: 2.5,
+  coldestHour: -33,
+  design99_6: -29,
+  design99: -26,
+  heatingDegreeDays18: 5900,
+  globalRadiation: 1350,
+  coldSpells: [],
+  notices: [],
+};
+
+const depths = [0, 0.3, 0.6, 1, 1.5, 2, 3, 5];
+export const soilResult: SoilResult = {
+  properties: {
+    conductivity: 1.3,
+    frozenConductivity: 1.7,
+    heatCapacity: 2.3e6,
+    frozenHeatCapacity: 1.8e6,
+    diffusivity: 5.6e-7,
+    latentHeat: 6e7,
+    conductivityRange: [1, 1.6],
+    porosity: 0.45,
+    saturation: 0.6,
+  },
+  wave: { mean: 5, amplitude: 14, minimumDay: 25, diffusivity: 5.6e-7 },
+  frostDepth: 1.4,
+  depths,
+  monthly: Array.from(
+    { length: 12 },
+    (_, month) =>
+      depths.map((depth) => 5 - 14 * Math.exp(-depth / 2) * Math.cos(month / 2 - depth / 2)),
+  ),
+  tubeDepth: 0.9,
+  temperatureAtTubeDepthMin: -3,
+  temperatureAtTubeDepthMax: 13,
+  notices: [],
+};
+
+const houseYear = (lift: number): HouseYear => ({
+  airTemperature: hourly((hour) => outdoors[hour]! + lift + 12 * daytime(hour)),
+  relativeHumidity: hourly(() => 0.8),
+  heater: zeros,
+  solar: radiation,
+  vent: zeros,
+});
+
+export const houseResult: HouseResult = {
+  geometry: { parts: [], floorArea: 192, volume: 600, perimeter: 64 } as never,
+  lossParts: [
+    { name: "glazing", conductance: 420 },
+    { name: "north wall & roof <insulated>", conductance: 40 },
+    { name: "leakage", conductance: 110 },
+  ],
+  lossCoefficient: 570,
+  peakHeatLoss: 20000,
+  heatDemand: 30000,
+  coldestHourNoStore: -14,
+  hoursBelowFreezingNoStore: 1700,
+  firstFreezeNoStore: 6700,
+  freeRunning: houseYear(4),
+  notices: [],
+};
+
+export const tubesResult: TubesResult = {
+  product: {} as never,
+  count: 20,
+  length: 22,
+  totalLength: 440,
+  diameter: 0.102,
+  positions: Array.from(
+    { length: 20 },
+    (_, tube) => ({ x: tube % 10, depth: tube < 10 ? 0.6 : 0.9 }),
+  ),
+  airSpeed: 2,
+  flowPerTube: 0.0163,
+  reynolds: 13600,
+  frictionFactor: 0.06,
+  pressureDrop: 34,
+  lossCoefficient: 14.4,
+  filmCoefficient: 10,
+  transferUnits: 2.2,
+  effectiveness: 1 - Math.exp(-2.2),
+  notices: [],
+} as never;
+
+export const headersResult: HeadersResult = {
+  diameter: 0.38,
+  areaRatio: 0.72,
+  shares: Float64Array.from({ length: 20 }, (_, tube) => 0.88 + (tube % 10) * 0.0266),
+  flowMin: 0.88,
+  flowMax: 1.12,
+  unevenness: 0.08,
+  pressureDrop: 42,
+  supplyPressure: Float64Array.from({ length: 20 }, (_, tube) => 38 + (tube % 10) * 0.4),
+  returnPressure: Float64Array.from({ length: 20 }, (_, tube) => 6 - (tube % 10) * 0.4),
+  notices: [],
+} as never;
+
+export const fanCurve: FanCurve = {
+  id: "sample",
+  name: "Sample fan",
+  airFlow: [0, 0.2, 0.4, 0.6],
+  staticPressure: [180, 150, 90, 0],
+  power: [90, 110, 120, 110],
+  outletArea: 0.1,
+  source: "made up",
+};
+export const fanInputs = { fan: "sample", count: 1, speed: 1 } as FanInputs;
+export const fanResult: FanResult = {
+  airFlow: 0.45,
+  pressure: 70,
+  power: 118,
+  efficiency: 0.27,
+  specificPower: 262,
+  systemCoefficient: 70 / 0.45 ** 1.9,
+  systemExponent: 1.9,
+  stalled: false,
+  density: 1.2,
+  notices: [],
+} as never;
+
+export const storeResult: StoreResult = {
+  year: {
+    house: houseYear(8),
+    sensible: hourly((hour) => 6000 * daytime(hour) - 1500),
+    latent: hourly((hour) => 2000 * daytime(hour) - 300),
+    intakeTemperature: zeros,
+    outletTemperature: zeros,
+    storeTemperature: hourly((hour) => 12 + 6 * season(hour - 700)),
+    fanShare: zeros,
+    fanPower: hourly(() => 60),
+    condensate: hourly(() => 0.1),
+    floor: zeros,
+  },
+  noFan: houseYear(5),
+  heatIn: 12000,
+  heatOut: 8000,
+  latentIn: 3000,
+  latentOut: 1500,
+  recovery: 0.67,
+  cop: 15,
+  fanEnergy: 525,
+  carriedAcrossSeasons: 0.12,
+  quarters: [
+    [1000, 50, 20, 300, 80],
+    [200, 1500, 10, 20, 40],
+    [10, 200, 800, 5, 20],
+    [20, 100, 400, 1500, 60],
+  ],
+  coldestHour: -6,
+  hoursBelowFreezing: 900,
+  firstFreeze: 7000,
+  backupHeat: 20000,
+  balanceResidual: 1e-9,
+  notices: [],
+} as never;
