@@ -2,7 +2,7 @@
 import * as Plot from "@observablehq/plot";
 import { MONTH_DAYS } from "../basics/mod.ts";
 import type { StoreResult, StoreYear } from "../store/types.ts";
-import { axisDate, monthlySums, MONTHS, QUARTERS } from "./calendar.ts";
+import { axisDate, monthlySums, MONTHS, monthTicks, QUARTERS } from "./calendar.ts";
 import { dataTable } from "./data_table.ts";
 import { showSi } from "./display_units.ts";
 import { type DisplayItem, figure } from "./figure.ts";
