@@ -1,0 +1,27 @@
+/**
+ * The press: runs notebooks on the real Deno kernel and writes them as notebooks and as one HTML
+ * report. It knows nothing of heat.
+ *
+ * @module
+ */
+export { writeAtomically } from "./files.ts";
+export {
+  type Cell,
+  type CodeCell,
+  formatNotebook,
+  type MediaBundle,
+  type Notebook,
+  type Output,
+  parseNotebook,
+  type TextCell,
+} from "./notebook.ts";
+export { blankTexts, countShows } from "./outputs.ts";
+export {
+  type CellFailure,
+  type CellProgress,
+  DEFAULT_CELL_LIMIT,
+  type FailureKind,
+  type NotebookRun,
+  runNotebook,
+  type RunOptions,
+} from "./run_notebook.ts";

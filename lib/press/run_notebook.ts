@@ -1,0 +1,213 @@
+/**
+ * Runs one notebook from its first cell to its last on a fresh kernel.
+ *
+ * @module
+ */
+import { dirname } from "node:path";
+import { type Execution, type Kernel, startKernel } from "./kernel.ts";
+import type { CodeCell, Notebook, Output } from "./notebook.ts";
+import { collectOutputs, countShows, showNumbers } from "./outputs.ts";
+import { syntaxFault } from "./syntax.ts";
+
+/** Why a run stopped. */
+export type FailureKind = "error" | "hung" | "died" | "lost output" | "warning text";
+
+/** The cell a run stopped at, and why. */
+export interface CellFailure {
+  /** why the run stopped */
+  readonly kind: FailureKind;
+  /** number of the cell among all cells of the notebook, from 1 */
+  readonly cell: number;
+  /** number of the cell among the code cells, from 1: the number Jupyter shows in brackets */
+  readonly codeCell: number;
+  /** code of the cell */
+  readonly code: string;
+  /** error with its name, or what went wrong otherwise */
+  readonly message: string;
+  /** stack, for errors */
+  readonly traceback: readonly string[];
+}
+
+/** How far a run has come. */
+export interface CellProgress {
+  /** code cells done */
+  readonly done: number;
+  /** code cells of the notebook */
+  readonly total: number;
+}
+
+/** How to run a notebook. */
+export interface RunOptions {
+  /** file the notebook was read from; the kernel runs in its folder */
+  readonly path: string;
+  /** s each cell may take (default 300) */
+  readonly cellLimit?: number | undefined;
+  /** additions to the kernel's environment */
+  readonly environment?: Readonly<Record<string, string>> | undefined;
+  /** stops the run and ends the kernel when aborted */
+  readonly signal?: AbortSignal | undefined;
+  /** called after each code cell */
+  readonly onProgress?: ((progress: CellProgress) => void) | undefined;
+  /** runs in all when the kernel loses an output (default 2) */
+  readonly attempts?: number | undefined;
+}
+
+/** A notebook as far as it ran. */
+export interface NotebookRun {
+  /** the notebook with the outputs of the cells that ran; cells after a failure are empty */
+  readonly notebook: Notebook;
+  /** the cell the run stopped at, if it did */
+  readonly failure?: CellFailure | undefined;
+}
+
+/** s each cell may take unless told otherwise. */
+export const DEFAULT_CELL_LIMIT = 300;
+
+/**
+ * Ends the kernel when the program that started it is gone without having closed it.
+ */
+const WATCH_STARTER =
+  `{ const starter = Deno.ppid; Deno.unrefTimer(setInterval(() => { if (Deno.ppid !== starter) Deno.exit(0); }, 1000)); }`;
+
+/**
+ * Runs a notebook. A cell that fails, hangs or loses an output stops the run; what the cells before
+ * it put out is kept. A lost output is a fault of the kernel: the notebook is then run once more.
+ *
+ * @throws {Error} when no kernel starts, or when `signal` is aborted
+ */
+export async function runNotebook(notebook: Notebook, options: RunOptions): Promise<NotebookRun> {
+  const attempts = options.attempts ?? 2;
+  for (let attempt = 1;; attempt++) {
+    const run = await runOnce(notebook, options);
+    if (run.failure?.kind !== "lost output" || attempt >= attempts) return run;
+  }
+}
+
+async function runOnce(source: Notebook, options: RunOptions): Promise<NotebookRun> {
+  const kernel = await startKernel({
+    folder: dirname(options.path),
+    environment: options.environment,
+    signal: options.signal,
+  });
+  try {
+    await kernel.execute(WATCH_STARTER, { limit: 30, silent: true });
+    const notebook = emptied(source, kernel.info);
+    const failure = await runCells(kernel, notebook, options);
+    options.signal?.throwIfAborted();
+    return { notebook, failure };
+  } finally {
+    await kernel.close();
+  }
+}
+
+async function runCells(
+  kernel: Kernel,
+  notebook: Notebook,
+  options: RunOptions,
+): Promise<CellFailure | undefined> {
+  const total = notebook.cells.filter((cell) => cell.cell_type === "code").length;
+  let done = 0;
+  let lastShown = 0;
+  for (const [index, cell] of notebook.cells.entries()) {
+    if (cell.cell_type !== "code") continue;
+    const codeCell = done + 1;
+    cell.execution_count = codeCell;
+    const limit = options.cellLimit ?? DEFAULT_CELL_LIMIT;
+    const execution = await kernel.execute(cell.source, {
+      limit,
+      expectedOutputs: countShows(cell.source),
+    });
+    options.signal?.throwIfAborted();
+    cell.outputs = collectOutputs(execution.messages, codeCell);
+    const numbers = showNumbers(execution.messages);
+    const fault = judge(cell, execution, limit) ?? lostOutput(cell, numbers, lastShown);
+    lastShown = numbers.at(-1) ?? lastShown;
+    if (fault !== undefined) {
+      const traceback = fault.traceback ?? [];
+      const where = { cell: index + 1, codeCell, code: cell.source };
+      if (fault.message === "") {
+        const found = await syntaxFault(cell.source);
+        addError(cell.outputs, "SyntaxError", found);
+        return { ...where, kind: "error", message: `SyntaxError: ${found}`, traceback };
+      }
+      return { ...where, kind: fault.kind, message: fault.message, traceback };
+    }
+    done++;
+    options.onProgress?.({ done, total });
+  }
+  return undefined;
+}
+
+interface Fault {
+  readonly kind: FailureKind;
+  /** empty when the kernel gave no reason */
+  readonly message: string;
+  readonly traceback?: readonly string[] | undefined;
+}
+
+/** What is wrong with an executed cell, if anything. */
+function judge(cell: CodeCell, execution: Execution, limit: number): Fault | undefined {
+  if (execution.status === "hung") {
+    return { kind: "hung", message: `Cell is not done after its limit of ${limit} s` };
+  }
+  if (execution.status === "died") return { kind: "died", message: "Kernel ended in this cell" };
+  if (execution.status === "error") {
+    const { ename, evalue } = execution.reply;
+    const traceback = (execution.reply.traceback as unknown[] ?? []).map(String);
+    // the kernel's answer to code that does not parse carries neither reason nor stack
+    if (traceback.length === 0) return { kind: "error", message: "" };
+    const shown = cell.outputs.some((output) => output.output_type === "error");
+    if (!shown) addError(cell.outputs, String(ename), String(evalue), traceback);
+    return { kind: "error", message: `${ename}: ${evalue}`, traceback };
+  }
+  if (execution.faults.length > 0) {
+    return { kind: "lost output", message: `Kernel garbled its outputs: ${execution.faults[0]}` };
+  }
+  const warning = cell.outputs.find((output) =>
+    output.output_type === "stream" && output.name === "stderr"
+  );
+  if (warning?.output_type === "stream") {
+    return { kind: "warning text", message: `Cell wrote a warning: ${warning.text.trim()}` };
+  }
+  return undefined;
+}
+
+/** Compares outputs with the `await show(` calls and with the running numbers `show` gave them. */
+function lostOutput(
+  cell: CodeCell,
+  numbers: readonly number[],
+  lastShown: number,
+): Fault | undefined {
+  const shows = countShows(cell.source);
+  const shown = cell.outputs.filter((output) => output.output_type === "display_data").length;
+  const gap = numbers.some((number, index) => number !== lastShown + index + 1);
+  if (shown >= shows && !gap) return undefined;
+  const message = `Cell shows ${shown} outputs for ${shows} calls of "await show("` +
+    (gap ? "; an output between them is missing" : "");
+  return { kind: "lost output", message };
+}
+
+function addError(
+  outputs: Output[],
+  ename: string,
+  evalue: string,
+  traceback: string[] = [],
+): void {
+  outputs.push({ output_type: "error", ename, evalue, traceback });
+}
+
+/** A copy without outputs, with the metadata of the kernel it is about to run on. */
+function emptied(source: Notebook, info: Readonly<Record<string, unknown>>): Notebook {
+  const notebook = structuredClone(source);
+  for (const cell of notebook.cells) {
+    if (cell.cell_type !== "code") continue;
+    cell.outputs = [];
+    cell.execution_count = null;
+  }
+  notebook.metadata = {
+    ...notebook.metadata,
+    kernelspec: { display_name: "Deno", language: "typescript", name: "deno" },
+    language_info: info.language_info,
+  };
+  return notebook;
+}
