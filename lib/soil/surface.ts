@@ -1,0 +1,182 @@
+/** Daily heat balance of open ground: sun, sky, wind, evaporation, cover, snow. @module */
+import { LATENT_HEAT, saturationPressureOverWater, standardPressure } from "../air/mod.ts";
+import { DAY, STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../basics/mod.ts";
+import type { SnowCover } from "./snow.ts";
+import type { DailyWeather } from "./weather.ts";
+
+/** What covers the ground. */
+export interface GroundCover {
+  /** share of the sun reflected without snow */
+  readonly albedo: number;
+  /** m² K/W of grass, thatch and litter between the surface that meets the air and the soil */
+  readonly resistance: number;
+  /** m²·s/kg… height of the plants, m */
+  readonly height: number;
+}
+
+/** Short grass: albedo and height FAO-56 (1998); resistance: common practice, no source. */
+export const GRASS: GroundCover = { albedo: 0.23, resistance: 0.15, height: 0.12 };
+
+/** m/s 10 m above ground where the wind is not known: 2 m/s at 2 m, FAO-56 (1998) ch. 3. */
+export const DEFAULT_WIND = 2 / 0.748;
+/** Albedo of snow on grassland, patches and ageing counted; common practice, no source. */
+const SNOW_ALBEDO = 0.65;
+/** m of snow that hides half the ground. */
+const HALF_COVERED = 0.03;
+/** Priestley–Taylor coefficient of the complementary method; Brutsaert et al. 2017 (from memory). */
+const WET_COEFFICIENT = 1.13;
+/** days the water of the air column takes to fall under full cloud; common practice, no source. */
+const OVERCAST_FALL_TIME = 5;
+/** J/(kg K) and J/(m³ K)-free: air at the surface. */
+const AIR_HEAT_CAPACITY = 1013;
+
+/** What the ground meets each day: an equivalent outside temperature behind a conductance. */
+export interface SurfaceForcing {
+  /** degC, air temperature plus the radiation and evaporation terms over the surface coefficient */
+  readonly temperature: Float64Array;
+  /** W/(m² K) from there to the soil's face */
+  readonly conductance: Float64Array;
+  /** W/m², net radiation of a surface at air temperature */
+  readonly netRadiation: Float64Array;
+  /** W/m² */
+  readonly evaporation: Float64Array;
+}
+
+/** Extraterrestrial radiation on the horizontal, daily mean W/m²; FAO-56 (1998) eq. 21. */
+export function extraterrestrialDaily(latitude: number, day: number): number {
+  const phi = (latitude * Math.PI) / 180;
+  const angle = (2 * Math.PI * (day + 1)) / 365;
+  const distance = 1 + 0.033 * Math.cos(angle);
+  const declination = 0.409 * Math.sin(angle - 1.39);
+  const sunset = Math.acos(Math.min(1, Math.max(-1, -Math.tan(phi) * Math.tan(declination))));
+  return (1366.7 / Math.PI) * distance *
+    (sunset * Math.sin(phi) * Math.sin(declination) +
+      Math.cos(phi) * Math.cos(declination) * Math.sin(sunset));
+}
+
+/** Global over clear-sky radiation, 0.3 to 1; FAO-56 (1998) eq. 37; nights of polar winter carry on. */
+export function clearSkyShares(weather: DailyWeather): Float64Array {
+  const { latitude, elevation } = weather.place;
+  const shares = new Float64Array(weather.radiation.length);
+  let share = 0.7;
+  for (let day = 0; day < shares.length; day++) {
+    const clear = (0.75 + 2e-5 * elevation) * extraterrestrialDaily(latitude, day);
+    if (clear > 10) share = Math.min(1, Math.max(0.3, weather.radiation[day]! / clear));
+    shares[day] = share;
+  }
+  return shares;
+}
+
+/**
+ * Vapour pressure each day, Pa: given, or that of the daily lowest temperature (FAO-56 1998 eq. 48)
+ * lowered by 0.6 K for each K of daily swing above 14 K (dry places; no source), or 4 K below the
+ * mean where only means are known.
+ */
+export function vapourPressures(weather: DailyWeather): Float64Array {
+  return Float64Array.from(weather.temperature, (mean, day) => {
+    if (weather.vapourPressure !== undefined) return weather.vapourPressure[day]!;
+    const lowest = weather.minTemperature?.[day] ?? mean - 6;
+    const swing = 2 * (mean - lowest);
+    return saturationPressureOverWater(lowest - 0.6 * Math.max(0, swing - 14));
+  });
+}
+
+/**
+ * Precipitation assumed where only temperature and sun are known, kg/m² a day: the water of the air
+ * column, 0.14·e·p + 2.1 mm (ASCE 2005 eq. D.3, e and p in kPa), falls within 5 days of full cloud.
+ */
+export function assumedPrecipitation(
+  weather: DailyWeather,
+  vapour: ArrayLike<number>,
+  clear: ArrayLike<number>,
+): Float64Array {
+  const pressure = standardPressure(weather.place.elevation) / 1000;
+  return Float64Array.from(clear, (share, day) => {
+    const column = 0.14 * (vapour[day]! / 1000) * pressure + 2.1;
+    return (column / OVERCAST_FALL_TIME) * Math.min(1, (1 - share) / 0.7);
+  });
+}
+
+/** Net long-wave loss of a surface at air temperature, W/m²; FAO-56 (1998) eq. 39 or the measured sky. */
+function longwaveLoss(air: number, vapour: number, clear: number, sky: number | undefined): number {
+  const black = STEFAN_BOLTZMANN * (air + ZERO_CELSIUS) ** 4;
+  if (sky !== undefined) return 0.97 * (black - sky);
+  return black * (0.34 - 0.14 * Math.sqrt(vapour / 1000)) * (1.35 * clear - 0.35);
+}
+
+/**
+ * Evaporation from ground whose wetness is not known, W/m²: complementary principle,
+ * E/E_pa = (2 − x)x², x = E_po/E_pa; dry air tells of dry ground.
+ *
+ * Source: Brutsaert 2015, Water Resources Research 51:8087; E_po Priestley–Taylor, E_pa Penman 1948.
+ */
+export function evaporationHeat(
+  day: { net: number; air: number; vapour: number; wind: number; pressure: number },
+): number {
+  if (day.net <= 0) return 0;
+  const saturation = saturationPressureOverWater(day.air);
+  const slope = (4098 * saturation) / (day.air + 237.3) ** 2;
+  const psychrometric = 0.665e-3 * day.pressure;
+  const radiative = (slope / (slope + psychrometric)) * day.net;
+  const deficit = Math.max(0, saturation - day.vapour) / 100;
+  const drying = 0.26 * (1 + 0.54 * 0.748 * day.wind) * deficit * LATENT_HEAT / DAY;
+  const apparent = radiative + (psychrometric / (slope + psychrometric)) * drying;
+  const x = Math.min(1, (WET_COEFFICIENT * radiative) / apparent);
+  return apparent * (2 - x) * x * x;
+}
+
+/** Heat transfer from grass to the air, W/(m² K); FAO-56 (1998) eq. 4 with plants `height` tall. */
+export function windCoefficient(wind: number, height: number, density: number): number {
+  const displacement = (2 / 3) * height;
+  const roughness = 0.123 * height;
+  const logs = Math.log((10 - displacement) / roughness) *
+    Math.log((10 - displacement) / (0.1 * roughness));
+  return (density * AIR_HEAT_CAPACITY * 0.41 ** 2 * Math.max(0.5, wind)) / logs;
+}
+
+/**
+ * Heat balance of the surface, day by day, linear about the air temperature:
+ * (1 − albedo) G − L_net − E = (h_wind + h_sky)(T_s − T_air) + q_ground,
+ * written as an equivalent temperature behind a conductance.
+ *
+ * Daily means; a surface under snow is held at or below 0 degC.
+ *
+ * @param weather daily weather
+ * @param cover what grows on the ground
+ * @param snow snow cover of the same days
+ */
+export function surfaceForcing(
+  weather: DailyWeather,
+  cover: GroundCover,
+  snow: SnowCover,
+): SurfaceForcing {
+  const days = weather.temperature.length;
+  const pressure = standardPressure(weather.place.elevation);
+  const vapour = vapourPressures(weather);
+  const clear = clearSkyShares(weather);
+  const forcing: SurfaceForcing = {
+    temperature: new Float64Array(days),
+    conductance: new Float64Array(days),
+    netRadiation: new Float64Array(days),
+    evaporation: new Float64Array(days),
+  };
+  for (let day = 0; day < days; day++) {
+    const air = weather.temperature[day]!;
+    const wind = weather.windSpeed?.[day] ?? DEFAULT_WIND;
+    const covered = snow.depth[day]! / (snow.depth[day]! + HALF_COVERED);
+    const albedo = cover.albedo + covered * (SNOW_ALBEDO - cover.albedo);
+    const sky = weather.skyLongwave?.[day];
+    const net = (1 - albedo) * weather.radiation[day]! -
+      longwaveLoss(air, vapour[day]!, clear[day]!, sky);
+    const evaporation = evaporationHeat({ net, air, vapour: vapour[day]!, wind, pressure });
+    const density = pressure / (287.05 * (air + ZERO_CELSIUS));
+    const coefficient = windCoefficient(wind, cover.height, density) +
+      4 * 0.97 * STEFAN_BOLTZMANN * (air + ZERO_CELSIUS) ** 3;
+    const equivalent = air + (net - evaporation) / coefficient;
+    forcing.temperature[day] = snow.water[day]! > 0 ? Math.min(0, equivalent) : equivalent;
+    forcing.conductance[day] = 1 / (1 / coefficient + cover.resistance + snow.resistance[day]!);
+    forcing.netRadiation[day] = net;
+    forcing.evaporation[day] = evaporation;
+  }
+  return forcing;
+}
