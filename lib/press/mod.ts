@@ -8,11 +8,15 @@ export { writeAtomically } from "./files.ts";
 export {
   type Cell,
   type CodeCell,
+  type DisplayOutput,
+  type ErrorOutput,
   formatNotebook,
   type MediaBundle,
   type Notebook,
   type Output,
   parseNotebook,
+  type ResultOutput,
+  type StreamOutput,
   type TextCell,
 } from "./notebook.ts";
 export { blankTexts, countShows } from "./outputs.ts";
@@ -25,3 +29,4 @@ export {
   runNotebook,
   type RunOptions,
 } from "./run_notebook.ts";
+export { renderReport, type ReportInput, type ReportNotice, type ReportSection } from "./report.ts";

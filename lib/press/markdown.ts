@@ -1,0 +1,97 @@
+/**
+ * Markdown of notebook cells as HTML: formulas as MathML (no fonts to load), headings with ids,
+ * one level deeper than written, because the report has the only first-level heading.
+ *
+ * @module
+ */
+import katex from "katex";
+import { Marked, type TokenizerAndRendererExtension } from "marked";
+
+/** A heading met on the way, for the table of contents. */
+export interface Heading {
+  /** level in the report, 2 to 6 */
+  readonly level: number;
+  /** id in the page */
+  readonly id: string;
+  /** its text as HTML */
+  readonly html: string;
+}
+
+/** Formulas between dollar signs, inline or on lines of their own. */
+function formulas(): TokenizerAndRendererExtension[] {
+  const display = /^\$\$\s*([\s\S]+?)\s*\$\$(?:\n|$)/;
+  const inline = /^\$(?!\s)((?:\\.|[^\\$\n])+?)(?<!\s)\$(?!\d)/;
+  const render = (text: string, displayMode: boolean): string =>
+    katex.renderToString(text, { displayMode, output: "mathml", throwOnError: true });
+  return [
+    {
+      name: "displayFormula",
+      level: "block",
+      start: (source) => source.indexOf("$$"),
+      tokenizer: (source) => {
+        const found = display.exec(source);
+        if (found === null) return undefined;
+        return { type: "displayFormula", raw: found[0], text: found[1]! };
+      },
+      renderer: (token) => `<div class="formula">${render(token.text, true)}</div>\n`,
+    },
+    {
+      name: "inlineFormula",
+      level: "inline",
+      start: (source) => source.indexOf("$"),
+      tokenizer: (source) => {
+        const found = inline.exec(source);
+        if (found === null) return undefined;
+        return { type: "inlineFormula", raw: found[0], text: found[1]! };
+      },
+      renderer: (token) => render(token.text, false),
+    },
+  ];
+}
+
+/**
+ * Makes a renderer for the text cells of one notebook.
+ *
+ * @param prefix start of every heading's id, so that notebooks on one page do not collide
+ * @param onHeading called for each heading, in order
+ */
+export function markdownRenderer(
+  prefix: string,
+  onHeading: (heading: Heading) => void = () => {},
+): (markdown: string) => string {
+  const used = new Map<string, number>();
+  const marked = new Marked({ gfm: true, async: false });
+  marked.use({
+    extensions: formulas(),
+    renderer: {
+      heading(token) {
+        const html = this.parser.parseInline(token.tokens);
+        const level = Math.min(6, token.depth + 1);
+        const slug = `${prefix}-${slugOf(token.text)}`;
+        const times = used.get(slug) ?? 0;
+        used.set(slug, times + 1);
+        const id = times === 0 ? slug : `${slug}-${times + 1}`;
+        onHeading({ level, id, html });
+        return `<h${level} id="${id}">${html}</h${level}>\n`;
+      },
+    },
+  });
+  return (markdown) => marked.parse(markdown) as string;
+}
+
+function slugOf(text: string): string {
+  const words = text.toLowerCase().normalize("NFKD").match(/[a-z0-9]+/g);
+  return words?.join("-") ?? "part";
+}
+
+/** Text made safe inside HTML, attributes included. */
+export function escapeHtml(text: string): string {
+  const codes: Record<string, string> = {
+    "&": "&amp;",
+    "<": "&lt;",
+    ">": "&gt;",
+    '"': "&quot;",
+    "'": "&#39;",
+  };
+  return text.replace(/[&<>"']/g, (sign) => codes[sign]!);
+}
