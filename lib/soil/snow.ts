@@ -21,11 +21,9 @@ export interface SnowCover {
   readonly resistance: Float64Array;
 }
 
-/** Conductivity of snow by density, W/(m K); Sturm et al. 1997 (from memory), 0.1 to 0.55 g/cm³. */
+/** Conductivity of snow by density in kg/m³, 2.22 (ρ/1000)^1.88 W/(m K); Yen 1981 (from memory). */
 export function snowConductivity(density: number): number {
-  const gram = density / 1000;
-  if (gram < 0.156) return 0.023 + 0.234 * gram;
-  return 0.138 - 1.01 * gram + 3.233 * gram * gram;
+  return 2.22 * (density / 1000) ** 1.88;
 }
 
 /** Share of the precipitation that falls as snow. */

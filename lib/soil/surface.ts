@@ -15,10 +15,10 @@ export interface GroundCover {
 }
 
 /** Short grass: albedo and height FAO-56 (1998); resistance: common practice, no source. */
-export const GRASS: GroundCover = { albedo: 0.23, resistance: 0.15, height: 0.12 };
+export const GRASS: GroundCover = { albedo: 0.23, resistance: 0.1, height: 0.12 };
 
 /** m/s 10 m above ground where the wind is not known: 2 m/s at 2 m, FAO-56 (1998) ch. 3. */
-export const DEFAULT_WIND = 2 / 0.748;
+export const DEFAULT_WIND = 3.5;
 /** Albedo of snow on grassland, patches and ageing counted; common practice, no source. */
 const SNOW_ALBEDO = 0.65;
 /** m of snow that hides half the ground. */
@@ -27,7 +27,9 @@ const HALF_COVERED = 0.03;
 const WET_COEFFICIENT = 1.13;
 /** days the water of the air column takes to fall under full cloud; common practice, no source. */
 const OVERCAST_FALL_TIME = 5;
-/** J/(kg K) and J/(m³ K)-free: air at the surface. */
+/** Grass and snow in the long-wave; common practice, no source. */
+const SURFACE_EMISSIVITY = 0.97;
+/** J/(kg K); FAO-56 (1998) eq. 8. */
 const AIR_HEAT_CAPACITY = 1013;
 
 /** What the ground meets each day: an equivalent outside temperature behind a conductance. */
@@ -97,11 +99,20 @@ export function assumedPrecipitation(
   });
 }
 
-/** Net long-wave loss of a surface at air temperature, W/m²; FAO-56 (1998) eq. 39 or the measured sky. */
-function longwaveLoss(air: number, vapour: number, clear: number, sky: number | undefined): number {
-  const black = STEFAN_BOLTZMANN * (air + ZERO_CELSIUS) ** 4;
-  if (sky !== undefined) return 0.97 * (black - sky);
-  return black * (0.34 - 0.14 * Math.sqrt(vapour / 1000)) * (1.35 * clear - 0.35);
+/**
+ * Net long-wave loss of a surface at air temperature, W/m²: from the measured sky, else
+ * 0.97 σT⁴ (1 − ε)s with the clear sky of Prata 1996, 1 − ε = (1 + w)exp(−√(1.2 + 3w)),
+ * w = 0.465 e/T (Pa, K), and the cloud correction of Crawford & Duchon 1999 by the clear-sky share s.
+ */
+export function longwaveLoss(
+  day: { air: number; vapour: number; clear: number; sky?: number | undefined },
+): number {
+  const kelvin = day.air + ZERO_CELSIUS;
+  const black = STEFAN_BOLTZMANN * kelvin ** 4;
+  if (day.sky !== undefined) return SURFACE_EMISSIVITY * (black - day.sky);
+  const water = 0.465 * day.vapour / kelvin;
+  const openSky = (1 + water) * Math.exp(-Math.sqrt(1.2 + 3 * water));
+  return SURFACE_EMISSIVITY * black * openSky * day.clear;
 }
 
 /**
@@ -167,11 +178,11 @@ export function surfaceForcing(
     const albedo = cover.albedo + covered * (SNOW_ALBEDO - cover.albedo);
     const sky = weather.skyLongwave?.[day];
     const net = (1 - albedo) * weather.radiation[day]! -
-      longwaveLoss(air, vapour[day]!, clear[day]!, sky);
+      longwaveLoss({ air, vapour: vapour[day]!, clear: clear[day]!, sky });
     const evaporation = evaporationHeat({ net, air, vapour: vapour[day]!, wind, pressure });
     const density = pressure / (287.05 * (air + ZERO_CELSIUS));
     const coefficient = windCoefficient(wind, cover.height, density) +
-      4 * 0.97 * STEFAN_BOLTZMANN * (air + ZERO_CELSIUS) ** 3;
+      4 * SURFACE_EMISSIVITY * STEFAN_BOLTZMANN * (air + ZERO_CELSIUS) ** 3;
     const equivalent = air + (net - evaporation) / coefficient;
     forcing.temperature[day] = snow.water[day]! > 0 ? Math.min(0, equivalent) : equivalent;
     forcing.conductance[day] = 1 / (1 / coefficient + cover.resistance + snow.resistance[day]!);
