@@ -1,0 +1,100 @@
+/**
+ * The folder a study writes to. Everything is written beside it first and moved in when the study
+ * is done, so a run that fails leaves nothing half-written and an earlier result as it was.
+ *
+ * @module
+ */
+import { basename, dirname, join, resolve } from "node:path";
+import { InputError } from "../basics/mod.ts";
+
+/** File by which a folder is known as one this program wrote. */
+const MARK = "results.json";
+/** What a study writes; these entries of the folder are replaced, others are left alone. */
+const ENTRIES = [
+  MARK,
+  "hourly.csv",
+  "quantities.csv",
+  "drawings",
+  "notebooks",
+  "report.html",
+] as const;
+
+/** A folder beside the final one. */
+export interface Stage {
+  /** where to write */
+  readonly folder: string;
+  /** Moves everything into the final folder; gives its path as the user wrote it. */
+  publish(): Promise<string>;
+  /** Keeps only the executed notebooks of a run that failed; gives the folder they are in. */
+  keepNotebooks(): Promise<string>;
+  /** Removes what was written. */
+  discard(): Promise<void>;
+}
+
+/**
+ * Prepares to write into `target`.
+ *
+ * @throws {InputError} when the target is a file, or a folder whose entries of the same names were
+ * not written by a study
+ */
+export async function openStage(target: string): Promise<Stage> {
+  await checkTarget(target);
+  const final = resolve(target);
+  await Deno.mkdir(dirname(final), { recursive: true });
+  const folder = join(
+    dirname(final),
+    `.${basename(final)}.${crypto.randomUUID().slice(0, 8)}.part`,
+  );
+  await Deno.mkdir(join(folder, "notebooks"), { recursive: true });
+  const discard = (): Promise<void> => Deno.remove(folder, { recursive: true }).catch(() => {});
+
+  const moveInto = async (destination: string): Promise<void> => {
+    await Deno.mkdir(destination, { recursive: true });
+    for (const entry of ENTRIES) {
+      await Deno.remove(join(destination, entry), { recursive: true }).catch(() => {});
+      await Deno.rename(join(folder, entry), join(destination, entry)).catch((error) => {
+        if (!(error instanceof Deno.errors.NotFound)) throw error;
+      });
+    }
+    await discard();
+  };
+
+  return {
+    folder,
+    discard,
+    publish: async () => {
+      await Deno.remove(join(final, "failed"), { recursive: true }).catch(() => {});
+      await moveInto(final);
+      return target;
+    },
+    keepNotebooks: async () => {
+      const complete = await exists(join(final, MARK));
+      await moveInto(complete ? join(final, "failed") : final);
+      return join(target, complete ? "failed" : "", "notebooks");
+    },
+  };
+}
+
+async function checkTarget(target: string): Promise<void> {
+  const found = await Deno.stat(target).catch(() => undefined);
+  if (found === undefined) return;
+  if (!found.isDirectory) throw new InputError(`Cannot write into ${target}: it is a file`);
+  const marked = await exists(join(target, MARK));
+  for (const entry of ENTRIES) {
+    if (marked || !await exists(join(target, entry))) continue;
+    if (entry === "notebooks" && await onlyExecuted(join(target, entry))) continue;
+    throw new InputError(
+      `Cannot write into ${target}: its "${entry}" was not written by a study; choose another --out`,
+    );
+  }
+}
+
+/** True when a folder `notebooks` is what an earlier failed run kept: no other entries beside it. */
+async function onlyExecuted(notebooks: string): Promise<boolean> {
+  const beside = [...Deno.readDirSync(dirname(notebooks))].map((entry) => entry.name);
+  return await exists(notebooks) && beside.every((name) => name === "notebooks");
+}
+
+async function exists(path: string): Promise<boolean> {
+  return await Deno.stat(path).then(() => true, () => false);
+}
