@@ -1,0 +1,91 @@
+/** Results on disk under the hash of all that decides them. @module */
+import { createHash, randomUUID } from "node:crypto";
+import { deserialize, serialize } from "node:v8";
+import { join } from "node:path";
+
+/** Entries kept; the oldest go first. */
+const MOST_ENTRIES = 300;
+const HASH_BYTES = 32;
+
+/** A folder of results. */
+export interface ResultCache {
+  /** Result of a key, computed and stored where it is not there or damaged. */
+  get<T>(key: string, compute: () => T | Promise<T>): Promise<T>;
+}
+
+/** A cache that remembers nothing. */
+export const NO_CACHE: ResultCache = { get: (_key, compute) => Promise.resolve().then(compute) };
+
+/**
+ * Cache in a folder, one subfolder an entry. A damaged entry is computed again; entries are written
+ * to a temporary file and renamed, so that two processes cannot disturb each other.
+ *
+ * @param folder made where it does not exist
+ * @param mostEntries oldest entries beyond this number are removed
+ */
+export function diskCache(folder: string, mostEntries: number = MOST_ENTRIES): ResultCache {
+  return {
+    async get<T>(key: string, compute: () => T | Promise<T>): Promise<T> {
+      const path = join(folder, key, "result.bin");
+      const stored = await readEntry<T>(path);
+      if (stored !== undefined) return stored.value;
+      const value = await compute();
+      await writeEntry(folder, key, value);
+      await prune(folder, mostEntries);
+      return value;
+    },
+  };
+}
+
+function digest(bytes: Uint8Array): Uint8Array {
+  return createHash("sha256").update(bytes).digest();
+}
+
+async function readEntry<T>(path: string): Promise<{ readonly value: T } | undefined> {
+  try {
+    const bytes = await Deno.readFile(path);
+    const content = bytes.subarray(HASH_BYTES);
+    const expected = digest(content);
+    if (!expected.every((byte, index) => byte === bytes[index])) return undefined;
+    const value = deserialize(content) as T;
+    const now = new Date();
+    await Deno.utime(path, now, now).catch(() => {});
+    return { value };
+  } catch {
+    return undefined; // not there, damaged, or of another Deno version: computed again
+  }
+}
+
+async function writeEntry(folder: string, key: string, value: unknown): Promise<void> {
+  const content = new Uint8Array(serialize(value));
+  const bytes = new Uint8Array(HASH_BYTES + content.length);
+  bytes.set(digest(content));
+  bytes.set(content, HASH_BYTES);
+  const temporary = join(folder, `${randomUUID()}.part`);
+  try {
+    await Deno.mkdir(join(folder, key), { recursive: true });
+    await Deno.writeFile(temporary, bytes);
+    await Deno.rename(temporary, join(folder, key, "result.bin"));
+  } catch {
+    await Deno.remove(temporary).catch(() => {}); // a full or read-only disk only costs time
+  }
+}
+
+async function prune(folder: string, mostEntries: number): Promise<void> {
+  const entries: { readonly path: string; readonly time: number }[] = [];
+  try {
+    for await (const entry of Deno.readDir(folder)) {
+      if (!entry.isDirectory) continue;
+      const path = join(folder, entry.name);
+      const information = await Deno.stat(join(path, "result.bin")).catch(() => undefined);
+      if (information === undefined) continue;
+      entries.push({ path, time: information.mtime?.getTime() ?? 0 });
+    }
+    entries.sort((one, other) => other.time - one.time);
+    for (const { path } of entries.slice(mostEntries)) {
+      await Deno.remove(path, { recursive: true }).catch(() => {});
+    }
+  } catch {
+    // another process may be pruning too
+  }
+}

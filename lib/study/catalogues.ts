@@ -1,0 +1,16 @@
+/** Ids a study may name; each finder throws an error that lists the known ids. @module */
+import { findCrop as crop } from "../house/crop_table.ts";
+import { findGlazing as glazing } from "../house/glazing_table.ts";
+import { findTube as tube } from "../tubes/mod.ts";
+
+/** Finds a row of a catalogue. */
+export type Finder = (id: string) => unknown;
+
+/** Row of data/glazings. */
+export const findGlazing: Finder = glazing;
+/** Row of data/crops. */
+export const findCrop: Finder = crop;
+/** Row of data/tubes. */
+export const findTube: Finder = tube;
+/** Row of data/fans. */
+export const findFan: Finder = (id) => id;

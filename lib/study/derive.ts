@@ -1,0 +1,135 @@
+/** Defaults that follow from other inputs. @module */
+import type { FanInputs } from "../fan/types.ts";
+import type { HeadersInputs } from "../headers/types.ts";
+import type { HouseInputs } from "../house/types.ts";
+import { findTube } from "../tubes/mod.ts";
+import type { TubesInputs } from "../tubes/types.ts";
+import { formatQuantity } from "../units/mod.ts";
+import { chooseFan } from "./choose_fan.ts";
+import { fieldKind, fieldRow } from "./fields.ts";
+import type { StudyGiven } from "./schema.ts";
+import type { DefaultTaken } from "./types.ts";
+
+/** Inputs of the chapters with nothing left open. */
+export interface ChapterInputs {
+  readonly house: HouseInputs;
+  readonly tubes: TubesInputs;
+  readonly headers: HeadersInputs;
+  readonly fan: FanInputs;
+}
+
+/** Air changes an hour the tube field moves where no air flow is given. Growers' practice, no source. */
+const AIR_CHANGES = 5;
+/** m/s in the tube where no count is given. Common practice, no source. */
+const TUBE_SPEED = 2.5;
+/** m at each end of the house kept free for the headers. Common practice, no source. */
+const END_CLEARANCE = 1;
+/** m² of drum for each m³ of water: a 208 L drum, 0.57 m across and 0.85 m high, all round. */
+const DRUM_SURFACE = (Math.PI * 0.57 * 0.85 + 0.5 * Math.PI * 0.57 ** 2) / 0.208;
+
+type Note = <T extends number | string>(key: string, given: T | undefined, otherwise: () => T) => T;
+
+/** Fills the open inputs and notes each value taken. */
+export function deriveDefaults(
+  given: StudyGiven,
+): { readonly inputs: ChapterInputs; readonly taken: readonly DefaultTaken[] } {
+  const taken: DefaultTaken[] = [];
+  const note: Note = (key, value, otherwise) => {
+    if (value !== undefined) return value;
+    const chosen = otherwise();
+    const shown = typeof chosen === "string" ? chosen : formatQuantity(chosen, fieldKind(key));
+    taken.push({ key, value: shown, source: fieldRow(key).source });
+    return chosen;
+  };
+  const house = deriveHouse(given.house, note);
+  const tubes = deriveTubes(given.tubes, house, note);
+  const headers = deriveHeaders(given.headers, tubes, note);
+  return {
+    inputs: { house, tubes, headers, fan: deriveFan(given.fan, tubes, headers, note) },
+    taken,
+  };
+}
+
+function deriveHouse(given: StudyGiven["house"], note: Note): HouseInputs {
+  const run = given.shape === "lean-to" ? given.width : given.width / 2;
+  const { curtain } = given;
+  return {
+    ...given,
+    ridgeHeight: note(
+      "house.ridgeHeight",
+      given.ridgeHeight,
+      () => rounded(given.eaveHeight + run * Math.tan(Math.PI / 6), 0.01),
+    ),
+    waterSurface: note(
+      "house.waterSurface",
+      given.waterSurface,
+      () => rounded(given.waterVolume * DRUM_SURFACE, 0.1),
+    ),
+    curtain: curtain === null ? null : {
+      ...curtain,
+      closeBelowOutside: note(
+        "house.curtain.closeBelowOutside",
+        curtain.closeBelowOutside,
+        () => given.heatSetPoint + 5,
+      ),
+    },
+  };
+}
+
+function deriveTubes(given: StudyGiven["tubes"], house: HouseInputs, note: Note): TubesInputs {
+  const volume = house.length * house.width * (house.eaveHeight + house.ridgeHeight) / 2;
+  const airFlow = note(
+    "tubes.airFlow",
+    given.airFlow,
+    () => rounded(volume * AIR_CHANGES / 3600, 0.001),
+  );
+  const area = Math.PI / 4 * findTube(given.tube).insideDiameter ** 2;
+  const room = given.direction === "along" ? house.length : house.width;
+  return {
+    ...given,
+    airFlow,
+    count: note("tubes.count", given.count, () => Math.ceil(airFlow / (area * TUBE_SPEED))),
+    length: note(
+      "tubes.length",
+      given.length,
+      () => Math.max(room - 2 * END_CLEARANCE, room / 2),
+    ),
+  };
+}
+
+function deriveHeaders(
+  given: StudyGiven["headers"],
+  tubes: TubesInputs,
+  note: Note,
+): HeadersInputs {
+  const perGroup = tubes.count / given.groups;
+  const diameter = note(
+    "headers.diameter",
+    given.diameter,
+    () => rounded(findTube(tubes.tube).insideDiameter * Math.sqrt(perGroup), 0.01),
+  );
+  return {
+    ...given,
+    diameter,
+    returnDiameter: note("headers.returnDiameter", given.returnDiameter, () => diameter),
+  };
+}
+
+function deriveFan(
+  given: StudyGiven["fan"],
+  tubes: TubesInputs,
+  headers: HeadersInputs,
+  note: Note,
+): FanInputs {
+  const fan = note("fan.fan", given.fan, () => chooseFan(tubes.airFlow).fan);
+  return {
+    ...given,
+    fan,
+    count: note("fan.count", given.count, () => chooseFan(tubes.airFlow, fan).count),
+    riserDiameter: note("fan.riserDiameter", given.riserDiameter, () => headers.diameter),
+  };
+}
+
+function rounded(value: number, step: number): number {
+  return Number((Math.round(value / step) * step).toFixed(6));
+}

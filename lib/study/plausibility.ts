@@ -1,0 +1,131 @@
+/** Faults between inputs, and values that are possible but unusual. @module */
+import { InputError, type Notice, notice } from "../basics/mod.ts";
+import { formatQuantity, parseQuantity } from "../units/mod.ts";
+import type { ChapterInputs } from "./derive.ts";
+import { fieldKind, FIELDS } from "./fields.ts";
+import type { StudyGiven } from "./schema.ts";
+import type { KeyPath, YamlSource } from "./yaml_source.ts";
+
+type Checked = Omit<StudyGiven, keyof ChapterInputs> & ChapterInputs;
+
+interface Rule {
+  readonly path: KeyPath;
+  readonly broken: (study: Checked) => boolean;
+  readonly message: string;
+}
+
+const RULES: readonly Rule[] = [
+  {
+    path: ["house", "ridgeHeight"],
+    broken: ({ house }) => house.ridgeHeight <= house.eaveHeight,
+    message: '"house.ridgeHeight" must be above "house.eaveHeight"',
+  },
+  {
+    path: ["house", "kneeWallHeight"],
+    broken: ({ house }) => house.shape !== "hoop" && house.kneeWallHeight > house.eaveHeight,
+    message: '"house.kneeWallHeight" must not be above "house.eaveHeight"',
+  },
+  {
+    path: ["house", "ventSetPoint"],
+    broken: ({ house }) => house.ventSetPoint <= house.heatSetPoint,
+    message: '"house.ventSetPoint" must be above "house.heatSetPoint"',
+  },
+  {
+    path: ["store", "chargeStop"],
+    broken: ({ store }) => store.chargeStop >= store.chargeStart,
+    message: '"store.chargeStop" must be below "store.chargeStart", or the fan hunts',
+  },
+  {
+    path: ["store", "dischargeStop"],
+    broken: ({ store }) => store.dischargeStop >= store.dischargeStart,
+    message: '"store.dischargeStop" must be below "store.dischargeStart", or the fan hunts',
+  },
+  {
+    path: ["store", "dischargeBelow"],
+    broken: ({ store }) => store.dischargeBelow >= store.chargeAbove,
+    message: '"store.dischargeBelow" must be below "store.chargeAbove"',
+  },
+  {
+    path: ["store", "meshDepth"],
+    broken: ({ store, tubes }) => store.meshDepth <= lowestLayer(tubes) + 1,
+    message: '"store.meshDepth" must reach at least 1 m below the lowest layer of tubes',
+  },
+  {
+    path: ["tubes", "layers"],
+    broken: ({ tubes }) => tubes.layers > tubes.count,
+    message: '"tubes.layers" must not be above "tubes.count"',
+  },
+  {
+    path: ["headers", "groups"],
+    broken: ({ headers, tubes }) => headers.groups > tubes.count,
+    message: '"headers.groups" must not be above "tubes.count"',
+  },
+];
+
+function lowestLayer(tubes: ChapterInputs["tubes"]): number {
+  return tubes.depth + (tubes.layers - 1) * tubes.layerSpacing;
+}
+
+/** Inputs that contradict each other. */
+export function crossFaults(study: Checked, source: YamlSource): readonly InputError[] {
+  return RULES.filter((rule) => rule.broken(study))
+    .map((rule) => new InputError(rule.message, source.locate(rule.path)));
+}
+
+/** Notices for values outside the usual range of the field table. */
+export function unusualValues(study: Checked): readonly Notice[] {
+  const notices: Notice[] = [];
+  for (const row of FIELDS.values()) {
+    if (row.usualLeast === "" && row.usualMost === "") continue;
+    const value = row.key.split(".").reduce<unknown>(
+      (part, name) => (part as Record<string, unknown> | null | undefined)?.[name],
+      study,
+    );
+    if (typeof value !== "number") continue;
+    const kind = fieldKind(row.key);
+    const low = row.usualLeast === "" ? -Infinity : parseQuantity(row.usualLeast, kind);
+    const high = row.usualMost === "" ? Infinity : parseQuantity(row.usualMost, kind);
+    const slack = 1e-9 * Math.max(1, Math.abs(value));
+    if (value >= low - slack && value <= high + slack) continue;
+    notices.push(notice(
+      "warning",
+      "study",
+      `${row.key} is ${formatQuantity(value, kind)}, outside the usual ${row.usualLeast} to ` +
+        `${row.usualMost}: check it`,
+    ));
+  }
+  return notices;
+}
+
+/** Notices about how the inputs go together. */
+export function fieldNotices(study: Checked): readonly Notice[] {
+  const { tubes, house, soil } = study;
+  const room = tubes.direction === "along" ? house.width : house.length;
+  const run = tubes.direction === "along" ? house.length : house.width;
+  const across = (Math.ceil(tubes.count / tubes.layers) - 1) * tubes.spacing;
+  const list: Notice[] = [];
+  if (across > room) {
+    list.push(notice(
+      "warning",
+      "study",
+      `The tubes of a layer take ${across.toFixed(1)} m beside each other, the house has ` +
+        `${room.toFixed(1)} m: tubes outside the house lose their heat`,
+    ));
+  }
+  if (tubes.length > run) {
+    list.push(notice(
+      "warning",
+      "study",
+      `The tubes are ${tubes.length.toFixed(1)} m long, the house has ${run.toFixed(1)} m`,
+    ));
+  }
+  if (soil.waterTableDepth !== null && soil.waterTableDepth < lowestLayer(tubes) + 0.3) {
+    list.push(notice(
+      "caution",
+      "study",
+      "The highest water table reaches the tubes: they fill with water, and moving ground water " +
+        "carries the heat away. Ask a drainage contractor before digging",
+    ));
+  }
+  return list;
+}

@@ -1,0 +1,159 @@
+/** Binds the chapters of a study: each result computed once, and kept on disk. @module */
+import { fileURLToPath } from "node:url";
+import type { Notice } from "../basics/mod.ts";
+import type { ClimateResult } from "../climate/types.ts";
+import type { FanResult } from "../fan/types.ts";
+import type { HeadersResult } from "../headers/types.ts";
+import type { HouseResult } from "../house/types.ts";
+import type { SoilResult } from "../soil/types.ts";
+import type { StoreResult } from "../store/types.ts";
+import type { TubesResult } from "../tubes/types.ts";
+import { diskCache, NO_CACHE, type ResultCache } from "./cache.ts";
+import { climateOf, fanOf, headersOf, houseOf, soilOf, storeOf, tubesOf } from "./chapters.ts";
+import { studyFigures } from "./figures.ts";
+import { hashOf } from "./hash.ts";
+import { libraryVersion } from "./library_version.ts";
+import type { Figures, Study } from "./types.ts";
+
+/** Results of all chapters. */
+export interface ChapterResults {
+  readonly climate: ClimateResult;
+  readonly soil: SoilResult;
+  readonly house: HouseResult;
+  readonly tubes: TubesResult;
+  readonly headers: HeadersResult;
+  readonly fan: FanResult;
+  readonly store: StoreResult;
+}
+
+/** One run of a study; every result is computed at most once. */
+export interface StudyRun {
+  readonly study: Study;
+  /** Climate chapter. */
+  climate(): Promise<ClimateResult>;
+  /** Soil chapter. */
+  soil(): Promise<SoilResult>;
+  /** House chapter. */
+  house(): Promise<HouseResult>;
+  /** Tubes chapter. */
+  tubes(): Promise<TubesResult>;
+  /** Headers chapter. */
+  headers(): Promise<HeadersResult>;
+  /** Fan chapter. */
+  fan(): Promise<FanResult>;
+  /** Store chapter. */
+  store(): Promise<StoreResult>;
+  /** All chapters. */
+  results(): Promise<ChapterResults>;
+  /** Every figure of results.json. */
+  figures(): Promise<Figures>;
+  /** Notices of the study, its climate and all chapters, each once. */
+  notices(): Promise<readonly Notice[]>;
+}
+
+/** Where results are kept. */
+export interface RunOptions {
+  /** folder of the cache; null for none; `.cache/winterground` beside deno.json unless given */
+  readonly cacheFolder?: string | null;
+}
+
+function defaultCacheFolder(): string {
+  return fileURLToPath(new URL("../../.cache/winterground", import.meta.url));
+}
+
+/**
+ * Starts a run. Nothing is computed before it is asked for.
+ *
+ * @param study from `openStudy`
+ * @param options where results are kept
+ */
+export function startRun(study: Study, options: RunOptions = {}): StudyRun {
+  const folder = options.cacheFolder === undefined ? defaultCacheFolder() : options.cacheFolder;
+  const cache = folder === null ? NO_CACHE : diskCache(folder);
+  const chapter = chapterRunner(study, cache);
+  const { climate, house, tubes: tubesInputs, headers: headersInputs, fan: fanInputs } = study;
+  const run: StudyRun = {
+    study,
+    climate: chapter("climate", [climate], [], () => climateOf(study)),
+    soil: chapter("soil", [climate, study.soil, tubesInputs], [], () => soilOf(study)),
+    house: chapter("house", [climate, house], ["soil"], ({ soil }) => houseOf(study, soil)),
+    tubes: chapter("tubes", [tubesInputs], ["house"], (up) => tubesOf(study, up.house)),
+    headers: chapter("headers", [headersInputs], ["tubes"], (up) => headersOf(study, up.tubes)),
+    fan: chapter(
+      "fan",
+      [fanInputs],
+      ["tubes", "headers"],
+      ({ tubes, headers }) => fanOf(study, tubes, headers),
+    ),
+    store: chapter(
+      "store",
+      [study.store],
+      ["soil", "house", "tubes", "headers", "fan"],
+      (up) => storeOf(study, up),
+    ),
+    results: once(async () => ({
+      climate: await run.climate(),
+      soil: await run.soil(),
+      house: await run.house(),
+      tubes: await run.tubes(),
+      headers: await run.headers(),
+      fan: await run.fan(),
+      store: await run.store(),
+    })),
+    figures: once(async () => studyFigures(await run.results())),
+    notices: once(async () => allNotices(study, await run.results())),
+  };
+  return run;
+}
+
+type ChapterName = keyof ChapterResults;
+type Getter<Name extends ChapterName> = () => Promise<ChapterResults[Name]>;
+
+/** Makes the getters: the key of a result is the hash of its inputs and of the keys upstream. */
+function chapterRunner(study: Study, cache: ResultCache) {
+  const keys = new Map<ChapterName, () => Promise<string>>();
+  const getters = new Map<ChapterName, () => Promise<unknown>>();
+  return function chapter<Name extends ChapterName, Up extends ChapterName = never>(
+    name: Name,
+    inputs: readonly unknown[],
+    upstream: readonly Up[],
+    compute: (results: Pick<ChapterResults, Up>) => ChapterResults[Name],
+  ): Getter<Name> {
+    const key = once(async () => {
+      const { hash } = await libraryVersion();
+      const above = await Promise.all(upstream.map((other) => keys.get(other)!()));
+      const air = hashOf(study.climate.pressure);
+      return hashOf(name, hash, Deno.version.v8, air, inputs, above);
+    });
+    const getter = once(async () =>
+      await cache.get(await key(), async () => {
+        const results: Partial<Record<ChapterName, unknown>> = {};
+        for (const other of upstream) results[other] = await getters.get(other)!();
+        return compute(results as Pick<ChapterResults, Up>);
+      })
+    );
+    keys.set(name, key);
+    getters.set(name, getter);
+    return getter;
+  };
+}
+
+function once<T>(compute: () => Promise<T>): () => Promise<T> {
+  let result: Promise<T> | undefined;
+  return () => result ??= compute();
+}
+
+function allNotices(study: Study, results: ChapterResults): readonly Notice[] {
+  const all = [
+    ...study.notices,
+    ...study.climate.notices,
+    ...Object.values(results).flatMap(({ notices }: { readonly notices: readonly Notice[] }) =>
+      notices
+    ),
+  ];
+  const seen = new Set<string>();
+  return all.filter(({ level, chapter, text }) => {
+    const mark = `${level} ${chapter} ${text}`;
+    return seen.has(mark) ? false : seen.add(mark) !== undefined;
+  });
+}
