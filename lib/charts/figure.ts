@@ -5,10 +5,10 @@ import { escapeMarkup } from "./escape.ts";
 import { drawPicture, type LegendEntry } from "./picture.ts";
 
 /** What a notebook shows: one entry a MIME type. */
-export interface DisplayItem {
+export type DisplayItem = {
   readonly "text/html": string;
   readonly "text/plain": string;
-}
+};
 
 /** Words that go with a picture. */
 export interface FigureWords {

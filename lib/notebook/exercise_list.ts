@@ -1,0 +1,267 @@
+/** The exercises of the notebooks. Their numbers are textbook cases, not those of any study. @module */
+import { humidityRatioFromRelativeHumidity, moistEnthalpy } from "../air/mod.ts";
+import { STANDARD_PRESSURE } from "../basics/mod.ts";
+import { type Exercise, exerciseItem } from "./exercise.ts";
+import type { DisplayItem } from "../charts/mod.ts";
+
+const YEAR = 365 * 86400;
+const soilDiffusivity = 1.0 / 2.0e6;
+const yearDepth = Math.sqrt(soilDiffusivity * YEAR / Math.PI);
+const dayDepth = Math.sqrt(soilDiffusivity * 86400 / Math.PI);
+const lag = 1 / yearDepth * 365 * 86400 / (2 * Math.PI);
+const leakLoss = 961 / 3600 * 1207;
+const skinLoss = 486 * 4.0;
+const houseLoss = skinLoss + leakLoss;
+const tubeHead = 1.2 * 3 ** 2 / 2;
+const tubeUnits = 6 * Math.PI * 0.102 * 15 / (1207 * 2 * Math.PI * 0.102 ** 2 / 4);
+const warmRatio = humidityRatioFromRelativeHumidity(28, 0.8, STANDARD_PRESSURE);
+const coolRatio = humidityRatioFromRelativeHumidity(18, 1, STANDARD_PRESSURE);
+const wholeDrop = moistEnthalpy(28, warmRatio) - moistEnthalpy(18, coolRatio);
+const latentShare = 1 - (moistEnthalpy(28, coolRatio) - moistEnthalpy(18, coolRatio)) / wholeDrop;
+
+/** All exercises. */
+export const EXERCISES: readonly Exercise[] = [
+  {
+    id: "climate.noonSun",
+    question:
+      "How high does the sun stand at solar noon on the shortest day at 50 degrees north? " +
+      'The earth\'s axis leans 23.44 degrees. Answer as an angle, such as "30 deg".',
+    kind: "angle",
+    answer: 90 - 50 - 23.44,
+    tolerance: 0.02,
+    slips: [
+      { value: 90 - 50 + 23.44, hint: "That is the longest day: in winter the lean is taken off." },
+      { value: 90 - 50, hint: "That is the equinox: the lean of the axis is still missing." },
+      { value: 50 - 23.44, hint: "That is measured from the wrong end: start from 90 degrees." },
+    ],
+    explanation: "90 − latitude − 23.44. Such a low sun makes steep glazing worth its price.",
+  },
+  {
+    id: "climate.degreeDays",
+    question: "A spell of 7 days has a mean of −20 degC. How many degree-days below 18 degC is " +
+      "that? Answer as a plain number of K d.",
+    kind: "number",
+    answer: 7 * 38,
+    tolerance: 0.005,
+    slips: [
+      { value: 7 * 2, hint: "A sign slipped: from −20 up to 18 is 38 K, not 2 K." },
+      { value: 38, hint: "That is one day; the spell lasts seven." },
+      { value: 7 * 38 * 1.8, hint: "That is in Fahrenheit degree-days; asked are K d." },
+      { value: 7 * 20, hint: "That counts from 0 degC; the base is 18 degC." },
+    ],
+    explanation: "(18 − (−20)) · 7. Multiply by the loss coefficient and 24 h to get heat.",
+  },
+  {
+    id: "soil.penetration",
+    question:
+      "A soil has conductivity 1.0 W/(m K) and heat capacity 2.0 MJ/(m³ K). At what depth " +
+      'has the yearly wave fallen to 1/e? Answer with unit, such as "1.2 m".',
+    kind: "length",
+    answer: yearDepth,
+    tolerance: 0.02,
+    slips: [
+      { value: dayDepth, hint: "That is the daily wave: the period asked for is a year." },
+      { value: Math.sqrt(soilDiffusivity * YEAR), hint: "The π is missing: √(a·P/π)." },
+      { value: soilDiffusivity * YEAR / Math.PI, hint: "The square root is missing: √(a·P/π)." },
+    ],
+    explanation: "√(a·P/π) with a = 1.0/2.0e6 m²/s. A day reaches only a twentieth as deep: one " +
+      "night's store is thin, a season's is thick.",
+  },
+  {
+    id: "soil.lag",
+    question: "In the same soil, how much later than at the surface does the coldest day arrive " +
+      '1 m down? Answer as a time, such as "10 days".',
+    kind: "time",
+    answer: lag,
+    tolerance: 0.03,
+    slips: [
+      { value: lag * 2 * Math.PI, hint: "One radian is a year over 2π, not a year." },
+      { value: lag * Math.PI, hint: "One radian is a year over 2π, not a year over 2." },
+    ],
+    explanation:
+      "depth/penetration depth is the lag in radians; times 365/2π in days. The ground " +
+      "at tube depth is coldest weeks after the air.",
+  },
+  {
+    id: "house.loss",
+    question: "A hoop house has 486 m² of double film (4.0 W/(m² K)) and 961 m³ of air changed " +
+      "once an hour; air holds 1207 J/(m³ K). What does it lose for each kelvin? Answer as a " +
+      'conductance, such as "500 W/K".',
+    kind: "conductance",
+    answer: houseLoss,
+    tolerance: 0.02,
+    slips: [
+      { value: skinLoss, hint: "That is the skin alone; leakage is missing." },
+      { value: leakLoss, hint: "That is the leakage alone; the skin is missing." },
+      { value: skinLoss + 961 * 1207, hint: "An air change an hour is 1/3600 in a second." },
+    ],
+    explanation: "486·4.0 + 961/3600·1207. The film loses six times what the leaks do: know this " +
+      "before counting tubes.",
+  },
+  {
+    id: "house.night",
+    question:
+      "The same house is held 15 K above the outdoors for 14 hours. How much heat is that? " +
+      'Answer as energy, such as "100 kWh".',
+    kind: "energy",
+    answer: houseLoss * 15 * 14 / 1000,
+    tolerance: 0.02,
+    slips: [
+      { value: houseLoss * 15 / 1000, hint: "That is the power in kW; it lasts 14 hours." },
+      { value: houseLoss * 15 * 14, hint: "That is in Wh: a thousand of them make a kWh." },
+      { value: houseLoss * 14 / 1000, hint: "The 15 K are missing." },
+    ],
+    explanation:
+      "Loss coefficient times temperature difference times hours. A store gives a part " +
+      "of one such night, not a week of them.",
+  },
+  {
+    id: "tubes.pressure",
+    question: "Air of 1.2 kg/m³ runs at 3 m/s through 29 m of corrugated tube, 0.102 m inside, " +
+      "friction factor 0.06, inlet and exit 1.5 velocity heads. What pressure does it take? Answer " +
+      'such as "20 Pa".',
+    kind: "pressure",
+    answer: (0.06 * 29 / 0.102 + 1.5) * tubeHead,
+    tolerance: 0.02,
+    slips: [
+      { value: (0.06 * 29 / 0.102 + 1.5) * tubeHead * 2, hint: "The velocity head is ρ·v²/2." },
+      { value: 0.06 * 29 / 0.102 * tubeHead, hint: "Inlet and exit are missing." },
+      { value: (0.015 * 29 / 0.102 + 1.5) * tubeHead, hint: "The factor 0.06 is Darcy's already." },
+      { value: (0.24 * 29 / 0.102 + 1.5) * tubeHead, hint: "The factor 0.06 is Darcy's already." },
+    ],
+    explanation: "(f·L/D + 1.5)·ρ·v²/2. A smooth tube would take less than half.",
+  },
+  {
+    id: "tubes.effectiveness",
+    question: "15 m of the same tube at 2 m/s, film coefficient 6 W/(m² K), air 1207 J/(m³ K), " +
+      "wall at one temperature: how much of the possible temperature change does the air make? " +
+      'Answer as a share, such as "50 %".',
+    kind: "share",
+    answer: 1 - Math.exp(-tubeUnits),
+    tolerance: 0.02,
+    slips: [
+      {
+        value: tubeUnits,
+        hint: "That is the number of transfer units; the share is 1 − exp(−NTU).",
+      },
+      { value: Math.exp(-tubeUnits), hint: "That is what is left over: take it from one." },
+    ],
+    explanation: "1 − exp(−NTU). Twice the length brings it near one, but not to twice the heat.",
+  },
+  {
+    id: "headers.areaRatio",
+    question:
+      "16 tubes of 0.102 m branch off one end-fed header of 0.254 m. How large is the area " +
+      "of all tubes over the area of the header? Answer as a plain number.",
+    kind: "number",
+    answer: 16 * 0.102 ** 2 / 0.254 ** 2,
+    tolerance: 0.02,
+    slips: [
+      { value: 16 * 0.102 / 0.254, hint: "Areas go with the square of the diameter." },
+      { value: 0.254 ** 2 / (16 * 0.102 ** 2), hint: "Upside down: tubes over header." },
+      { value: 0.102 ** 2 / 0.254 ** 2, hint: "That is one tube; there are sixteen." },
+    ],
+    explanation:
+      "16·0.102²/0.254². A ratio well above one means fast air in the header and uneven " +
+      "tubes.",
+  },
+  {
+    id: "headers.starving",
+    question: "Headers without friction, fed at one end and drawn off at the opposite end: which " +
+      'tubes get least, those near the feed or those far from it? Answer "near" or "far".',
+    kind: "choice",
+    answer: "near",
+    tolerance: 0,
+    slips: [{
+      value: "far",
+      hint: "Air that leaves into the tubes slows the rest down: where it slows, static pressure " +
+        "rises. Where along the supply header is that?",
+    }],
+    explanation: "Static pressure is regained along the supply header and lost along the return " +
+      "header, so the drop across a tube is smallest near the feed. A faster fan changes nothing: " +
+      "both go with the square of the speed.",
+  },
+  {
+    id: "fan.halfSpeed",
+    question: "By the fan laws, what power does a fan of 120 W take at half speed, motor losses " +
+      'left aside? Answer such as "50 W".',
+    kind: "power",
+    answer: 120 / 8,
+    tolerance: 0.01,
+    slips: [
+      { value: 60, hint: "That is in proportion to speed: only the flow is." },
+      { value: 30, hint: "That is with the square: so goes the pressure." },
+    ],
+    explanation:
+      "Power goes with the cube of the speed. Half the air for an eighth of the power, " +
+      "and the air leaves the tubes closer to soil temperature.",
+  },
+  {
+    id: "fan.density",
+    question:
+      "A curve measured in air of 1.2 kg/m³ shows 100 Pa. What does the same fan make at the " +
+      'same flow and speed in thin air of 0.9 kg/m³? Answer such as "50 Pa".',
+    kind: "pressure",
+    answer: 75,
+    tolerance: 0.01,
+    slips: [
+      { value: 100 * 1.2 / 0.9, hint: "Upside down: thin air gives less pressure." },
+      { value: 100, hint: "The flow in m³/s stays the same, the pressure does not." },
+      { value: 100 * (0.9 / 1.2) ** 2, hint: "Pressure goes with density itself, not its square." },
+    ],
+    explanation: "Pressure goes with density. So does the resistance of the tubes: the flow in " +
+      "m³/s hardly changes, the heat it carries does.",
+  },
+  {
+    id: "store.latentShare",
+    question: "Air of 28 degC and 80 % is cooled to 18 degC and saturated, at standard pressure. " +
+      'Which share of the heat it gives up comes from condensing water? Answer such as "30 %".',
+    kind: "share",
+    answer: latentShare,
+    tolerance: 0.03,
+    slips: [
+      { value: 1 - latentShare, hint: "That is the sensible share." },
+      {
+        value: latentShare / (1 - latentShare),
+        hint: "That is latent over sensible; asked is " +
+          "latent over all.",
+      },
+    ],
+    explanation:
+      "More than half. Drier air of the same temperature stores far less; say which you " +
+      "mean when you quote a heat.",
+  },
+  {
+    id: "store.cop",
+    question:
+      "In a year 20000 kWh go into a store, 12000 kWh come back, the fan takes 1000 kWh. How " +
+      "many kWh come back for one of the fan? Answer as a plain number.",
+    kind: "number",
+    answer: 12,
+    tolerance: 0.01,
+    slips: [
+      { value: 32, hint: "In and out added count the same heat twice." },
+      { value: 20, hint: "That is what goes in; the house is served by what comes back." },
+      { value: 0.6, hint: "That is the recovery: back over in." },
+    ],
+    explanation:
+      "12000/1000. Even this is gross: part of it the bare floor would have given too, " +
+      "so always look at the run with the fan never on.",
+  },
+];
+
+/**
+ * Shows an exercise and checks the answer given.
+ *
+ * @param id such as "soil.penetration"
+ * @param given the answer with its unit, or null while it is open
+ * @throws {RangeError} for an unknown id; the message lists the known ones
+ */
+export function exercise(id: string, given: string | number | null): DisplayItem {
+  const found = EXERCISES.find((one) => one.id === id);
+  if (found === undefined) {
+    const known = EXERCISES.map((one) => one.id).join(", ");
+    throw new RangeError(`Cannot find exercise "${id}": known are ${known}`);
+  }
+  return exerciseItem(found, given);
+}
