@@ -86,8 +86,11 @@ function hoopProfile(inputs: HouseInputs): Profile {
       ? [radius * Math.sin(angle), radius * (Math.cos(angle) - 1) + rise]
       : [half * Math.sin(angle), rise * Math.cos(angle)];
   const strips = Array.from({ length: HOOP_STRIPS }, (_, i) => {
-    const [from, to] = [opening * (HOOP_STRIPS - i) / HOOP_STRIPS, opening *
-      (HOOP_STRIPS - i - 1) / HOOP_STRIPS];
+    const [from, to] = [
+      opening * (HOOP_STRIPS - i) / HOOP_STRIPS,
+      opening *
+      (HOOP_STRIPS - i - 1) / HOOP_STRIPS,
+    ];
     return { length: arcLength(point, to, from), tilt: chordTilt(point, to, from) };
   });
   const segment = circular
@@ -157,14 +160,25 @@ export function houseGeometry(inputs: HouseInputs): HouseGeometry {
   const profile = PROFILES[inputs.shape](inputs);
   const { length, width, facing } = inputs;
   const back = facing + 180;
-  const front = { area: length * inputs.eaveHeight, length, azimuth: facing, skin: "glazed" as const };
+  const front = {
+    area: length * inputs.eaveHeight,
+    length,
+    azimuth: facing,
+    skin: "glazed" as const,
+  };
   const rear = { area: length * profile.backHeight, length, azimuth: back, skin: inputs.northWall };
   const end = { area: profile.endArea, length: width, skin: inputs.endWalls };
   const roof = profile.strips.map((strip, i) => {
     const name = strip.back ? "back roof" : "front roof";
     const numbered = profile.strips.length > 2 ? `${name} strip ${i + 1}` : name;
     const face = plane(strip.tilt, strip.back ? back : facing);
-    return part(numbered, strip.length * length, face, strip.back ? inputs.northRoof : "glazed", glazing);
+    return part(
+      numbered,
+      strip.length * length,
+      face,
+      strip.back ? inputs.northRoof : "glazed",
+      glazing,
+    );
   });
   const parts = [
     ...wall("front wall", front, inputs, glazing),

@@ -1,0 +1,137 @@
+/** The house chapter: what the house loses, gains and sweats without a store. @module */
+import { type Notice, notice } from "../basics/mod.ts";
+import type { ClimateYear } from "../climate/types.ts";
+import type { SoilResult } from "../soil/mod.ts";
+import { findCrop } from "./crop_table.ts";
+import { floorColumn } from "./floor_column.ts";
+import { lossParts } from "./losses.ts";
+import { houseModel } from "./model.ts";
+import {
+  coldestRun,
+  exceededIn,
+  firstHourBelow,
+  hoursBelow,
+  lastHourBelow,
+  monthlyHeat,
+  monthlySums,
+} from "./statistics.ts";
+import type { HouseInputs, HouseModel, HouseResult } from "./types.ts";
+import { runHouseYear, type YearRun } from "./year.ts";
+
+/** The same house with another heater, W; Infinity for one without limit, 0 to run free. */
+export function withHeater(model: HouseModel, heaterPower: number): HouseModel {
+  return { ...model, inputs: { ...model.inputs, heaterPower } };
+}
+
+/**
+ * Runs the house without a store: a free-running year, a year held at the heating set point, and
+ * the steady loss coefficient.
+ *
+ * @param inputs house section of the study
+ * @param climate one year of weather
+ * @param soil result of the soil chapter
+ */
+export function houseChapter(
+  inputs: HouseInputs,
+  climate: ClimateYear,
+  soil: SoilResult,
+): HouseResult {
+  const model = houseModel(inputs, climate);
+  const { geometry } = model;
+  const column = floorColumn({
+    geometry,
+    edge: inputs,
+    properties: soil.properties,
+    wave: soil.wave,
+  });
+  const free = runHouseYear(withHeater(model, 0), column);
+  const heated = runHouseYear(withHeater(model, Infinity), column);
+  const design = exceededIn(climate.dryBulb, 0.996);
+  const difference = Math.max(0, inputs.heatSetPoint - design);
+  const parts = lossParts({
+    inputs,
+    geometry,
+    dryAirMass: model.dryAirMass,
+    edgeLossFactor: column.edgeLossFactor,
+    difference,
+    windSpeed: climate.windSpeed.reduce((sum, wind) => sum + wind, 0) / climate.windSpeed.length,
+  });
+  const lossCoefficient = parts.reduce((sum, part) => sum + part.conductance, 0);
+  const air = free.year.airTemperature;
+  const crop = findCrop(inputs.crop);
+  return {
+    geometry,
+    lossParts: parts,
+    lossCoefficient,
+    peakHeatLoss: lossCoefficient * difference,
+    heatDemand: heated.ledger.heater,
+    coldestHourNoStore: air.reduce((least, value) => Math.min(least, value), Infinity),
+    hoursBelowFreezingNoStore: hoursBelow(air, 0),
+    firstFreezeNoStore: firstHourBelow(air, 0),
+    lastFreezeNoStore: lastHourBelow(air, 0),
+    firstCropKillNoStore: firstHourBelow(air, crop.killingLimit),
+    lastCropKillNoStore: lastHourBelow(air, crop.killingLimit),
+    hoursBelowCropLimitNoStore: hoursBelow(air, crop.killingLimit),
+    freeRunning: free.year,
+    heated: heated.year,
+    freeRunningLedger: free.ledger,
+    heatedLedger: heated.ledger,
+    freeRunningWater: free.water,
+    heatDemandByMonth: monthlyHeat(heated.year.heater),
+    condensateByMonth: monthlySums(free.year.condensed).map((flow) => flow * 3600),
+    coldestWeekStart: coldestRun(climate.dryBulb, 168),
+    edgeLossFactor: column.edgeLossFactor,
+    notices: houseNotices(model, free, heated, lossCoefficient),
+  };
+}
+
+function houseNotices(
+  model: HouseModel,
+  free: YearRun,
+  heated: YearRun,
+  lossCoefficient: number,
+): Notice[] {
+  const notices: Notice[] = [];
+  const { inputs, geometry } = model;
+  const perFloor = lossCoefficient / geometry.floorArea;
+  if (perFloor > 10) {
+    notices.push(notice(
+      "warning",
+      "house",
+      `The house loses ${
+        perFloor.toFixed(1)
+      } W/K per m² of floor: seal, insulate and curtain it before any store`,
+    ));
+  }
+  if (inputs.curtain !== null && inputs.curtain.edgeLeak === 0) {
+    notices.push(notice(
+      "info",
+      "house",
+      "The night curtain is taken as tight at its edges: real ones leak 5 to 20 % (common practice)",
+    ));
+  }
+  const damp = hoursBelow(free.year.relativeHumidity.map((value) => -value), -0.95);
+  if (damp > 2000) {
+    notices.push(notice(
+      "caution",
+      "house",
+      `The air is above 95 % humidity in ${damp} hours: mould on leaves and on wood; ventilate when the weather allows and keep leaves dry overnight`,
+    ));
+  }
+  const drift = Math.max(free.drift, heated.drift);
+  if (drift > 0.1) {
+    notices.push(notice(
+      "warning",
+      "house",
+      `The floor soil still moves by ${drift.toFixed(2)} K a year at the end of the spin-up`,
+    ));
+  }
+  if (inputs.leakage + inputs.leakageWind * 3 < 0.3) {
+    notices.push(notice(
+      "caution",
+      "house",
+      "A house this tight needs ventilation on purpose: humidity, carbon dioxide for the plants, radon and any burner's fumes; ask a licensed installer about burners",
+    ));
+  }
+  return notices;
+}

@@ -1,0 +1,72 @@
+/** Steady loss coefficient by parts, as worked by hand. @module */
+import { DRY_AIR_HEAT_CAPACITY } from "../air/mod.ts";
+import { leakageRate } from "./balance.ts";
+import { BLACK_RADIATION, closedShare, withCurtain } from "./films.ts";
+import { findGlazing } from "./glazing_table.ts";
+import { buriedConductance } from "./model.ts";
+import type { HouseGeometry, HouseInputs, HouseModel } from "./types.ts";
+
+/** One part of the loss coefficient. */
+export interface LossPart {
+  readonly name: string;
+  /** W/K */
+  readonly conductance: number;
+}
+
+/**
+ * Heat transmittance of the glazing as the inputs' curtain leaves it at night.
+ *
+ * @param inputs glazing and curtain
+ * @returns W/(m² K) in the design wind
+ */
+export function nightTransmittance(inputs: Pick<HouseInputs, "glazing" | "curtain">): number {
+  const glazing = findGlazing(inputs.glazing);
+  if (inputs.curtain === null) return glazing.heatTransmittance;
+  const straight = glazing.longWaveTransmittance * BLACK_RADIATION;
+  return withCurtain(glazing.heatTransmittance - straight, inputs.curtain) +
+    straight * (1 - closedShare(inputs.curtain));
+}
+
+/** Conditions of {@link lossParts}. */
+export interface LossConditions {
+  readonly inputs: HouseInputs;
+  readonly geometry: HouseGeometry;
+  /** kg of dry air in the house */
+  readonly dryAirMass: HouseModel["dryAirMass"];
+  /** W/(m K) of perimeter */
+  readonly edgeLossFactor: number;
+  /** K between house and outside */
+  readonly difference: number;
+  /** m/s */
+  readonly windSpeed: number;
+}
+
+/**
+ * Loss coefficient by parts: U·A of glazing and solid skin, leakage m·c, edge F·P.
+ *
+ * Glazing as at night, curtain closed where there is one.
+ *
+ * @param given house and conditions
+ * @returns W/K by part, in fixed order
+ */
+export function lossParts(given: LossConditions): readonly LossPart[] {
+  const { inputs, geometry } = given;
+  const night = nightTransmittance(inputs);
+  let [glazed, walls, roof] = [0, 0, 0];
+  for (const part of geometry.parts) {
+    if (part.kind === "glazed") glazed += part.area * night;
+    else if (part.name.includes("roof")) roof += part.area * part.transmittanceHeat;
+    else if (part.transmittanceHeat > 0) {
+      const { buried, earth } = buriedConductance(part, inputs, geometry);
+      walls += part.area * part.transmittanceHeat * (1 - buried) + earth;
+    }
+  }
+  const rate = leakageRate(inputs, given.difference, given.windSpeed);
+  return [
+    { name: "glazing", conductance: glazed },
+    { name: "solid walls", conductance: walls },
+    { name: "solid roof", conductance: roof },
+    { name: "leakage", conductance: given.dryAirMass * DRY_AIR_HEAT_CAPACITY * rate / 3600 },
+    { name: "floor edge", conductance: given.edgeLossFactor * geometry.perimeter },
+  ];
+}

@@ -1,0 +1,42 @@
+/** The house chapter: geometry, hourly heat and moisture balance, what it loses without a store. @module */
+export type * from "./types.ts";
+export { LEAKAGE_DIFFERENCE, leakageRate } from "./balance.ts";
+export { houseChapter, withHeater } from "./chapter.ts";
+export { type Crop, CROPS, findCrop } from "./crop_table.ts";
+export { type GroundSection, type SectionHeat, sectionHeat } from "./edge_loss.ts";
+export { type GlazingFilms, outsideFilm, splitGlazing, withCurtain } from "./films.ts";
+export {
+  type ColumnStepper,
+  columnStepper,
+  type EdgeInputs,
+  edgeLoss,
+  type FloorColumn,
+  floorColumn,
+  type FloorColumnInputs,
+} from "./floor_column.ts";
+export { houseGeometry } from "./geometry.ts";
+export { findGlazing, type Glazing, GLAZINGS } from "./glazing_table.ts";
+export { type LossConditions, type LossPart, lossParts, nightTransmittance } from "./losses.ts";
+export { houseModel, initialHouseState } from "./model.ts";
+export { roomAbsorptance } from "./solar_gain.ts";
+export {
+  coldestRun,
+  durationCurve,
+  exceededIn,
+  firstHourBelow,
+  hoursBelow,
+  lastHourBelow,
+  monthlyHeat,
+  monthlySums,
+} from "./statistics.ts";
+export { stepHouse } from "./step.ts";
+export {
+  type CanopyState,
+  canopyTranspiration,
+  leafFilmResistance,
+  saturationSlope,
+  stomatalResistance,
+  type StomataState,
+} from "./transpiration.ts";
+export { runHouseYear, type YearRun } from "./year.ts";
+export { emptyHouseYear, recordStep } from "./year_record.ts";

@@ -1,0 +1,230 @@
+/** Everything about the house that does not change from step to step. @module */
+import { airDensity, humidityRatioFromRelativeHumidity } from "../air/mod.ts";
+import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../basics/mod.ts";
+import type { ClimateYear } from "../climate/types.ts";
+import { hourlySun, planeRadiation, skyLongwave } from "../sun/mod.ts";
+import { findCrop } from "./crop_table.ts";
+import {
+  closedShare,
+  EMISSIVITY,
+  INSIDE_CONVECTION,
+  outsideFilm,
+  splitGlazing,
+  withCurtain,
+} from "./films.ts";
+import { houseGeometry } from "./geometry.ts";
+import { findGlazing } from "./glazing_table.ts";
+import { pastMonthMean, solarGain } from "./solar_gain.ts";
+import type { HouseGeometry, HouseInputs, HouseModel, HouseState, SkinPart } from "./types.ts";
+
+/** W/(m² K) of the floor: convection 3 and radiation 5 (ISO 6946 inside surface 5.9 to 10, from memory). */
+export const FLOOR_FILM = 8;
+/** J/(K m² of floor): frame, benches, pots (common practice, no source). */
+const LIGHT_STRUCTURE = 8000;
+/** J/(kg K) of leaves and water; J/(m³ K) of water. */
+const WATER_HEAT = 4186;
+const WATER_VOLUME_HEAT = 4.186e6;
+/** W/(m² K) of a barrel: convection 3 and radiation 5 (common practice, no source). */
+const BARREL_FILM = 8;
+/** Lewis number of water vapour in air to the 2/3: 0.87^(2/3) (from memory). */
+export const LEWIS_POWER = 0.91;
+/** Solar absorptance of the outside of solid walls (common practice, no source). */
+const WALL_ABSORPTANCE = 0.5;
+const INSIDE_HEAT = 1006;
+
+/** m² K/W of a metre of earth against a wall: path πd/4 through soil of 1.5 W/(m K) (common practice, no source). */
+const EARTH_RESISTANCE = Math.PI / 4 / 1.5;
+
+function skyShare(part: SkinPart): number {
+  return (1 + Math.cos(part.plane.tilt * Math.PI / 180)) / 2;
+}
+
+function curtainSchedule(inputs: HouseInputs, climate: ClimateYear): Uint8Array {
+  const curtain = inputs.curtain;
+  const closed = new Uint8Array(climate.dryBulb.length);
+  if (curtain === null) return closed;
+  const coldBelow = curtain.closeBelowOutside ?? inputs.heatSetPoint + 5;
+  for (let hour = 0; hour < closed.length; hour++) {
+    const dark = climate.globalHorizontal[hour]! < curtain.closeBelow;
+    closed[hour] = dark && climate.dryBulb[hour]! < coldBelow ? 1 : 0;
+  }
+  return closed;
+}
+
+/** Radiation that the sky's cold takes from a surface above that of air, W/m². */
+function skyDeficit(temperature: number, longwave: number): number {
+  return STEFAN_BOLTZMANN * (temperature + ZERO_CELSIUS) ** 4 - longwave;
+}
+
+type Skin = Pick<
+  HouseModel,
+  | "glazingConductance"
+  | "glazingDriving"
+  | "opaqueConductance"
+  | "opaqueDriving"
+  | "filmArea"
+  | "filmLongwave"
+>;
+
+function glazedSkin(
+  inputs: HouseInputs,
+  geometry: HouseGeometry,
+  climate: ClimateYear,
+  longwave: Float64Array,
+  closed: Uint8Array,
+): Omit<Skin, "opaqueConductance" | "opaqueDriving"> {
+  const glazing = findGlazing(inputs.glazing);
+  const { innerResistance } = splitGlazing(
+    glazing.heatTransmittance,
+    glazing.longWaveTransmittance,
+  );
+  const glazed = geometry.parts.filter((part) => part.kind === "glazed");
+  const area = glazed.reduce((sum, part) => sum + part.area, 0);
+  const seen = area > 0
+    ? glazed.reduce((sum, part) => sum + part.area * skyShare(part), 0) / area
+    : 0;
+  const hours = climate.dryBulb.length;
+  const [glazingConductance, glazingDriving, filmArea, filmLongwave] = Array.from(
+    { length: 4 },
+    () => new Float64Array(hours),
+  ) as [Float64Array, Float64Array, Float64Array, Float64Array];
+  const blocked = inputs.curtain === null ? 0 : closedShare(inputs.curtain);
+  for (let hour = 0; hour < hours; hour++) {
+    const outside = climate.dryBulb[hour]!;
+    const film = outsideFilm(climate.windSpeed[hour]!);
+    const shut = closed[hour] === 1 && inputs.curtain !== null;
+    const open = 1 / (innerResistance + 1 / film);
+    const deficit = seen * skyDeficit(outside, longwave[hour]!);
+    glazingConductance[hour] = area * (shut ? withCurtain(open, inputs.curtain!) : open);
+    glazingDriving[hour] = outside -
+      EMISSIVITY * (1 - glazing.longWaveTransmittance) * deficit / film;
+    filmArea[hour] = area * glazing.longWaveTransmittance * (shut ? 1 - blocked : 1);
+    filmLongwave[hour] = STEFAN_BOLTZMANN * (outside + ZERO_CELSIUS) ** 4 - deficit;
+  }
+  return { glazingConductance, glazingDriving, filmArea, filmLongwave };
+}
+
+function opaqueSkin(
+  inputs: HouseInputs,
+  geometry: HouseGeometry,
+  climate: ClimateYear,
+  longwave: Float64Array,
+  sun: ReturnType<typeof hourlySun>,
+): Pick<Skin, "opaqueConductance" | "opaqueDriving"> {
+  const hours = climate.dryBulb.length;
+  const heat = new Float64Array(hours);
+  let conductance = 0;
+  const ground = pastMonthMean(climate.dryBulb);
+  for (const part of geometry.parts) {
+    if (part.kind === "glazed" || part.transmittanceHeat <= 0) continue;
+    const { buried, earth } = buriedConductance(part, inputs, geometry);
+    const open = part.area * part.transmittanceHeat * (1 - buried);
+    conductance += open + earth;
+    const radiation = planeRadiation({ climate, sun, plane: part.plane });
+    for (let hour = 0; hour < hours; hour++) {
+      const outside = climate.dryBulb[hour]!;
+      const light = radiation.beam[hour]! + radiation.skyDiffuse[hour]! +
+        radiation.groundReflected[hour]!;
+      const lost = EMISSIVITY * skyShare(part) * skyDeficit(outside, longwave[hour]!);
+      const gained = (WALL_ABSORPTANCE * light - lost) / outsideFilm(climate.windSpeed[hour]!);
+      heat[hour] = heat[hour]! + open * (outside + gained) + earth * ground[hour]!;
+    }
+  }
+  return {
+    opaqueConductance: new Float64Array(hours).fill(conductance),
+    opaqueDriving: conductance > 0
+      ? heat.map((value) => value / conductance)
+      : climate.dryBulb.slice(),
+  };
+}
+
+/** Share of the north wall behind earth and its conductance, W/K, towards the ground. */
+export function buriedConductance(
+  part: SkinPart,
+  inputs: HouseInputs,
+  geometry: HouseGeometry,
+): { buried: number; earth: number } {
+  const height = inputs.northEarthHeight ?? 0;
+  if (part.name !== "back wall" || part.kind === "glazed" || height <= 0) {
+    return { buried: 0, earth: 0 };
+  }
+  const length = geometry.floorArea / inputs.width;
+  const buried = Math.min(1, height * length / part.area);
+  const resistance = 1 / part.transmittanceHeat + EARTH_RESISTANCE * height / 2;
+  return { buried, earth: part.area * buried / resistance };
+}
+
+/**
+ * Builds the house: geometry, hourly sun, films, curtain, air outside, capacities.
+ *
+ * @param inputs house section of the study
+ * @param climate one year of weather
+ * @throws {InputError} for an unknown glazing or crop or contradictory dimensions
+ */
+export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseModel {
+  const geometry = houseGeometry(inputs);
+  const glazing = findGlazing(inputs.glazing);
+  const crop = findCrop(inputs.crop);
+  const leafArea = crop.id === "bare" ? 0 : inputs.leafArea;
+  const sun = hourlySun(climate.place);
+  const longwave = skyLongwave(climate, sun);
+  const curtainClosed = curtainSchedule(inputs, climate);
+  const gain = solarGain({ inputs, geometry, glazing, crop, leafArea, climate, sun });
+  const blocked = inputs.curtain === null ? 0 : closedShare(inputs.curtain);
+  const shaded = (series: Float64Array) =>
+    series.map((heat, hour) => curtainClosed[hour] === 1 ? heat * (1 - blocked) : heat);
+  const hours = climate.dryBulb.length;
+  const pressure = climate.pressure.reduce((sum, value) => sum + value, 0) / hours;
+  const dryAirMass = geometry.volume * airDensity(10, 0, pressure);
+  const floorArea = geometry.floorArea;
+  return {
+    inputs,
+    geometry,
+    floorFilm: FLOOR_FILM,
+    solarFloor: shaded(gain.floor),
+    solarCrop: shaded(gain.crop),
+    solarMass: shaded(gain.mass),
+    solarAir: shaded(gain.air),
+    solarOutside: gain.outside,
+    curtainClosed,
+    ...glazedSkin(inputs, geometry, climate, longwave, curtainClosed),
+    ...opaqueSkin(inputs, geometry, climate, longwave, sun),
+    outsideTemperature: climate.dryBulb,
+    outsideRatio: climate.dryBulb.map((temperature, hour) =>
+      humidityRatioFromRelativeHumidity(
+        temperature,
+        Math.min(1, climate.relativeHumidity[hour]!),
+        pressure,
+      )
+    ),
+    windSpeed: climate.windSpeed,
+    pressure,
+    dryAirMass,
+    airCapacity: dryAirMass * INSIDE_HEAT +
+      floorArea * (LIGHT_STRUCTURE + leafArea * crop.freshMass * WATER_HEAT),
+    massCapacity: inputs.waterVolume * WATER_VOLUME_HEAT,
+    massConductance: inputs.waterVolume > 0 ? inputs.waterSurface * BARREL_FILM : 0,
+    coverArea: geometry.parts.reduce((sum, p) => sum + (p.kind === "glazed" ? p.area : 0), 0),
+    coverFilm: splitGlazing(glazing.heatTransmittance, glazing.longWaveTransmittance).insideFilm,
+    floorVapour: floorArea * crop.wetFloor * INSIDE_CONVECTION / (INSIDE_HEAT * LEWIS_POWER),
+    leafArea,
+    leafLength: crop.leafLength,
+  };
+}
+
+/**
+ * A state to start from: the house as warm and as damp as outside in the first hour, not below the
+ * heating set point where there is a heater.
+ */
+export function initialHouseState(model: HouseModel): HouseState {
+  const outside = model.outsideTemperature[0]!;
+  const temperature = model.inputs.heaterPower > 0
+    ? Math.max(outside, model.inputs.heatSetPoint)
+    : outside;
+  return {
+    airTemperature: temperature,
+    humidityRatio: model.outsideRatio[0]!,
+    massTemperature: temperature,
+    ventOpening: 0,
+  };
+}

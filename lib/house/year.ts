@@ -1,0 +1,197 @@
+/** A year of the house on its own floor soil, repeated until the soil comes back to its start. @module */
+import { HOUR, HOURS_PER_YEAR, KILOWATT_HOUR } from "../basics/mod.ts";
+import { columnStepper, floorBoundary, type FloorColumn, steadyColumn } from "./floor_column.ts";
+import { initialHouseState } from "./model.ts";
+import { stepHouse } from "./step.ts";
+import { emptyHouseYear, recordStep } from "./year_record.ts";
+import type { HouseLedger, HouseModel, HouseState, HouseWater, HouseYear } from "./types.ts";
+
+/** Steps in an hour; the controls act in each. */
+const STEPS_PER_HOUR = 2;
+const SPIN_UP_YEARS = 4;
+/** K of change of any layer from one year's start to the next that ends the spin-up */
+const PERIODIC = 0.02;
+
+/** A year and its sums. */
+export interface YearRun {
+  readonly year: HouseYear;
+  readonly ledger: HouseLedger;
+  readonly water: HouseWater;
+  /** K: largest change of a soil layer over the year */
+  readonly drift: number;
+}
+
+interface Sums {
+  solar: number;
+  glazing: number;
+  opaque: number;
+  leakage: number;
+  vent: number;
+  heater: number;
+  floor: number;
+  edge: number;
+  evaporation: number;
+  mass: number;
+  air: number;
+  evaporated: number;
+  condensed: number;
+  vented: number;
+}
+
+function zeroSums(): Sums {
+  return {
+    solar: 0,
+    glazing: 0,
+    opaque: 0,
+    leakage: 0,
+    vent: 0,
+    heater: 0,
+    floor: 0,
+    edge: 0,
+    evaporation: 0,
+    mass: 0,
+    air: 0,
+    evaporated: 0,
+    condensed: 0,
+    vented: 0,
+  };
+}
+
+interface OneYear {
+  readonly year: HouseYear;
+  readonly sums: Sums;
+  readonly meanDriving: number;
+  readonly meanSoil: Float64Array;
+  readonly end: HouseState;
+}
+
+function oneYear(
+  model: HouseModel,
+  column: FloorColumn,
+  soil: Float64Array,
+  start: HouseState,
+): OneYear {
+  const stepSeconds = HOUR / STEPS_PER_HOUR;
+  const stepper = columnStepper(column, stepSeconds);
+  const year = emptyHouseYear();
+  const sums = zeroSums();
+  const meanSoil = new Float64Array(soil.length);
+  let [state, driving] = [start, 0];
+  for (let hour = 0; hour < HOURS_PER_YEAR; hour++) {
+    for (let part = 0; part < STEPS_PER_HOUR; part++) {
+      const boundary = floorBoundary(stepper, stepper.prepare(soil, hour));
+      const step = stepHouse(model, state, hour, stepSeconds, boundary);
+      sums.edge -= stepper.finish(soil, step.flows.floor, hour);
+      addFlows(sums, step.flows);
+      recordStep(year, model, hour, step, 1 / STEPS_PER_HOUR);
+      driving += step.floorDriving;
+      state = step.state;
+    }
+    for (let i = 0; i < soil.length; i++) meanSoil[i]! += soil[i]! / HOURS_PER_YEAR;
+  }
+  return {
+    year,
+    sums,
+    meanDriving: driving / HOURS_PER_YEAR / STEPS_PER_HOUR,
+    meanSoil,
+    end: state,
+  };
+}
+
+function addFlows(sums: Sums, flows: ReturnType<typeof stepHouse>["flows"]): void {
+  sums.solar += flows.solar;
+  sums.glazing += flows.glazing;
+  sums.opaque += flows.opaque;
+  sums.leakage += flows.leakage;
+  sums.vent += flows.vent;
+  sums.heater += flows.heater;
+  sums.floor -= flows.floor;
+  sums.evaporation += flows.evaporation;
+  sums.mass += flows.mass;
+  sums.air += flows.air;
+  sums.evaporated += flows.evaporated;
+  sums.condensed += flows.condensed;
+  sums.vented += flows.ventedVapour;
+}
+
+/**
+ * Runs the house on its floor column for whole years until the soil is periodic; the last year
+ * counts. After each year the layers are moved to the steady profile of the year's mean driving
+ * temperature, which takes the slow part of the start away at once.
+ *
+ * @param model the house
+ * @param column floor soil
+ */
+export function runHouseYear(model: HouseModel, column: FloorColumn): YearRun {
+  const mean = model.outsideTemperature.reduce((sum, value) => sum + value, 0) / HOURS_PER_YEAR;
+  let soil = steadyColumn(column, Math.max(mean + 6, model.inputs.heatSetPoint));
+  let state = initialHouseState(model);
+  for (let attempt = 1;; attempt++) {
+    const before = soil.slice();
+    const run = oneYear(model, column, soil, state);
+    const drift = soil.reduce((most, value, i) => Math.max(most, Math.abs(value - before[i]!)), 0);
+    if (drift < PERIODIC || attempt > SPIN_UP_YEARS) {
+      return {
+        year: run.year,
+        drift,
+        ledger: makeLedger(run.sums),
+        water: makeWater(
+          run.sums,
+          (run.end.humidityRatio - state.humidityRatio) * model.dryAirMass,
+        ),
+      };
+    }
+    const steady = steadyColumn(column, run.meanDriving);
+    soil = soil.map((value, i) => value + steady[i]! - run.meanSoil[i]!);
+    state = run.end;
+  }
+}
+
+function makeLedger(sums: Sums): HouseLedger {
+  const toHours = HOUR / STEPS_PER_HOUR / KILOWATT_HOUR;
+  const part = (watts: number) => watts * toHours;
+  const parts = [
+    sums.solar,
+    sums.glazing,
+    sums.opaque,
+    sums.leakage,
+    sums.vent,
+    sums.heater,
+    sums.floor,
+    sums.evaporation,
+    sums.mass,
+  ];
+  const total = parts.reduce((sum, value) => sum + value, 0);
+  const gains = parts.reduce((sum, value) => sum + Math.max(0, value), 0);
+  return {
+    solar: part(sums.solar),
+    glazing: part(sums.glazing),
+    opaque: part(sums.opaque),
+    leakage: part(sums.leakage),
+    vent: part(sums.vent),
+    heater: part(sums.heater),
+    floor: part(sums.floor),
+    edge: part(sums.edge),
+    evaporation: part(sums.evaporation),
+    mass: part(sums.mass),
+    air: part(sums.air),
+    residual: gains > 0 ? (total - sums.air) / gains : 0,
+  };
+}
+
+function makeWater(sums: Sums, stored: number): HouseWater {
+  const seconds = HOUR / STEPS_PER_HOUR;
+  const [evaporated, condensed, vented] = [
+    sums.evaporated * seconds,
+    sums.condensed * seconds,
+    sums.vented * seconds,
+  ];
+  const throughput = evaporated + condensed + Math.abs(vented);
+  return {
+    evaporated,
+    condensed,
+    vented,
+    stored,
+    residual: throughput > 0 ? (evaporated - condensed - vented - stored) / throughput : 0,
+  };
+}

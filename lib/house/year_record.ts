@@ -1,0 +1,60 @@
+/** Hourly series of a house's year. @module */
+import { saturationPressureOverWater, vapourPressure } from "../air/mod.ts";
+import { HOURS_PER_YEAR } from "../basics/mod.ts";
+import type { HouseModel, HouseStep, HouseYear } from "./types.ts";
+
+/** Series of zeros, to be filled by {@link recordStep}. */
+export function emptyHouseYear(hours: number = HOURS_PER_YEAR): HouseYear {
+  const series = () => new Float64Array(hours);
+  return {
+    airTemperature: series(),
+    relativeHumidity: series(),
+    heater: series(),
+    solar: series(),
+    vent: series(),
+    ventOpening: series(),
+    massTemperature: series(),
+    floor: series(),
+    glazing: series(),
+    opaque: series(),
+    leakage: series(),
+    evaporation: series(),
+    condensed: series(),
+    evaporated: series(),
+  };
+}
+
+/**
+ * Adds one step to the means of its hour.
+ *
+ * @param year series to add to, 0 in that hour before its first step
+ * @param model the house
+ * @param hour index
+ * @param step outcome
+ * @param share length of the step over an hour
+ */
+export function recordStep(
+  year: HouseYear,
+  model: HouseModel,
+  hour: number,
+  step: HouseStep,
+  share: number,
+): void {
+  const { state, flows } = step;
+  const humidity = vapourPressure(state.humidityRatio, model.pressure) /
+    saturationPressureOverWater(state.airTemperature);
+  year.airTemperature[hour]! += share * state.airTemperature;
+  year.relativeHumidity[hour]! += share * humidity;
+  year.heater[hour]! += share * flows.heater;
+  year.solar[hour]! += share * flows.solar;
+  year.vent[hour]! += share * flows.vent;
+  year.ventOpening[hour]! += share * state.ventOpening;
+  year.massTemperature[hour]! += share * state.massTemperature;
+  year.floor[hour]! += share * flows.floor;
+  year.glazing[hour]! += share * flows.glazing;
+  year.opaque[hour]! += share * flows.opaque;
+  year.leakage[hour]! += share * flows.leakage;
+  year.evaporation[hour]! += share * flows.evaporation;
+  year.condensed[hour]! += share * flows.condensed;
+  year.evaporated[hour]! += share * flows.evaporated;
+}
