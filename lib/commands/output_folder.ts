@@ -7,11 +7,13 @@
 import { basename, dirname, join, resolve } from "node:path";
 import { InputError } from "../basics/mod.ts";
 
-/** File by which a folder is known as one this program wrote. */
-const MARK = "results.json";
+/** Files by which a folder is known as one this program wrote. */
+const RESULTS = "results.json";
+const FAILURE = "failure.txt";
 /** What a study writes; these entries of the folder are replaced, others are left alone. */
 const ENTRIES = [
-  MARK,
+  RESULTS,
+  FAILURE,
   "hourly.csv",
   "quantities.csv",
   "drawings",
@@ -25,8 +27,8 @@ export interface Stage {
   readonly folder: string;
   /** Moves everything into the final folder; gives its path as the user wrote it. */
   publish(): Promise<string>;
-  /** Keeps only the executed notebooks of a run that failed; gives the folder they are in. */
-  keepNotebooks(): Promise<string>;
+  /** Keeps the notebooks of a run that failed and says why; gives the folder they are in. */
+  keepNotebooks(reason: string): Promise<string>;
   /** Removes what was written. */
   discard(): Promise<void>;
 }
@@ -67,8 +69,9 @@ export async function openStage(target: string): Promise<Stage> {
       await moveInto(final);
       return target;
     },
-    keepNotebooks: async () => {
-      const complete = await exists(join(final, MARK));
+    keepNotebooks: async (reason) => {
+      await Deno.writeTextFile(join(folder, FAILURE), `${reason}\n`);
+      const complete = await exists(join(final, RESULTS));
       await moveInto(complete ? join(final, "failed") : final);
       return join(target, complete ? "failed" : "", "notebooks");
     },
@@ -79,20 +82,13 @@ async function checkTarget(target: string): Promise<void> {
   const found = await Deno.stat(target).catch(() => undefined);
   if (found === undefined) return;
   if (!found.isDirectory) throw new InputError(`Cannot write into ${target}: it is a file`);
-  const marked = await exists(join(target, MARK));
+  if (await exists(join(target, RESULTS)) || await exists(join(target, FAILURE))) return;
   for (const entry of ENTRIES) {
-    if (marked || !await exists(join(target, entry))) continue;
-    if (entry === "notebooks" && await onlyExecuted(join(target, entry))) continue;
+    if (!await exists(join(target, entry))) continue;
     throw new InputError(
       `Cannot write into ${target}: its "${entry}" was not written by a study; choose another --out`,
     );
   }
-}
-
-/** True when a folder `notebooks` is what an earlier failed run kept: no other entries beside it. */
-async function onlyExecuted(notebooks: string): Promise<boolean> {
-  const beside = [...Deno.readDirSync(dirname(notebooks))].map((entry) => entry.name);
-  return await exists(notebooks) && beside.every((name) => name === "notebooks");
 }
 
 async function exists(path: string): Promise<boolean> {

@@ -1,0 +1,57 @@
+/** Small notebooks in a folder of their own, removed after the test. @module */
+import { join } from "node:path";
+import { formatNotebook, type Notebook } from "winterground/press/mod.ts";
+import { NOTEBOOK_FOLDER } from "winterground/commands/notebook_files.ts";
+
+/** First cell of every tiny notebook that shows something. */
+export const IMPORT_SHOW = 'import { show } from "winterground/notebook/show.ts";';
+
+/** A notebook of code cells; texts that start with "#" become text cells. */
+export function tinyNotebook(...sources: string[]): Notebook {
+  return {
+    nbformat: 4,
+    nbformat_minor: 5,
+    metadata: {},
+    cells: sources.map((source, index) =>
+      source.startsWith("#") ? { cell_type: "markdown", id: `t${index}`, metadata: {}, source } : {
+        cell_type: "code",
+        id: `t${index}`,
+        metadata: {},
+        source,
+        execution_count: null,
+        outputs: [],
+      }
+    ),
+  };
+}
+
+/** Runs `work` with a fresh hidden folder below notebooks/, from where deno.json is found. */
+export async function withFolder<T>(work: (folder: string) => Promise<T>): Promise<T> {
+  const folder = await Deno.makeTempDir({ dir: NOTEBOOK_FOLDER, prefix: ".test-" });
+  try {
+    return await work(folder);
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+}
+
+/** Writes a notebook into a folder; gives its path. */
+export async function writeNotebook(
+  folder: string,
+  name: string,
+  notebook: Notebook,
+): Promise<string> {
+  const path = join(folder, name);
+  await Deno.writeTextFile(path, formatNotebook(notebook));
+  return path;
+}
+
+/** Process ids of kernels whose connection file carries our prefix and whose starter is `parent`. */
+export async function kernelsOf(parent: number): Promise<number[]> {
+  const { stdout } = await new Deno.Command("ps", { args: ["-eo", "pid=,ppid=,args="] }).output();
+  return new TextDecoder().decode(stdout).split("\n")
+    .map((line) => /^\s*(\d+)\s+(\d+)\s+(.*)$/.exec(line))
+    .filter((found) => found?.[3]?.includes("jupyter --kernel"))
+    .filter((found) => Number(found?.[2]) === parent)
+    .map((found) => Number(found?.[1]));
+}
