@@ -1,0 +1,114 @@
+import { assert, assertEquals, assertMatch } from "@std/assert";
+import * as charts from "../../lib/charts/mod.ts";
+import * as sample from "./sample.ts";
+
+const speeds = [1, 2, 3].map((airSpeed) => ({
+  ...sample.tubesResult,
+  airSpeed,
+  pressureDrop: 8.5 * airSpeed ** 2,
+}));
+const { climateYear, climateResult, houseResult, tubesResult, headersResult, storeResult } = sample;
+
+const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, readonly string[]]>> = {
+  monthlyClimate: [() => charts.monthlyClimateChart(climateResult), ["degC", "kWh/m²"]],
+  temperatureCarpet: [() => charts.temperatureCarpet(climateYear), ["degC", "day, h"]],
+  radiationCarpet: [() => charts.radiationCarpet(climateYear), ["W/m²"]],
+  outdoorDuration: [() => charts.outdoorDurationChart(climateYear, climateResult), ["degC", ", h"]],
+  soilProfile: [() => charts.soilProfileChart(sample.soilResult), ["degC", "depth, m"]],
+  soilField: [() => charts.soilFieldChart(sample.soilResult), ["degC", "depth, m"]],
+  losses: [() => charts.lossesChart(houseResult), ["W/K"]],
+  freeRunning: [() => charts.freeRunningDurationChart(houseResult, climateYear), ["degC"]],
+  coldestWeek: [() => charts.coldestWeekChart(houseResult, climateYear), ["degC", "W/m²"]],
+  tubeLength: [() => charts.tubeLengthChart(tubesResult), ["Pa", "length, m"]],
+  tubeSpeed: [() => charts.tubeSpeedChart(speeds, tubesResult), ["Pa", "m/s"]],
+  tubeFlow: [() => charts.tubeFlowChart(headersResult, tubesResult), ["mean, –"]],
+  headerPressure: [() => charts.headerPressureChart(headersResult, tubesResult), ["Pa"]],
+  fan: [
+    () =>
+      charts.fanChart({
+        result: sample.fanResult,
+        inputs: sample.fanInputs,
+        curve: sample.fanCurve,
+      }),
+    ["Pa", "m³/s"],
+  ],
+  storeWeek: [() => charts.storeWeekChart(storeResult, climateYear), ["degC", "kW"]],
+  storeCarpet: [() => charts.storeCarpet(storeResult), ["degC"]],
+  storeDuration: [() => charts.storeDurationChart(storeResult), ["degC", ", h"]],
+  storeYear: [() => charts.storeYearChart(storeResult, climateYear), ["degC"]],
+  monthlyHeat: [() => charts.monthlyHeatChart(storeResult), ["kWh"]],
+  cumulativeHeat: [() => charts.cumulativeHeatChart(storeResult), ["kWh"]],
+  quarters: [() => charts.quartersChart(storeResult), ["kWh"]],
+};
+
+/** SVG source out of a display item. */
+function svgOf(item: charts.DisplayItem): string {
+  const found = /src="data:image\/svg\+xml;base64,([^"]+)"/.exec(item["text/html"]);
+  assert(found !== null, "no embedded picture");
+  return new TextDecoder().decode(Uint8Array.from(atob(found[1]!), (c) => c.charCodeAt(0)));
+}
+
+for (const [name, [draw, words]] of Object.entries(FIGURES)) {
+  Deno.test(`${name} has axis units, alt text, a namespace, white ground and no broken number`, () => {
+    // Property: what every picture must have
+    const item = draw();
+    const svg = svgOf(item);
+    assertMatch(svg, /^<svg xmlns="http:\/\/www.w3.org\/2000\/svg"/);
+    assert(svg.includes('fill="white"'));
+    assert(!/NaN|undefined|Infinity/.test(svg), "broken number in the picture");
+    for (const word of words) assert(svg.includes(word), `no "${word}" in the picture`);
+    const alt = /<img alt="([^"]+)"/.exec(item["text/html"]);
+    assert(alt !== null && alt[1]!.length > 30, "alt text missing or too short");
+    assert(!/NaN|undefined|Infinity/.test(item["text/html"]), "broken number in the words");
+    assert(item["text/plain"].length > 30);
+    assert(item["text/html"].length < 500_000, "picture too large");
+  });
+}
+
+Deno.test("the same data give the same bytes", () => {
+  // Property: deterministic pictures, so that committed notebooks can be compared
+  assertEquals(charts.monthlyHeatChart(storeResult), charts.monthlyHeatChart(storeResult));
+});
+
+Deno.test("figure() escapes words that look like markup", () => {
+  // Property: no markup injection through names
+  const item = charts.lossesChart(houseResult);
+  assert(!item["text/html"].includes("<insulated>"));
+  assert(item["text/html"].includes("&lt;insulated&gt;"));
+});
+
+Deno.test("heatMonths() splits the year's heat into in and out without losing any", () => {
+  // Property: conservation
+  const months = charts.heatMonths(storeResult.year);
+  const net = months.reduce(
+    (sum, row) => sum + row.sensibleIn + row.latentIn - row.sensibleOut - row.latentOut,
+    0,
+  );
+  const { sensible, latent } = storeResult.year;
+  const expected = sensible.reduce((sum, value, hour) => sum + value + latent[hour]!, 0) / 1000;
+  assert(Math.abs(net - expected) < 1e-6 * Math.abs(expected));
+});
+
+Deno.test("tubeLengthRows() passes through the study's own point and grows by friction only", () => {
+  // Property: consistent with the chapter's result at the study's length
+  const rows = charts.tubeLengthRows(tubesResult, 40);
+  const own = rows[20]!;
+  assert(Math.abs(own.length - tubesResult.length) < 1e-9);
+  assert(Math.abs(own.effectiveness - tubesResult.effectiveness) < 1e-9);
+  assert(Math.abs(own.pressureDrop - tubesResult.pressureDrop) < 1e-9);
+  for (let i = 1; i < rows.length; i++) assert(rows[i]!.pressureDrop > rows[i - 1]!.pressureDrop);
+});
+
+Deno.test("movedFanCurve() follows the fan laws", () => {
+  // Source: fan laws, ANSI/AMCA 210: flow with speed, pressure with speed² and density (from memory)
+  const input = {
+    result: { ...sample.fanResult, density: 0.9 },
+    inputs: sample.fanInputs,
+    curve: sample.fanCurve,
+  };
+  const half = charts.movedFanCurve(input, 0.5);
+  sample.fanCurve.airFlow.forEach((flow, index) => {
+    assert(Math.abs(half[index]!.x - flow / 2) < 1e-12);
+    assert(Math.abs(half[index]!.y - sample.fanCurve.staticPressure[index]! / 4 * 0.75) < 1e-9);
+  });
+});
