@@ -14,7 +14,9 @@ export interface JohansenSoil {
   readonly saturation: number;
   /** share of the solids, 0 to 1 */
   readonly quartz: number;
+  /** picks the Kersten number */
   readonly grain: Exclude<SoilGrain, "organic">;
+  /** of the soil water */
   readonly state: WaterState;
 }
 
@@ -65,7 +67,9 @@ export function johansenConductivity(soil: JohansenSoil): number {
 
 /** What the Côté–Konrad model needs. */
 export interface CoteKonradSoil {
+  /** share of the soil that is pores, 0 to 1 */
   readonly porosity: number;
+  /** share of the pores filled with water, 0 to 1 */
   readonly saturation: number;
   /** W/(m K) of the solids */
   readonly solidConductivity: number;
@@ -75,6 +79,7 @@ export interface CoteKonradSoil {
   readonly dryFactor: number;
   /** η */
   readonly dryExponent: number;
+  /** of the soil water */
   readonly state: WaterState;
 }
 

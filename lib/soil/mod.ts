@@ -16,3 +16,36 @@ export {
   waveFrostDepth,
 } from "./wave.ts";
 export type { Harmonic } from "./wave.ts";
+export {
+  buildColumn,
+  columnHeat,
+  columnStepper,
+  frostFront,
+  startColumn,
+  temperatureAtDepth,
+} from "./column.ts";
+export type {
+  ColumnEnd,
+  ColumnFlow,
+  ColumnMesh,
+  ColumnState,
+  SoilColumn,
+  SoilLayer,
+} from "./column.ts";
+export {
+  apparentCapacity,
+  conductivityAt,
+  frozenShare,
+  heatContent,
+  temperatureOf,
+} from "./enthalpy.ts";
+export { ANNUAL_MESH, groundAtDepth, undisturbedGround } from "./ground.ts";
+export type { GroundLedger, GroundQuestion, GroundYear } from "./ground.ts";
+export { fitWaveToGround, monthlyMeans, monthlyWave } from "./ground_wave.ts";
+export { saturatedSoil, soilWithMoisture, studyLayers } from "./layers.ts";
+export { snowCover, snowCoverOfDepth, typicalSnowDepth } from "./snow.ts";
+export type { SnowCover } from "./snow.ts";
+export { BARE_SOIL, GRASS, surfaceForcing } from "./surface.ts";
+export type { GroundCover, SurfaceForcing } from "./surface.ts";
+export { dailyWeather } from "./weather.ts";
+export type { DailyWeather } from "./weather.ts";

@@ -1,17 +1,22 @@
 /** What the reader of the soil chapter must be told. @module */
 import { notice } from "../basics/mod.ts";
 import type { Notice } from "../basics/mod.ts";
-import type { SoilInputs, SoilProperties } from "./types.ts";
+import type { GroundDifference, SoilInputs, SoilProperties } from "./types.ts";
 
 /** What the notices look at. */
 export interface SoilNoticeFacts {
+  /** `soil` section of the study */
   readonly inputs: SoilInputs;
   readonly properties: SoilProperties;
   /** m */
   readonly frostDepth: number;
   /** m */
   readonly tubeDepth: number;
+  readonly difference: GroundDifference;
 }
+
+/** K between the two estimates that is worth a word. */
+const NOTABLE_DIFFERENCE = 1;
 
 function waterNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
   const depth = inputs.waterTableDepth;
@@ -73,6 +78,17 @@ export function soilNotices(facts: SoilNoticeFacts): Notice[] {
       "soil",
       "Undisturbed ground freezes below the tubes: insulate the edge of the house down to the " +
         "frost depth of the local code, and keep condensate drained.",
+    ));
+  }
+  const gap = facts.difference.mean;
+  if (Math.abs(gap) > NOTABLE_DIFFERENCE) {
+    found.push(notice(
+      "info",
+      "soil",
+      `The two estimates differ: at the tubes the column (sun, wind, evaporation, snow, frost) is ` +
+        `${Math.abs(gap).toFixed(1)} K ${gap > 0 ? "warmer" : "colder"} on the yearly mean than ` +
+        "the wave from air temperature and snow alone. The column is used; against measured " +
+        "ground at 1 m it is good to about 1 K. A year of readings at the site settles it.",
     ));
   }
   found.push(notice(

@@ -28,6 +28,7 @@ const PROBE_SCATTER = 0.1;
 export interface ConductivityEstimates {
   /** W/(m K); null for organic soil */
   readonly johansen: number | null;
+  /** W/(m K) */
   readonly coteKonrad: number;
 }
 

@@ -1,5 +1,6 @@
 /** Daily heat balance of open ground: sun, sky, wind, evaporation, cover, snow. @module */
 import { LATENT_HEAT, saturationPressureOverWater, standardPressure } from "../air/mod.ts";
+import { clearSkyShare, dailySun } from "../sun/mod.ts";
 import { DAY, STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../basics/mod.ts";
 import type { SnowCover } from "./snow.ts";
 import type { DailyWeather } from "./weather.ts";
@@ -10,14 +11,18 @@ export interface GroundCover {
   readonly albedo: number;
   /** m² K/W of grass, thatch and litter between the surface that meets the air and the soil */
   readonly resistance: number;
-  /** m²·s/kg… height of the plants, m */
+  /** height of the plants or of the roughness, m */
   readonly height: number;
 }
 
 /** Short grass: albedo and height FAO-56 (1998); resistance: common practice, no source. */
 export const GRASS: GroundCover = { albedo: 0.23, resistance: 0.1, height: 0.12 };
 
-/** m/s 10 m above ground where the wind is not known: 2 m/s at 2 m, FAO-56 (1998) ch. 3. */
+/** Bare moist soil: albedo 0.2 and roughness as 0.03 m of plants; common practice, no source. */
+export const BARE_SOIL: GroundCover = { albedo: 0.2, resistance: 0, height: 0.03 };
+
+/** m/s 10 m above ground where the wind is not known: open country; the mean of five public typical years
+ * (TMY3: 2.8 to 5.0) is 3.7; common practice, no source. */
 export const DEFAULT_WIND = 3.5;
 /** Albedo of snow on grassland, patches and ageing counted; common practice, no source. */
 const SNOW_ALBEDO = 0.65;
@@ -44,25 +49,13 @@ export interface SurfaceForcing {
   readonly evaporation: Float64Array;
 }
 
-/** Extraterrestrial radiation on the horizontal, daily mean W/m²; FAO-56 (1998) eq. 21. */
-export function extraterrestrialDaily(latitude: number, day: number): number {
-  const phi = (latitude * Math.PI) / 180;
-  const angle = (2 * Math.PI * (day + 1)) / 365;
-  const distance = 1 + 0.033 * Math.cos(angle);
-  const declination = 0.409 * Math.sin(angle - 1.39);
-  const sunset = Math.acos(Math.min(1, Math.max(-1, -Math.tan(phi) * Math.tan(declination))));
-  return (1366.7 / Math.PI) * distance *
-    (sunset * Math.sin(phi) * Math.sin(declination) +
-      Math.cos(phi) * Math.cos(declination) * Math.sin(sunset));
-}
-
 /** Global over clear-sky radiation, 0.3 to 1; FAO-56 (1998) eq. 37; nights of polar winter carry on. */
 export function clearSkyShares(weather: DailyWeather): Float64Array {
   const { latitude, elevation } = weather.place;
   const shares = new Float64Array(weather.radiation.length);
   let share = 0.7;
   for (let day = 0; day < shares.length; day++) {
-    const clear = (0.75 + 2e-5 * elevation) * extraterrestrialDaily(latitude, day);
+    const clear = clearSkyShare(elevation) * dailySun(latitude, day + 1).radiation / DAY;
     if (clear > 10) share = Math.min(1, Math.max(0.3, weather.radiation[day]! / clear));
     shares[day] = share;
   }

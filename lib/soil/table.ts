@@ -9,6 +9,7 @@ export type SoilGrain = "coarse" | "fine" | "organic";
 
 /** One row of the table of soils. */
 export interface SoilRow {
+  /** name the study file uses */
   readonly texture: SoilTexture;
   /** kg/m³ of dry soil in place, typical */
   readonly dryDensity: number;
@@ -16,6 +17,7 @@ export interface SoilRow {
   readonly moisture: number;
   /** share of the solids, typical */
   readonly quartz: number;
+  /** class of the conductivity models */
   readonly grain: SoilGrain;
   /** kg/m³ of the solids */
   readonly solidDensity: number;
@@ -33,6 +35,7 @@ export interface SoilRow {
   readonly dryExponent: number;
   /** K below 0 °C over which the soil water freezes */
   readonly freezingRange: number;
+  /** where the numbers come from */
   readonly source: string;
 }
 

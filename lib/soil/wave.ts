@@ -49,7 +49,9 @@ export function undisturbedTemperature(wave: AnnualWave, depth: number, day: num
 
 /** Mean and first harmonic of a year of daily values (least squares). */
 export interface Harmonic {
+  /** of all values */
   readonly mean: number;
+  /** half the swing of the harmonic */
   readonly amplitude: number;
   /** day of the lowest value of the harmonic, 0 to 365 */
   readonly minimumDay: number;
