@@ -2,7 +2,7 @@
 import type { Notice } from "../basics/mod.ts";
 
 /** Where the air enters the supply header and leaves the return header. */
-export type HeaderLayout = "Z" | "U" | "centre";
+export type HeaderLayout = "Z" | "U" | "centre" | "two-ended";
 /** How the tube meets the header. */
 export type TubeInlet = "flush" | "protruding" | "rounded";
 
@@ -20,6 +20,18 @@ export interface HeadersInputs {
   readonly insertion: number;
   /** number of separate header pairs the tubes are split over (for instance one a layer) */
   readonly groups: number;
+  /** far-end diameter over the fed-end diameter of a tapered header; 1 where not given */
+  readonly taper?: number;
+  /** id in data/fittings/junctions.csv; "tees" where not given */
+  readonly junctions?: string;
+}
+
+/** One point of the pressure that headers and tubes need. */
+export interface SystemPoint {
+  /** m³/s of the whole field */
+  readonly airFlow: number;
+  /** Pa, as HeadersResult.pressureDrop */
+  readonly pressure: number;
 }
 
 /** Result of the headers chapter, at the design air flow. */
@@ -38,5 +50,11 @@ export interface HeadersResult {
   /** static pressure along supply and return header, Pa over the return outlet, by tube */
   readonly supplyPressure: Float64Array;
   readonly returnPressure: Float64Array;
+  /** the group each tube belongs to, from 0 */
+  readonly groups: readonly number[];
+  /** pressure at other flows than the design flow, rising */
+  readonly systemCurve: readonly SystemPoint[];
+  /** heat of the field at constant wall temperature over that of an even share, 0 to 1 */
+  readonly heatFactor: number;
   readonly notices: readonly Notice[];
 }

@@ -1,0 +1,75 @@
+/**
+ * How even the shares of the tubes are, and what unevenness costs in heat.
+ *
+ * @module
+ */
+import type { AirProperties } from "../air/mod.ts";
+import {
+  crossSection,
+  effectiveness,
+  filmCoefficient,
+  transferUnits,
+  type TubeProduct,
+} from "../tubes/mod.ts";
+
+/** Summary of the shares of the tubes. */
+export interface Evenness {
+  /** smallest and largest share over the mean */
+  readonly flowMin: number;
+  readonly flowMax: number;
+  /** coefficient of variation */
+  readonly unevenness: number;
+}
+
+/**
+ * Smallest, largest and coefficient of variation of the shares.
+ *
+ * @param flows flow of each tube, any unit
+ * @returns the summary
+ */
+export function evenness(flows: ArrayLike<number>): Evenness {
+  const list = Array.from(flows);
+  const mean = list.reduce((sum, flow) => sum + flow, 0) / list.length;
+  if (mean === 0) return { flowMin: 1, flowMax: 1, unevenness: 0 };
+  const variance = list.reduce((sum, flow) => sum + (flow / mean - 1) ** 2, 0) / list.length;
+  return {
+    flowMin: Math.min(...list.map((flow) => flow / mean)),
+    flowMax: Math.max(...list.map((flow) => flow / mean)),
+    unevenness: Math.sqrt(variance),
+  };
+}
+
+/** Tubes whose heat is compared. */
+export interface HeatedTubes {
+  readonly product: TubeProduct;
+  /** m */
+  readonly length: number;
+  readonly air: AirProperties;
+}
+
+/**
+ * Heat of the field over that of the same air shared evenly, all walls at one temperature, dry.
+ *
+ * Σ Qᵢ·ε(Qᵢ) / (N·Q̄·ε(Q̄)). Source: exact for the stated case; the film coefficient follows the
+ * speed in each tube. The walls of starved tubes would in time move less than those of rich ones,
+ * which makes the true loss somewhat larger.
+ *
+ * @param flows m³/s of each tube; the direction does not matter
+ * @param tubes tube, length and air
+ * @returns at most 1 for turbulent flow
+ */
+export function heatFactor(flows: ArrayLike<number>, tubes: HeatedTubes): number {
+  const diameter = tubes.product.insideDiameter;
+  const heat = (flow: number): number => {
+    if (flow === 0) return 0;
+    const airFlow = Math.abs(flow);
+    const film = filmCoefficient(airFlow / crossSection(diameter), diameter, tubes.air);
+    const { length, air } = tubes;
+    return airFlow *
+      effectiveness(transferUnits({ filmCoefficient: film, diameter, length, airFlow, air }));
+  };
+  const list = Array.from(flows);
+  const mean = list.reduce((sum, flow) => sum + flow, 0) / list.length;
+  if (mean === 0) return 1;
+  return list.reduce((sum, flow) => sum + heat(flow), 0) / (list.length * heat(mean));
+}

@@ -1,0 +1,137 @@
+/**
+ * Losses where air enters a tube from a header, in velocity heads of the tube.
+ *
+ * @module
+ */
+import reentrantText from "../../data/fittings/inlets_reentrant.csv" with { type: "text" };
+import roundedText from "../../data/fittings/inlets_rounded.csv" with { type: "text" };
+import { readDataTable, requireInRange } from "../basics/mod.ts";
+import { FLUSH_INLET_LOSS } from "../tubes/mod.ts";
+import type { TubeInlet } from "./types.ts";
+
+/** Wall thicknesses over diameter of the columns of the re-entrant table. */
+const WALLS = [0, 0.02, 0.05] as const;
+const REENTRANT = readDataTable(reentrantText, "data/fittings/inlets_reentrant.csv", [
+  "insertion_over_diameter",
+  "loss_thin_wall",
+  "loss_wall_0.02",
+  "loss_wall_0.05",
+]).map((row) => ({
+  insertion: row.number("insertion_over_diameter"),
+  losses: [
+    row.number("loss_thin_wall"),
+    row.number("loss_wall_0.02"),
+    row.number("loss_wall_0.05"),
+  ],
+}));
+const ROUNDED = readDataTable(roundedText, "data/fittings/inlets_rounded.csv", [
+  "radius_over_diameter",
+  "loss",
+]).map((row) => ({ at: row.number("radius_over_diameter"), loss: row.number("loss") }));
+
+/** Straight-line interpolation that holds the end values outside the table. */
+function interpolate(at: readonly number[], values: readonly number[], where: number): number {
+  const last = at.length - 1;
+  if (where <= at[0]!) return values[0]!;
+  if (where >= at[last]!) return values[last]!;
+  const upper = at.findIndex((point) => point > where);
+  const share = (where - at[upper - 1]!) / (at[upper]! - at[upper - 1]!);
+  return values[upper - 1]! + share * (values[upper]! - values[upper - 1]!);
+}
+
+/**
+ * Loss of a tube that reaches into the header, sharp-edged.
+ *
+ * Source: Idelchik, Handbook of Hydraulic Resistance, diagram 3-1, as quoted by the fluids library;
+ * straight lines between the points.
+ *
+ * @param insertion depth that it reaches in over its inside diameter, 0 or more
+ * @param wall wall thickness over inside diameter
+ * @returns velocity heads, 0.5 to 1
+ */
+export function reentrantInletLoss(insertion: number, wall: number): number {
+  requireInRange("insertion", insertion, 0, Infinity, "diameters");
+  requireInRange("wall thickness", wall, 0, 1, "diameters");
+  const depths = REENTRANT.map((row) => row.insertion);
+  const byWall = WALLS.map((_, i) =>
+    interpolate(depths, REENTRANT.map((row) => row.losses[i]!), insertion)
+  );
+  return interpolate(WALLS, byWall, wall);
+}
+
+/**
+ * Loss of a flush inlet with a rounded edge.
+ *
+ * Source: Idelchik, diagram 3-4, as quoted by the fluids library; straight lines between the points.
+ *
+ * @param radius edge radius over inside diameter
+ * @returns velocity heads, 0.5 to 0.03
+ */
+export function roundedInletLoss(radius: number): number {
+  requireInRange("edge radius", radius, 0, Infinity, "diameters");
+  return interpolate(ROUNDED.map(({ at }) => at), ROUNDED.map(({ loss }) => loss), radius);
+}
+
+/**
+ * Loss of a long thin or thick re-entrant inlet. K = 1.12 − 22τ + 216τ² + 80τ³, τ = wall/diameter.
+ *
+ * Source: Rennels & Hudson, Pipe Flow, 2012. Valid for: insertion of half a diameter or more,
+ * τ ≤ 0.05.
+ *
+ * @param wall wall thickness over inside diameter
+ * @returns velocity heads
+ * @throws {OutOfRangeError} where τ exceeds 0.05
+ */
+export function reentrantInletLossRennels(wall: number): number {
+  requireInRange("wall thickness", wall, 0, 0.05, "diameters");
+  return 1.12 - 22 * wall + 216 * wall ** 2 + 80 * wall ** 3;
+}
+
+/** Edge radius over diameter taken for a rounded inlet where nothing else is said. */
+export const ROUNDED_EDGE = 0.1;
+
+/**
+ * Loss of a tube inlet by its kind.
+ *
+ * @param inlet kind of inlet
+ * @param shape insertion and wall thickness over the inside diameter
+ * @returns velocity heads
+ */
+export function inletLoss(
+  inlet: TubeInlet,
+  shape: { readonly insertion: number; readonly wall: number },
+): number {
+  if (inlet === "flush") return FLUSH_INLET_LOSS;
+  if (inlet === "rounded") return roundedInletLoss(ROUNDED_EDGE);
+  return reentrantInletLoss(shape.insertion, shape.wall);
+}
+
+/** Drag coefficient of a short cylinder standing on the wall across the flow. */
+const STUB_DRAG = 0.7;
+
+/**
+ * Loss that a tube end standing in the header causes to the air passing by, in velocity heads of the
+ * header.
+ *
+ * ζ = c·s/(1 − s)³ with s the share of the cross-section that the stub blocks: its drag on the flow
+ * that the narrowing speeds up.
+ *
+ * Source: after Idelchik's formula for bodies in a pipe, with c = 0.7 for a short cylinder (from
+ * memory).
+ *
+ * @param stub its outside diameter and insertion, m, and the header's inside diameter, m
+ * @returns share blocked and velocity heads
+ * @throws {OutOfRangeError} where it blocks 0.9 or more
+ */
+export function stubObstruction(
+  stub: {
+    readonly outsideDiameter: number;
+    readonly insertion: number;
+    readonly headerDiameter: number;
+  },
+): { readonly blocked: number; readonly loss: number } {
+  const blocked = stub.outsideDiameter * stub.insertion /
+    (Math.PI * stub.headerDiameter ** 2 / 4);
+  requireInRange("share of the header blocked by a tube end", blocked, 0, 0.9, "(0 to 0.9)");
+  return { blocked, loss: STUB_DRAG * blocked / (1 - blocked) ** 3 };
+}

@@ -1,0 +1,22 @@
+/** Headers: how the air shares itself over the tubes. @module */
+export type { HeaderLine, HeaderNetwork, NetworkFlow, NetworkTube, Port } from "./network.ts";
+export type { JunctionModel } from "./junctions.ts";
+export { findJunctions, junctionRise, JUNCTIONS } from "./junctions.ts";
+export {
+  inletLoss,
+  reentrantInletLoss,
+  reentrantInletLossRennels,
+  ROUNDED_EDGE,
+  roundedInletLoss,
+  stubObstruction,
+} from "./inlets.ts";
+export { solveNetwork } from "./solve.ts";
+export type { HeaderLayout, HeadersInputs, HeadersResult, TubeInlet } from "./types.ts";
+export type { SystemPoint } from "./types.ts";
+export type { HeaderGroup } from "./build.ts";
+export { groupNetwork, layoutPorts, splitGroups, taperedDiameters } from "./build.ts";
+export type { Evenness, HeatedTubes } from "./evenness.ts";
+export { evenness, heatFactor } from "./evenness.ts";
+export { solveParallel } from "./parallel.ts";
+export type { AirState } from "./chapter.ts";
+export { headerGroups, headersChapter } from "./chapter.ts";

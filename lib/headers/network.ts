@@ -1,0 +1,74 @@
+/**
+ * What a network of two headers and the tubes between them is made of, and its solution.
+ *
+ * @module
+ */
+import type { AirProperties } from "../air/mod.ts";
+import type { Conduit } from "../tubes/mod.ts";
+import type { JunctionModel } from "./junctions.ts";
+
+/** One tube of the network. */
+export interface NetworkTube extends Conduit {
+  /** m along the headers; tubes stand in rising order, two may share a place */
+  readonly position: number;
+  /** m between the headers */
+  readonly length: number;
+  /** velocity heads of inlet, exit and the rest */
+  readonly minorLoss: number;
+  /** Darcy factor where it is fixed; null where roughness or Manning's n decide */
+  readonly frictionFactor: number | null;
+  /** false where it is blocked */
+  readonly open: boolean;
+}
+
+/** A place where air enters the supply header or leaves the return header. */
+export interface Port {
+  /** number of tubes on the left of it: 0 at the left end, all at the right end */
+  readonly after: number;
+  /** share of the whole flow; null at all ports of a header that hang on one plenum */
+  readonly share: number | null;
+}
+
+/** One header. */
+export interface HeaderLine {
+  /** inside diameter at each tube, m */
+  readonly diameters: readonly number[];
+  /** m, sand roughness */
+  readonly roughness: number;
+  /** Manning n of a corrugated header, null for another */
+  readonly manning: number | null;
+  /** Darcy factor where it is fixed, 0 for a frictionless header; null where roughness decides */
+  readonly frictionFactor: number | null;
+  /** velocity heads of the header lost at each tube to parts that stand in it; null for none */
+  readonly obstructions: readonly number[] | null;
+  readonly ports: readonly Port[];
+  /** m between an end port and the next tube */
+  readonly lead: number;
+}
+
+/** Two headers with the tubes between them. */
+export interface HeaderNetwork {
+  readonly tubes: readonly NetworkTube[];
+  readonly supply: HeaderLine;
+  /** null where the tubes blow freely into a room */
+  readonly return: HeaderLine | null;
+  readonly junctions: JunctionModel;
+  readonly air: AirProperties;
+}
+
+/** Solution of a network. */
+export interface NetworkFlow {
+  /** m³/s of each tube, positive from supply to return */
+  readonly flows: Float64Array;
+  /** static pressure at each tube, Pa over the first return port (or the room) */
+  readonly supplyPressure: Float64Array;
+  readonly returnPressure: Float64Array;
+  /** total pressure lost from the first supply port to the first return port, Pa */
+  readonly pressureDrop: number;
+  /** share of the flow by supply port and by return port */
+  readonly supplyShares: readonly number[];
+  readonly returnShares: readonly number[];
+  /** Newton steps and largest pressure residual, Pa */
+  readonly iterations: number;
+  readonly residual: number;
+}

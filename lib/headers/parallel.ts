@@ -1,0 +1,40 @@
+/**
+ * Several header pairs on one fan: they share the air so that all need the same pressure.
+ *
+ * @module
+ */
+import { NotConvergedError } from "../basics/mod.ts";
+import type { HeaderNetwork, NetworkFlow } from "./network.ts";
+import { solveNetwork } from "./solve.ts";
+
+const MOST_ROUNDS = 60;
+
+/**
+ * Shares an air flow over networks in parallel.
+ *
+ * Each round takes every network's Δp/Q² as its resistance and shares the air by 1/√resistance.
+ *
+ * @param networks the networks
+ * @param airFlow m³/s of all together
+ * @returns solution of each network
+ * @throws {NotConvergedError} where the pressures do not meet
+ */
+export function solveParallel(
+  networks: readonly HeaderNetwork[],
+  airFlow: number,
+): readonly NetworkFlow[] {
+  const open = networks.map(({ tubes }) => tubes.filter((tube) => tube.open).length);
+  const all = open.reduce((sum, count) => sum + count, 0);
+  let flows = open.map((count) => airFlow * count / all);
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const solved = networks.map((network, g) => solveNetwork(network, flows[g]!));
+    const drops = solved.map(({ pressureDrop }) => pressureDrop);
+    const mean = drops.reduce((sum, drop) => sum + drop, 0) / drops.length;
+    const spread = Math.max(...drops.map((drop) => Math.abs(drop - mean)));
+    if (networks.length === 1 || spread <= 1e-9 * Math.abs(mean)) return solved;
+    const conductances = flows.map((flow, g) => flow / Math.sqrt(Math.abs(drops[g]!)));
+    const total = conductances.reduce((sum, value) => sum + value, 0);
+    flows = conductances.map((value) => airFlow * value / total);
+  }
+  throw new NotConvergedError("the shares of the header groups", MOST_ROUNDS, Number.NaN);
+}
