@@ -1,4 +1,5 @@
 /** Ids a study may name; each finder throws an error that lists the known ids. @module */
+import { findJunctions as junctions } from "../headers/mod.ts";
 import { findCrop as crop } from "../house/crop_table.ts";
 import { findGlazing as glazing } from "../house/glazing_table.ts";
 import { findTube as tube } from "../tubes/mod.ts";
@@ -12,5 +13,7 @@ export const findGlazing: Finder = glazing;
 export const findCrop: Finder = crop;
 /** Row of data/tubes. */
 export const findTube: Finder = tube;
+/** Row of data/fittings/junctions.csv. */
+export const findJunctions: Finder = junctions;
 /** Row of data/fans. */
 export const findFan: Finder = (id) => id;

@@ -2,6 +2,8 @@
 import type { FanInputs } from "../fan/types.ts";
 import type { HeadersInputs } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
+import { findSoil } from "../soil/mod.ts";
+import type { SoilInputs } from "../soil/types.ts";
 import { findTube } from "../tubes/mod.ts";
 import type { TubesInputs } from "../tubes/types.ts";
 import { formatQuantity } from "../units/mod.ts";
@@ -12,6 +14,7 @@ import type { DefaultTaken } from "./types.ts";
 
 /** Inputs of the chapters with nothing left open. */
 export interface ChapterInputs {
+  readonly soil: SoilInputs;
   readonly house: HouseInputs;
   readonly tubes: TubesInputs;
   readonly headers: HeadersInputs;
@@ -44,9 +47,20 @@ export function deriveDefaults(
   const house = deriveHouse(given.house, note);
   const tubes = deriveTubes(given.tubes, house, note);
   const headers = deriveHeaders(given.headers, tubes, note);
+  const soil = deriveSoil(given.soil, note);
   return {
-    inputs: { house, tubes, headers, fan: deriveFan(given.fan, tubes, headers, note) },
+    inputs: { soil, house, tubes, headers, fan: deriveFan(given.fan, tubes, headers, note) },
     taken,
+  };
+}
+
+function deriveSoil(given: StudyGiven["soil"], note: Note): SoilInputs {
+  const typical = findSoil(given.texture);
+  return {
+    ...given,
+    dryDensity: note("soil.dryDensity", given.dryDensity, () => typical.dryDensity),
+    moisture: note("soil.moisture", given.moisture, () => typical.moisture),
+    quartz: note("soil.quartz", given.quartz, () => typical.quartz),
   };
 }
 

@@ -11,7 +11,7 @@ export function studyJsonSchema(): Record<string, unknown> {
     io: "input",
     unrepresentable: "any",
     override({ zodSchema, jsonSchema }) {
-      const examples = (zodSchema as z.ZodType).meta()?.examples;
+      const examples = (zodSchema as unknown as z.ZodType).meta()?.examples;
       if (Array.isArray(examples)) jsonSchema.examples = examples;
       // "none" is how a study file writes a part that is not there
       if (jsonSchema.type === "null") {

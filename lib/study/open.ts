@@ -44,7 +44,6 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
     heading: completeHeading(given.study, path),
     place: loaded.year.place,
     climate: loaded.year,
-    soil: given.soil,
     ...inputs,
     store: given.store,
     defaults: [...defaultsTaken(source.data), ...taken],

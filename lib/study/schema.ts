@@ -7,7 +7,7 @@ import type { CurtainInputs, HouseInputs } from "../house/types.ts";
 import type { SoilInputs } from "../soil/types.ts";
 import type { StoreInputs } from "../store/types.ts";
 import type { TubesInputs } from "../tubes/types.ts";
-import { findCrop, findFan, findGlazing, findTube } from "./catalogues.ts";
+import { findCrop, findFan, findGlazing, findJunctions, findTube } from "./catalogues.ts";
 import {
   choice,
   derivedId,
@@ -38,6 +38,8 @@ export type CurtainGiven = Partly<CurtainInputs, "closeBelowOutside">;
 export type HouseGiven =
   & Omit<Partly<HouseInputs, "ridgeHeight" | "waterSurface">, "curtain">
   & { readonly curtain: CurtainGiven | null };
+/** Soil as given. */
+export type SoilGiven = Partly<SoilInputs, "dryDensity" | "moisture" | "quartz">;
 /** Tubes as given. */
 export type TubesGiven = Partly<TubesInputs, "count" | "length" | "airFlow">;
 /** Headers as given. */
@@ -60,7 +62,7 @@ export interface StudyGiven {
   readonly study: HeadingGiven;
   readonly place: Place;
   readonly climate: ClimateGiven;
-  readonly soil: SoilInputs;
+  readonly soil: SoilGiven;
   readonly house: HouseGiven;
   readonly tubes: TubesGiven;
   readonly headers: HeadersGiven;
@@ -90,7 +92,7 @@ const climate: Shape<ClimateGiven> = {
   seed: whole("climate.seed"),
 };
 
-const soil: Shape<SoilInputs> = {
+const soil: Shape<SoilGiven> = {
   texture: choice("soil.texture", [
     "gravel",
     "coarse sand",
@@ -100,9 +102,9 @@ const soil: Shape<SoilInputs> = {
     "clay",
     "peat",
   ]),
-  dryDensity: quantity("soil.dryDensity"),
-  moisture: quantity("soil.moisture"),
-  quartz: quantity("soil.quartz"),
+  dryDensity: derivedQuantity("soil.dryDensity"),
+  moisture: derivedQuantity("soil.moisture"),
+  quartz: derivedQuantity("soil.quartz"),
   measuredConductivity: quantityOr("soil.measuredConductivity", "none", null),
   waterTableDepth: quantityOr("soil.waterTableDepth", "none", null),
   snowDepth: quantity("soil.snowDepth"),
@@ -168,7 +170,7 @@ const tubes: Shape<TubesGiven> = {
 };
 
 const headers: Shape<HeadersGiven> = {
-  layout: choice("headers.layout", ["Z", "U", "centre"]),
+  layout: choice("headers.layout", ["Z", "U", "centre", "two-ended"]),
   diameter: derivedQuantity("headers.diameter"),
   returnDiameter: derivedQuantity("headers.returnDiameter"),
   roughness: quantity("headers.roughness"),
@@ -176,6 +178,8 @@ const headers: Shape<HeadersGiven> = {
   inlet: choice("headers.inlet", ["flush", "protruding", "rounded"]),
   insertion: quantity("headers.insertion"),
   groups: whole("headers.groups"),
+  taper: quantity("headers.taper"),
+  junctions: id("headers.junctions", findJunctions),
 };
 
 const fan: Shape<FanGiven> = {
