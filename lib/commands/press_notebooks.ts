@@ -22,7 +22,7 @@ export interface PressOptions {
   /** folder the executed notebooks are written to */
   readonly target: string;
   /** additions to the kernels' environment */
-  readonly environment: Readonly<Record<string, string>>;
+  readonly environment: Readonly<Record<string, string | undefined>>;
   /** s each cell may take */
   readonly cellLimit: number;
   /** stops everything when aborted */

@@ -30,14 +30,21 @@ const HANDED_ON = [
   "DENO_TLS_CA_STORE",
 ];
 
-/** Builds the kernel's environment from the surroundings and the caller's own additions. */
+/**
+ * Builds the kernel's environment from the surroundings and the caller's own additions; an addition
+ * of `undefined` removes a name.
+ */
 export function kernelEnvironment(
   surroundings: Readonly<Record<string, string>>,
-  additions: Readonly<Record<string, string>> = {},
+  additions: Readonly<Record<string, string | undefined>> = {},
 ): Record<string, string> {
   const environment: Record<string, string> = {};
   for (const [name, value] of Object.entries(surroundings)) {
     if (HANDED_ON.includes(name) || name.startsWith("WINTERGROUND_")) environment[name] = value;
   }
-  return { ...environment, ...additions, TZ: "UTC", NO_COLOR: "1", DENO_NO_UPDATE_CHECK: "1" };
+  for (const [name, value] of Object.entries(additions)) {
+    if (value === undefined) delete environment[name];
+    else environment[name] = value;
+  }
+  return { ...environment, TZ: "UTC", NO_COLOR: "1", DENO_NO_UPDATE_CHECK: "1" };
 }

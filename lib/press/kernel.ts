@@ -13,7 +13,7 @@ export interface KernelOptions {
   /** folder the notebook stands in; deno.json is looked for from here upwards */
   readonly folder: string;
   /** additions to the kernel's environment */
-  readonly environment?: Readonly<Record<string, string>> | undefined;
+  readonly environment?: Readonly<Record<string, string | undefined>> | undefined;
   /** ends the kernel when aborted */
   readonly signal?: AbortSignal | undefined;
   /** s a kernel may take until it answers */

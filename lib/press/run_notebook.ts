@@ -43,7 +43,7 @@ export interface RunOptions {
   /** s each cell may take (default 300) */
   readonly cellLimit?: number | undefined;
   /** additions to the kernel's environment */
-  readonly environment?: Readonly<Record<string, string>> | undefined;
+  readonly environment?: Readonly<Record<string, string | undefined>> | undefined;
   /** stops the run and ends the kernel when aborted */
   readonly signal?: AbortSignal | undefined;
   /** called after each code cell */

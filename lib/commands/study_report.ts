@@ -1,0 +1,50 @@
+/**
+ * Fills the report's head, notices and provenance from the results of a study.
+ *
+ * @module
+ */
+import { renderReport } from "../press/mod.ts";
+import type { ResultsFile, Study } from "../study/mod.ts";
+import type { Pressed } from "./press_notebooks.ts";
+
+/** Renders report.html. */
+export function studyReport(
+  study: Study,
+  results: ResultsFile,
+  sections: readonly Pressed[],
+): string {
+  const { heading, climate, place } = study;
+  const { provenance } = results;
+  return renderReport({
+    title: heading.title,
+    facts: [
+      ["Question", heading.question],
+      [
+        "Place",
+        `${place.name} (${degrees(place.latitude, "N", "S")}, ${
+          degrees(place.longitude, "E", "W")
+        }, ${place.elevation} m)`,
+      ],
+      ["Weather", `${climate.source} (${climate.layout})`],
+      ["Author", heading.author],
+    ],
+    notices: results.notices.map((notice) => ({
+      level: notice.level,
+      about: notice.chapter,
+      text: notice.text,
+    })),
+    sections,
+    provenance: [
+      ["Study file", study.path],
+      ["Inputs, SHA-256", provenance.studyHash],
+      ["Weather, SHA-256", provenance.climateHash],
+      ["Library", `${provenance.library.version}, SHA-256 ${provenance.library.hash}`],
+      ["Deno", provenance.deno],
+      ["Time of the run", provenance.time],
+    ],
+  });
+}
+
+function degrees(value: number, positive: string, negative: string): string {
+  return `${Math.abs(value)}° ${value < 0 ? negative : positive}`;
+}
