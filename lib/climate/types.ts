@@ -40,7 +40,9 @@ export interface ClimateYear {
   readonly pressure: Float64Array;
   /** long-wave radiation from the sky, W/m²; null where the file has none (then modelled) */
   readonly skyLongwave: Float64Array | null;
-  /** hours after the start of entry i at which the file's instantaneous values stand; 0.5 for means */
+  /** albedo of the ground, 0 to 1; null or absent where the file has none */
+  readonly albedo?: Float64Array | null;
+  /** what was filled in, derived or found odd while reading */
   readonly notices: readonly Notice[];
 }
 
@@ -77,6 +79,24 @@ export interface ColdSpell {
   readonly globalRadiation: number;
 }
 
+/** Twelve monthly normals and what is known of the spread about them. */
+export interface MonthlyNormals {
+  /** twelve values each, January first: degC, mean of the month */
+  readonly meanTemperature: readonly number[];
+  /** degC, mean of the daily highest */
+  readonly meanDailyMaximum: readonly number[];
+  /** degC, mean of the daily lowest */
+  readonly meanDailyMinimum: readonly number[];
+  /** 0 to 1, mean of the month */
+  readonly relativeHumidity: readonly number[];
+  /** kWh/m² a day on the horizontal */
+  readonly globalRadiation: readonly number[];
+  /** m/s */
+  readonly windSpeed: readonly number[];
+  /** K, standard deviation of daily mean temperatures within the month */
+  readonly dayToDaySpread: readonly number[];
+}
+
 /** Result of the climate chapter. */
 export interface ClimateResult {
   readonly months: readonly MonthSummary[];
@@ -85,10 +105,14 @@ export interface ClimateResult {
   /** degC, lowest hour */
   readonly coldestHour: number;
   /** degC, exceeded in 99.6 % of the hours */
+  // deno-lint-ignore camelcase -- the name of the figure
   readonly design99_6: number;
   readonly design99: number;
   /** K d, daily means below 18 degC */
   readonly heatingDegreeDays18: number;
+  /** K d, hourly values below 18.3 degC (65 degF) */
+  // deno-lint-ignore camelcase -- the name of the figure
+  readonly heatingDegreeDays18_3: number;
   /** kWh/m² a year on the horizontal */
   readonly globalRadiation: number;
   /** worst spells of 1, 3, 7 and 14 days */

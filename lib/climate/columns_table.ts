@@ -1,0 +1,96 @@
+/** Tables of any layout, read through a columns file. @module */
+import Papa from "papaparse";
+import { InputError } from "../basics/mod.ts";
+import type { ColumnName, ColumnsFile } from "./columns_file.ts";
+import { planColumn } from "./plan.ts";
+import type { Quantity } from "./quantities.ts";
+import { splitLines, type TableLayout } from "./table.ts";
+import { trimTail } from "./tail.ts";
+import { stampReader } from "./time_format.ts";
+import type { Place } from "./types.ts";
+
+export type { ColumnsFile };
+
+/**
+ * Lays out a table as its columns file says.
+ *
+ * @param text the table
+ * @param columns the columns file
+ * @param options path of the table and place of the study
+ * @returns the table
+ * @throws {InputError} for columns that are not there and a place nobody gives
+ */
+export function layoutColumns(
+  text: string,
+  columns: ColumnsFile,
+  options: { readonly file: string; readonly place?: Place | undefined },
+): TableLayout {
+  const { file } = options;
+  const place = columns.place ?? options.place;
+  if (place === undefined) {
+    throw new InputError(
+      "Cannot read the climate: expected a place with latitude, longitude, elevation and timeZone, " +
+        "found none; add it to the columns file",
+      { file: columns.file },
+    );
+  }
+  const body = trimTail(splitLines(text).slice(columns.skipLines));
+  const table = Papa.parse<string[]>(body.join("\n"), {
+    delimiter: columns.delimiter,
+    newline: "\n",
+  }).data;
+  const headLine = columns.skipLines + 1;
+  const heads = columns.header ? (table[0] ?? []).map((head) => head.trim()) : null;
+  const find = (name: ColumnName) => indexOf(name, heads, table[0] ?? [], { file, line: headLine });
+  const missing = new Set(["", ...columns.missing]);
+  const missingNumbers = new Set(
+    columns.missing.map(Number).filter((value) => !Number.isNaN(value)),
+  );
+  const rows = columns.header ? table.slice(1) : table;
+  const firstLine = headLine + (columns.header ? 1 : 0);
+  const parts = columns.time.map((part) => ({ index: find(part.column), format: part.format }));
+  return {
+    layout: "columns",
+    file,
+    place,
+    rows,
+    firstLine,
+    columns: Object.entries(columns.columns).map(([quantity, { column, unit }]) =>
+      planColumn(quantity as Quantity, find(column), unit, column)
+    ),
+    stamp: stampReader({ parts, rows, firstLine, columns }),
+    stampAt: columns.stampAt,
+    shiftMinutes: columns.offsetMinutes +
+      Math.round((place.timeZone - (columns.stampZone ?? place.timeZone)) * 60),
+    isMissing: (cell) => missing.has(cell) || missingNumbers.has(Number(cell)),
+    radiationMoment: 0.5,
+    leaveOutLeapDay: columns.leaveOutLeapDay,
+    decimalComma: columns.decimalComma,
+    notices: [],
+  };
+}
+
+function indexOf(
+  name: ColumnName,
+  heads: readonly string[] | null,
+  firstRow: readonly string[],
+  location: { file: string; line: number },
+): number {
+  if (typeof name === "number") {
+    if (name <= firstRow.length) return name - 1;
+    throw new InputError(
+      `Cannot find column ${name}: the table has ${firstRow.length} columns; correct the number or the delimiter`,
+      location,
+    );
+  }
+  const index = heads?.indexOf(name) ?? -1;
+  if (index !== -1) return index;
+  throw new InputError(
+    heads === null
+      ? `Cannot find column "${name}": the table has no head line; give its number`
+      : `Cannot find column "${name}": the heads are ${
+        heads.map((head) => `"${head}"`).join(", ")
+      }`,
+    location,
+  );
+}

@@ -1,0 +1,75 @@
+/** One door for every climate file. @module */
+import { InputError, type Notice, notice } from "../basics/mod.ts";
+import { placeRows } from "./calendar.ts";
+import { type ColumnsFile, layoutColumns } from "./columns_table.ts";
+import { completeYear } from "./complete.ts";
+import { isNsrdb, layoutNsrdb } from "./nsrdb.ts";
+import { isPvgis, layoutPvgis } from "./pvgis.ts";
+import { readValues, splitLines, type TableLayout } from "./table.ts";
+import { isTmy3, layoutTmy3 } from "./tmy3.ts";
+import type { ClimateYear, Place } from "./types.ts";
+
+/** How to read a climate file. */
+export interface ReadClimateOptions {
+  /** path of the file, for messages */
+  readonly file: string;
+  /** columns file, for text tables of any other layout */
+  readonly columns?: ColumnsFile | undefined;
+  /** place of the study: used where the file does not say its own */
+  readonly place?: Place | undefined;
+}
+
+/** Farther than this in degrees, file and study are about different climates. */
+const FAR = 0.5;
+
+/**
+ * Reads one year of hourly weather, recognising the layout by content.
+ *
+ * TMY3, NSRDB and PVGIS typical years are read as they are; any other table through a columns file,
+ * which goes first where it is given. The place in a file outranks the place of the study.
+ *
+ * @param text the file's text
+ * @param options path, columns file, place of the study
+ * @returns the year, with notices of all that was filled in or derived
+ * @throws {InputError} naming file, line and column of what cannot be used
+ */
+export function readClimate(text: string, options: ReadClimateOptions): ClimateYear {
+  const layout = recognise(text, options);
+  const rows = placeRows(layout);
+  const year = completeYear(layout, rows, readValues(layout));
+  return { ...year, notices: [...placeNotices(layout.place, options), ...year.notices] };
+}
+
+function recognise(text: string, options: ReadClimateOptions): TableLayout {
+  const { file, columns, place } = options;
+  if (text.trim() === "") {
+    throw new InputError("Cannot read the climate: the file is empty", { file });
+  }
+  if (columns !== undefined) return layoutColumns(text, columns, options);
+  const lines = splitLines(text.slice(0, 20000));
+  if (isTmy3(lines)) return layoutTmy3(text, file);
+  if (isNsrdb(lines)) return layoutNsrdb(text, file);
+  if (isPvgis(lines)) return layoutPvgis(text, file, place?.timeZone);
+  throw new InputError(
+    "Cannot recognise the layout: expected a TMY3, NSRDB or PVGIS year, found a first line of " +
+      `"${
+        lines[0]!.slice(0, 60)
+      }"; describe the table in a columns file and give it with --columns`,
+    { file, line: 1 },
+  );
+}
+
+function placeNotices(found: Place, { place }: ReadClimateOptions): Notice[] {
+  if (place === undefined) return [];
+  const apart = Math.max(
+    Math.abs(place.latitude - found.latitude),
+    Math.abs(place.longitude - found.longitude),
+  );
+  if (apart <= FAR) return [];
+  return [notice(
+    "warning",
+    "climate",
+    `The climate is that of ${found.name} (${found.latitude}, ${found.longitude}), not of ${place.name} ` +
+      `(${place.latitude}, ${place.longitude}): the study is computed for the place of the climate file`,
+  )];
+}

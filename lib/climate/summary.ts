@@ -1,0 +1,50 @@
+/** What a climate year comes to. @module */
+import { mean, min, quantile, sum } from "d3-array";
+import { MONTH_STARTS } from "./calendar.ts";
+import { coldSpells } from "./cold_spells.ts";
+import { degreeDaysBelow, degreeHoursBelow } from "./degrees.ts";
+import { climateQuality } from "./quality.ts";
+import type { ClimateResult, ClimateYear, MonthSummary } from "./types.ts";
+
+/**
+ * Sums up a climate year: months, design temperatures, degree-days, cold sunless spells.
+ *
+ * Design temperatures are quantiles of the 8760 hours: 99.6 % of the hours are warmer than
+ * `design99_6`. Degree-days below 18 degC are taken from daily means, those below 18.3 degC from
+ * hourly values.
+ *
+ * @param year the climate
+ * @returns the figures, with the notices of reading and of the quality report
+ */
+export function summariseClimate(year: ClimateYear): ClimateResult {
+  return {
+    months: Array.from({ length: 12 }, (_, month) => summariseMonth(year, month)),
+    meanTemperature: mean(year.dryBulb)!,
+    coldestHour: min(year.dryBulb)!,
+    design99_6: quantile(year.dryBulb, 0.004)!,
+    design99: quantile(year.dryBulb, 0.01)!,
+    heatingDegreeDays18: degreeDaysBelow(year.dryBulb, 18),
+    heatingDegreeDays18_3: degreeHoursBelow(year.dryBulb, 18.3) / 24,
+    globalRadiation: sum(year.globalHorizontal) / 1000,
+    coldSpells: [1, 3, 7, 14].map((days) => coldSpells(year, days)),
+    notices: [...year.notices, ...climateQuality(year).notices],
+  };
+}
+
+function summariseMonth(year: ClimateYear, month: number): MonthSummary {
+  const part = (series: Float64Array) =>
+    series.subarray(MONTH_STARTS[month], MONTH_STARTS[month + 1]);
+  const global = sum(part(year.globalHorizontal));
+  const temperatures = part(year.dryBulb);
+  return {
+    month: month + 1,
+    meanTemperature: mean(temperatures)!,
+    minTemperature: min(temperatures)!,
+    maxTemperature: temperatures.reduce((most, value) => Math.max(most, value)),
+    globalRadiation: global / 1000,
+    diffuseShare: global > 0 ? Math.min(1, sum(part(year.diffuseHorizontal)) / global) : 1,
+    meanRelativeHumidity: mean(part(year.relativeHumidity))!,
+    meanWindSpeed: mean(part(year.windSpeed))!,
+    heatingDegreeDays18: degreeDaysBelow(temperatures, 18),
+  };
+}

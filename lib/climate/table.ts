@@ -1,0 +1,143 @@
+/** A text table with known columns, read into numbers row by row. @module */
+import { InputError, InputErrors, type Notice } from "../basics/mod.ts";
+import { type Quantity, QUANTITY_RULES } from "./quantities.ts";
+import type { Place } from "./types.ts";
+
+/** Where one quantity stands in the table and how it becomes SI: value · scale + shift. */
+export interface ColumnPlan {
+  readonly quantity: Quantity;
+  /** index of the column, from 0 */
+  readonly index: number;
+  /** head of the column, or its number from 1 where there is no head */
+  readonly head: string | number;
+  /** unit in the file, for messages */
+  readonly unit: string;
+  readonly scale: number;
+  readonly shift: number;
+}
+
+/** A moment in the file's own clock. */
+export interface Stamp {
+  /** 1 to 12 */
+  readonly month: number;
+  readonly day: number;
+  /** minutes after 00:00 of that day, 0 to 1440 */
+  readonly minutes: number;
+}
+
+/** A text table and all that is known about it. */
+export interface TableLayout {
+  /** "TMY3", "NSRDB", "PVGIS" or "columns" */
+  readonly layout: string;
+  readonly file: string;
+  readonly place: Place;
+  readonly rows: readonly (readonly string[])[];
+  /** line of the first row in the file, from 1 */
+  readonly firstLine: number;
+  readonly columns: readonly ColumnPlan[];
+  /** stamp of a row; null where rows stand in order from 1 January */
+  readonly stamp: ((row: readonly string[], line: number) => Stamp) | null;
+  /** where the stamp stands in its hour */
+  readonly stampAt: "start" | "middle" | "end";
+  /** minutes to add to a stamp to come to local standard time */
+  readonly shiftMinutes: number;
+  /** true for cells that mean "no value" */
+  readonly isMissing: (cell: string) => boolean;
+  /** hours after the start of an entry at which its radiation stands; 0.5 for means of the hour */
+  readonly radiationMoment: number;
+  /** true where 29 February may be left out without asking */
+  readonly leaveOutLeapDay: boolean;
+  readonly decimalComma: boolean;
+  readonly notices: readonly Notice[];
+}
+
+/** Values of a table in SI, one a row; NaN where missing. */
+export type TableValues = Partial<Record<Quantity, Float64Array>>;
+
+/** Most faults listed at once. */
+const MOST_FAULTS = 20;
+
+/** Gathers faults and throws them together. */
+export class FaultList {
+  private readonly faults: InputError[] = [];
+  /** Notes a fault; throws at once when there are too many. */
+  add(message: string, location: { file: string; line?: number; column?: number | string }): void {
+    this.faults.push(new InputError(message, location));
+    if (this.faults.length >= MOST_FAULTS) this.throwIfAny();
+  }
+  /** Throws when anything was noted. */
+  throwIfAny(): void {
+    if (this.faults.length === 1) throw this.faults[0]!;
+    if (this.faults.length > 1) throw new InputErrors(this.faults);
+  }
+}
+
+/**
+ * Reads the columns of a table into SI numbers.
+ *
+ * @param layout the table
+ * @returns one series a quantity, NaN for missing cells
+ * @throws {InputErrors} naming line and column of cells that are no numbers or cannot be true
+ */
+export function readValues(layout: TableLayout): TableValues {
+  const faults = new FaultList();
+  const values: TableValues = {};
+  for (const plan of layout.columns) values[plan.quantity] = readColumn(layout, plan, faults);
+  faults.throwIfAny();
+  return values;
+}
+
+function readColumn(layout: TableLayout, plan: ColumnPlan, faults: FaultList): Float64Array {
+  const rule = QUANTITY_RULES[plan.quantity];
+  const result = new Float64Array(layout.rows.length).fill(NaN);
+  for (let row = 0; row < result.length; row++) {
+    const location = { file: layout.file, line: layout.firstLine + row, column: plan.head };
+    const text = layout.rows[row]![plan.index]?.trim();
+    if (text === undefined) {
+      faults.add(
+        `Cannot read ${rule.words}: expected column ${plan.index + 1}, found only ` +
+          `${layout.rows[row]!.length} columns in this line; restore the line`,
+        location,
+      );
+      continue;
+    }
+    if (layout.isMissing(text)) continue;
+    const number = parseNumber(text, layout.decimalComma);
+    if (Number.isNaN(number)) {
+      faults.add(
+        `Cannot read ${rule.words}: expected a number in ${plan.unit}, found "${text}"; correct ` +
+          `the cell, or name "${text}" as a mark for missing values in a columns file`,
+        location,
+      );
+      continue;
+    }
+    const value = number * plan.scale + plan.shift;
+    if (!(value >= rule.low && value <= rule.high)) {
+      faults.add(
+        `Cannot use ${rule.words}: expected ${rule.low} to ${rule.high} ${rule.unit}, found ` +
+          `${text} ${plan.unit}${
+            inSi(value, number, rule.unit)
+          }; check the unit, or name the value as missing`,
+        location,
+      );
+      continue;
+    }
+    result[row] = value;
+  }
+  return result;
+}
+
+function inSi(value: number, number: number, unit: string): string {
+  return value === number ? "" : ` (${Number(value.toPrecision(4))} ${unit})`;
+}
+
+/** A number written with point or comma; NaN for anything else. */
+export function parseNumber(text: string, decimalComma: boolean): number {
+  const plain = decimalComma ? text.replace(",", ".") : text;
+  return /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(plain) ? Number(plain) : NaN;
+}
+
+/** Splits text into lines whatever ends them; a byte-order mark goes. */
+export function splitLines(text: string): string[] {
+  return text.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n").split("\n");
+}
