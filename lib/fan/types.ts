@@ -13,6 +13,8 @@ export interface FanInputs {
   readonly riserLosses: number;
   /** Pa of the filter or screen at the design flow, clean */
   readonly filterPressure: number;
+  /** pressure of the dirty filter over the clean one; 2 where not given (common practice, no source) */
+  readonly filterDirty?: number;
   /** price is kept in worth; here only the wire-to-air data */
   readonly note: string;
 }
@@ -30,6 +32,16 @@ export interface FanCurve {
   /** m² of the outlet */
   readonly outletArea: number;
   readonly source: string;
+}
+
+/** One state of fan and system. */
+export interface FanPoint {
+  /** m³/s, all fans */
+  readonly airFlow: number;
+  /** Pa, fan static pressure */
+  readonly pressure: number;
+  /** W electric, all fans */
+  readonly power: number;
 }
 
 /** Result of the fan chapter. */
@@ -51,5 +63,13 @@ export interface FanResult {
   readonly stalled: boolean;
   /** kg/m³ used */
   readonly density: number;
+  /** curve of all fans together at this density and speed */
+  readonly curve: FanCurve;
+  /** static pressure that the field asks of the fans, at rising flows */
+  readonly systemCurve: readonly { readonly airFlow: number; readonly pressure: number }[];
+  /** share of the design flow that is reached */
+  readonly flowRatio: number;
+  /** the same with the dirty filter; null where the fans no longer reach it */
+  readonly dirtyFilter: FanPoint | null;
   readonly notices: readonly Notice[];
 }
