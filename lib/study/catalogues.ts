@@ -1,4 +1,5 @@
 /** Ids a study may name; each finder throws an error that lists the known ids. @module */
+import { findFan as fan } from "../fan/products.ts";
 import { findJunctions as junctions } from "../headers/mod.ts";
 import { findCrop as crop } from "../house/crop_table.ts";
 import { findGlazing as glazing } from "../house/glazing_table.ts";
@@ -16,4 +17,4 @@ export const findTube: Finder = tube;
 /** Row of data/fittings/junctions.csv. */
 export const findJunctions: Finder = junctions;
 /** Row of data/fans. */
-export const findFan: Finder = (id) => id;
+export const findFan: Finder = fan;
