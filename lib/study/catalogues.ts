@@ -1,5 +1,5 @@
 /** Ids a study may name; each finder throws an error that lists the known ids. @module */
-import { findFan as fan } from "../fan/products.ts";
+import { findFan as fan } from "../fan/mod.ts";
 import { findJunctions as junctions } from "../headers/mod.ts";
 import { findCrop as crop } from "../house/crop_table.ts";
 import { findGlazing as glazing } from "../house/glazing_table.ts";

@@ -1,5 +1,5 @@
 /** The fan taken where the study names none. @module */
-import { FANS, findFan } from "../fan/products.ts";
+import { FANS, findFan } from "../fan/mod.ts";
 import type { FanCurve } from "../fan/types.ts";
 
 /** Fans of one kind side by side. */

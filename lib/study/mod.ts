@@ -1,6 +1,8 @@
 /** The study: opened, checked, run, written. @module */
 export type { DefaultTaken, Figure, Figures, Study, StudyHeading } from "./types.ts";
-export { checkStudyText, defaultStudyPath, type OpenOptions, openStudy } from "./open.ts";
+export { checkStudyText, defaultStudyPath } from "./check_study.ts";
+export { type OpenOptions, openStudy } from "./open.ts";
+export { studyJsonSchema } from "./json_schema.ts";
 export { type ChapterResults, type RunOptions, startRun, type StudyRun } from "./run.ts";
 export { type Provenance, type ResultsFile, resultsOf, writeResults } from "./write_results.ts";
 export { hourlyCsv } from "./hourly.ts";

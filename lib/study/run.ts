@@ -117,7 +117,9 @@ function chapterRunner(study: Study, cache: ResultCache) {
     name: Name,
     inputs: readonly unknown[],
     upstream: readonly Up[],
-    compute: (results: Pick<ChapterResults, Up>) => ChapterResults[Name],
+    compute: (
+      results: Pick<ChapterResults, Up>,
+    ) => ChapterResults[Name] | Promise<ChapterResults[Name]>,
   ): Getter<Name> {
     const key = once(async () => {
       const { hash } = await libraryVersion();
@@ -129,7 +131,7 @@ function chapterRunner(study: Study, cache: ResultCache) {
       await cache.get(await key(), async () => {
         const results: Partial<Record<ChapterName, unknown>> = {};
         for (const other of upstream) results[other] = await getters.get(other)!();
-        return compute(results as Pick<ChapterResults, Up>);
+        return await compute(results as Pick<ChapterResults, Up>);
       })
     );
     keys.set(name, key);

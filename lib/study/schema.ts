@@ -189,6 +189,7 @@ const fan: Shape<FanGiven> = {
   riserDiameter: derivedQuantity("fan.riserDiameter"),
   riserLosses: quantity("fan.riserLosses"),
   filterPressure: quantity("fan.filterPressure"),
+  filterDirty: quantity("fan.filterDirty"),
   note: text("fan.note"),
 };
 

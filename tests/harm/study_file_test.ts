@@ -1,0 +1,203 @@
+import { assert, assertEquals, assertRejects } from "@std/assert";
+import fc from "fast-check";
+import { InputError, InputErrors } from "winterground/basics/mod.ts";
+import { checkStudyText } from "winterground/study/check_study.ts";
+import { openStudy } from "winterground/study/open.ts";
+
+const GOOD = `place:
+  name: Somewhere
+  latitude: 45 deg
+  longitude: 9 deg
+  elevation: 200 m
+  timeZone: UTC+1
+climate:
+  normals: normals.csv
+house:
+  length: 20 m
+  width: 8 m
+`;
+
+/** Messages for a study text, one a fault. */
+function faults(text: string): string[] {
+  try {
+    checkStudyText(text, "bad.yaml");
+  } catch (error) {
+    assert(error instanceof InputErrors, String(error));
+    return error.faults.map((fault) => fault.message);
+  }
+  return [];
+}
+
+function changed(from: string, to: string): string {
+  assert(GOOD.includes(from));
+  return GOOD.replace(from, to);
+}
+
+Deno.test("a good study has no faults", () => {
+  // Property: the base of the cases below is itself accepted
+  assertEquals(faults(GOOD), []);
+});
+
+Deno.test("a negative length is refused with its line", () => {
+  // Property: limits hold, in the unit the user wrote
+  assertEquals(faults(changed("length: 20 m", "length: -20 m")), [
+    'bad.yaml:10:11: "house.length" must lie between 1 m and 1000 m; found -20 m',
+  ]);
+});
+
+Deno.test("an unknown key is refused with the nearest known one", () => {
+  // Property: misspelled keys never pass silently
+  assertEquals(faults(`${GOOD}  leakge: 0.5 1/h\n`), [
+    'bad.yaml:12:3: Unknown key "leakge" in "house": did you mean "leakage"?',
+  ]);
+  assertEquals(faults(`${GOOD}tube:\n  count: 3\n`), [
+    'bad.yaml:12:1: Unknown key "tube" in the study file: did you mean "tubes"?',
+  ]);
+  assertEquals(faults(`${GOOD}  texture: clay\n`), [
+    'bad.yaml:12:3: Unknown key "texture" in "house": the key "texture" belongs into "soil"',
+  ]);
+});
+
+Deno.test("a unit of the wrong kind and a missing unit are refused with their line", () => {
+  // Property: a mass is no length
+  assertEquals(faults(changed("length: 20 m", "length: 26 kg")), [
+    'bad.yaml:10:11: Cannot use "house.length": expected a length such as 26 m or 85 ft; found 26 kg',
+  ]);
+  assertEquals(faults(changed("length: 20 m", "length: 26")), [
+    'bad.yaml:10:11: Cannot use "house.length": expected a length such as 26 m or 85 ft; ' +
+    "found 26 without a unit",
+  ]);
+});
+
+Deno.test("a missing key and a missing section are told", () => {
+  // Property: place, climate and house size have no default
+  const [message] = faults(changed("  length: 20 m\n", ""));
+  assert(message!.startsWith('bad.yaml:10:3: "house.length" is missing'), message);
+  assert(
+    faults(GOOD.replace(/place:[\s\S]*UTC\+1\n/, ""))[0]!.includes('section "place" is missing'),
+  );
+  assert(faults(GOOD.replace(/house:[\s\S]*/, ""))[0]!.includes('section "house" is missing'));
+  assert(faults(changed("  normals: normals.csv\n", "")).length > 0);
+});
+
+Deno.test("all faults are told at once, in the order of the file", () => {
+  // Property: one pass shows everything
+  const text = GOOD.replace("45 deg", "200 deg").replace("20 m", "long").replace("8 m", "-8 m");
+  const lines = faults(text).map((message) => Number(message.split(":")[1]));
+  assertEquals(lines, [3, 10, 11]);
+});
+
+Deno.test("a wrong word lists the right ones", () => {
+  // Property: catalogues and choices answer with what there is
+  assert(faults(`${GOOD}  shape: dome\n`)[0]!.includes("gable, hoop, lean-to"));
+  assert(faults(`${GOOD}  glazing: paper\n`)[0]!.includes("twin-wall-8mm"));
+  assert(faults(`${GOOD}tubes:\n  tube: hose\n`)[0]!.includes("corrugated-4in"));
+  assert(faults(`${GOOD}fan:\n  fan: hurricane\n`)[0]!.includes("duct-315"));
+});
+
+Deno.test("broken YAML, doubled keys and wrong shapes name the line", () => {
+  // Property: every fault is an InputErrors with a location
+  for (
+    const text of [
+      "house: [1,\n",
+      `${GOOD}  length: 3 m\n`,
+      "- one\n- two\n",
+      "just words\n",
+      `${GOOD}tubes: 12\n`,
+      "\thouse:\n",
+    ]
+  ) {
+    const found = faults(text);
+    assert(found.length > 0, text);
+    for (const message of found) assert(/^bad\.yaml:\d+/.test(message), message);
+  }
+});
+
+Deno.test("no text at all makes the study reader fail in any other way", () => {
+  // Property: any value in any place gives faults or a study, never another error
+  const value = fc.oneof(
+    fc.string(),
+    fc.double({ noNaN: true }),
+    fc.boolean(),
+    fc.constant(null),
+    fc.array(fc.integer()),
+    fc.constantFrom("1 m", "-4 degF", "1e400 m", "none", "glazed", "NaN", "Infinity m", "{}"),
+  );
+  const section = fc.dictionary(
+    fc.constantFrom("length", "width", "curtain", "texture", "count", "name", "airFlow", "x"),
+    value,
+  );
+  const study = fc.dictionary(
+    fc.constantFrom("place", "climate", "house", "soil", "tubes", "headers", "fan", "store", "y"),
+    fc.oneof(section, value),
+  );
+  fc.assert(fc.property(study, (data) => void faults(JSON.stringify(data))), {
+    numRuns: 300,
+    seed: 1,
+  });
+});
+
+Deno.test("files that cannot be read are told in plain words", async () => {
+  // Property: missing, empty, a folder, not UTF-8: InputError with the file, nothing else
+  const folder = await Deno.makeTempDir();
+  try {
+    const write = async (name: string, content: Uint8Array | string) => {
+      const path = `${folder}/${name}`;
+      if (typeof content === "string") await Deno.writeTextFile(path, content);
+      else await Deno.writeFile(path, content);
+      return path;
+    };
+    const cases: [string, string][] = [
+      [`${folder}/none.yaml`, "there is no such file"],
+      [folder, "it is a folder"],
+      [await write("empty.yaml", ""), "it is empty"],
+      [await write("blank.yaml", "\n  \n"), "it is empty"],
+      [await write("latin.yaml", new Uint8Array([97, 58, 10, 98, 58, 32, 0xe9, 10])), ":2: Cannot"],
+      [await write("good.yaml", GOOD), "normals.csv: Cannot find the normals file"],
+    ];
+    for (const [path, words] of cases) {
+      const error = await assertRejects(() => openStudy(path), InputError);
+      assert(error.message.includes(words), error.message);
+      assert(error.message.includes(folder), error.message);
+    }
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+});
+
+Deno.test("inputs that contradict each other are refused", () => {
+  // Property: hysteresis and geometry the wrong way round never reach a chapter
+  return assertRejects(async () => {
+    const path = await Deno.makeTempFile({ suffix: ".yaml" });
+    try {
+      await Deno.writeTextFile(
+        path,
+        `${GOOD}  ridgeHeight: 1 m\nstore:\n  chargeStart: 2 K\n  chargeStop: 4 K\n`,
+      );
+      await openStudy(path);
+    } finally {
+      await Deno.remove(path);
+    }
+  }, InputErrors).then((error) => {
+    assertEquals((error as InputErrors).faults.length, 2);
+  });
+});
+
+Deno.test("a climate section names one source", async () => {
+  // Property: none and two are refused with the line
+  for (
+    const [from, to] of [["normals: normals.csv", "seed: 3"], [
+      "normals: normals.csv",
+      "normals: normals.csv\n  file: year.csv",
+    ]]
+  ) {
+    const path = await Deno.makeTempFile({ suffix: ".yaml" });
+    try {
+      await Deno.writeTextFile(path, changed(from!, to!));
+      const error = await assertRejects(() => openStudy(path), InputErrors);
+      assert(/\.yaml:\d+:\d+: /.test(error.message), error.message);
+    } finally {
+      await Deno.remove(path);
+    }
+  }
+});
