@@ -84,9 +84,15 @@ export function countShows(code: string): number {
   return [...blankTexts(code).matchAll(/\bawait\s+show\s*\(/g)].length;
 }
 
-/** The code with comments and the inside of texts replaced by blanks of the same length. */
+/**
+ * The code with comments and the inside of texts replaced by blanks of the same length; the quotes
+ * of texts stay.
+ */
 export function blankTexts(code: string): string {
   const pattern =
     /\/\/[^\n]*|\/\*[\s\S]*?\*\/|"(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])*'|`(?:\\.|[^`\\])*`/g;
-  return code.replace(pattern, (part) => part.replace(/[^\n]/g, " "));
+  return code.replace(pattern, (part) => {
+    const blank = part.replace(/[^\n]/g, " ");
+    return part.startsWith("/") ? blank : part[0] + blank.slice(1, -1) + part.at(-1);
+  });
 }

@@ -1,0 +1,24 @@
+/**
+ * `deno task compare`: not there yet.
+ *
+ * @module
+ */
+import type { CommandSpec } from "./command_line.ts";
+import { CommandFailure, runCommand } from "./terminal.ts";
+
+const SPEC: CommandSpec = {
+  name: "compare",
+  summary: "Compares two results: inputs changed and figures changed, side by side. Not there yet.",
+  args: "DIR_A DIR_B",
+  minArgs: 0,
+  maxArgs: 100,
+  options: [],
+};
+
+function refuse(): Promise<never> {
+  return Promise.reject(
+    new CommandFailure("deno task compare is not there yet: nothing was done", 2),
+  );
+}
+
+if (import.meta.main) await runCommand(SPEC, refuse);

@@ -1,0 +1,24 @@
+/**
+ * `deno task publish`: not there yet.
+ *
+ * @module
+ */
+import type { CommandSpec } from "./command_line.ts";
+import { CommandFailure, runCommand } from "./terminal.ts";
+
+const SPEC: CommandSpec = {
+  name: "publish",
+  summary: "Writes the lessons as a static site. Not there yet.",
+  args: "",
+  minArgs: 0,
+  maxArgs: 100,
+  options: [],
+};
+
+function refuse(): Promise<never> {
+  return Promise.reject(
+    new CommandFailure("deno task publish is not there yet: nothing was done", 2),
+  );
+}
+
+if (import.meta.main) await runCommand(SPEC, refuse);

@@ -1,0 +1,45 @@
+/**
+ * `deno task refresh`: runs the notebooks on the demo study and writes their outputs into them.
+ *
+ * @module
+ */
+import { join } from "node:path";
+import { parseNotebook, writeAtomically } from "../press/mod.ts";
+import { pressDemo } from "./check_notebooks.ts";
+import type { CommandLine, CommandSpec } from "./command_line.ts";
+import { listNotebooks, selectNotebooks } from "./notebook_files.ts";
+import { runDeno } from "./run_deno.ts";
+import { CommandFailure, runCommand, say } from "./terminal.ts";
+
+const SPEC: CommandSpec = {
+  name: "refresh",
+  summary: "Formats and runs the notebooks and writes their outputs into them.",
+  args: "",
+  minArgs: 0,
+  maxArgs: 0,
+  options: [
+    { name: "chapters", value: "LIST", meaning: "notebooks to refresh, such as 1-7 (default all)" },
+  ],
+};
+
+async function refresh(line: CommandLine, signal: AbortSignal): Promise<void> {
+  const all = await listNotebooks();
+  const { chapters } = line.values;
+  const files = chapters === undefined ? all : selectNotebooks(all, chapters);
+  const formatting = await runDeno(["fmt", "--quiet", ...files.map((file) => file.path)], signal);
+  if (!formatting.success) throw new CommandFailure(formatting.text);
+  const target = await Deno.makeTempDir({ prefix: "winterground-refresh-" });
+  try {
+    await pressDemo(files, target, signal);
+    for (const file of files) {
+      const text = await Deno.readTextFile(join(target, `${file.name}.ipynb`));
+      parseNotebook(text, file.path);
+      await writeAtomically(file.path, text);
+    }
+  } finally {
+    await Deno.remove(target, { recursive: true });
+  }
+  say(`refreshed: ${files.map((file) => file.name).join(", ")}`);
+}
+
+if (import.meta.main) await runCommand(SPEC, refresh);
