@@ -60,6 +60,8 @@ export interface ColumnState {
 const MOST_ITERATIONS = 30;
 /** K */
 const TEMPERATURE_TOLERANCE = 1e-7;
+/** K below 0 degC that rounding alone may bring about in ground held at 0 degC. */
+const FROST_NOISE = 1e-3;
 
 /**
  * Divides a column of layers into cells.
@@ -127,10 +129,10 @@ export function temperatureAtDepth(
 /** Deepest 0 degC of a profile, m; 0 where nothing is below 0 degC. */
 export function frostFront(column: SoilColumn, temperature: ArrayLike<number>): number {
   let cell = column.depth.length - 1;
-  while (cell >= 0 && temperature[cell]! >= 0) cell--;
+  while (cell >= 0 && temperature[cell]! > -FROST_NOISE) cell--;
   if (cell < 0) return 0;
   if (cell === column.depth.length - 1) return column.depth[cell]!;
-  const share = temperature[cell]! / (temperature[cell]! - temperature[cell + 1]!);
+  const share = temperature[cell]! / (temperature[cell]! - Math.max(0, temperature[cell + 1]!));
   return column.depth[cell]! + share * (column.depth[cell + 1]! - column.depth[cell]!);
 }
 

@@ -1,7 +1,9 @@
-/** The undisturbed ground with conductivity and moisture changed. @module */
+/** The undisturbed ground with conductivity, moisture and cover changed. @module */
 import { groundAtDepth, undisturbedGround } from "./ground.ts";
 import type { GroundYear } from "./ground.ts";
 import { soilWithMoisture, studyLayers } from "./layers.ts";
+import { BARE_SOIL, GRASS } from "./surface.ts";
+import type { GroundCover } from "./surface.ts";
 import type { SoilInputs, SoilProperties, SoilSensitivity } from "./types.ts";
 import type { DailyWeather } from "./weather.ts";
 
@@ -10,6 +12,7 @@ interface Variant {
   readonly change: string;
   readonly inputs: SoilInputs;
   readonly properties: SoilProperties;
+  readonly cover?: GroundCover;
 }
 
 function withConductivity(properties: SoilProperties, conductivity: number): SoilProperties {
@@ -44,6 +47,12 @@ function variants(inputs: SoilInputs, properties: SoilProperties): Variant[] {
     },
     moist("half the moisture", drier),
     moist("moisture up by half, at most saturated", wetter),
+    {
+      change: "bare ground kept clear of snow",
+      inputs: { ...inputs, snowDepth: 0 },
+      properties,
+      cover: BARE_SOIL,
+    },
   ];
 }
 
@@ -61,7 +70,7 @@ function row(variant: Variant, ground: GroundYear, depth: number): SoilSensitivi
 }
 
 /**
- * How far conductivity and moisture move the ground at tube depth and the frost.
+ * How far conductivity, moisture and a cleared surface move the ground at tube depth and the frost.
  *
  * @param question soil, its properties, weather, the unchanged ground, tube depth in m
  */
@@ -77,7 +86,9 @@ export function soilSensitivity(
   const { inputs, properties, weather, ground, tubeDepth } = question;
   const changed = variants(inputs, properties).map((variant) => {
     const layers = studyLayers(variant.inputs, variant.properties);
-    const found = undisturbedGround({ weather, layers, snowDepth: inputs.snowDepth });
+    const { snowDepth } = variant.inputs;
+    const cover = variant.cover ?? GRASS;
+    const found = undisturbedGround({ weather, layers, snowDepth, cover });
     return row(variant, found, tubeDepth);
   });
   return [row({ change: "as given", inputs, properties }, ground, tubeDepth), ...changed];
