@@ -1,0 +1,128 @@
+/** What the store chapter answers. @module */
+import { type DisplayItem, QUARTERS, showBoth, showSi } from "../../charts/mod.ts";
+import type { HouseResult } from "../../house/mod.ts";
+import type { StoreResult } from "../../store/types.ts";
+import { answer } from "../answer.ts";
+import { numbers, table } from "../table.ts";
+import { firstFreezeText, frostLight } from "./house.ts";
+
+/** Hours of a year below freezing. */
+function freezingHours(series: ArrayLike<number>): number {
+  let hours = 0;
+  for (let index = 0; index < series.length; index++) if (series[index]! < 0) hours++;
+  return hours;
+}
+
+function lowest(series: ArrayLike<number>): number {
+  let low = Infinity;
+  for (let index = 0; index < series.length; index++) low = Math.min(low, series[index]!);
+  return low;
+}
+
+/** The answer card. */
+export function storeAnswer(result: StoreResult, house: HouseResult): DisplayItem {
+  const without = freezingHours(result.noFan.airTemperature);
+  const saved = house.heatDemand - result.backupHeat;
+  return answer({
+    light: frostLight(result.hoursBelowFreezing),
+    answer:
+      `With the store the house falls to ${
+        showBoth(result.coldestHour, "temperature")
+      } instead of ${
+        showBoth(lowest(result.noFan.airTemperature), "temperature")
+      } with the fan never ` +
+      `on, and spends ${showSi(result.hoursBelowFreezing, "hours")} instead of ${
+        showSi(without, "hours")
+      } below freezing; ${firstFreezeText(result.firstFreeze)}.`,
+    range:
+      `The energy ledger closes to ${result.balanceResidual.toExponential(1)}; what is uncertain ` +
+      `is the soil (its conductivity to about ±25 %), the leakage of the house and the year itself: ` +
+      `run the study with a changed soil and a colder year before believing a single number.`,
+    drivenBy: `what the sun leaves over by day: ${
+      showBoth(result.heatIn, "energy")
+    } a year go in, ${
+      showSi(result.latentIn / Math.max(result.heatIn, 1e-9), "share")
+    } of it as condensing water; ${showBoth(result.heatOut, "energy")} come back for ${
+      showSi(result.fanEnergy, "energy")
+    } of fan energy.`,
+    changesWith: `the house lost less: holding the set point takes ${
+      showBoth(result.backupHeat, "energy")
+    } with the store, ${showBoth(Math.abs(saved), "energy")} ${
+      saved >= 0 ? "less" : "more"
+    } than without. A curtain or a sealed skin may save more.`,
+  });
+}
+
+/** The store's year in numbers. */
+export function storeTable(result: StoreResult): DisplayItem {
+  return numbers([
+    { label: "heat put in", value: result.heatIn, kind: "energy", note: "into the tube walls" },
+    { label: "of that latent", value: result.latentIn, kind: "energy", note: "water condensing" },
+    {
+      label: "heat given back",
+      value: result.heatOut,
+      kind: "energy",
+      note: "out of the tube walls",
+    },
+    { label: "of that latent", value: result.latentOut, kind: "energy", note: "water evaporating" },
+    { label: "recovery", value: result.recovery, kind: "share", note: "given back over put in" },
+    { label: "fan energy", value: result.fanEnergy, kind: "energy" },
+    {
+      label: "heat given back for 1 kWh of fan energy",
+      value: result.cop,
+      kind: "ratio",
+      note: "gross: the bare floor would give a part of it too",
+    },
+    {
+      label: "carried over from an earlier quarter",
+      value: result.carriedAcrossSeasons,
+      kind: "share",
+      note: "of the heat given back",
+    },
+    { label: "back-up heat to hold the set point", value: result.backupHeat, kind: "energy" },
+    { label: "what the ledger leaves over", value: result.balanceResidual.toExponential(1) },
+  ]);
+}
+
+/** With the fan never on, and with the store. */
+export function withWithoutTable(result: StoreResult, house: HouseResult): DisplayItem {
+  const rows = [
+    {
+      name: "fan never on",
+      low: lowest(result.noFan.airTemperature),
+      freezing: freezingHours(result.noFan.airTemperature),
+      heat: house.heatDemand,
+    },
+    {
+      name: "with the store",
+      low: result.coldestHour,
+      freezing: result.hoursBelowFreezing,
+      heat: result.backupHeat,
+    },
+  ];
+  return table(rows, [
+    { head: "", value: (row) => row.name },
+    { head: "lowest", value: (row) => row.low, kind: "temperature" },
+    { head: "below freezing", value: (row) => row.freezing, kind: "hours" },
+    { head: "heat to hold the set point", value: (row) => row.heat, kind: "energy" },
+  ]);
+}
+
+/** Heat given back by the quarter it was put in. */
+export function quartersTable(result: StoreResult): DisplayItem {
+  return table(result.quarters, [
+    { head: "given back in", value: (_, index) => QUARTERS[index]! },
+    ...QUARTERS.map((name, origin) => ({
+      head: `put in ${name}`,
+      value: (row: readonly number[]) => row[origin]!,
+      kind: "energy",
+      us: false,
+    })),
+    {
+      head: "ground without the store",
+      value: (row: readonly number[]) => row[4] ?? null,
+      kind: "energy",
+      us: false,
+    },
+  ]);
+}

@@ -1,0 +1,123 @@
+/** What the tubes chapter answers. @module */
+import { type DisplayItem, showBoth, showSi } from "../../charts/mod.ts";
+import type { HouseResult } from "../../house/mod.ts";
+import type { StoreResult } from "../../store/types.ts";
+import type { TubesInputs, TubesResult } from "../../tubes/mod.ts";
+import { answer } from "../answer.ts";
+import { numbers, table } from "../table.ts";
+
+// Gnielinski 1975 states about ±10 % for the film, Manning's n of one make is known to about ±7 %
+const FILM_SPREAD = 0.1;
+const FRICTION_SPREAD = 0.14;
+
+/** The answer card; the range takes the published spread of film and friction. */
+export function tubesAnswer(result: TubesResult): DisplayItem {
+  const share = (factor: number) => showSi(1 - Math.exp(-result.transferUnits * factor), "share");
+  const friction = result.frictionFactor * result.length / result.diameter;
+  const pressure = (factor: number) =>
+    showBoth(
+      result.pressureDrop * (1 + (factor - 1) * friction / result.lossCoefficient),
+      "pressure",
+    );
+  return answer({
+    answer: `${result.count} tubes of ${showBoth(result.diameter, "diameter")}, ${
+      showBoth(result.length, "length")
+    } long, at ${showBoth(result.airSpeed, "airSpeed")}: each takes ${
+      showBoth(result.pressureDrop, "pressure")
+    } and brings the air ${showSi(result.effectiveness, "share")} of the way to wall temperature.`,
+    range: `Effectiveness ${share(1 - FILM_SPREAD)} to ${share(1 + FILM_SPREAD)} (film ±10 %), ` +
+      `pressure ${pressure(1 - FRICTION_SPREAD)} to ${pressure(1 + FRICTION_SPREAD)} (friction ` +
+      `±14 %).`,
+    drivenBy:
+      `the number of transfer units, ${result.transferUnits.toFixed(2)}, which grows with ` +
+      `length and falls with air speed; soil holds about as much back as the air film does.`,
+    changesWith: "the tubes were smooth (less pressure, same heat), fewer (faster air), crushed, " +
+      "silted or full of water.",
+  });
+}
+
+/**
+ * Number of tubes led by air flow and led by heat, side by side.
+ *
+ * The heat-led count takes the heat of the study's own coldest night hours that the store is asked
+ * to cover, and the heat one metre gave on its best days in the store run.
+ */
+export function tubeCountTable(
+  house: HouseResult,
+  inputs: TubesInputs,
+  tubes: TubesResult,
+  store: StoreResult,
+): DisplayItem {
+  const night = house.lossCoefficient * 15 * 14 / 1000;
+  const perMetre = bestDailyHeat(store) / tubes.totalLength;
+  const area = Math.PI * tubes.diameter ** 2 / 4;
+  const byFlow = (changes: number, speed: number) =>
+    house.geometry.volume * changes / 3600 / (speed * area);
+  const rows = [
+    { way: "air flow: 5 house volumes an hour at 3 m/s", count: byFlow(5, 3) },
+    { way: "air flow: 6 house volumes an hour at 2 m/s", count: byFlow(6, 2) },
+    {
+      way: "heat: a quarter of a night of 14 h at 15 K",
+      count: 0.25 * night / (perMetre * tubes.length),
+    },
+    { way: "heat: all of that night", count: night / (perMetre * tubes.length) },
+    { way: "this study", count: inputs.count },
+  ];
+  return table(
+    rows,
+    [
+      { head: "led by", value: (row) => row.way },
+      { head: "tubes", value: (row) => Math.ceil(row.count - 1e-9), kind: "count" },
+      {
+        head: "tube in all",
+        value: (row) => Math.ceil(row.count - 1e-9) * tubes.length,
+        kind: "length",
+      },
+    ],
+    `Flow-led and heat-led (best days of this study: ${
+      showSi(perMetre, "energy", 3)
+    } a metre and day)`,
+  );
+}
+
+/** kWh put in on the tenth best day of the year: what one can count on in good weather. */
+export function bestDailyHeat(store: StoreResult): number {
+  const { sensible, latent } = store.year;
+  const days = Array.from({ length: 365 }, (_, day) => {
+    let sum = 0;
+    for (let hour = day * 24; hour < day * 24 + 24; hour++) {
+      sum += Math.max(0, sensible[hour]! + latent[hour]!) / 1000;
+    }
+    return sum;
+  });
+  return days.sort((a, b) => b - a)[9]!;
+}
+
+/** The tube and how it lies. */
+export function tubeTable(result: TubesResult): DisplayItem {
+  return numbers([
+    { label: "tube", value: result.product.name, note: result.product.source },
+    { label: "inside diameter", value: result.diameter, kind: "diameter" },
+    { label: "number", value: result.count, kind: "count" },
+    { label: "length of one", value: result.length, kind: "length" },
+    { label: "length of all", value: result.totalLength, kind: "length" },
+    { label: "flow of one", value: result.flowPerTube, kind: "tubeFlow" },
+    { label: "air speed", value: result.airSpeed, kind: "airSpeed" },
+    { label: "Reynolds number", value: result.reynolds.toFixed(0) },
+    { label: "friction factor (Darcy)", value: result.frictionFactor.toFixed(4) },
+    { label: "film coefficient, dry", value: result.filmCoefficient, kind: "transmittance" },
+    { label: "transfer units", value: result.transferUnits, kind: "ratio" },
+    { label: "effectiveness", value: result.effectiveness, kind: "share" },
+    { label: "pressure drop", value: result.pressureDrop, kind: "pressure" },
+  ]);
+}
+
+/** The same air through more and fewer tubes. */
+export function tubeCountEffects(rows: readonly TubesResult[]): DisplayItem {
+  return table(rows, [
+    { head: "tubes", value: (row) => row.count, kind: "count" },
+    { head: "air speed", value: (row) => row.airSpeed, kind: "airSpeed" },
+    { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
+    { head: "effectiveness", value: (row) => row.effectiveness, kind: "share" },
+  ], "The same air through fewer and more tubes");
+}

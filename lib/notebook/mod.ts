@@ -1,0 +1,30 @@
+/** What notebooks show: tables, answers, cautions, exercises, and the run they belong to. @module */
+export { show } from "./show.ts";
+export { currentRun } from "./current_run.ts";
+export { answer, type AnswerWords, type Light } from "./answer.ts";
+export { type NamedNumber, numbers, paragraph, table } from "./table.ts";
+export { type Caution, caution, CAUTIONS, cautionsOf, notices } from "./caution.ts";
+export { type Exercise, exerciseItem, judge, type UsualSlip, type Verdict } from "./exercise.ts";
+export { exercise, EXERCISES } from "./exercise_list.ts";
+export { figuresTable, figureTexts } from "./figures_table.ts";
+export { type InputRow, inputRows, inputs, type InputSection, siteInputs } from "./inputs.ts";
+export { tubesAtCounts, tubesAtFlows } from "./variants.ts";
+export { climateAnswer, coldSpellTable } from "./answers/climate.ts";
+export {
+  penetrationTable,
+  soilAnswer,
+  soilPropertyTable,
+  soilSensitivityTable,
+} from "./answers/soil.ts";
+export {
+  geometryTable,
+  houseAnswer,
+  houseLedgerTable,
+  houseMonthTable,
+  skinTable,
+} from "./answers/house.ts";
+export { tubeCountEffects, tubeCountTable, tubesAnswer, tubeTable } from "./answers/tubes.ts";
+export { headersAnswer } from "./answers/headers.ts";
+export { fanAnswer, fanTable, type FanWords } from "./answers/fan.ts";
+export { quartersTable, storeAnswer, storeTable, withWithoutTable } from "./answers/store.ts";
+export { defaultsTable, studyAnswer } from "./answers/study.ts";
