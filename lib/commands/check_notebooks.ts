@@ -82,7 +82,7 @@ export function formulaFaults(notebooks: readonly OpenNotebook[]): string[] {
       renderReport({ title: "", facts: [], notices: [], provenance: [], sections });
       return [];
     } catch (error) {
-      return [`${shownName(file)}: ${(error as Error).message}`];
+      return [`${shownName(file)}: ${(error as Error).message.split("\n")[0]}`];
     }
   });
 }
@@ -105,11 +105,10 @@ export async function typeFaults(
     ];
     return checks.filter((run) => !run.success).map((run) => {
       return run.text.replace(
-        /[^\s]*\.([^/\s]+)\.check\.ts:(\d+|line \d+)/g,
+        /[^\s]*\.([^/\s]+)\.check\.ts:(?: line )?(\d+)/g,
         (place, name: string, line: string) => {
           const index = notebooks.findIndex((file) => file.name === name);
-          const number = Number(line.replace("line ", ""));
-          const cell = joined[index]?.cells[number - 1];
+          const cell = joined[index]?.cells[Number(line) - 1];
           return cell === undefined ? place : `notebooks/${name}.ipynb: cell ${cell}`;
         },
       );

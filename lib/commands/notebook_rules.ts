@@ -46,7 +46,8 @@ function cellFaults(source: string): string[] {
     faults.push("functions and classes belong into lib, where they are tested");
   }
   if (/(?<!\bawait\s+)(?<![.\w])show\s*\(/.test(code)) faults.push("show(...) needs await");
-  const last = lastStatement(code);
+  const start = lastStatement(code);
+  const last = source.slice(start);
   if (!/^(?:import|export|const|let|type|interface|declare)\b|^await show\(/.test(last)) {
     faults.push(
       `last statement must be an import, a declaration or await show(...): "${
@@ -57,10 +58,9 @@ function cellFaults(source: string): string[] {
   return faults;
 }
 
-/** The last statement: from the last line that starts in the first column and closes nothing. */
-function lastStatement(code: string): string {
-  const starts = [...code.matchAll(/^[^\s)\]}`]/gm)];
-  return code.slice(starts.at(-1)?.index ?? 0);
+/** Start of the last statement: the last line that starts in the first column and closes nothing. */
+function lastStatement(code: string): number {
+  return [...code.matchAll(/^[^\s)\]}`]/gm)].at(-1)?.index ?? 0;
 }
 
 /** Checks the outputs of a notebook that is committed: executed once, in order, nothing missing. */

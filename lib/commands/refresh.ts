@@ -4,10 +4,10 @@
  * @module
  */
 import { join } from "node:path";
-import { parseNotebook, writeAtomically } from "../press/mod.ts";
+import { formatNotebook, parseNotebook, withLanguage, writeAtomically } from "../press/mod.ts";
 import { pressDemo } from "./check_notebooks.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
-import { listNotebooks, selectNotebooks } from "./notebook_files.ts";
+import { listNotebooks, type NotebookFile, selectNotebooks } from "./notebook_files.ts";
 import { runDeno } from "./run_deno.ts";
 import { CommandFailure, runCommand, say } from "./terminal.ts";
 
@@ -26,6 +26,7 @@ async function refresh(line: CommandLine, signal: AbortSignal): Promise<void> {
   const all = await listNotebooks();
   const { chapters } = line.values;
   const files = chapters === undefined ? all : selectNotebooks(all, chapters);
+  for (const file of files) await nameLanguage(file);
   const formatting = await runDeno(["fmt", "--quiet", ...files.map((file) => file.path)], signal);
   if (!formatting.success) throw new CommandFailure(formatting.text);
   const target = await Deno.makeTempDir({ prefix: "winterground-refresh-" });
@@ -40,6 +41,13 @@ async function refresh(line: CommandLine, signal: AbortSignal): Promise<void> {
     await Deno.remove(target, { recursive: true });
   }
   say(`refreshed: ${files.map((file) => file.name).join(", ")}`);
+}
+
+/** Names the language in a new notebook: without it the formatter leaves the code as it is. */
+async function nameLanguage(file: NotebookFile): Promise<void> {
+  const notebook = parseNotebook(await Deno.readTextFile(file.path), file.path);
+  if (notebook.metadata.language_info !== undefined) return;
+  await writeAtomically(file.path, formatNotebook(withLanguage(notebook, { name: "typescript" })));
 }
 
 if (import.meta.main) await runCommand(SPEC, refresh);

@@ -18,6 +18,7 @@ export {
   type ResultOutput,
   type StreamOutput,
   type TextCell,
+  withLanguage,
 } from "./notebook.ts";
 export { blankTexts, countShows } from "./outputs.ts";
 export {

@@ -206,6 +206,15 @@ export function formatNotebook(notebook: Notebook): string {
   return JSON.stringify(sortKeys({ ...notebook, cells }), null, 1) + "\n";
 }
 
+/** The notebook with the metadata by which programs know its kernel and language. */
+export function withLanguage(
+  notebook: Notebook,
+  language: Readonly<Record<string, unknown>>,
+): Notebook {
+  const kernelspec = { display_name: "Deno", language: "typescript", name: "deno" };
+  return { ...notebook, metadata: { ...notebook.metadata, kernelspec, language_info: language } };
+}
+
 function layOutput(output: Output): Record<string, unknown> {
   if (output.output_type === "stream") return { ...output, text: lines(output.text) };
   if (output.output_type === "error") return { ...output };

@@ -5,7 +5,7 @@
  */
 import { dirname } from "node:path";
 import { type Execution, type Kernel, startKernel } from "./kernel.ts";
-import type { CodeCell, Notebook, Output } from "./notebook.ts";
+import { type CodeCell, type Notebook, type Output, withLanguage } from "./notebook.ts";
 import { collectOutputs, countShows, showNumbers } from "./outputs.ts";
 import { syntaxFault } from "./syntax.ts";
 
@@ -204,10 +204,5 @@ function emptied(source: Notebook, info: Readonly<Record<string, unknown>>): Not
     cell.outputs = [];
     cell.execution_count = null;
   }
-  notebook.metadata = {
-    ...notebook.metadata,
-    kernelspec: { display_name: "Deno", language: "typescript", name: "deno" },
-    language_info: info.language_info,
-  };
-  return notebook;
+  return withLanguage(notebook, info.language_info as Record<string, unknown>);
 }
