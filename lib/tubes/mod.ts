@@ -34,3 +34,13 @@ export { findTube, readTubes, TUBES } from "./products.ts";
 export type { TubesSurroundings } from "./chapter.ts";
 export { tubesChapter } from "./chapter.ts";
 export type { TubeProduct, TubesInputs, TubesResult } from "./types.ts";
+export type { MoistAir, TubeMarch, WallExchange, WallPiece, WetTube } from "./wet.ts";
+export {
+  lewisNumber,
+  marchTube,
+  massTransferCoefficient,
+  shedMist,
+  vapourDiffusivity,
+  wallExchange,
+  WATER_HEAT_CAPACITY,
+} from "./wet.ts";
