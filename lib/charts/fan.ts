@@ -1,61 +1,54 @@
 /** Picture of the fan chapter. @module */
 import * as Plot from "@observablehq/plot";
-import type { FanCurve, FanInputs, FanResult } from "../fan/types.ts";
+import { curveValue, type FanInputs, type FanResult, shapedCurve } from "../fan/mod.ts";
 import { dataTable } from "./data_table.ts";
 import { showSi } from "./display_units.ts";
 import { type DisplayItem, figure } from "./figure.ts";
 import { PALETTE } from "./palette.ts";
 import type { Point } from "./thin.ts";
 
-/** Density the fan curves are given at, kg/m³. AMCA 210 standard air. */
-const STANDARD_DENSITY = 1.2;
-
-/** What the picture needs. */
-export interface FanChartInput {
-  readonly result: FanResult;
-  readonly inputs: FanInputs;
-  readonly curve: FanCurve;
+/** The fans' curve read at even steps, so that it is drawn as it is used. */
+export function fanCurvePoints(result: FanResult, steps = 60): Point[] {
+  const { airFlow, staticPressure } = result.curve;
+  const shaped = shapedCurve(airFlow, staticPressure);
+  const from = airFlow[0]!;
+  const to = airFlow.at(-1)!;
+  return Array.from({ length: steps + 1 }, (_, step) => {
+    const x = step === steps ? to : from + (to - from) * step / steps;
+    return { x, y: curveValue(shaped, x) };
+  });
 }
 
-/**
- * The fan curve moved to the study's speed, number of fans and density by the fan laws:
- * flow ∝ speed, pressure ∝ speed²·density; fans side by side add their flows.
- */
-export function movedFanCurve(input: FanChartInput, speed = input.inputs.speed): Point[] {
-  return input.curve.airFlow.map((flow, index) => ({
-    x: flow * speed * input.inputs.count,
-    y: input.curve.staticPressure[index]! * speed ** 2 * input.result.density / STANDARD_DENSITY,
+/** Fan curve, system curve and the point where they meet, with the clean and the dirty filter. */
+export function fanChart(result: FanResult, inputs: FanInputs): DisplayItem {
+  const curve = fanCurvePoints(result);
+  const rated = result.curve.airFlow.map((x, index) => ({
+    x,
+    y: result.curve.staticPressure[index]!,
   }));
-}
-
-/** Fan curve, system curve and the point where they meet. */
-export function fanChart(input: FanChartInput): DisplayItem {
-  const { result } = input;
-  const curve = movedFanCurve(input);
-  const furthest = Math.max(...curve.map((point) => point.x), result.airFlow);
   const highest = Math.max(...curve.map((point) => point.y)) * 1.15;
-  const system = Array.from({ length: 41 }, (_, index) => {
-    const x = furthest * index / 40;
-    return { x, y: result.systemCoefficient * x ** result.systemExponent };
-  }).filter((point) => point.y <= highest);
+  const furthest = result.curve.airFlow.at(-1)!;
+  const system = [{ airFlow: 0, pressure: 0 }, ...result.systemCurve]
+    .filter((point) => point.pressure <= highest && point.airFlow <= furthest);
+  const dirty = result.dirtyFilter === null ? [] : [result.dirtyFilter];
+  const point = { x: "airFlow", y: "pressure" } as const;
   return figure({
     height: 340,
     x: { label: "air flow of the whole field, m³/s", grid: true, zero: true },
     y: { label: "pressure, Pa", grid: true, zero: true },
     marks: [
       Plot.lineY(curve, { x: "x", y: "y", stroke: PALETTE.cold, strokeWidth: 2.5 }),
-      Plot.dot(curve, { x: "x", y: "y", fill: PALETTE.cold, r: 2.5 }),
+      Plot.dot(rated, { x: "x", y: "y", fill: PALETTE.cold, r: 2.5 }),
       Plot.lineY(system, {
-        x: "x",
-        y: "y",
+        ...point,
         stroke: PALETTE.warm,
         strokeWidth: 2.5,
         strokeDasharray: "7 3",
       }),
-      Plot.dot([result], { x: "airFlow", y: "pressure", r: 6, fill: PALETTE.ink }),
+      Plot.dot(dirty, { ...point, r: 5, stroke: PALETTE.latent, strokeWidth: 2, fill: "white" }),
+      Plot.dot([result], { ...point, r: 6, fill: PALETTE.ink }),
       Plot.text([result], {
-        x: "airFlow",
-        y: "pressure",
+        ...point,
         text: () => `${showSi(result.airFlow, "airFlow")}, ${showSi(result.pressure, "pressure")}`,
         textAnchor: "start",
         dx: 12,
@@ -67,21 +60,26 @@ export function fanChart(input: FanChartInput): DisplayItem {
     ],
   }, {
     title: "What the fan delivers against this tube field",
-    alt: `Fan curve and system curve meet at ${showSi(result.airFlow, "airFlow")} and ${
-      showSi(result.pressure, "pressure")
-    }.`,
+    alt:
+      `Fan curve and system curve meet at ${showSi(result.airFlow, "airFlow")} and ${
+        showSi(result.pressure, "pressure")
+      }.` + (result.dirtyFilter === null
+        ? " With a dirty filter they no longer meet."
+        : ` With a dirty filter at ${showSi(result.dirtyFilter.airFlow, "airFlow")}.`),
     legend: [
-      { label: `${input.inputs.count} × ${input.curve.name}`, colour: PALETTE.cold, sign: "line" },
+      { label: `${inputs.count} × ${result.curve.name}`, colour: PALETTE.cold, sign: "line" },
       { label: "system", colour: PALETTE.warm, sign: "dash" },
       { label: "operating point", colour: PALETTE.ink },
+      { label: "with a dirty filter", colour: PALETTE.latent },
     ],
-    table: dataTable(curve, [
-      { head: "air flow", value: (point) => point.x, kind: "airFlow" },
-      { head: "fan static pressure", value: (point) => point.y, kind: "pressure" },
+    table: dataTable(rated, [
+      { head: "air flow", value: (row) => row.x, kind: "airFlow" },
+      { head: "fan static pressure", value: (row) => row.y, kind: "pressure" },
       {
-        head: "system",
-        value: (point) => result.systemCoefficient * point.x ** result.systemExponent,
-        kind: "pressure",
+        head: "electric power",
+        value: (_, index) => result.curve.power[index]!,
+        kind: "power",
+        us: false,
       },
     ]),
   });

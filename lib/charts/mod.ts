@@ -33,7 +33,7 @@ export {
 } from "./display_units.ts";
 export { durationChart, durationCurve, type DurationInput, hoursBelow } from "./duration.ts";
 export { escapeMarkup } from "./escape.ts";
-export { fanChart, type FanChartInput, movedFanCurve } from "./fan.ts";
+export { fanChart, fanCurvePoints } from "./fan.ts";
 export { type DisplayItem, figure, type FigureWords, pictureItem } from "./figure.ts";
 export { headerPressureChart, tubeFlowChart } from "./headers.ts";
 export { coldestWeekChart, freeRunningDurationChart, lossesChart } from "./house.ts";

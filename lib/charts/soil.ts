@@ -1,6 +1,6 @@
 /** Pictures of the soil chapter. @module */
 import * as Plot from "@observablehq/plot";
-import { type SoilResult, undisturbedTemperature } from "../soil/mod.ts";
+import type { GroundField, SoilResult } from "../soil/types.ts";
 import { MONTH_MIDDLES, MONTHS } from "./calendar.ts";
 import { classLegend, classOf } from "./carpet.ts";
 import { dataTable } from "./data_table.ts";
@@ -75,17 +75,35 @@ export function soilProfileChart(result: SoilResult): DisplayItem {
   });
 }
 
+/** One block of the depth and day map. */
+interface GroundBlock {
+  readonly day: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly colour: string;
+}
+
+const BLOCK_DAYS = 5;
+
+/** Blocks of the map: each depth of the field reaches halfway to its neighbours. */
+function groundBlocks(field: GroundField): GroundBlock[] {
+  const depths = field.depths;
+  const edge = (index: number) => (depths[index]! + depths[index + 1]!) / 2;
+  return depths.flatMap((depth, index) => {
+    const top = index === 0 ? depth : edge(index - 1);
+    const bottom = index === depths.length - 1 ? depth : edge(index);
+    return Array.from({ length: 365 / BLOCK_DAYS }, (_, block) => {
+      const day = block * BLOCK_DAYS;
+      const value = field.temperature[index]![day + 2]!;
+      const colour = GROUND_CLASSES.colours[classOf(value, GROUND_CLASSES.thresholds)]!;
+      return { day, top, bottom, colour };
+    });
+  });
+}
+
 /** Depth and day as a field of colour classes. */
 export function soilFieldChart(result: SoilResult): DisplayItem {
-  const deepest = Math.max(...result.depths);
-  const step = deepest / 24;
-  const cells = Array.from({ length: 73 * 24 }, (_, index) => {
-    const day = Math.floor(index / 24) * 5;
-    const depth = (index % 24) * step;
-    const value = undisturbedTemperature(result.wave, depth + step / 2, day + 2.5);
-    const colour = GROUND_CLASSES.colours[classOf(value, GROUND_CLASSES.thresholds)]!;
-    return { day, depth, colour };
-  });
+  const deepest = Math.max(...result.field.depths);
   return figure({
     height: 300,
     x: {
@@ -98,11 +116,11 @@ export function soilFieldChart(result: SoilResult): DisplayItem {
     y: { label: "depth, m", reverse: true, domain: [0, deepest] },
     color: { type: "identity" },
     marks: [
-      Plot.rect(cells, {
+      Plot.rect(groundBlocks(result.field), {
         x1: "day",
-        x2: (cell: { day: number }) => cell.day + 5,
-        y1: "depth",
-        y2: (cell: { depth: number }) => cell.depth + step,
+        x2: (block: GroundBlock) => block.day + BLOCK_DAYS,
+        y1: "top",
+        y2: "bottom",
         fill: "colour",
         shapeRendering: "crispEdges",
       }),
@@ -113,8 +131,8 @@ export function soilFieldChart(result: SoilResult): DisplayItem {
       }),
     ],
   }, {
-    title: "The same wave through the year: it arrives later and weaker with depth",
-    alt: "Field of ground temperature over day of the year and depth. The cold reaches the tube " +
+    title: "The ground through the year: the season arrives later and weaker with depth",
+    alt: "Map of ground temperature over day of the year and depth. The cold reaches the tube " +
       "depth weeks after the coldest day at the surface.",
     legend: [
       ...classLegend(GROUND_CLASSES, "degC"),

@@ -25,6 +25,6 @@ export {
 } from "./answers/house.ts";
 export { tubeCountEffects, tubeCountTable, tubesAnswer, tubeTable } from "./answers/tubes.ts";
 export { headersAnswer } from "./answers/headers.ts";
-export { fanAnswer, fanTable, type FanWords } from "./answers/fan.ts";
+export { fanAnswer, fanSpeedTable, fanTable } from "./answers/fan.ts";
 export { quartersTable, storeAnswer, storeTable, withWithoutTable } from "./answers/store.ts";
 export { defaultsTable, studyAnswer } from "./answers/study.ts";

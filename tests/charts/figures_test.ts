@@ -23,15 +23,7 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   tubeSpeed: [() => charts.tubeSpeedChart(speeds, tubesResult), ["Pa", "m/s"]],
   tubeFlow: [() => charts.tubeFlowChart(headersResult, tubesResult), ["mean, –"]],
   headerPressure: [() => charts.headerPressureChart(headersResult, tubesResult), ["Pa"]],
-  fan: [
-    () =>
-      charts.fanChart({
-        result: sample.fanResult,
-        inputs: sample.fanInputs,
-        curve: sample.fanCurve,
-      }),
-    ["Pa", "m³/s"],
-  ],
+  fan: [() => charts.fanChart(sample.fanResult, sample.fanInputs), ["Pa", "m³/s"]],
   storeWeek: [() => charts.storeWeekChart(storeResult, climateYear), ["degC", "kW"]],
   storeCarpet: [() => charts.storeCarpet(storeResult), ["degC"]],
   storeDuration: [() => charts.storeDurationChart(storeResult), ["degC", ", h"]],
@@ -99,16 +91,11 @@ Deno.test("tubeLengthRows() passes through the study's own point and grows by fr
   for (let i = 1; i < rows.length; i++) assert(rows[i]!.pressureDrop > rows[i - 1]!.pressureDrop);
 });
 
-Deno.test("movedFanCurve() follows the fan laws", () => {
-  // Source: fan laws, ANSI/AMCA 210: flow with speed, pressure with speed² and density (from memory)
-  const input = {
-    result: { ...sample.fanResult, density: 0.9 },
-    inputs: sample.fanInputs,
-    curve: sample.fanCurve,
-  };
-  const half = charts.movedFanCurve(input, 0.5);
-  sample.fanCurve.airFlow.forEach((flow, index) => {
-    assert(Math.abs(half[index]!.x - flow / 2) < 1e-12);
-    assert(Math.abs(half[index]!.y - sample.fanCurve.staticPressure[index]! / 4 * 0.75) < 1e-9);
-  });
+Deno.test("fanCurvePoints() passes through the ends of the curve and never rises above its peak", () => {
+  // Property: the drawn curve is the one used, without overshoot
+  const points = charts.fanCurvePoints(sample.fanResult);
+  const pressures = sample.fanCurve.staticPressure;
+  assertEquals(points[0]!.y, pressures[0]);
+  assert(Math.abs(points.at(-1)!.y - pressures.at(-1)!) < 1e-9);
+  for (const point of points) assert(point.y <= Math.max(...pressures) + 1e-9);
 });

@@ -82,6 +82,15 @@ export const soilResult = made<SoilResult>({
     (_, month) =>
       depths.map((depth) => 5 - 14 * Math.exp(-depth / 2) * Math.cos(month / 2 - depth / 2)),
   ),
+  field: {
+    depths,
+    temperature: depths.map((depth) =>
+      Float64Array.from(
+        { length: 365 },
+        (_, day) => 5 - 14 * Math.exp(-depth / 2) * Math.cos(day / 58 - depth / 2),
+      )
+    ),
+  },
   tubeDepth: 0.9,
   temperatureAtTubeDepthMin: -3,
   temperatureAtTubeDepthMax: 13,
@@ -169,6 +178,13 @@ export const fanResult = made<FanResult>({
   systemExponent: 1.9,
   stalled: false,
   density: 1.2,
+  curve: fanCurve,
+  systemCurve: [0.1, 0.3, 0.5, 0.7].map((airFlow) => ({
+    airFlow,
+    pressure: 70 * (airFlow / 0.45) ** 1.9,
+  })),
+  flowRatio: 0.95,
+  dirtyFilter: { airFlow: 0.43, pressure: 77, power: 117 },
   notices: [],
 });
 
