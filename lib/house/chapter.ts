@@ -29,12 +29,12 @@ export function withHeater(model: HouseModel, heaterPower: number): HouseModel {
  *
  * @param inputs house section of the study
  * @param climate one year of weather
- * @param soil result of the soil chapter
+ * @param soil result of the soil chapter; its properties and annual wave are used
  */
 export function houseChapter(
   inputs: HouseInputs,
   climate: ClimateYear,
-  soil: SoilResult,
+  soil: Pick<SoilResult, "properties" | "wave">,
 ): HouseResult {
   const model = houseModel(inputs, climate);
   const { geometry } = model;

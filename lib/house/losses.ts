@@ -1,7 +1,7 @@
 /** Steady loss coefficient by parts, as worked by hand. @module */
 import { DRY_AIR_HEAT_CAPACITY } from "../air/mod.ts";
 import { leakageRate } from "./balance.ts";
-import { BLACK_RADIATION, closedShare, withCurtain } from "./films.ts";
+import { withCurtain } from "./films.ts";
 import { findGlazing } from "./glazing_table.ts";
 import { buriedConductance } from "./model.ts";
 import type { HouseGeometry, HouseInputs, HouseModel } from "./types.ts";
@@ -20,11 +20,8 @@ export interface LossPart {
  * @returns W/(m² K) in the design wind
  */
 export function nightTransmittance(inputs: Pick<HouseInputs, "glazing" | "curtain">): number {
-  const glazing = findGlazing(inputs.glazing);
-  if (inputs.curtain === null) return glazing.heatTransmittance;
-  const straight = glazing.longWaveTransmittance * BLACK_RADIATION;
-  return withCurtain(glazing.heatTransmittance - straight, inputs.curtain) +
-    straight * (1 - closedShare(inputs.curtain));
+  const open = findGlazing(inputs.glazing).heatTransmittance;
+  return inputs.curtain === null ? open : withCurtain(open, inputs.curtain);
 }
 
 /** Conditions of {@link lossParts}. */

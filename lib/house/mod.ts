@@ -18,6 +18,16 @@ export { houseGeometry } from "./geometry.ts";
 export { findGlazing, type Glazing, GLAZINGS } from "./glazing_table.ts";
 export { type LossConditions, type LossPart, lossParts, nightTransmittance } from "./losses.ts";
 export { houseModel, initialHouseState } from "./model.ts";
+export {
+  psychrometricConstant,
+  type ReferenceDay,
+  type ReferenceEvaporation,
+  referenceEvaporationDay,
+  referenceEvaporationHour,
+  type ReferenceHour,
+  windAtTwoMetres,
+} from "./reference_evaporation.ts";
+export { type Slab, slabHeat } from "./slab_loss.ts";
 export { roomAbsorptance } from "./solar_gain.ts";
 export {
   coldestRun,

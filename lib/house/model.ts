@@ -5,6 +5,7 @@ import type { ClimateYear } from "../climate/types.ts";
 import { hourlySun, planeRadiation, skyLongwave } from "../sun/mod.ts";
 import { findCrop } from "./crop_table.ts";
 import {
+  BLACK_RADIATION,
   closedShare,
   EMISSIVITY,
   INSIDE_CONVECTION,
@@ -88,17 +89,19 @@ function glazedSkin(
     { length: 4 },
     () => new Float64Array(hours),
   ) as [Float64Array, Float64Array, Float64Array, Float64Array];
-  const blocked = inputs.curtain === null ? 0 : closedShare(inputs.curtain);
+  const clear = glazing.longWaveTransmittance;
   for (let hour = 0; hour < hours; hour++) {
     const outside = climate.dryBulb[hour]!;
     const film = outsideFilm(climate.windSpeed[hour]!);
-    const shut = closed[hour] === 1 && inputs.curtain !== null;
     const open = 1 / (innerResistance + 1 / film);
+    const whole = open + clear * BLACK_RADIATION;
+    const left = closed[hour] === 1 && inputs.curtain !== null
+      ? withCurtain(whole, inputs.curtain) / whole
+      : 1;
     const deficit = seen * skyDeficit(outside, longwave[hour]!);
-    glazingConductance[hour] = area * (shut ? withCurtain(open, inputs.curtain!) : open);
-    glazingDriving[hour] = outside -
-      EMISSIVITY * (1 - glazing.longWaveTransmittance) * deficit / film;
-    filmArea[hour] = area * glazing.longWaveTransmittance * (shut ? 1 - blocked : 1);
+    glazingConductance[hour] = area * open * left;
+    glazingDriving[hour] = outside - EMISSIVITY * (1 - clear) * deficit / film;
+    filmArea[hour] = area * clear * left;
     filmLongwave[hour] = STEFAN_BOLTZMANN * (outside + ZERO_CELSIUS) ** 4 - deficit;
   }
   return { glazingConductance, glazingDriving, filmArea, filmLongwave };

@@ -50,9 +50,9 @@ function fallingRoot(
     else if (value < 0) high = at;
     else return at;
     let next = at + value / steep;
+    if (Math.abs(next - at) < enough) return next;
     if (next <= low || next >= high) next = (low + high) / 2;
     const step = next - at;
-    if (Math.abs(step) < enough) return next;
     const before = value;
     at = next;
     value = evaluate(at);

@@ -1,0 +1,41 @@
+import { assert, assertEquals, assertThrows } from "@std/assert";
+import { InputError } from "../../lib/basics/mod.ts";
+import { CROPS, findCrop, findGlazing, GLAZINGS } from "../../lib/house/mod.ts";
+import { readTable } from "../../lib/house/glazing_table.ts";
+
+Deno.test("tables of glazings and crops name a source in every row and hold plausible numbers", () => {
+  // Property: limits of the quantities
+  for (const glazing of GLAZINGS) {
+    assert(glazing.source.length > 10, glazing.id);
+    assert(glazing.heatTransmittance > 0.5 && glazing.heatTransmittance < 8, glazing.id);
+    assert(glazing.longWaveTransmittance >= 0 && glazing.longWaveTransmittance <= 0.8, glazing.id);
+    assert(glazing.lightFactor > 0.5 && glazing.lightFactor <= 1, glazing.id);
+  }
+  for (const crop of CROPS) {
+    assert(crop.source.length > 10, crop.id);
+    assert(crop.killingLimit <= crop.chillingLimit, crop.id);
+    assert(crop.wetFloor >= 0 && crop.wetFloor <= 1, crop.id);
+  }
+  assertEquals(new Set(GLAZINGS.map((row) => row.id)).size, GLAZINGS.length);
+  assertEquals(new Set(CROPS.map((row) => row.id)).size, CROPS.length);
+});
+
+Deno.test("findGlazing() and findCrop() list the known ids when the id is unknown", () => {
+  // Property: bad input
+  assertThrows(() => findGlazing("ice"), InputError, "single-glass");
+  assertThrows(() => findCrop("moss"), InputError, "lettuce");
+});
+
+Deno.test("readTable() names file and line of a cell that is not a number", () => {
+  // Property: bad input
+  assertThrows(
+    () => readTable("id,a (m)\nx,1\ny,two\n", "t.csv", (_, number) => number("a (m)")),
+    InputError,
+    "t.csv:3",
+  );
+  assertThrows(
+    () => readTable("id\nx\n", "t.csv", (_, number) => number("a (m)")),
+    InputError,
+    'column "a (m)"',
+  );
+});
