@@ -1,6 +1,6 @@
 /** Finds and reads the climate year of a study. @module */
-import { dirname, resolve } from "node:path";
-import { InputError, type Notice, notice } from "../basics/mod.ts";
+import { dirname, isAbsolute, join } from "node:path";
+import { InputError } from "../basics/mod.ts";
 import {
   type ClimateYear,
   parseColumns,
@@ -17,7 +17,6 @@ import type { YamlSource } from "./yaml_source.ts";
 export interface LoadedClimate {
   readonly year: ClimateYear;
   readonly texts: readonly string[];
-  readonly notices: readonly Notice[];
 }
 
 /** Reads an hourly file, with a columns file where one is given. */
@@ -35,7 +34,7 @@ export async function loadClimateFile(
     ...(place === undefined ? {} : { place }),
     ...(columnsText === undefined ? {} : { columns: parseColumns(columnsText, columnsFile!) }),
   });
-  return { year, texts: columnsText === undefined ? [text] : [text, columnsText], notices: [] };
+  return { year, texts: columnsText === undefined ? [text] : [text, columnsText] };
 }
 
 /** Climate of a study: the file named on the command line, else the file or normals of the study. */
@@ -47,19 +46,24 @@ export async function loadClimate(
 ): Promise<LoadedClimate> {
   const folder = dirname(source.file);
   const local = (path: string | undefined) =>
-    path === undefined ? undefined : resolve(folder, path);
+    path === undefined || isAbsolute(path) ? path : join(folder, path);
   const file = override.climate ?? local(given.file);
   const columns = override.climate === undefined
     ? override.columns ?? local(given.columns)
     : override.columns;
-  if (file !== undefined) {
-    const loaded = await loadClimateFile(file, columns, place);
-    return { ...loaded, notices: placeNotices(place, loaded.year.place, file) };
+  if (file !== undefined) return await loadClimateFile(file, columns, place);
+  if (columns !== undefined) {
+    throw new InputError(
+      "A columns file needs a climate file: the study's year is made from normals",
+      {
+        file: columns,
+      },
+    );
   }
   const normalsFile = local(given.normals)!;
   const text = await readTextFile(normalsFile, "normals file");
   const year = yearFromNormals(readNormals(text, normalsFile), place, given.seed);
-  return { year, texts: [text, String(given.seed)], notices: [] };
+  return { year, texts: [text, String(given.seed)] };
 }
 
 /** Refuses a climate section that names no source or two. */
@@ -84,20 +88,4 @@ export function checkClimateSection(
     return [fault('"climate.columns" needs "climate.file"', "columns")];
   }
   return [];
-}
-
-/** Says so where the weather file comes from elsewhere than the study's place. */
-function placeNotices(study: Place, climate: Place, file: string): readonly Notice[] {
-  const apart = Math.max(
-    Math.abs(study.latitude - climate.latitude),
-    Math.abs(study.longitude - climate.longitude),
-  );
-  if (apart <= 0.5) return [];
-  return [notice(
-    "warning",
-    "study",
-    `The weather file ${file.split(/[\\/]/).pop()} is of ${climate.name} ` +
-      `(${climate.latitude} deg, ${climate.longitude} deg), the study names ${study.name} ` +
-      `(${study.latitude} deg, ${study.longitude} deg): the place of the weather file is used`,
-  )];
 }

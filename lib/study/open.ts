@@ -7,7 +7,7 @@ import { checkClimateSection, loadClimate } from "./climate_source.ts";
 import { defaultsTaken } from "./defaults.ts";
 import { deriveDefaults } from "./derive.ts";
 import { deepFreeze } from "./freeze.ts";
-import { crossFaults, fieldNotices, unusualValues } from "./plausibility.ts";
+import { crossFaults, fieldNotices, placeNotices, unusualValues } from "./plausibility.ts";
 import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
 import type { Study, StudyHeading } from "./types.ts";
@@ -48,12 +48,18 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
     store: given.store,
     defaults: [...defaultsTaken(source.data), ...taken],
     inputHash: hashTexts([text, ...loaded.texts]),
-    notices: [...loaded.notices, ...unusualValues(checked), ...fieldNotices(checked)],
+    notices: [
+      ...placeNotices(given.place, loaded.year.place),
+      ...unusualValues(checked),
+      ...fieldNotices(checked),
+    ],
   });
 }
 
 function completeHeading(given: StudyGiven["study"], path: string): StudyHeading {
-  const name = given.name ?? basename(path).replace(/\.ya?ml$/i, "");
+  const fileName = basename(path).replace(/\.ya?ml$/i, "");
+  const name = given.name ??
+    (fileName.replaceAll(/[^A-Za-z0-9._-]+/g, "-").replace(/^[._-]+/, "") || "study");
   return { ...given, name, title: given.title ?? name };
 }
 

@@ -1,5 +1,6 @@
 /** Faults between inputs, and values that are possible but unusual. @module */
 import { InputError, type Notice, notice } from "../basics/mod.ts";
+import type { Place } from "../climate/types.ts";
 import { formatQuantity, parseQuantity } from "../units/mod.ts";
 import type { ChapterInputs } from "./derive.ts";
 import { fieldKind, FIELDS } from "./fields.ts";
@@ -14,7 +15,15 @@ interface Rule {
   readonly message: string;
 }
 
+/** A name that is safe as the name of a folder on every system. */
+const FOLDER_NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
+
 const RULES: readonly Rule[] = [
+  {
+    path: ["study", "name"],
+    broken: ({ study }) => study.name !== undefined && !FOLDER_NAME.test(study.name),
+    message: '"study.name" names a folder: letters, digits, ".", "_" and "-" only',
+  },
   {
     path: ["house", "ridgeHeight"],
     broken: ({ house }) => house.ridgeHeight <= house.eaveHeight,
@@ -128,4 +137,26 @@ export function fieldNotices(study: Checked): readonly Notice[] {
     ));
   }
   return list;
+}
+
+/** Farther apart than this in degrees, study and weather file are of different climates. */
+const FAR = 0.5;
+
+/** Says so where the weather comes from elsewhere than the study's place. */
+export function placeNotices(study: Place, climate: Place): readonly Notice[] {
+  const apart = Math.max(
+    Math.abs(study.latitude - climate.latitude),
+    Math.abs(study.longitude - climate.longitude),
+  );
+  if (apart <= FAR) return [];
+  const spot = ({ name, latitude, longitude }: Place) =>
+    `${name} (${latitude} deg, ${longitude} deg)`;
+  return [notice(
+    "warning",
+    "study",
+    `The weather is that of ${spot(climate)}, not of ${
+      spot(study)
+    }: the study is computed for the ` +
+      "place of the weather file",
+  )];
 }

@@ -43,7 +43,7 @@ export async function resultsOf(run: StudyRun, now: Date = new Date()): Promise<
     inputs: inputsOf(study),
     provenance: {
       studyHash: study.inputHash,
-      climateHash: hashOf(study.climate),
+      climateHash: hashOf({ ...study.climate, source: null, notices: null }),
       library: await libraryVersion(),
       deno: Deno.version.deno,
       time: now.toISOString(),
