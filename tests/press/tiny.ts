@@ -27,6 +27,7 @@ export function tinyNotebook(...sources: string[]): Notebook {
 
 /** Runs `work` with a fresh hidden folder below notebooks/, from where deno.json is found. */
 export async function withFolder<T>(work: (folder: string) => Promise<T>): Promise<T> {
+  await Deno.mkdir(NOTEBOOK_FOLDER, { recursive: true });
   const folder = await Deno.makeTempDir({ dir: NOTEBOOK_FOLDER, prefix: ".test-" });
   try {
     return await work(folder);
