@@ -8,6 +8,7 @@ export { type Exercise, exerciseItem, judge, type UsualSlip, type Verdict } from
 export { exercise, EXERCISES } from "./exercise_list.ts";
 export { figuresTable, figureTexts } from "./figures_table.ts";
 export { type InputRow, inputRows, inputs, type InputSection, siteInputs } from "./inputs.ts";
+export { drawing, type SheetName } from "./drawing.ts";
 export { tubesAtCounts, tubesAtFlows } from "./variants.ts";
 export { climateAnswer, coldSpellTable } from "./answers/climate.ts";
 export {

@@ -1,0 +1,33 @@
+/** Drawings to scale inside a notebook. @module */
+import { type DisplayItem, pictureItem } from "../charts/mod.ts";
+import { drawingInputs, drawSheets } from "../drawings/mod.ts";
+import type { SoilResult } from "../soil/types.ts";
+import type { Study } from "../study/mod.ts";
+import type { TubesResult } from "../tubes/types.ts";
+
+const SHEETS = {
+  plan: "Plan of the tube field, to scale",
+  section: "Section across the tube field, to scale",
+  "long-section": "Section along the tubes, to scale",
+  "header-holes": "Holes in the header, unrolled, to scale",
+  "fan-and-riser": "Fan and riser, a sketch",
+} as const;
+
+/** Name of a sheet. */
+export type SheetName = keyof typeof SHEETS;
+
+/** One sheet of the study's drawings. */
+export function drawing(
+  name: SheetName,
+  study: Study,
+  results: { readonly soil: SoilResult; readonly tubes: TubesResult },
+): DisplayItem {
+  const svg = drawSheets(drawingInputs(study, results), "A4")[`${name}-A4.svg`]!;
+  const { count, length } = results.tubes;
+  return pictureItem(svg, {
+    title: SHEETS[name],
+    alt:
+      `${SHEETS[name]}: ${count} tubes of ${length.toFixed(1)} m with their dimensions. The file ` +
+      `for printing is in the drawings folder of the results.`,
+  });
+}
