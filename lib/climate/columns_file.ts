@@ -12,6 +12,7 @@ export type ColumnName = number | string;
 
 /** A part of the time: a column and how it is written. */
 export interface TimePart {
+  /** number or head of the column */
   readonly column: ColumnName;
   /** of YYYY, YY, MM, DD, HH, mm and a (am or pm), with what stands between them */
   readonly format: string;
@@ -19,6 +20,7 @@ export interface TimePart {
 
 /** Where one quantity stands. */
 export interface ColumnOfQuantity {
+  /** number or head of the column */
   readonly column: ColumnName;
   /** "degF", "%", "W/m2", "mph"; "" for plain shares */
   readonly unit: string;
@@ -28,15 +30,23 @@ export interface ColumnOfQuantity {
 export interface ColumnsFile {
   /** path of the columns file, for messages */
   readonly file: string;
+  /** lines before the head, or before the first row */
   readonly skipLines: number;
+  /** one character between cells */
   readonly delimiter: string;
+  /** true where numbers have a decimal comma */
   readonly decimalComma: boolean;
+  /** true where the first line read holds heads */
   readonly header: boolean;
+  /** cells that mean "no value"; empty cells always do */
   readonly missing: readonly string[];
+  /** true where 29 February is left out */
   readonly leaveOutLeapDay: boolean;
+  /** place of the weather; that of the study where undefined */
   readonly place: Place | undefined;
   /** empty where rows stand in order from 1 January */
   readonly time: readonly TimePart[];
+  /** where the stamp stands in its row of time */
   readonly stampAt: "start" | "middle" | "end";
   /** hours east of UTC of the stamps; the place's where undefined */
   readonly stampZone: number | undefined;
@@ -44,6 +54,7 @@ export interface ColumnsFile {
   readonly offsetMinutes: number;
   /** true where the stamps follow summer time */
   readonly daylightSaving: boolean;
+  /** where the quantities stand */
   readonly columns: Partial<Record<Quantity, ColumnOfQuantity>>;
 }
 

@@ -1,7 +1,7 @@
 /** Reader for the public PVGIS typical-year layout. @module */
 import Papa from "papaparse";
 import { InputError, notice } from "../basics/mod.ts";
-import { makeStamp, StampFault } from "./calendar.ts";
+import { makeStamp, StampFault } from "./stamp.ts";
 import { planByHeads } from "./plan.ts";
 import { parseNumber, splitLines, type TableLayout } from "./table.ts";
 import type { Place } from "./types.ts";

@@ -1,6 +1,6 @@
 /** One door for every climate file. @module */
-import { InputError, type Notice, notice } from "../basics/mod.ts";
-import { placeRows } from "./calendar.ts";
+import { InputError } from "../basics/mod.ts";
+import { placeRows } from "./place_rows.ts";
 import { type ColumnsFile, layoutColumns } from "./columns_table.ts";
 import { completeYear } from "./complete.ts";
 import { isNsrdb, layoutNsrdb } from "./nsrdb.ts";
@@ -19,9 +19,6 @@ export interface ReadClimateOptions {
   readonly place?: Place | undefined;
 }
 
-/** Farther than this in degrees, file and study are about different climates. */
-const FAR = 0.5;
-
 /**
  * Reads one year of hourly weather, recognising the layout by content.
  *
@@ -36,8 +33,7 @@ const FAR = 0.5;
 export function readClimate(text: string, options: ReadClimateOptions): ClimateYear {
   const layout = recognise(text, options);
   const rows = placeRows(layout);
-  const year = completeYear(layout, rows, readValues(layout));
-  return { ...year, notices: [...placeNotices(layout.place, options), ...year.notices] };
+  return completeYear(layout, rows, readValues(layout));
 }
 
 function recognise(text: string, options: ReadClimateOptions): TableLayout {
@@ -57,19 +53,4 @@ function recognise(text: string, options: ReadClimateOptions): TableLayout {
       }"; describe the table in a columns file and give it with --columns`,
     { file, line: 1 },
   );
-}
-
-function placeNotices(found: Place, { place }: ReadClimateOptions): Notice[] {
-  if (place === undefined) return [];
-  const apart = Math.max(
-    Math.abs(place.latitude - found.latitude),
-    Math.abs(place.longitude - found.longitude),
-  );
-  if (apart <= FAR) return [];
-  return [notice(
-    "warning",
-    "climate",
-    `The climate is that of ${found.name} (${found.latitude}, ${found.longitude}), not of ${place.name} ` +
-      `(${place.latitude}, ${place.longitude}): the study is computed for the place of the climate file`,
-  )];
 }

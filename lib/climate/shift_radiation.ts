@@ -57,6 +57,9 @@ export function shiftRadiation(inputs: RadiationAtMoments): HourlyRadiation {
   return { globalHorizontal: global, directNormal: direct, diffuseHorizontal: diffuse };
 }
 
+/** A day's direct radiation is raised by at most this factor; what is left goes to the diffuse. */
+const MOST_SCALE = 1.5;
+
 function scaleDay(
   inputs: RadiationAtMoments,
   start: number,
@@ -74,9 +77,9 @@ function scaleDay(
     wantBeam += inputs.globalHorizontal[hour]! - inputs.diffuseHorizontal[hour]!;
     haveBeam += beam(hour);
   }
-  const beamScale = haveBeam > 0 ? Math.max(0, wantBeam) / haveBeam : 0;
-  const beamLeft = haveBeam > 0 ? Math.min(0, wantBeam) : wantBeam;
-  const diffuseScale = haveDiffuse > 0 ? Math.max(0, wantDiffuse + beamLeft) / haveDiffuse : 0;
+  const beamScale = haveBeam > 0 ? Math.min(MOST_SCALE, Math.max(0, wantBeam) / haveBeam) : 0;
+  const restOfBeam = wantBeam - beamScale * haveBeam;
+  const diffuseScale = haveDiffuse > 0 ? Math.max(0, wantDiffuse + restOfBeam) / haveDiffuse : 0;
   for (let hour = start; hour < start + 24; hour++) {
     direct[hour]! *= beamScale;
     diffuse[hour]! *= diffuseScale;

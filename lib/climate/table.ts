@@ -90,45 +90,64 @@ export function readValues(layout: TableLayout): TableValues {
 function readColumn(layout: TableLayout, plan: ColumnPlan, faults: FaultList): Float64Array {
   const rule = QUANTITY_RULES[plan.quantity];
   const result = new Float64Array(layout.rows.length).fill(NaN);
+  const outside: number[] = [];
   for (let row = 0; row < result.length; row++) {
-    const location = { file: layout.file, line: layout.firstLine + row, column: plan.head };
     const text = layout.rows[row]![plan.index]?.trim();
-    if (text === undefined) {
-      faults.add(
-        `Cannot read ${rule.words}: expected column ${plan.index + 1}, found only ` +
-          `${layout.rows[row]!.length} columns in this line; restore the line`,
-        location,
-      );
-      continue;
-    }
-    if (layout.isMissing(text)) continue;
-    const number = parseNumber(text, layout.decimalComma);
-    if (Number.isNaN(number)) {
-      faults.add(
-        `Cannot read ${rule.words}: expected a number in ${plan.unit}, found "${text}"; correct ` +
-          `the cell, or name "${text}" as a mark for missing values in a columns file`,
-        location,
-      );
-      continue;
-    }
-    const value = number * plan.scale + plan.shift;
-    if (!(value >= rule.low && value <= rule.high)) {
-      faults.add(
-        `Cannot use ${rule.words}: expected ${rule.low} to ${rule.high} ${rule.unit}, found ` +
-          `${text} ${plan.unit}${
-            inSi(value, number, rule.unit)
-          }; check the unit, or name the value as missing`,
-        location,
-      );
-      continue;
-    }
-    result[row] = value;
+    if (text !== undefined && layout.isMissing(text)) continue;
+    const number = parseNumber(text ?? "", layout.decimalComma);
+    result[row] = number * plan.scale + plan.shift;
+    if (Number.isNaN(number)) faults.add(unreadable(layout, plan, row), locate(layout, plan, row));
+    else if (!(result[row]! >= rule.low && result[row]! <= rule.high)) outside.push(row);
+  }
+  if (looksLikeFahrenheit(plan, outside, result)) return result;
+  for (const row of outside) {
+    const text = layout.rows[row]![plan.index]!.trim();
+    const inSi = plan.scale === 1 && plan.shift === 0
+      ? ""
+      : ` (${Number(result[row]!.toPrecision(4))} ${rule.unit})`;
+    faults.add(
+      `Cannot use ${rule.words}: expected ${rule.low} to ${rule.high} ${rule.unit}, found ${text} ` +
+        `${plan.unit}${inSi}; check the unit, or name the value as missing in a columns file`,
+      locate(layout, plan, row),
+    );
   }
   return result;
 }
 
-function inSi(value: number, number: number, unit: string): string {
-  return value === number ? "" : ` (${Number(value.toPrecision(4))} ${unit})`;
+function locate(layout: TableLayout, plan: ColumnPlan, row: number) {
+  return { file: layout.file, line: layout.firstLine + row, column: plan.head };
+}
+
+function unreadable(layout: TableLayout, plan: ColumnPlan, row: number): string {
+  const words = QUANTITY_RULES[plan.quantity].words;
+  const cells = layout.rows[row]!;
+  const text = cells[plan.index]?.trim();
+  if (text === undefined) {
+    return `Cannot read ${words}: expected column ${
+      plan.index + 1
+    }, found only ${cells.length} columns in ` +
+      "this line; restore the line";
+  }
+  return `Cannot read ${words}: expected a number in ${
+    plan.unit || "0 to 1"
+  }, found "${text}"; correct ` +
+    "the cell, or name the text as a mark for missing values in a columns file";
+}
+
+/** Hours above the limit from which on a temperature column is not faulty but in another unit. */
+const FAHRENHEIT_HOURS = 50;
+/** No weather is hotter than this in degF. */
+const HOTTEST_FAHRENHEIT = 135;
+
+/** True for temperatures too hot in many hours and all of them possible in degF; told as a notice. */
+function looksLikeFahrenheit(
+  plan: ColumnPlan,
+  outside: readonly number[],
+  values: Float64Array,
+): boolean {
+  return QUANTITY_RULES[plan.quantity].kind === "temperature" &&
+    outside.length >= FAHRENHEIT_HOURS &&
+    outside.every((row) => values[row]! > 0 && values[row]! <= HOTTEST_FAHRENHEIT);
 }
 
 /** A number written with point or comma; NaN for anything else. */

@@ -1,5 +1,5 @@
 /** Dates and times as tables write them. @module */
-import { makeStamp, StampFault } from "./calendar.ts";
+import { makeStamp, StampFault } from "./stamp.ts";
 import type { ColumnsFile } from "./columns_file.ts";
 import type { Stamp, TableLayout } from "./table.ts";
 
@@ -79,18 +79,32 @@ function summerRows(
   rows: readonly (readonly string[])[],
   read: (row: readonly string[]) => Stamp,
 ): (row: number) => boolean {
+  const stamps = rows.map((cells) => readable(cells, read));
+  const usual = (stamps[1]?.minutes ?? 60) - (stamps[0]?.minutes ?? 0);
   let [jump, repeat] = [-1, -1];
-  let before: Stamp | null = null;
-  rows.forEach((cells, row) => {
-    const stamp = read(cells);
-    const sameDay = before?.month === stamp.month && before.day === stamp.day;
-    const step = before !== null && sameDay ? stamp.minutes - before.minutes : 60;
-    if (step === 120 && jump === -1) jump = row;
-    if (step === 0 && repeat === -1) repeat = row;
-    before = stamp;
-  });
+  for (let row = 1; row < stamps.length; row++) {
+    const [before, stamp] = [stamps[row - 1] ?? null, stamps[row] ?? null];
+    if (before === null || stamp === null) continue;
+    if (before.month !== stamp.month || before.day !== stamp.day) continue;
+    const step = stamp.minutes - before.minutes;
+    if (step === usual + 60 && jump === -1) jump = row;
+    if (step === usual - 60 && repeat === -1) repeat = row;
+  }
   if (jump === -1 || repeat === -1) return () => false;
   return jump < repeat
     ? (row) => row >= jump && row < repeat
     : (row) => row >= jump || row < repeat;
+}
+
+/** The stamp of a row; null where it cannot be read, which is told when the row is placed. */
+function readable(
+  cells: readonly string[],
+  read: (row: readonly string[]) => Stamp,
+): Stamp | null {
+  try {
+    return read(cells);
+  } catch (error) {
+    if (error instanceof StampFault) return null;
+    throw error;
+  }
 }

@@ -1,7 +1,7 @@
 /** Reader for the public TMY3 hourly layout. @module */
 import Papa from "papaparse";
 import { InputError } from "../basics/mod.ts";
-import { makeStamp, StampFault } from "./calendar.ts";
+import { makeStamp, StampFault } from "./stamp.ts";
 import { planByHeads } from "./plan.ts";
 import { parseNumber, splitLines, type TableLayout } from "./table.ts";
 import { trimTail } from "./tail.ts";

@@ -3,6 +3,7 @@ import type { Notice } from "../basics/mod.ts";
 
 /** A spot on the earth. */
 export interface Place {
+  /** name for the report */
   readonly name: string;
   /** degrees, north positive, -66 to 66 */
   readonly latitude: number;
@@ -19,6 +20,7 @@ export interface Place {
  * i hours after 1 January 00:00 local standard time. Radiation is the mean over that hour.
  */
 export interface ClimateYear {
+  /** where the weather is of */
   readonly place: Place;
   /** file or generator the year came from, for the report */
   readonly source: string;
@@ -52,7 +54,9 @@ export interface MonthSummary {
   readonly month: number;
   /** degC */
   readonly meanTemperature: number;
+  /** degC, lowest hour */
   readonly minTemperature: number;
+  /** degC, highest hour */
   readonly maxTemperature: number;
   /** kWh/m² in the month */
   readonly globalRadiation: number;
@@ -74,6 +78,7 @@ export interface ColdSpell {
   readonly startDay: number;
   /** degC */
   readonly meanTemperature: number;
+  /** degC, lowest hour */
   readonly minTemperature: number;
   /** kWh/m² a day, mean over the spell */
   readonly globalRadiation: number;
@@ -99,6 +104,7 @@ export interface MonthlyNormals {
 
 /** Result of the climate chapter. */
 export interface ClimateResult {
+  /** twelve months, January first */
   readonly months: readonly MonthSummary[];
   /** degC, mean of all hours */
   readonly meanTemperature: number;
@@ -107,6 +113,7 @@ export interface ClimateResult {
   /** degC, exceeded in 99.6 % of the hours */
   // deno-lint-ignore camelcase -- the name of the figure
   readonly design99_6: number;
+  /** degC, exceeded in 99 % of the hours */
   readonly design99: number;
   /** K d, daily means below 18 degC */
   readonly heatingDegreeDays18: number;
@@ -117,5 +124,6 @@ export interface ClimateResult {
   readonly globalRadiation: number;
   /** worst spells of 1, 3, 7 and 14 days */
   readonly coldSpells: readonly ColdSpell[];
+  /** of reading and of the quality report */
   readonly notices: readonly Notice[];
 }

@@ -15,8 +15,11 @@ export interface GlazingOptics {
 
 /** What happens to light that meets a stack of sheets; the three add up to 1. */
 export interface GlazingShares {
+  /** 0 to 1 */
   readonly transmitted: number;
+  /** 0 to 1 */
   readonly reflected: number;
+  /** 0 to 1 */
   readonly absorbed: number;
 }
 

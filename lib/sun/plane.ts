@@ -74,8 +74,11 @@ export function groundOnPlane(globalHorizontal: number, albedo: number, tilt: nu
 
 /** What {@link planeRadiation} needs. */
 export interface PlaneRadiationInputs {
+  /** radiation of the year */
   readonly climate: RadiationYear;
+  /** sun of the same place */
   readonly sun: HourlySun;
+  /** orientation */
   readonly plane: Plane;
   /** albedo of the ground, one value or one for each hour; 0.2 where not given */
   readonly albedo?: number | Float64Array;

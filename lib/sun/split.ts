@@ -23,7 +23,9 @@ export function diffuseShare(clearness: number): number {
 
 /** Direct and diffuse radiation of one hour, W/m². */
 export interface SplitRadiation {
+  /** W/m², normal to the sun */
   readonly directNormal: number;
+  /** W/m², on the horizontal */
   readonly diffuseHorizontal: number;
 }
 

@@ -5,8 +5,11 @@ const DEGREE = Math.PI / 180;
 
 /** Cosine of an angle to the sun as A + B cos H + C sin H over the hour angle H. */
 export interface SunPath {
+  /** A */
   readonly constant: number;
+  /** B */
   readonly cosine: number;
+  /** C */
   readonly sine: number;
 }
 
@@ -16,8 +19,9 @@ export interface PathMean {
   readonly mean: number;
   /** share of the span where the value is positive */
   readonly share: number;
-  /** start and end of the positive part, rad; the whole span where there is none */
+  /** start of the positive part, rad; the whole span where there is none */
   readonly from: number;
+  /** end of the positive part, rad */
   readonly to: number;
 }
 

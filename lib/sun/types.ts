@@ -55,8 +55,11 @@ export type SkyModel = "isotropic" | "hay-davies";
 
 /** Hourly radiation on a plane, W/m² of the plane. */
 export interface PlaneRadiation {
+  /** W/m², straight from the sun */
   readonly beam: Float64Array;
+  /** W/m², from the sky */
   readonly skyDiffuse: Float64Array;
+  /** W/m², from the ground */
   readonly groundReflected: Float64Array;
   /** cosine of the incidence angle of the beam, 0 where the sun is behind the plane */
   readonly cosIncidence: Float64Array;
