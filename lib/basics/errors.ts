@@ -28,9 +28,11 @@ export function describeLocation(location: FileLocation): string {
 
 /** Bad input or wrong use: the command ends with exit status 2. */
 export class InputError extends Error {
+  /** shown in front of the message */
   override name = "InputError";
   /** Where the fault stands, where that is known. */
   readonly location: FileLocation | undefined;
+  /** Builds the message. */
   constructor(message: string, location?: FileLocation) {
     super(location === undefined ? message : `${describeLocation(location)}: ${message}`);
     this.location = location;
@@ -39,9 +41,11 @@ export class InputError extends Error {
 
 /** Several input faults found in one pass; shown one a line. */
 export class InputErrors extends InputError {
+  /** shown in front of the message */
   override name = "InputErrors";
   /** every fault found, in file order */
   readonly faults: readonly InputError[];
+  /** Builds the message. */
   constructor(faults: readonly InputError[]) {
     super(faults.map((fault) => fault.message).join("\n"));
     this.faults = faults;
@@ -50,11 +54,13 @@ export class InputErrors extends InputError {
 
 /** A quantity lies outside the range in which a model means anything. */
 export class OutOfRangeError extends RangeError {
+  /** shown in front of the message */
   override name = "OutOfRangeError";
   /** name of the quantity */
   readonly quantity: string;
   /** the value that was refused */
   readonly value: number;
+  /** Builds the message. */
   constructor(quantity: string, value: number, low: number, high: number, unit: string) {
     super(`Cannot use ${quantity} as it must lie in ${low} to ${high} ${unit}: value is ${value}`);
     this.quantity = quantity;
@@ -64,11 +70,13 @@ export class OutOfRangeError extends RangeError {
 
 /** An iteration gave up: the study cannot be computed (exit status 1). */
 export class NotConvergedError extends Error {
+  /** shown in front of the message */
   override name = "NotConvergedError";
   /** iterations done */
   readonly iterations: number;
   /** last residual, in the unit of the sought quantity */
   readonly residual: number;
+  /** Builds the message. */
   constructor(what: string, iterations: number, residual: number) {
     super(`Cannot find ${what}: after ${iterations} iterations the residual is still ${residual}`);
     this.iterations = iterations;

@@ -21,8 +21,11 @@ export type Chapter =
 
 /** One message for the reader. */
 export interface Notice {
+  /** how much it matters */
   readonly level: NoticeLevel;
+  /** chapter it belongs to */
   readonly chapter: Chapter | "study";
+  /** what the reader is told */
   readonly text: string;
 }
 

@@ -17,12 +17,17 @@ export interface ColourClasses {
 export interface CarpetInput {
   /** 8760 values */
   readonly series: ArrayLike<number>;
+  /** colour classes */
   readonly classes: ColourClasses;
   /** unit shown in the legend */
   readonly unit: string;
+  /** heading of the picture */
   readonly title: string;
+  /** the picture in words */
   readonly alt: string;
+  /** remark under the picture */
   readonly note?: string;
+  /** the numbers behind the picture */
   readonly table?: DataTable;
 }
 

@@ -17,6 +17,7 @@ export interface DurationSeries {
 
 /** What the picture needs. */
 export interface DurationInput {
+  /** one curve a case */
   readonly curves: readonly DurationSeries[];
   /** words at the axis, with unit */
   readonly axis: string;
@@ -24,7 +25,9 @@ export interface DurationInput {
   readonly kind: string;
   /** limits drawn as thin lines and counted in the table */
   readonly limits: readonly number[];
+  /** heading of the picture */
   readonly title: string;
+  /** the picture in words */
   readonly alt: string;
 }
 

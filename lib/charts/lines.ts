@@ -7,16 +7,21 @@ import { hourlyPoints, type Point, thin } from "./thin.ts";
 
 /** One line over time. */
 export interface TimeLine {
+  /** name shown */
   readonly label: string;
+  /** colour of the line or key */
   readonly colour: string;
   /** one value an hour; the first belongs to `start` */
   readonly series: ArrayLike<number>;
+  /** drawn dashed */
   readonly dashed?: boolean;
+  /** line width, px */
   readonly width?: number;
 }
 
 /** What the plot needs. */
 export interface TimePlot {
+  /** lines drawn */
   readonly lines: readonly TimeLine[];
   /** hour of the year of the first value shown */
   readonly start: number;
@@ -24,6 +29,7 @@ export interface TimePlot {
   readonly hours: number;
   /** words at the axis, with unit */
   readonly axis: string;
+  /** height of the picture, px */
   readonly height?: number;
   /** values drawn as thin lines across */
   readonly limits?: readonly number[];

@@ -5,7 +5,9 @@ import { escapeMarkup } from "./escape.ts";
 
 /** One entry of a legend. */
 export interface LegendEntry {
+  /** name shown */
   readonly label: string;
+  /** colour of the line or key */
   readonly colour: string;
   /** "area" draws a swatch, "line" a stroke, "dash" a broken stroke; default "area" */
   readonly sign?: "area" | "line" | "dash";

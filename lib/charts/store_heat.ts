@@ -13,9 +13,13 @@ import { type Point, thin } from "./thin.ts";
 export interface HeatMonth {
   /** 0 to 11 */
   readonly month: number;
+  /** sensible heat put in, kWh */
   readonly sensibleIn: number;
+  /** latent heat put in, kWh */
   readonly latentIn: number;
+  /** sensible heat given back, kWh */
   readonly sensibleOut: number;
+  /** latent heat given back, kWh */
   readonly latentOut: number;
   /** kWh of fan energy */
   readonly fan: number;

@@ -12,9 +12,13 @@ import { allowance } from "./notes.ts";
 export interface DrawingInputs {
   /** title of the study */
   readonly title: string;
+  /** house section of the study */
   readonly house: HouseInputs;
+  /** tubes section of the study */
   readonly tubesInputs: TubesInputs;
+  /** result of the tubes chapter */
   readonly tubes: TubesResult;
+  /** headers section of the study */
   readonly headersInputs: HeadersInputs;
   /** inside diameter of the riser, m */
   readonly riserDiameter: number;
@@ -28,6 +32,7 @@ export interface DrawingInputs {
 export interface FieldGeometry {
   /** house along the tubes and across them */
   readonly houseAlong: number;
+  /** house size across the tubes, m */
   readonly houseAcross: number;
   /** between the outer tube centres */
   readonly width: number;

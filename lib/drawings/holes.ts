@@ -25,6 +25,7 @@ export interface Hole {
 
 /** Layout of the holes of one header. */
 export interface HoleLayout {
+  /** one hole a tube */
   readonly holes: readonly Hole[];
   /** m, inside diameter of the header */
   readonly headerDiameter: number;

@@ -15,8 +15,11 @@ import type { FanCurve, FanInputs, FanPoint, FanResult } from "./types.ts";
 
 /** What the fan needs from elsewhere. */
 export interface FanSurroundings {
+  /** result of the tubes chapter */
   readonly tubes: TubesResult;
+  /** tubes section of the study */
   readonly tubesInputs: TubesInputs;
+  /** result of the headers chapter */
   readonly headers: HeadersResult;
   /** Pa */
   readonly pressure: number;

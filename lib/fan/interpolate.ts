@@ -7,7 +7,9 @@ import { InputError } from "../basics/mod.ts";
 
 /** A curve through points, ready to be read anywhere between its ends. */
 export interface ShapedCurve {
+  /** places, rising */
   readonly at: readonly number[];
+  /** values at those places */
   readonly values: readonly number[];
   /** slope at each point */
   readonly slopes: readonly number[];

@@ -9,6 +9,7 @@ import type { FanCurve, FanPoint } from "./types.ts";
 
 /** The fans meet the system. */
 export interface PointReached extends FanPoint {
+  /** whether there is such a point */
   readonly reached: true;
   /** true at or left of the pressure hump of the curve */
   readonly stalled: boolean;
@@ -18,7 +19,9 @@ export interface PointReached extends FanPoint {
 
 /** They do not; `reason` is a sentence for the reader. */
 export interface PointMissed {
+  /** whether there is such a point */
   readonly reached: false;
+  /** why there is none */
   readonly reason: string;
 }
 

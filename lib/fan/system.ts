@@ -31,6 +31,7 @@ export interface AirPath {
   readonly filterPressure: number;
   /** m³/s of all fans */
   readonly designFlow: number;
+  /** fans side by side */
   readonly fanCount: number;
   /** m² of one fan's outlet */
   readonly outletArea: number;

@@ -5,11 +5,13 @@ import type { Notice } from "../basics/mod.ts";
 export interface FanInputs {
   /** id in data/fans */
   readonly fan: string;
+  /** fans side by side */
   readonly count: number;
   /** speed over the rated speed, 0.2 to 1.2 */
   readonly speed: number;
   /** riser, screen, elbows outside the tube field: velocity heads at the riser's diameter */
   readonly riserDiameter: number;
+  /** velocity heads at the riser's diameter, elbows and screen included */
   readonly riserLosses: number;
   /** Pa of the filter or screen at the design flow, clean */
   readonly filterPressure: number;
@@ -21,7 +23,9 @@ export interface FanInputs {
 
 /** A fan curve at standard density, rated speed. */
 export interface FanCurve {
+  /** id of the row */
   readonly id: string;
+  /** name for the reader */
   readonly name: string;
   /** m³/s, rising */
   readonly airFlow: readonly number[];
@@ -31,6 +35,7 @@ export interface FanCurve {
   readonly power: readonly number[];
   /** m² of the outlet */
   readonly outletArea: number;
+  /** where the values come from */
   readonly source: string;
 }
 
@@ -58,6 +63,7 @@ export interface FanResult {
   readonly specificPower: number;
   /** system curve p = coefficient·flow^exponent, Pa and m³/s */
   readonly systemCoefficient: number;
+  /** exponent of the flow in the system curve */
   readonly systemExponent: number;
   /** true where the point lies left of the curve's highest pressure */
   readonly stalled: boolean;
@@ -71,5 +77,6 @@ export interface FanResult {
   readonly flowRatio: number;
   /** the same with the dirty filter; null where the fans no longer reach it */
   readonly dirtyFilter: FanPoint | null;
+  /** messages for the reader */
   readonly notices: readonly Notice[];
 }

@@ -103,12 +103,15 @@ export function taperedDiameters(
 
 /** One group of tubes on a pair of headers. */
 export interface HeaderGroup {
+  /** headers section of the study */
   readonly inputs: HeadersInputs;
+  /** row of data/tubes */
   readonly product: TubeProduct;
   /** m of one tube */
   readonly length: number;
   /** velocity heads of a tube besides friction, inlet and exit */
   readonly extraLosses: number;
+  /** velocity heads of the tube's exit */
   readonly exitLoss: number;
   /** place of each tube along the header, m, rising */
   readonly places: readonly number[];
@@ -118,6 +121,7 @@ export interface HeaderGroup {
   readonly added?: readonly number[];
   /** tubes that let nothing through */
   readonly blocked?: ReadonlySet<number>;
+  /** properties of the air */
   readonly air: AirProperties;
 }
 

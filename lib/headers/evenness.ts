@@ -16,6 +16,7 @@ import {
 export interface Evenness {
   /** smallest and largest share over the mean */
   readonly flowMin: number;
+  /** greatest tube flow over the mean */
   readonly flowMax: number;
   /** coefficient of variation */
   readonly unevenness: number;
@@ -41,9 +42,11 @@ export function evenness(flows: ArrayLike<number>): Evenness {
 
 /** Tubes whose heat is compared. */
 export interface HeatedTubes {
+  /** row of data/tubes */
   readonly product: TubeProduct;
   /** m */
   readonly length: number;
+  /** properties of the air */
   readonly air: AirProperties;
 }
 

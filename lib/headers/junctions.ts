@@ -11,7 +11,9 @@ import { findById, readDataTable } from "../basics/mod.ts";
  * Δp = k·½ρ(W_up² − W_down²) − m·½ρ(W_up − W_down)².
  */
 export interface JunctionModel {
+  /** id of the row */
   readonly id: string;
+  /** name for the reader */
   readonly name: string;
   /** k where air leaves the header */
   readonly dividingRegain: number;
@@ -21,6 +23,7 @@ export interface JunctionModel {
   readonly combiningRegain: number;
   /** m where air joins the header */
   readonly combiningRunLoss: number;
+  /** where the values come from */
   readonly source: string;
 }
 

@@ -41,6 +41,7 @@ export interface HeaderLine {
   readonly frictionFactor: number | null;
   /** velocity heads of the header lost at each tube to parts that stand in it; null for none */
   readonly obstructions: readonly number[] | null;
+  /** where air enters or leaves */
   readonly ports: readonly Port[];
   /** m between an end port and the next tube */
   readonly lead: number;
@@ -48,11 +49,15 @@ export interface HeaderLine {
 
 /** Two headers with the tubes between them. */
 export interface HeaderNetwork {
+  /** tubes in the order of the header */
   readonly tubes: readonly NetworkTube[];
+  /** supply header */
   readonly supply: HeaderLine;
   /** null where the tubes blow freely into a room */
   readonly return: HeaderLine | null;
+  /** how a take-off changes the pressure */
   readonly junctions: JunctionModel;
+  /** properties of the air */
   readonly air: AirProperties;
 }
 
@@ -62,13 +67,16 @@ export interface NetworkFlow {
   readonly flows: Float64Array;
   /** static pressure at each tube, Pa over the first return port (or the room) */
   readonly supplyPressure: Float64Array;
+  /** static pressure along the return header, Pa, by tube */
   readonly returnPressure: Float64Array;
   /** total pressure lost from the first supply port to the first return port, Pa */
   readonly pressureDrop: number;
   /** share of the flow by supply port and by return port */
   readonly supplyShares: readonly number[];
+  /** share of the air leaving at each port of the return header */
   readonly returnShares: readonly number[];
   /** Newton steps and largest pressure residual, Pa */
   readonly iterations: number;
+  /** what the balance leaves unexplained */
   readonly residual: number;
 }

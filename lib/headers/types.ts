@@ -8,13 +8,17 @@ export type TubeInlet = "flush" | "protruding" | "rounded";
 
 /** `headers` section of the study file, in SI. */
 export interface HeadersInputs {
+  /** where the air enters and leaves */
   readonly layout: HeaderLayout;
   /** inside, m */
   readonly diameter: number;
+  /** inside diameter of the return header, m */
   readonly returnDiameter: number;
   /** m, sand roughness, or Manning n for corrugated headers */
   readonly roughness: number;
+  /** Manning coefficient of a corrugated header; null for a smooth one */
   readonly manning: number | null;
+  /** how the tube meets the header */
   readonly inlet: TubeInlet;
   /** m that a protruding tube reaches into the header */
   readonly insertion: number;
@@ -36,12 +40,15 @@ export interface SystemPoint {
 
 /** Result of the headers chapter, at the design air flow. */
 export interface HeadersResult {
+  /** inside diameter, m */
   readonly diameter: number;
   /** all tubes of a group over one header cross-section */
   readonly areaRatio: number;
   /** flow of each tube over the mean, in the order of TubesResult.positions */
   readonly shares: Float64Array;
+  /** least tube flow over the mean */
   readonly flowMin: number;
+  /** greatest tube flow over the mean */
   readonly flowMax: number;
   /** coefficient of variation of the shares */
   readonly unevenness: number;
@@ -49,6 +56,7 @@ export interface HeadersResult {
   readonly pressureDrop: number;
   /** static pressure along supply and return header, Pa over the return outlet, by tube */
   readonly supplyPressure: Float64Array;
+  /** static pressure along the return header, Pa, by tube */
   readonly returnPressure: Float64Array;
   /** the group each tube belongs to, from 0 */
   readonly groups: readonly number[];
@@ -56,5 +64,6 @@ export interface HeadersResult {
   readonly systemCurve: readonly SystemPoint[];
   /** heat of the field at constant wall temperature over that of an even share, 0 to 1 */
   readonly heatFactor: number;
+  /** messages for the reader */
   readonly notices: readonly Notice[];
 }

@@ -5,7 +5,9 @@ import { readTable } from "./glazing_table.ts";
 
 /** One row of the table of crops. */
 export interface Crop {
+  /** id of the row */
   readonly id: string;
+  /** name for the reader */
   readonly name: string;
   /** m */
   readonly leafLength: number;
@@ -17,7 +19,9 @@ export interface Crop {
   readonly wetFloor: number;
   /** degC below which growth suffers, and below which plants die */
   readonly chillingLimit: number;
+  /** degC, the crop dies below */
   readonly killingLimit: number;
+  /** where the values come from */
   readonly source: string;
 }
 

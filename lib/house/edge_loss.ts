@@ -15,14 +15,17 @@ export interface GroundSection {
   readonly conductivity: number;
   /** W/(m² K) of floor and outside ground; Infinity where the surface temperature is given */
   readonly insideFilm: number;
+  /** W/(m² K), film of the outside surface */
   readonly outsideFilm: number;
   /** m² K/W and m: insulation down the outer face of the wall */
   readonly insulation: number;
+  /** m, depth of the edge insulation */
   readonly insulationDepth: number;
   /** m: insulation laid outward from the foot of the vertical one, or 0.3 m deep without one */
   readonly insulationWing: number;
   /** m of ground beside the wall and below the floor; 400 and 400 unless given */
   readonly outside?: number;
+  /** m below the surface */
   readonly depth?: number;
   /** m, finest cell; 0.01 unless given */
   readonly finest?: number;

@@ -51,6 +51,7 @@ export function edgeLoss(
 export interface FloorColumn {
   /** m, middle of each layer */
   readonly depths: Float64Array;
+  /** J/(m² K), by cell */
   readonly capacity: Float64Array;
   /** W/K to the next layer down */
   readonly downward: Float64Array;
@@ -68,9 +69,13 @@ export interface FloorColumn {
 
 /** What {@link floorColumn} needs. */
 export interface FloorColumnInputs {
+  /** geometry worked out from the inputs */
   readonly geometry: HouseGeometry;
+  /** insulation around the edge */
   readonly edge: EdgeInputs;
+  /** thermal properties of the soil */
   readonly properties: SoilProperties;
+  /** undisturbed ground */
   readonly wave: SoilResult["wave"];
 }
 

@@ -5,12 +5,15 @@ import { InputError } from "../basics/mod.ts";
 
 /** One row of the table of glazings. */
 export interface Glazing {
+  /** id of the row */
   readonly id: string;
+  /** name for the reader */
   readonly name: string;
   /** W/(m² K) in the winter design wind of 6.7 m/s, the sky as cold as the air */
   readonly heatTransmittance: number;
   /** sheets one behind the other */
   readonly sheets: number;
+  /** of the sheet's material */
   readonly refractiveIndex: number;
   /** 1/m */
   readonly extinction: number;
@@ -20,6 +23,7 @@ export interface Glazing {
   readonly longWaveTransmittance: number;
   /** share of the light left by bars, dirt and drops, 0 to 1 */
   readonly lightFactor: number;
+  /** where the values come from */
   readonly source: string;
 }
 

@@ -8,6 +8,7 @@ import type { HouseGeometry, HouseInputs, HouseModel } from "./types.ts";
 
 /** One part of the loss coefficient. */
 export interface LossPart {
+  /** name for the reader */
   readonly name: string;
   /** W/K */
   readonly conductance: number;
@@ -26,7 +27,9 @@ export function nightTransmittance(inputs: Pick<HouseInputs, "glazing" | "curtai
 
 /** Conditions of {@link lossParts}. */
 export interface LossConditions {
+  /** house section of the study */
   readonly inputs: HouseInputs;
+  /** geometry worked out from the inputs */
   readonly geometry: HouseGeometry;
   /** kg of dry air in the house */
   readonly dryAirMass: HouseModel["dryAirMass"];

@@ -96,9 +96,11 @@ export interface CanopyState {
   readonly airTemperature: number;
   /** Pa */
   readonly vapourPressure: number;
+  /** Pa */
   readonly pressure: number;
   /** s/m */
   readonly filmResistance: number;
+  /** s/m */
   readonly stomatalResistance: number;
 }
 

@@ -21,6 +21,7 @@ export interface CurtainInputs {
 
 /** `house` section of the study file, in SI. */
 export interface HouseInputs {
+  /** shape of the cross-section */
   readonly shape: HouseShape;
   /** along the ridge, m */
   readonly length: number;
@@ -36,8 +37,11 @@ export interface HouseInputs {
   readonly glazing: string;
   /** north wall, knee wall and end walls: "glazed" or a U-value W/(m² K) */
   readonly northWall: number | "glazed";
+  /** m, opaque wall under the glazing */
   readonly kneeWallHeight: number;
+  /** U-value of that wall, W/(m² K) */
   readonly kneeWall: number;
+  /** U-value of the end walls, W/(m² K), or glazed */
   readonly endWalls: number | "glazed";
   /** north roof plane */
   readonly northRoof: number | "glazed";
@@ -45,9 +49,11 @@ export interface HouseInputs {
   readonly leakage: number;
   /** further air changes per hour for each m/s of wind */
   readonly leakageWind: number;
+  /** night curtain; null for none */
   readonly curtain: CurtainInputs | null;
   /** resistance, m² K/W, and depth, m, of the insulation around the edge; 0 for none */
   readonly edgeInsulation: number;
+  /** m below the floor */
   readonly edgeInsulationDepth: number;
   /** underside of the wall's footing below the floor surface, m; 0 where posts stand free */
   readonly footingDepth: number;
@@ -57,6 +63,7 @@ export interface HouseInputs {
   readonly northEarthHeight?: number;
   /** water held in barrels, m³, and their surface, m² */
   readonly waterVolume: number;
+  /** m² of the barrels */
   readonly waterSurface: number;
   /** id in data/crops */
   readonly crop: string;
@@ -64,6 +71,7 @@ export interface HouseInputs {
   readonly leafArea: number;
   /** degC */
   readonly heatSetPoint: number;
+  /** degC, vents open above */
   readonly ventSetPoint: number;
   /** air changes per hour with the vents fully open */
   readonly ventCapacity: number;
@@ -75,10 +83,13 @@ export interface HouseInputs {
 
 /** One surface of the skin. */
 export interface SkinPart {
+  /** name for the reader */
   readonly name: string;
+  /** lets light through or not */
   readonly kind: "glazed" | "opaque";
   /** m² */
   readonly area: number;
+  /** orientation of the surface */
   readonly plane: Plane;
   /** W/(m² K), curtain open */
   readonly transmittanceHeat: number;
@@ -86,9 +97,13 @@ export interface SkinPart {
 
 /** Geometry worked out from the inputs. */
 export interface HouseGeometry {
+  /** surfaces of the skin */
   readonly parts: readonly SkinPart[];
+  /** m² */
   readonly floorArea: number;
+  /** m³ */
   readonly volume: number;
+  /** m around the floor */
   readonly perimeter: number;
 }
 
@@ -119,11 +134,17 @@ export interface HouseState {
  * W, positive warms the house, storeSlope ≤ 0; storeVapour is water vapour to the house, kg/s.
  */
 export interface HouseBoundary {
+  /** W/K, see above */
   readonly floorConductance: number;
+  /** degC, see above */
   readonly floorTemperature: number;
+  /** W, see above */
   readonly storeHeat: number;
+  /** W/K, see above */
   readonly storeSlope: number;
+  /** degC, see above */
   readonly storeReference: number;
+  /** kg/s, see above */
   readonly storeVapour: number;
 }
 
@@ -133,11 +154,15 @@ export interface HouseFlows {
   solar: number;
   /** through glazing, incl. sky radiation and curtain, less the heat of condensation that comes back */
   glazing: number;
+  /** through walls and roofs that let no light in */
   opaque: number;
   /** 0 in `stepHouse`: the edge loss belongs to whoever owns the soil */
   edge: number;
+  /** with air through the cracks */
   leakage: number;
+  /** with air through the vents */
   vent: number;
+  /** from the back-up heater */
   heater: number;
   /** into the floor soil (negative when the floor warms the house) */
   floor: number;
@@ -151,13 +176,17 @@ export interface HouseFlows {
   air: number;
   /** kg/s: crop and soil evaporation, condensation on the cover, carried out by leakage and vents */
   evaporated: number;
+  /** condensed on the cover */
   condensed: number;
+  /** carried out with leakage and vents */
   ventedVapour: number;
 }
 
 /** Outcome of one step. */
 export interface HouseStep {
+  /** state after the step */
   readonly state: HouseState;
+  /** mean heat flows of the step */
   readonly flows: HouseFlows;
   /** driving temperature of the floor surface used with floorConductance, degC */
   readonly floorDriving: number;
@@ -169,14 +198,19 @@ export interface HouseStep {
  * an unlimited heater; anything else that changes needs a new `houseModel`.
  */
 export interface HouseModel {
+  /** house section of the study */
   readonly inputs: HouseInputs;
+  /** geometry worked out from the inputs */
   readonly geometry: HouseGeometry;
   /** W/(m² K), constant film of the floor surface towards air and surroundings */
   readonly floorFilm: number;
   /** hourly solar absorbed by floor, crop, mass and air, W */
   readonly solarFloor: Float64Array;
+  /** W taken up by the crop */
   readonly solarCrop: Float64Array;
+  /** W taken up by the mass */
   readonly solarMass: Float64Array;
+  /** W that warms the air at once */
   readonly solarAir: Float64Array;
   /** radiation on all glazing outside and what comes in through it before losses back out, W */
   readonly solarOutside: Float64Array;
@@ -184,9 +218,11 @@ export interface HouseModel {
   readonly curtainClosed: Uint8Array;
   /** W/K of all glazing, films by wind, curtain as scheduled; driving temperature outside, degC */
   readonly glazingConductance: Float64Array;
+  /** degC, hourly, outside driving temperature of the glazing */
   readonly glazingDriving: Float64Array;
   /** W/K and degC of the opaque parts */
   readonly opaqueConductance: Float64Array;
+  /** degC, hourly, outside driving temperature of the opaque parts */
   readonly opaqueDriving: Float64Array;
   /** m² of glazing through which the inside radiates straight to the sky, long-wave transparency counted */
   readonly filmArea: Float64Array;
@@ -194,6 +230,7 @@ export interface HouseModel {
   readonly filmLongwave: Float64Array;
   /** degC, kg/kg outside */
   readonly outsideTemperature: Float64Array;
+  /** kg/kg, hourly, outdoor humidity ratio */
   readonly outsideRatio: Float64Array;
   /** m/s */
   readonly windSpeed: Float64Array;
@@ -203,30 +240,43 @@ export interface HouseModel {
   readonly dryAirMass: number;
   /** J/K of air, plants and light structure; J/K of the barrels */
   readonly airCapacity: number;
+  /** J/K of the mass */
   readonly massCapacity: number;
   /** W/K between barrels and air */
   readonly massConductance: number;
   /** m² of glazing on which vapour condenses; W/(m² K) inside film of the glazing */
   readonly coverArea: number;
+  /** W/(m² K), inside film of the cover */
   readonly coverFilm: number;
   /** kg/s per unit of humidity ratio: wet floor to air */
   readonly floorVapour: number;
+  /** leaf area over floor area */
   readonly leafArea: number;
+  /** m */
   readonly leafLength: number;
 }
 
 /** Heat taken to the year's end, kWh, by part; positive warms the house. */
 export interface HouseLedger {
+  /** from the sun */
   readonly solar: number;
+  /** through the glazing */
   readonly glazing: number;
+  /** through walls and roofs that let no light in */
   readonly opaque: number;
+  /** with air through the cracks */
   readonly leakage: number;
+  /** with air through the vents */
   readonly vent: number;
+  /** from the back-up heater */
   readonly heater: number;
   /** floor soil as a whole, of which `edge` left sideways to the outside ground */
   readonly floor: number;
+  /** through the edge of the floor */
   readonly edge: number;
+  /** sensible turned into vapour (negative) */
   readonly evaporation: number;
+  /** from the mass */
   readonly mass: number;
   /** stored in the air over the year */
   readonly air: number;
@@ -236,37 +286,53 @@ export interface HouseLedger {
 
 /** Water taken to the year's end, kg. */
 export interface HouseWater {
+  /** water evaporated */
   readonly evaporated: number;
+  /** condensed on the cover */
   readonly condensed: number;
+  /** water carried out */
   readonly vented: number;
+  /** change of content */
   readonly stored: number;
+  /** what the balance leaves unexplained */
   readonly residual: number;
 }
 
 /** Hourly year of the house, 8760 each. */
 export interface HouseYear {
+  /** degC */
   readonly airTemperature: Float64Array;
+  /** 0 to 1 */
   readonly relativeHumidity: Float64Array;
   /** W */
   readonly heater: Float64Array;
+  /** from the sun */
   readonly solar: Float64Array;
+  /** with air through the vents */
   readonly vent: Float64Array;
   /** 0 to 1 */
   readonly ventOpening: Float64Array;
+  /** degC */
   readonly massTemperature: Float64Array;
   /** into the floor */
   readonly floor: Float64Array;
+  /** through the glazing */
   readonly glazing: Float64Array;
+  /** through walls and roofs that let no light in */
   readonly opaque: Float64Array;
+  /** with air through the cracks */
   readonly leakage: Float64Array;
+  /** sensible turned into vapour (negative) */
   readonly evaporation: Float64Array;
   /** kg/s */
   readonly condensed: Float64Array;
+  /** water evaporated */
   readonly evaporated: Float64Array;
 }
 
 /** Result of the house chapter. */
 export interface HouseResult {
+  /** geometry worked out from the inputs */
   readonly geometry: HouseGeometry;
   /** W/K by part: steady, night, curtain as the inputs say */
   readonly lossParts: readonly { readonly name: string; readonly conductance: number }[];
@@ -278,6 +344,7 @@ export interface HouseResult {
   readonly heatDemand: number;
   /** degC, free running, no store */
   readonly coldestHourNoStore: number;
+  /** h a year */
   readonly hoursBelowFreezingNoStore: number;
   /** hour index of the first hour below 0 degC after 1 July, null where it never freezes */
   readonly firstFreezeNoStore: number | null;
@@ -285,8 +352,11 @@ export interface HouseResult {
   readonly freeRunning: HouseYear;
   /** held at the heating set point by a heater without limit */
   readonly heated: HouseYear;
+  /** heat balance of the free-running year */
   readonly freeRunningLedger: HouseLedger;
+  /** heat balance of the year with heater */
   readonly heatedLedger: HouseLedger;
+  /** water balance of the free-running year */
   readonly freeRunningWater: HouseWater;
   /** kWh of heat demand in each month */
   readonly heatDemandByMonth: readonly number[];
@@ -294,12 +364,16 @@ export interface HouseResult {
   readonly condensateByMonth: readonly number[];
   /** hour indices: last before and first after 1 July below 0 degC, below the crop's killing limit */
   readonly lastFreezeNoStore: number | null;
+  /** hour index after 1 July, null where the crop lives */
   readonly firstCropKillNoStore: number | null;
+  /** hour index before 1 July, null where the crop lives */
   readonly lastCropKillNoStore: number | null;
+  /** h a year */
   readonly hoursBelowCropLimitNoStore: number;
   /** first hour of the 168 with the lowest mean outside temperature */
   readonly coldestWeekStart: number;
   /** edge loss, W/(m K) of perimeter */
   readonly edgeLossFactor: number;
+  /** messages for the reader */
   readonly notices: readonly Notice[];
 }

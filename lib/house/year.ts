@@ -14,8 +14,11 @@ const PERIODIC = 0.02;
 
 /** A year and its sums. */
 export interface YearRun {
+  /** hourly year */
   readonly year: HouseYear;
+  /** heat balance of the year */
   readonly ledger: HouseLedger;
+  /** water balance of the year */
   readonly water: HouseWater;
   /** K: largest change of a soil layer over the year */
   readonly drift: number;

@@ -8,10 +8,13 @@ import text from "../../data/cautions/cautions.csv" with { type: "text" };
 export interface Caution {
   /** chapter it stands beside */
   readonly chapter: Chapter;
+  /** what can happen */
   readonly hazard: string;
+  /** what to mind */
   readonly text: string;
   /** whose word counts */
   readonly deferTo: string;
+  /** where the values come from */
   readonly source: string;
 }
 

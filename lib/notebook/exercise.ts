@@ -6,6 +6,7 @@ import { type Kind, parseQuantity } from "../units/mod.ts";
 export interface UsualSlip {
   /** in the same unit as the answer, or the wrong word */
   readonly value: number | string;
+  /** help after this slip */
   readonly hint: string;
 }
 
@@ -13,6 +14,7 @@ export interface UsualSlip {
 export interface Exercise {
   /** chapter and name: "soil.penetration" */
   readonly id: string;
+  /** what is asked */
   readonly question: string;
   /** kind of quantity asked for, or "choice" for one of several words */
   readonly kind: Kind | "choice";
@@ -20,6 +22,7 @@ export interface Exercise {
   readonly answer: number | string;
   /** relative */
   readonly tolerance: number;
+  /** usual wrong answers and what they show */
   readonly slips: readonly UsualSlip[];
   /** shown with the right answer */
   readonly explanation: string;
@@ -27,7 +30,9 @@ export interface Exercise {
 
 /** Outcome of a check. */
 export interface Verdict {
+  /** where the answer stands */
   readonly state: "open" | "right" | "wrong" | "unreadable";
+  /** what the learner is told */
   readonly message: string;
 }
 

@@ -18,6 +18,7 @@ export interface InputRow {
   readonly us: string;
   /** "given", or the source of the default */
   readonly from: string;
+  /** what it is */
   readonly meaning: string;
 }
 

@@ -36,6 +36,7 @@ function tableItem(data: DataTable, title?: string): DisplayItem {
 
 /** One named number. */
 export interface NamedNumber {
+  /** name shown */
   readonly label: string;
   /** SI value as the library holds it; null where it does not apply; text is shown as it is */
   readonly value: number | string | null;

@@ -15,7 +15,9 @@ import type { YamlSource } from "./yaml_source.ts";
 
 /** A climate year and all texts it was made from, for the hash. */
 export interface LoadedClimate {
+  /** the weather */
   readonly year: ClimateYear;
+  /** texts it was made from */
   readonly texts: readonly string[];
 }
 

@@ -17,17 +17,25 @@ import type { Figures, Study } from "./types.ts";
 
 /** Results of all chapters. */
 export interface ChapterResults {
+  /** result of the climate chapter */
   readonly climate: ClimateResult;
+  /** result of the soil chapter */
   readonly soil: SoilResult;
+  /** result of the house chapter */
   readonly house: HouseResult;
+  /** result of the tubes chapter */
   readonly tubes: TubesResult;
+  /** result of the headers chapter */
   readonly headers: HeadersResult;
+  /** result of the fan chapter */
   readonly fan: FanResult;
+  /** result of the store chapter */
   readonly store: StoreResult;
 }
 
 /** One run of a study; every result is computed at most once. */
 export interface StudyRun {
+  /** the study that is run */
   readonly study: Study;
   /** Climate chapter. */
   climate(): Promise<ClimateResult>;

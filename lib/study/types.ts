@@ -10,9 +10,13 @@ import type { TubesInputs } from "../tubes/types.ts";
 
 /** Heading of the study. */
 export interface StudyHeading {
+  /** short name */
   readonly name: string;
+  /** one line */
   readonly title: string;
+  /** who answers for the inputs */
   readonly author: string;
+  /** what is asked */
   readonly question: string;
 }
 
@@ -22,6 +26,7 @@ export interface DefaultTaken {
   readonly key: string;
   /** value as text with unit */
   readonly value: string;
+  /** where the values come from */
   readonly source: string;
 }
 
@@ -29,18 +34,29 @@ export interface DefaultTaken {
 export interface Study {
   /** path of the study file */
   readonly path: string;
+  /** heading of the report */
   readonly heading: StudyHeading;
+  /** where the weather is from */
   readonly place: Place;
+  /** weather of the year */
   readonly climate: ClimateYear;
+  /** soil section in SI */
   readonly soil: SoilInputs;
+  /** house section in SI */
   readonly house: HouseInputs;
+  /** tubes section in SI */
   readonly tubes: TubesInputs;
+  /** headers section in SI */
   readonly headers: HeadersInputs;
+  /** fan section in SI */
   readonly fan: FanInputs;
+  /** store section in SI */
   readonly store: StoreInputs;
+  /** values the user did not give */
   readonly defaults: readonly DefaultTaken[];
   /** SHA-256 of study file and climate, hex */
   readonly inputHash: string;
+  /** messages for the reader */
   readonly notices: readonly Notice[];
 }
 
@@ -48,7 +64,9 @@ export interface Study {
 export interface Figure {
   /** SI, degC, kWh; text for dates; null where the event does not occur */
   readonly value: number | string | null;
+  /** unit of the value */
   readonly unit: string;
+  /** name shown */
   readonly label: string;
 }
 

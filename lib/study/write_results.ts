@@ -12,8 +12,11 @@ import type { Notice } from "../basics/mod.ts";
 export interface Provenance {
   /** SHA-256, hex */
   readonly studyHash: string;
+  /** SHA-256 of the weather, hex */
   readonly climateHash: string;
+  /** version of the library */
   readonly library: LibraryVersion;
+  /** version of Deno */
   readonly deno: string;
   /** moment of the run, ISO 8601, UTC */
   readonly time: string;
@@ -21,11 +24,15 @@ export interface Provenance {
 
 /** Content of results.json. */
 export interface ResultsFile {
+  /** heading of the study */
   readonly study: StudyHeading;
   /** every input in SI, the climate as its source, place and layout */
   readonly inputs: Readonly<Record<string, unknown>>;
+  /** where the numbers come from */
   readonly provenance: Provenance;
+  /** every figure by key */
   readonly figures: Figures;
+  /** messages for the reader */
   readonly notices: readonly Notice[];
 }
 

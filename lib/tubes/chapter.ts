@@ -14,6 +14,7 @@ import type { TubesInputs, TubesResult } from "./types.ts";
 
 /** What the tubes need from elsewhere. */
 export interface TubesSurroundings {
+  /** geometry of the house */
   readonly house: HouseGeometry;
   /** Pa */
   readonly pressure: number;

@@ -14,7 +14,9 @@ export interface TubePosition {
 
 /** Arrangement of a field of tubes. */
 export interface FieldLayout {
+  /** number of tubes */
   readonly count: number;
+  /** layers of tubes */
   readonly layers: number;
   /** centre to centre in a layer, m */
   readonly spacing: number;

@@ -36,6 +36,7 @@ export function velocityPressure(density: number, airSpeed: number): number {
 
 /** One tube and the air in it. */
 export interface TubeFlow {
+  /** row of data/tubes */
   readonly product: TubeProduct;
   /** m between the headers */
   readonly length: number;
@@ -45,6 +46,7 @@ export interface TubeFlow {
   readonly extraLosses: number;
   /** velocity heads of the inlet; a flush sharp one where not given */
   readonly inletLoss?: number;
+  /** properties of the air */
   readonly air: AirProperties;
 }
 
@@ -52,6 +54,7 @@ export interface TubeFlow {
 export interface TubeLoss {
   /** m/s */
   readonly airSpeed: number;
+  /** Reynolds number */
   readonly reynolds: number;
   /** Darcy */
   readonly frictionFactor: number;

@@ -5,11 +5,13 @@ import type { Notice } from "../basics/mod.ts";
 export interface TubesInputs {
   /** id in data/tubes */
   readonly tube: string;
+  /** number of tubes */
   readonly count: number;
   /** m between the headers, one tube */
   readonly length: number;
   /** centre to centre, m */
   readonly spacing: number;
+  /** layers of tubes */
   readonly layers: number;
   /** m between layers */
   readonly layerSpacing: number;
@@ -27,25 +29,35 @@ export interface TubesInputs {
 
 /** A row of data/tubes. */
 export interface TubeProduct {
+  /** id of the row */
   readonly id: string;
+  /** name for the reader */
   readonly name: string;
   /** m */
   readonly insideDiameter: number;
+  /** m */
   readonly outsideDiameter: number;
+  /** corrugated or smooth */
   readonly wall: "corrugated" | "smooth";
   /** Manning n for corrugated, null for smooth */
   readonly manning: number | null;
   /** m, sand roughness for smooth, null for corrugated */
   readonly roughness: number | null;
+  /** true where water can leave */
   readonly perforated: boolean;
+  /** where the values come from */
   readonly source: string;
 }
 
 /** Result of the tubes chapter, at the design air flow. */
 export interface TubesResult {
+  /** row of data/tubes */
   readonly product: TubeProduct;
+  /** number of tubes */
   readonly count: number;
+  /** m, one tube */
   readonly length: number;
+  /** m, all tubes */
   readonly totalLength: number;
   /** inside, m */
   readonly diameter: number;
@@ -55,6 +67,7 @@ export interface TubesResult {
   readonly airSpeed: number;
   /** m³/s */
   readonly flowPerTube: number;
+  /** Reynolds number */
   readonly reynolds: number;
   /** Darcy */
   readonly frictionFactor: number;
@@ -64,11 +77,14 @@ export interface TubesResult {
   readonly lossCoefficient: number;
   /** velocity heads of the inlet and of the exit within it */
   readonly inletLoss: number;
+  /** velocity heads of the tube's exit */
   readonly exitLoss: number;
   /** W/(m² K) inside film, dry */
   readonly filmCoefficient: number;
+  /** number of transfer units */
   readonly transferUnits: number;
   /** 0 to 1, wall at constant temperature, dry */
   readonly effectiveness: number;
+  /** messages for the reader */
   readonly notices: readonly Notice[];
 }

@@ -73,6 +73,7 @@ export function massTransferCoefficient(
 
 /** A piece of tube whose wall has one temperature. */
 export interface WallPiece {
+  /** air at the inlet */
   readonly inlet: MoistAir;
   /** degC */
   readonly wallTemperature: number;
@@ -90,6 +91,7 @@ export interface WallPiece {
 
 /** What a piece of wall exchanges with the air; heat positive into the wall. */
 export interface WallExchange {
+  /** air at the outlet */
   readonly outlet: MoistAir;
   /** W */
   readonly sensible: number;
@@ -170,6 +172,7 @@ export function shedMist(air: MoistAir, pressure: number): MoistAir {
 
 /** A tube cut into pieces for {@link marchTube}. */
 export interface WetTube {
+  /** air at the inlet */
   readonly inlet: MoistAir;
   /** degC of the wall of each piece, in the direction of the air */
   readonly wallTemperatures: ArrayLike<number>;
@@ -189,9 +192,11 @@ export interface WetTube {
 
 /** Exchange along a tube. */
 export interface TubeMarch {
+  /** air at the outlet */
   readonly outlet: MoistAir;
   /** W of the whole tube, into the wall */
   readonly sensible: number;
+  /** W latent */
   readonly latent: number;
   /** kg/s of the whole tube, mist included; negative where more evaporates than condenses */
   readonly condensate: number;

@@ -36,9 +36,9 @@ export function fanAnswer(result: FanResult, inputs: FanInputs): DisplayItem {
         showBoth(result.airFlow, "airFlow")
       } at ${showBoth(result.pressure, "pressure")}, ${
         showSi(result.flowRatio, "share")
-      } of the design flow, for ${showNumber(result.power, 0)} W (${
+      } of the design flow, for ${showNumber(result.power, 0)} W: ${
         showBoth(result.specificPower, "specificPower")
-      }, efficiency ${showSi(result.efficiency, "share")}).` +
+      } at an efficiency of ${showSi(result.efficiency, "share")}.` +
       (result.stalled ? " The point lies left of the curve's hump: the fan stalls there." : ""),
     range: `With the resistance a fifth higher ${flow(pointAgainst(result, 1.2))}, a fifth lower ${
       flow(pointAgainst(result, 0.8))

@@ -6,9 +6,11 @@ import { numbers, table } from "../table.ts";
 
 /** The answer card; the range comes from the changed soils of the chapter. */
 export function soilAnswer(result: SoilResult): DisplayItem {
-  const lows = result.sensitivity.map((row) => row.minAtTubeDepth);
-  const highs = result.sensitivity.map((row) => row.maxAtTubeDepth);
-  const frost = result.sensitivity.map((row) => row.frostDepth);
+  const cleared = result.sensitivity.find((row) => row.change.includes("snow"));
+  const soils = result.sensitivity.filter((row) => row !== cleared);
+  const lows = soils.map((row) => row.minAtTubeDepth);
+  const highs = soils.map((row) => row.maxAtTubeDepth);
+  const frost = soils.map((row) => row.frostDepth);
   return answer({
     answer: `At the tube depth of ${showBoth(result.tubeDepth, "depth")} the undisturbed ground ` +
       `swings between ${showBoth(result.temperatureAtTubeDepthMin, "temperature")} and ${
@@ -25,7 +27,12 @@ export function soilAnswer(result: SoilResult): DisplayItem {
         showBoth(Math.max(...highs), "temperature")
       }, frost between ${showBoth(Math.min(...frost), "depth")} and ${
         showBoth(Math.max(...frost), "depth")
-      }.`,
+      }.` +
+      (cleared === undefined
+        ? ""
+        : ` On bare ground kept clear of snow the lowest would be ${
+          showBoth(cleared.minAtTubeDepth, "temperature")
+        } and frost would reach ${showBoth(cleared.frostDepth, "depth")}.`),
     drivenBy:
       `the yearly mean at the surface, ${showBoth(result.wave.mean, "temperature")}, and how ` +
       `far the yearly wave gets, ${
