@@ -15,6 +15,8 @@ export interface SoilNoticeFacts {
   readonly difference: GroundDifference;
 }
 
+/** m of frost that no single winter makes. */
+const PERMANENT_FROST = 5;
 /** K between the two estimates that is worth a word. */
 const NOTABLE_DIFFERENCE = 1;
 
@@ -72,7 +74,14 @@ function propertyNotices(inputs: SoilInputs, properties: SoilProperties): Notice
 export function soilNotices(facts: SoilNoticeFacts): Notice[] {
   const { inputs, properties, frostDepth, tubeDepth } = facts;
   const found = [...waterNotices(inputs, tubeDepth), ...propertyNotices(inputs, properties)];
-  if (frostDepth > tubeDepth) {
+  if (frostDepth > PERMANENT_FROST) {
+    found.push(notice(
+      "warning",
+      "soil",
+      "The ground stays frozen all year below the surface: thawing it under a house lets it " +
+        "settle. A buried store does not belong here without a foundation engineer.",
+    ));
+  } else if (frostDepth > tubeDepth) {
     found.push(notice(
       "warning",
       "soil",

@@ -1,7 +1,7 @@
 /** Typical soils by texture, from `data/soils/soils.csv`. @module */
-import Papa from "papaparse";
 import soilsText from "../../data/soils/soils.csv" with { type: "text" };
-import { InputError } from "../basics/mod.ts";
+import { InputError, readDataTable } from "../basics/mod.ts";
+import type { DataRow } from "../basics/mod.ts";
 import type { SoilTexture } from "./types.ts";
 
 /** Grain class that picks the branch of the conductivity models. */
@@ -39,40 +39,46 @@ export interface SoilRow {
   readonly source: string;
 }
 
-function readRow(row: Record<string, string>): SoilRow {
-  const number = (column: string): number => {
-    const value = Number(row[column]);
-    if (row[column] === undefined || row[column] === "" || !Number.isFinite(value)) {
-      throw new InputError(`Cannot read column "${column}": found "${row[column] ?? ""}"`, {
-        file: "data/soils/soils.csv",
-      });
-    }
-    return value;
-  };
-  const solidConductivity = row["solid_conductivity (W/(m K))"];
+const FILE = "data/soils/soils.csv";
+const COLUMNS = {
+  texture: "texture",
+  dryDensity: "dry_density (kg/m3)",
+  moisture: "moisture (m3/m3)",
+  quartz: "quartz (1)",
+  grain: "grain",
+  solidDensity: "solid_density (kg/m3)",
+  solidConductivity: "solid_conductivity (W/(m K))",
+  solidHeatCapacity: "solid_heat_capacity (J/(m3 K))",
+  ratioUnfrozen: "ratio_unfrozen (1)",
+  ratioFrozen: "ratio_frozen (1)",
+  dryFactor: "dry_factor (W/(m K))",
+  dryExponent: "dry_exponent (1)",
+  freezingRange: "freezing_range (K)",
+  source: "source",
+} as const;
+
+function readRow(row: DataRow): SoilRow {
   return {
-    texture: row["texture"] as SoilTexture,
-    dryDensity: number("dry_density (kg/m3)"),
-    moisture: number("moisture (m3/m3)"),
-    quartz: number("quartz (1)"),
-    grain: row["grain"] as SoilGrain,
-    solidDensity: number("solid_density (kg/m3)"),
-    solidConductivity: solidConductivity ? Number(solidConductivity) : null,
-    solidHeatCapacity: number("solid_heat_capacity (J/(m3 K))"),
-    ratioUnfrozen: number("ratio_unfrozen (1)"),
-    ratioFrozen: number("ratio_frozen (1)"),
-    dryFactor: number("dry_factor (W/(m K))"),
-    dryExponent: number("dry_exponent (1)"),
-    freezingRange: number("freezing_range (K)"),
-    source: row["source"] ?? "",
+    texture: row.text(COLUMNS.texture) as SoilTexture,
+    dryDensity: row.number(COLUMNS.dryDensity),
+    moisture: row.number(COLUMNS.moisture),
+    quartz: row.number(COLUMNS.quartz),
+    grain: row.text(COLUMNS.grain) as SoilGrain,
+    solidDensity: row.number(COLUMNS.solidDensity),
+    solidConductivity: row.numberOrNull(COLUMNS.solidConductivity),
+    solidHeatCapacity: row.number(COLUMNS.solidHeatCapacity),
+    ratioUnfrozen: row.number(COLUMNS.ratioUnfrozen),
+    ratioFrozen: row.number(COLUMNS.ratioFrozen),
+    dryFactor: row.number(COLUMNS.dryFactor),
+    dryExponent: row.number(COLUMNS.dryExponent),
+    freezingRange: row.number(COLUMNS.freezingRange),
+    source: row.text(COLUMNS.source),
   };
 }
 
 /** Every soil of the table, in file order. */
-export const SOILS: readonly SoilRow[] = Papa.parse<Record<string, string>>(soilsText, {
-  header: true,
-  skipEmptyLines: true,
-}).data.map(readRow);
+export const SOILS: readonly SoilRow[] = readDataTable(soilsText, FILE, Object.values(COLUMNS))
+  .map(readRow);
 
 /**
  * Row of a soil texture.
