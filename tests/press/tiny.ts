@@ -47,12 +47,21 @@ export async function writeNotebook(
   return path;
 }
 
-/** Process ids of kernels whose connection file carries our prefix and whose starter is `parent`. */
-export async function kernelsOf(parent: number): Promise<number[]> {
+/** A kernel that is running. */
+export interface RunningKernel {
+  /** process id */
+  readonly id: number;
+  /** process id of its starter */
+  readonly starter: number;
+  /** its command line, with the path of the connection file */
+  readonly command: string;
+}
+
+/** Every kernel that runs on this machine. */
+export async function runningKernels(): Promise<RunningKernel[]> {
   const { stdout } = await new Deno.Command("ps", { args: ["-eo", "pid=,ppid=,args="] }).output();
   return new TextDecoder().decode(stdout).split("\n")
     .map((line) => /^\s*(\d+)\s+(\d+)\s+(.*)$/.exec(line))
-    .filter((found) => found?.[3]?.includes("jupyter --kernel"))
-    .filter((found) => Number(found?.[2]) === parent)
-    .map((found) => Number(found?.[1]));
+    .filter((found) => found?.[3]?.includes("jupyter --kernel") ?? false)
+    .map((found) => ({ id: Number(found![1]), starter: Number(found![2]), command: found![3]! }));
 }

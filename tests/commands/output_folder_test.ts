@@ -1,0 +1,94 @@
+import { assertEquals, assertRejects } from "@std/assert";
+import { join } from "node:path";
+import { InputError } from "winterground/basics/mod.ts";
+import { openStage } from "winterground/commands/output_folder.ts";
+
+async function inTemporary(work: (folder: string) => Promise<void>): Promise<void> {
+  const folder = await Deno.makeTempDir();
+  try {
+    await work(folder);
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+}
+
+function tree(folder: string, prefix = ""): string[] {
+  return [...Deno.readDirSync(folder)].flatMap((entry) =>
+    entry.isDirectory
+      ? tree(join(folder, entry.name), `${prefix}${entry.name}/`)
+      : [prefix + entry.name]
+  ).sort();
+}
+
+async function fill(folder: string, mark: string): Promise<void> {
+  for (const name of ["results.json", "report.html", "notebooks/01-climate.ipynb"]) {
+    await Deno.writeTextFile(join(folder, name), mark);
+  }
+}
+
+const ALL = ["notebooks/01-climate.ipynb", "report.html", "results.json"];
+
+Deno.test("publish() moves everything in, replaces an earlier result, leaves other files alone", async () => {
+  // Property: only the entries a study writes change, nothing temporary is left
+  await inTemporary(async (folder) => {
+    const target = join(folder, "out", "farm");
+    for (const mark of ["first", "second"]) {
+      const stage = await openStage(target);
+      await fill(stage.folder, mark);
+      await stage.publish();
+      assertEquals(await Deno.readTextFile(join(target, "report.html")), mark);
+      await Deno.writeTextFile(join(target, "notes.txt"), "mine");
+    }
+    assertEquals(tree(join(folder, "out")), [...ALL, "notes.txt"].sort().map((n) => `farm/${n}`));
+  });
+});
+
+Deno.test("discard() leaves an earlier result as it was, and nothing where there was none", async () => {
+  // Property: a run that ends early changes nothing
+  await inTemporary(async (folder) => {
+    const target = join(folder, "farm");
+    const empty = await openStage(target);
+    await empty.discard();
+    assertEquals([...Deno.readDirSync(folder)], []);
+    const first = await openStage(target);
+    await fill(first.folder, "first");
+    await first.publish();
+    const second = await openStage(target);
+    await fill(second.folder, "second");
+    await second.discard();
+    assertEquals(await Deno.readTextFile(join(target, "results.json")), "first");
+    assertEquals(tree(folder), ALL.map((name) => `farm/${name}`));
+  });
+});
+
+Deno.test("keepNotebooks() keeps a failed run, apart from an earlier complete one", async () => {
+  // Property: the complete result stays whole
+  await inTemporary(async (folder) => {
+    const target = join(folder, "farm");
+    const failed = async () => {
+      const stage = await openStage(target);
+      await Deno.writeTextFile(join(stage.folder, "notebooks", "01-climate.ipynb"), "failed");
+      return await stage.keepNotebooks("cell 3");
+    };
+    assertEquals(await failed(), join(target, "notebooks"));
+    assertEquals(tree(target), ["failure.txt", "notebooks/01-climate.ipynb"]);
+    const stage = await openStage(target);
+    await fill(stage.folder, "good");
+    await stage.publish();
+    assertEquals(tree(target), ALL);
+    assertEquals(await failed(), join(target, "failed", "notebooks"));
+    assertEquals(await Deno.readTextFile(join(target, "notebooks/01-climate.ipynb")), "good");
+    assertEquals(await Deno.readTextFile(join(target, "failed", "failure.txt")), "cell 3\n");
+  });
+});
+
+Deno.test("openStage() refuses a file, and a folder whose notebooks are not ours", async () => {
+  // Property: nothing of the user's is ever replaced
+  await inTemporary(async (folder) => {
+    await Deno.writeTextFile(join(folder, "file"), "");
+    await assertRejects(() => openStage(join(folder, "file")), InputError, "it is a file");
+    await Deno.mkdir(join(folder, "notebooks"));
+    await assertRejects(() => openStage(folder), InputError, '"notebooks" was not written');
+    assertEquals([...Deno.readDirSync(folder)].length, 2);
+  });
+});

@@ -1,0 +1,84 @@
+import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
+import { join } from "node:path";
+import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
+import { runningKernels } from "../press/tiny.ts";
+
+const PROGRAM = join(PROJECT_FOLDER, "lib", "commands", "study.ts");
+
+/** Starts the command in a folder of its own, which is also its folder for temporary files. */
+function start(folder: string, args: readonly string[]): Deno.ChildProcess {
+  return new Deno.Command(Deno.execPath(), {
+    args: ["run", "-A", "--no-check", PROGRAM, ...args],
+    env: { INIT_CWD: folder, TMPDIR: folder, NO_COLOR: "1" },
+    stdin: "null",
+    stdout: "piped",
+    stderr: "piped",
+  }).spawn();
+}
+
+async function inTemporary(work: (folder: string) => Promise<void>): Promise<void> {
+  const folder = await Deno.makeTempDir();
+  try {
+    await work(folder);
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+}
+
+function names(folder: string): string[] {
+  return [...Deno.readDirSync(folder)].map((entry) => entry.name);
+}
+
+Deno.test("study ends with status 2 on wrong use and bad input, before any kernel starts", async () => {
+  // Property: exit status, message with file and line, nothing written
+  await inTemporary(async (folder) => {
+    await Deno.writeTextFile(
+      join(folder, "bad.yaml"),
+      "study:\n  name: x\nhouze:\n  length: 3 m\n",
+    );
+    const cases: [string[], RegExp][] = [
+      [["--climat", "x.csv"], /did you mean "--climate"/],
+      [["missing.yaml"], /^missing\.yaml: Cannot find/m],
+      [["bad.yaml"], /^bad\.yaml:3:\d+: .*houze.*house/m],
+      [["--chapters", "77"], /no notebook 77/],
+      [["--cell-limit", "soon"], /--cell-limit "soon"/],
+      [["--climate", "none.csv"], /none\.csv/],
+    ];
+    await Promise.all(cases.map(async ([args, message]) => {
+      const { code, stderr } = await start(folder, args).output();
+      const text = new TextDecoder().decode(stderr);
+      assertMatch(text, message);
+      assertEquals(code, 2, text);
+    }));
+    assertEquals(names(folder), ["bad.yaml"]);
+  });
+});
+
+Deno.test("study interrupted leaves no kernel, no temporary file and no half-written result", async () => {
+  // Property: cleaning up after SIGINT and SIGTERM
+  for (const [signal, status] of [["SIGINT", 130], ["SIGTERM", 143]] as const) {
+    await inTemporary(async (folder) => {
+      const child = start(folder, ["--out", "result"]);
+      const own = async () =>
+        (await runningKernels()).filter((kernel) => kernel.command.includes(folder));
+      for (let wait = 0; wait < 200 && (await own()).length === 0; wait++) {
+        await new Promise((done) => setTimeout(done, 50));
+      }
+      assert((await own()).length > 0, "no kernel was started");
+      child.kill(signal);
+      const { code, stderr } = await child.output();
+      assertEquals(code, status, new TextDecoder().decode(stderr));
+      assertEquals(await own(), []);
+      assertEquals(names(folder), []);
+    });
+  }
+});
+
+Deno.test("study --help names every option and ends with status 0", async () => {
+  // Property: help is there
+  const { code, stdout } = await start(Deno.cwd(), ["--help"]).output();
+  assertEquals(code, 0);
+  for (const option of ["--climate", "--columns", "--out", "--chapters", "--cell-limit"]) {
+    assertStringIncludes(new TextDecoder().decode(stdout), option);
+  }
+});

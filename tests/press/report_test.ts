@@ -1,0 +1,141 @@
+import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
+import { parseHTML } from "linkedom";
+import { type Output, renderReport, type ReportInput } from "winterground/press/mod.ts";
+import { markdownRenderer } from "winterground/press/markdown.ts";
+import { tinyNotebook } from "./tiny.ts";
+
+const PICTURE = '<img alt="a line that falls" src="data:image/svg+xml;base64,PHN2Zy8+">';
+
+function report(change: Partial<ReportInput> = {}): string {
+  const notebook = tinyNotebook("# House & heat\n\nLoss is $U A$.\n\n## Part", "const a = 1 < 2;");
+  const code = notebook.cells[1];
+  assert(code?.cell_type === "code");
+  code.execution_count = 1;
+  code.outputs = [display({ "text/html": PICTURE, "text/plain": "a line" })];
+  return renderReport({
+    title: "Harrow <Bend>",
+    facts: [["Place", "Aldersett & around"]],
+    notices: [
+      { level: "info", about: "soil", text: "moisture is a default" },
+      { level: "caution", about: "house", text: "call before you dig" },
+    ],
+    sections: [{ name: "03-house", notebook }, { name: "04-tubes", notebook }],
+    provenance: [["Deno", "2.9.6"]],
+    ...change,
+  });
+}
+
+function display(data: Record<string, unknown>): Output {
+  return { output_type: "display_data", data, metadata: {} };
+}
+
+Deno.test("renderReport() gives one page that loads nothing from elsewhere", () => {
+  // Property: self-contained
+  const html = report();
+  const { document } = parseHTML(html);
+  for (const element of document.querySelectorAll("[src]")) {
+    assertMatch(element.getAttribute("src") ?? "", /^data:/);
+  }
+  assertEquals(document.querySelectorAll("script, link, iframe").length, 0);
+  assert(!/@import|url\(/.test(html));
+});
+
+Deno.test("renderReport() has the marks a screen reader needs", () => {
+  // Source: WCAG 2.2 (W3C 2023), 3.1.1 language, 2.4.1 bypass blocks, 2.4.2 title, 1.1.1 text
+  // alternatives, 1.3.1 headings in order
+  const { document } = parseHTML(report());
+  assertEquals(document.documentElement.getAttribute("lang"), "en");
+  assertEquals(document.querySelector("title")?.textContent, "Harrow <Bend>");
+  assertEquals(document.querySelectorAll("h1").length, 1);
+  assertEquals(document.querySelector("a.skip")?.getAttribute("href"), "#content");
+  assert(document.querySelector("main#content") !== null);
+  for (const image of document.querySelectorAll("img")) assert(image.getAttribute("alt") !== "");
+  let level = 1;
+  for (const heading of document.querySelectorAll("main h2, main h3, main h4")) {
+    const next = Number(heading.tagName.slice(1));
+    assert(next <= level + 1, `${heading.textContent} jumps from h${level} to h${next}`);
+    level = next;
+  }
+});
+
+Deno.test("renderReport() gives unique ids and a table of contents that leads to them", () => {
+  // Property: every link inside the page has its target, once
+  const { document } = parseHTML(report());
+  const ids = [...document.querySelectorAll("[id]")].map((element) => element.id);
+  assertEquals(new Set(ids).size, ids.length);
+  const links = [...document.querySelectorAll("nav a")].map((link) => link.getAttribute("href"));
+  assertEquals(links, [
+    "#03-house-house-heat",
+    "#03-house-part",
+    "#04-tubes-house-heat",
+    "#04-tubes-part",
+    "#provenance",
+  ]);
+  for (const link of links) assert(ids.includes(link!.slice(1)), `${link} leads nowhere`);
+});
+
+Deno.test("renderReport() escapes text, folds code, keeps pictures, puts cautions first", () => {
+  // Property: content arrives unchanged
+  const html = report();
+  assertStringIncludes(html, "Harrow &lt;Bend&gt;");
+  assertStringIncludes(html, "Aldersett &amp; around");
+  assertStringIncludes(html, "const a = 1 &lt; 2;");
+  assertStringIncludes(html, PICTURE);
+  const { document } = parseHTML(html);
+  const code = document.querySelector("details.code");
+  assert(code !== null && !code.hasAttribute("open"));
+  const notices = [...document.querySelectorAll(".notices li")].map((item) => item.textContent);
+  assertEquals(notices, [
+    "Caution house call before you dig",
+    "Info soil moisture is a default",
+  ]);
+});
+
+Deno.test("renderReport() shows plain text, streams, errors and bare pictures", () => {
+  // Property: each kind of output is there
+  const notebook = tinyNotebook("const a = 1;");
+  const cell = notebook.cells[0];
+  assert(cell?.cell_type === "code");
+  cell.outputs = [
+    display({ "text/plain": "3 < 4" }),
+    display({ "image/svg+xml": "<svg/>", "text/plain": "a sketch" }),
+    display({ "image/png": "AA==\n", "text/plain": "a photo" }),
+    display({ "text/markdown": "some *stress*" }),
+    { output_type: "stream", name: "stdout", text: "a < b" },
+    { output_type: "error", ename: "RangeError", evalue: "too <cold>", traceback: [] },
+  ];
+  const html = report({ sections: [{ name: "x", notebook }] });
+  for (
+    const part of [
+      "3 &lt; 4",
+      '<img alt="a sketch" src="data:image/svg+xml;base64,PHN2Zy8+">',
+      '<img alt="a photo" src="data:image/png;base64,AA==">',
+      "<em>stress</em>",
+      "a &lt; b",
+      "RangeError: too &lt;cold&gt;",
+    ]
+  ) assertStringIncludes(html, part);
+});
+
+Deno.test("markdownRenderer() turns formulas into MathML and leaves amounts of money alone", () => {
+  // Property: formulas by their marks
+  const render = markdownRenderer("x");
+  assertStringIncludes(render("loss $U A$ here"), "<math");
+  const display = render("$$\nQ = U A \\Delta T\n$$\n");
+  assertStringIncludes(display, 'display="block"');
+  assertStringIncludes(display, 'class="formula"');
+  assert(!render("from $5 to $6 a metre").includes("<math"));
+  assert(!render("`$a$` is code").includes("<math"));
+});
+
+Deno.test("markdownRenderer() refuses a formula that does not parse", () => {
+  // Property: a fault in a formula does not pass unseen
+  const render = markdownRenderer("x");
+  let message = "";
+  try {
+    render("$\\frac{1$");
+  } catch (error) {
+    message = String(error);
+  }
+  assertStringIncludes(message, "KaTeX parse error");
+});
