@@ -71,7 +71,10 @@ export function junctionRise(
 ): number {
   const regain = dividing ? model.dividingRegain : model.combiningRegain;
   const runLoss = dividing ? model.dividingRunLoss : model.combiningRunLoss;
-  const direction = Math.sign(left + right);
+  const change = left - right;
+  if (change === 0) return 0;
+  // where air meets from both sides nothing runs through: the run loss fades out between them
+  const direction = Math.max(-1, Math.min(1, (left + right) / Math.abs(change)));
   return model.density / 2 *
-    (regain * (left * left - right * right) - direction * runLoss * (left - right) ** 2);
+    (regain * (left * left - right * right) - direction * runLoss * change ** 2);
 }

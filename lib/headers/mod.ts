@@ -20,3 +20,17 @@ export { evenness, heatFactor } from "./evenness.ts";
 export { solveParallel } from "./parallel.ts";
 export type { AirState } from "./chapter.ts";
 export { headerGroups, headersChapter } from "./chapter.ts";
+export type { Tee } from "./tees.ts";
+export {
+  convergingBranchLoss,
+  convergingRunLoss,
+  divergingBranchLoss,
+  divergingRunLoss,
+} from "./tees.ts";
+export type { Balance } from "./orifices.ts";
+export { balancingOrifices, orificeDiameter, orificeLoss } from "./orifices.ts";
+export { randomSource } from "./random.ts";
+export type { Spread, Workmanship, WorkmanshipResult } from "./workmanship.ts";
+export { FLANGED, scatterWorkmanship } from "./workmanship.ts";
+export type { SizedHeaders } from "./sizing.ts";
+export { headerDiameterFor, headersOfSize } from "./sizing.ts";

@@ -1,0 +1,283 @@
+import { assert, assertAlmostEquals, assertLess, assertThrows } from "@std/assert";
+import fc from "fast-check";
+import { InputError } from "../../lib/basics/mod.ts";
+import { tubePressure } from "../../lib/headers/balance.ts";
+import {
+  balancingOrifices,
+  findJunctions,
+  type HeaderLine,
+  type HeaderNetwork,
+  orificeDiameter,
+  orificeLoss,
+  type Port,
+  solveNetwork,
+} from "../../lib/headers/mod.ts";
+import { AIR, closedFormNetwork } from "./closed_form_networks.ts";
+
+const layouts = (count: number): readonly (readonly [readonly Port[], readonly Port[]])[] => [
+  [[{ after: 0, share: 1 }], [{ after: count, share: 1 }]],
+  [[{ after: 0, share: 1 }], [{ after: 0, share: 1 }]],
+  [[{ after: count >> 1, share: 1 }], [{ after: count >> 1, share: 1 }]],
+  [
+    [{ after: 0, share: null }, { after: count, share: null }],
+    [{ after: 0, share: null }, { after: count, share: null }],
+  ],
+  [[{ after: 0, share: 0.3 }, { after: count, share: 0.7 }], [{ after: count >> 1, share: 1 }]],
+];
+
+/** Random networks, even tapered ones with blocked tubes and stubs. */
+const networks: fc.Arbitrary<HeaderNetwork> = fc.record({
+  count: fc.integer({ min: 2, max: 40 }),
+  layout: fc.integer({ min: 0, max: 4 }),
+  header: fc.double({ min: 0.25, max: 0.8, noNaN: true }),
+  taper: fc.double({ min: 0.6, max: 1, noNaN: true }),
+  length: fc.double({ min: 3, max: 40, noNaN: true }),
+  manning: fc.constantFrom(null, 0.015),
+  stub: fc.double({ min: 0, max: 1, noNaN: true }),
+  junctions: fc.constantFrom("tees", "bernoulli", "partial"),
+  seeds: fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 40, maxLength: 40 }),
+}).map(({ count, layout, header, taper, length, manning, stub, junctions, seeds }) => {
+  const [supplyPorts, returnPorts] = layouts(count)[layout]!;
+  const line = (ports: readonly Port[]): HeaderLine => ({
+    diameters: Array.from({ length: count }, (_, i) => header * (1 - (1 - taper) * i / count)),
+    roughness: 1e-4,
+    manning,
+    frictionFactor: null,
+    obstructions: Array.from({ length: count }, (_, i) => stub * seeds[39 - i]! * 0.2),
+    ports,
+    lead: 0.4,
+  });
+  return {
+    tubes: Array.from({ length: count }, (_, i) => ({
+      position: 0.4 * i,
+      diameter: 0.102,
+      roughness: 1e-6,
+      manning,
+      length: length * (0.9 + 0.2 * seeds[i]!),
+      minorLoss: 1.5 + seeds[i]!,
+      frictionFactor: null,
+      open: i === 0 || seeds[i]! < 0.93,
+    })),
+    supply: line(supplyPorts),
+    return: line(returnPorts),
+    junctions: findJunctions(junctions),
+    air: AIR,
+  };
+});
+const flowOf = (network: HeaderNetwork): number =>
+  0.012 * network.tubes.filter((tube) => tube.open).length;
+
+Deno.test("solveNetwork() conserves air at every node of any network", () => {
+  // Property: conservation; blocked tubes carry nothing
+  fc.assert(
+    fc.property(networks, (network) => {
+      const airFlow = flowOf(network);
+      const { flows } = solveNetwork(network, airFlow);
+      const sum = flows.reduce((total, flow) => total + flow, 0);
+      assertAlmostEquals(sum, airFlow, 1e-12 * network.tubes.length);
+      network.tubes.forEach((tube, i) => assert(tube.open || flows[i] === 0));
+    }),
+    { numRuns: 60 },
+  );
+});
+
+Deno.test("solveNetwork() gives each tube the flow that its pressure difference drives", () => {
+  // Property: balance of pressures at every open tube
+  fc.assert(
+    fc.property(networks, (network) => {
+      const airFlow = flowOf(network);
+      const solved = solveNetwork(network, airFlow);
+      network.tubes.forEach((tube, i) => {
+        if (!tube.open) return;
+        const loss = tubePressure(tube, solved.flows[i]!, network.air);
+        const drive = solved.supplyPressure[i]! - solved.returnPressure[i]!;
+        assertAlmostEquals(drive, loss, 1e-6 * (1 + solved.pressureDrop));
+      });
+    }),
+    { numRuns: 60 },
+  );
+});
+
+Deno.test("solveNetwork() loses in headers and tubes what the tubes lose on average, and more", () => {
+  // Property: total pressure falls; power fed in equals power lost
+  fc.assert(
+    fc.property(networks, (network) => {
+      const airFlow = flowOf(network);
+      assert(solveNetwork(network, airFlow).pressureDrop > 0);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+Deno.test("solveNetwork() reverses all signs when the flow reverses (friction alone)", () => {
+  // Property: odd symmetry of friction; regain, which has none, switched off
+  const none = { ...findJunctions("bernoulli"), dividingRegain: 0, combiningRegain: 0 };
+  fc.assert(
+    fc.property(networks, (network) => {
+      const even = (line: HeaderLine): HeaderLine => ({
+        ...line,
+        diameters: line.diameters.map(() => 0.4),
+        ports: line.ports.map((port) => ({ ...port, share: 1 / line.ports.length })),
+      });
+      const plain: HeaderNetwork = {
+        ...network,
+        tubes: network.tubes.map((tube) => ({ ...tube, open: true })),
+        supply: { ...even(network.supply), ports: [{ after: 0, share: 1 }] },
+        return: { ...even(network.return!), ports: [{ after: network.tubes.length, share: 1 }] },
+        junctions: none,
+      };
+      const airFlow = 0.012 * plain.tubes.length;
+      const forth = solveNetwork(plain, airFlow);
+      const back = solveNetwork(plain, -airFlow);
+      forth.flows.forEach((flow, i) => assertAlmostEquals(back.flows[i]!, -flow, 1e-7 * airFlow));
+      assertAlmostEquals(back.pressureDrop, -forth.pressureDrop, 1e-6 * forth.pressureDrop);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+Deno.test("solveNetwork() mirrors a Z field of equal headers when the flow reverses", () => {
+  // Property: running it backwards is the same field seen from the other end and side
+  const network = closedFormNetwork({
+    count: 30,
+    areaRatio: 1.2,
+    loss: 5,
+    dividing: 0.9,
+    combining: 1.7,
+    arrangement: "Z",
+  });
+  const forth = solveNetwork(network, 1).flows;
+  const back = solveNetwork(network, -1).flows;
+  forth.forEach((flow, i) => assertAlmostEquals(back[29 - i]!, -flow, 1e-9));
+});
+
+Deno.test("solveNetwork() shares evenly whatever the fan speed: shares do not depend on the flow", () => {
+  // Property: all losses of a corrugated field grow with the square of the flow
+  fc.assert(
+    fc.property(networks, (network) => {
+      const rough: HeaderNetwork = {
+        ...network,
+        tubes: network.tubes.map((tube) => ({ ...tube, frictionFactor: 0.06 })),
+        supply: { ...network.supply, frictionFactor: 0.05 },
+        return: { ...network.return!, frictionFactor: 0.05 },
+      };
+      const slow = solveNetwork(rough, flowOf(rough));
+      const fast = solveNetwork(rough, 2 * flowOf(rough));
+      slow.flows.forEach((flow, i) =>
+        assertAlmostEquals(fast.flows[i]! / 2, flow, 1e-7 * flowOf(rough))
+      );
+      assertAlmostEquals(fast.pressureDrop / 4, slow.pressureDrop, 1e-6 * slow.pressureDrop);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+Deno.test("solveNetwork() treats a symmetric field symmetrically from the centre and from both ends", () => {
+  // Property: symmetry
+  for (const layout of [2, 3]) {
+    const base = closedFormNetwork({
+      count: 20,
+      areaRatio: 1,
+      loss: 6,
+      dividing: 1,
+      combining: 1.8,
+      arrangement: "Z",
+    });
+    const [supply, back] = layouts(20)[layout]!;
+    const { flows, supplyShares } = solveNetwork({
+      ...base,
+      supply: { ...base.supply, ports: supply },
+      return: { ...base.return!, ports: back },
+    }, 1);
+    flows.forEach((flow, i) => assertAlmostEquals(flow, flows[19 - i]!, 1e-7));
+    assertAlmostEquals(supplyShares[0]!, 1 / supplyShares.length, 1e-7);
+  }
+});
+
+Deno.test("solveNetwork() settles a network of 400 tubes in a few Newton steps", () => {
+  // Property: quadratic convergence with a tridiagonal system; work grows with the count only
+  const network = closedFormNetwork({
+    count: 400,
+    areaRatio: 1.5,
+    loss: 4,
+    dividing: 1,
+    combining: 1.8,
+    arrangement: "Z",
+  });
+  const solved = solveNetwork(network, 1);
+  assert(solved.iterations <= 12, `${solved.iterations} steps`);
+  assertLess(solved.residual, 1e-7);
+});
+
+Deno.test("solveNetwork() leaves air standing at no flow and gives one tube all of it", () => {
+  // Property: limits
+  const network = closedFormNetwork({
+    count: 5,
+    areaRatio: 1,
+    loss: 4,
+    dividing: 1,
+    combining: 1,
+    arrangement: "U",
+  });
+  assert(solveNetwork(network, 0).flows.every((flow) => flow === 0));
+  const single = closedFormNetwork({
+    count: 1,
+    areaRatio: 0.1,
+    loss: 4,
+    dividing: 1,
+    combining: 1,
+    arrangement: "U",
+  });
+  assertAlmostEquals(solveNetwork(single, 0.3).flows[0]!, 0.3, 1e-12);
+});
+
+Deno.test("balancingOrifices() makes all flows equal and gives no plate to the poorest tube", () => {
+  // Property: definition
+  const network = closedFormNetwork({
+    count: 16,
+    areaRatio: 1.5,
+    loss: 6,
+    dividing: 1,
+    combining: 1.8,
+    arrangement: "Z",
+  });
+  const balance = balancingOrifices(network, 1);
+  assertAlmostEquals(Math.min(...balance.losses), 0, 1e-6);
+  const tubes = network.tubes.map((tube, i) => ({
+    ...tube,
+    minorLoss: tube.minorLoss + balance.losses[i]!,
+  }));
+  const { flows, pressureDrop } = solveNetwork({ ...network, tubes }, 1);
+  flows.forEach((flow) => assertAlmostEquals(flow, 1 / 16, 1e-7));
+  assert(pressureDrop > solveNetwork(network, 1).pressureDrop);
+});
+
+Deno.test("orificeDiameter() inverts orificeLoss()", () => {
+  // Property: inverse of inverse
+  for (const ratio of [0.2, 0.5, 0.9]) {
+    const hole = orificeDiameter(orificeLoss(ratio), 0.1);
+    assertAlmostEquals((hole / 0.1) ** 2, ratio, 1e-9);
+  }
+});
+
+Deno.test("solveNetwork() refuses networks that make no sense", () => {
+  // Property: bad input is told, not solved
+  const network = closedFormNetwork({
+    count: 3,
+    areaRatio: 1,
+    loss: 4,
+    dividing: 1,
+    combining: 1,
+    arrangement: "U",
+  });
+  const shut = network.tubes.map((tube) => ({ ...tube, open: false }));
+  assertThrows(() => solveNetwork({ ...network, tubes: shut }, 1), InputError, "no open tube");
+  const falling = [...network.tubes].reverse();
+  assertThrows(() => solveNetwork({ ...network, tubes: falling }, 1), InputError, "rising order");
+  const ports = [{ after: 0, share: 0.7 }];
+  assertThrows(
+    () => solveNetwork({ ...network, supply: { ...network.supply, ports } }, 1),
+    InputError,
+    "sum to 1",
+  );
+});
