@@ -31,7 +31,13 @@ export {
   showSi,
   showUs,
 } from "./display_units.ts";
-export { durationChart, durationCurve, type DurationInput, hoursBelow } from "./duration.ts";
+export {
+  durationChart,
+  durationCurve,
+  type DurationInput,
+  type DurationSeries,
+  hoursBelow,
+} from "./duration.ts";
 export { escapeMarkup } from "./escape.ts";
 export { fanChart, fanCurvePoints } from "./fan.ts";
 export { type DisplayItem, figure, type FigureWords, pictureItem } from "./figure.ts";

@@ -1,5 +1,5 @@
 /** What notebooks show: tables, answers, cautions, exercises, and the run they belong to. @module */
-export { show } from "./show.ts";
+export { type DisplayItem as ShownItem, show } from "./show.ts";
 export { currentRun } from "./current_run.ts";
 export { answer, type AnswerWords, type Light } from "./answer.ts";
 export { type NamedNumber, numbers, paragraph, table } from "./table.ts";
