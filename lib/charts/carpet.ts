@@ -46,13 +46,13 @@ export function classOf(value: number, thresholds: readonly number[]): number {
   return index;
 }
 
-/** Legend entries of colour classes: "below −30", "−30 to −20", … "30 and above". */
+/** Legend entries of colour classes: "< −30", "−30 to −20", … "≥ 30 degC". */
 export function classLegend(classes: ColourClasses, unit: string): LegendEntry[] {
   const sign = (value: number) => value < 0 ? `−${-value}` : String(value);
   const limits = classes.thresholds;
   return classes.colours.map((colour, index) => {
-    if (index === 0) return { colour, label: `below ${sign(limits[0]!)}` };
-    if (index === limits.length) return { colour, label: `${sign(limits[index - 1]!)}+ ${unit}` };
+    if (index === 0) return { colour, label: `< ${sign(limits[0]!)}` };
+    if (index === limits.length) return { colour, label: `≥ ${sign(limits[index - 1]!)} ${unit}` };
     return { colour, label: `${sign(limits[index - 1]!)} to ${sign(limits[index]!)}` };
   });
 }
@@ -77,6 +77,7 @@ export function carpetRuns(series: ArrayLike<number>, classes: ColourClasses): R
 /** Draws the carpet. */
 export function carpet(input: CarpetInput): DisplayItem {
   const runs = carpetRuns(input.series, input.classes);
+  const days = Math.floor(input.series.length / 24);
   return figure({
     height: 260,
     marginLeft: 62,
@@ -86,9 +87,10 @@ export function carpet(input: CarpetInput): DisplayItem {
     marks: [
       Plot.rect(runs, {
         x1: (run: Run) => axisDate(run.day * 24),
-        x2: (run: Run) => axisDate(run.day * 24 + 24),
+        // blocks reach under the next ones, so that no seam shows at any zoom
+        x2: (run: Run) => axisDate(Math.min(run.day + 1.4, days) * 24),
         y1: "from",
-        y2: "to",
+        y2: (run: Run) => Math.min(run.to + 0.4, 24),
         fill: "colour",
         shapeRendering: "crispEdges",
       }),

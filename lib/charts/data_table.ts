@@ -15,6 +15,8 @@ export interface Column<Row> {
   readonly kind?: string;
   /** decimals of the SI column where the usual ones do not do */
   readonly digits?: number;
+  /** true sets a column of texts to the right, unbroken, like numbers */
+  readonly right?: boolean;
   /** false leaves the US column out */
   readonly us?: boolean;
 }
@@ -56,7 +58,7 @@ function showColumn<Row>(column: Column<Row>): ShownColumn<Row>[] {
     return typeof value === "string" ? value : showNumber(value * factor + offset, digits);
   };
   if (column.kind === undefined) {
-    const numeric = column.digits !== undefined;
+    const numeric = column.digits !== undefined || column.right === true;
     return [{ head: column.head, numeric, text: plain(1, 0, column.digits ?? 2) }];
   }
   const unit = displayUnit(column.kind);
@@ -75,12 +77,19 @@ function showColumn<Row>(column: Column<Row>): ShownColumn<Row>[] {
 
 /** The table as HTML. */
 export function tableHtml(table: DataTable, caption?: string): string {
-  const align = (index: number) => table.numeric[index] ? ' style="text-align:right"' : "";
+  const align = (index: number, text: string) => {
+    if (!table.numeric[index]) return "";
+    return ` style="text-align:right${text.length > 24 ? "" : ";white-space:nowrap"}"`;
+  };
   const head = table.heads.map((text, index) =>
-    `<th scope="col"${align(index)}>${escapeMarkup(text)}</th>`
+    `<th scope="col"${table.numeric[index] ? ' style="text-align:right"' : ""}>${
+      escapeMarkup(text)
+    }</th>`
   ).join("");
   const body = table.rows.map((row) =>
-    `<tr>${row.map((text, index) => `<td${align(index)}>${escapeMarkup(text)}</td>`).join("")}</tr>`
+    `<tr>${
+      row.map((text, index) => `<td${align(index, text)}>${escapeMarkup(text)}</td>`).join("")
+    }</tr>`
   ).join("\n");
   const title = caption === undefined ? "" : `<caption>${escapeMarkup(caption)}</caption>`;
   return `<table class="data">${title}<thead><tr>${head}</tr></thead>\n<tbody>${body}</tbody></table>`;

@@ -26,7 +26,7 @@ export interface Picture {
 export const PICTURE_WIDTH = 760;
 const LEGEND_LINE = 20;
 // px a letter takes on average in the 12 px system font; the legend only needs a safe estimate
-const LETTER = 6.1;
+const LETTER = 6.5;
 
 const { document } = parseHTML("<!DOCTYPE html><html><body></body></html>");
 
@@ -91,7 +91,7 @@ function drawLegend(
   let x = 12;
   let y = 6;
   const drawn = entries.map((entry) => {
-    const size = 28 + entry.label.length * LETTER + 14;
+    const size = 26 + entry.label.length * LETTER + 10;
     if (x + size > width && x > 12) {
       x = 12;
       y += LEGEND_LINE;

@@ -118,7 +118,7 @@ export function soilFieldChart(result: SoilResult): DisplayItem {
     marks: [
       Plot.rect(groundBlocks(result.field), {
         x1: "day",
-        x2: (block: GroundBlock) => block.day + BLOCK_DAYS,
+        x2: (block: GroundBlock) => Math.min(block.day + 1.4 * BLOCK_DAYS, 365),
         y1: "top",
         y2: "bottom",
         fill: "colour",

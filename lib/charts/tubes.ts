@@ -119,7 +119,9 @@ export function tubeSpeedChart(rows: readonly TubesResult[], study: TubesResult)
       marks: line("effectiveness", PALETTE.warm),
     },
   ], {
-    title: "Faster air: more pressure, less of the heat exchanged",
+    title: "Faster air: pressure grows fast, effectiveness falls slowly",
+    note: "Wall held at one temperature: in the ground the soil beside the tube warms too, and " +
+      "faster air loses more than this shows.",
     alt: `Pressure drop grows with nearly the square of the air speed while effectiveness falls. ` +
       `The study runs at ${showSi(study.airSpeed, "airSpeed")}.`,
     legend: [

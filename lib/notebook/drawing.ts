@@ -25,6 +25,7 @@ export function drawing(
   const svg = drawSheets(drawingInputs(study, results), "A4")[`${name}-A4.svg`]!;
   const { count, length } = results.tubes;
   return pictureItem(svg, {
+    note: `For printing to scale: drawings/${name}-A4.svg in the results.`,
     title: SHEETS[name],
     alt:
       `${SHEETS[name]}: ${count} tubes of ${length.toFixed(1)} m with their dimensions. The file ` +

@@ -69,8 +69,8 @@ export function figuresTable(figures: Figures, chapter?: string): DisplayItem {
     .map(([key, figure]) => ({ key, figure, texts: figureTexts(key, figure) }));
   return table(rows, [
     { head: "figure", value: (row) => row.figure.label },
-    { head: "SI", value: (row) => row.texts[0] },
-    { head: "US", value: (row) => row.texts[1] },
+    { head: "SI", value: (row) => row.texts[0], right: true },
+    { head: "US", value: (row) => row.texts[1], right: true },
     { head: "key in results.json", value: (row) => row.key },
   ]);
 }

@@ -60,10 +60,9 @@ function bothSystems(value: unknown, row: FieldRow): { readonly si: string; read
 /** Table of the inputs of one section, with what was given and what is a default. */
 export function inputs(study: Study, section: InputSection): DisplayItem {
   return table(inputRows(study, section), [
-    { head: "input", value: (row) => row.key },
-    { head: "SI", value: (row) => row.si },
-    { head: "US", value: (row) => row.us },
-    { head: "meaning", value: (row) => row.meaning },
+    { head: "input", value: (row) => `${row.meaning} (${row.key})` },
+    { head: "SI", value: (row) => row.si, right: true },
+    { head: "US", value: (row) => row.us, right: true },
     { head: "given or default", value: (row) => row.from },
   ]);
 }

@@ -23,5 +23,5 @@ Deno.test("classOf() puts a value on a limit into the class above, as the legend
   assertEquals(classOf(-30.001, [-30, 0]), 0);
   assertEquals(classOf(0, [-30, 0]), 2);
   const labels = classLegend({ thresholds: [-30, 0], colours: ["a", "b", "c"] }, "degC");
-  assertEquals(labels.map((entry) => entry.label), ["below −30", "−30 to 0", "0+ degC"]);
+  assertEquals(labels.map((entry) => entry.label), ["< −30", "−30 to 0", "≥ 0 degC"]);
 });
