@@ -98,8 +98,8 @@ Deno.test("solveNetwork() gives each tube the flow that its pressure difference 
   );
 });
 
-Deno.test("solveNetwork() loses in headers and tubes what the tubes lose on average, and more", () => {
-  // Property: total pressure falls; power fed in equals power lost
+Deno.test("solveNetwork() needs pressure to move air through any network", () => {
+  // Property: total pressure falls from the ports of the supply to those of the return
   fc.assert(
     fc.property(networks, (network) => {
       const airFlow = flowOf(network);

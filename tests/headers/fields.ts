@@ -1,0 +1,40 @@
+/** Fields of tubes for the tests of headers and fan. */
+import type { HeadersInputs } from "../../lib/headers/mod.ts";
+import { tubesChapter, type TubesInputs, type TubesResult } from "../../lib/tubes/mod.ts";
+
+/** Air of the tests. */
+export const STATE = { pressure: 95000, airTemperature: 22 };
+/** A house of 24 m by 8 m. */
+export const HOUSE = { parts: [], floorArea: 192, volume: 600, perimeter: 64 };
+
+/** 16 corrugated tubes of 15 m in one layer at 2 m/s. */
+export const TUBES: TubesInputs = {
+  tube: "corrugated-4in",
+  count: 16,
+  length: 15,
+  spacing: 0.4,
+  layers: 1,
+  layerSpacing: 0.4,
+  depth: 0.8,
+  airFlow: 16 * 0.01634,
+  slope: 0.01,
+  direction: "along",
+  extraLosses: 0,
+};
+
+/** Headers of 12 inches, flush. */
+export const HEADERS: HeadersInputs = {
+  layout: "Z",
+  diameter: 0.305,
+  returnDiameter: 0.305,
+  roughness: 1e-4,
+  manning: 0.015,
+  inlet: "flush",
+  insertion: 0,
+  groups: 1,
+};
+
+/** Result of the tubes chapter for the field, with changes. */
+export function field(changes: Partial<TubesInputs> = {}): TubesResult {
+  return tubesChapter({ ...TUBES, ...changes }, { house: HOUSE, ...STATE });
+}
