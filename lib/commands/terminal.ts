@@ -52,14 +52,14 @@ export async function runCommand(spec: CommandSpec, body: CommandBody): Promise<
     if (Deno.build.os === "windows" && name === "SIGTERM") continue;
     Deno.addSignalListener(name, () => {
       signalStatus = 128 + number;
-      stop.abort(new Error("interrupted"));
+      stop.abort(new CommandFailure("interrupted"));
     });
   }
   const starter = Deno.ppid;
   const watch = setInterval(() => {
     if (Deno.ppid === starter) return;
     signalStatus = 128 + 1;
-    stop.abort(new Error("the program that started this one is gone"));
+    stop.abort(new CommandFailure("stopped: the program that started this one is gone"));
   }, 1000);
   Deno.unrefTimer(watch);
   let status: number;
@@ -73,7 +73,7 @@ export async function runCommand(spec: CommandSpec, body: CommandBody): Promise<
     if (caller !== undefined && caller !== "") Deno.chdir(caller);
     status = await body(line, stop.signal) ?? 0;
   } catch (error) {
-    status = report(error);
+    status = stop.signal.aborted ? report(stop.signal.reason) : report(error);
   }
   Deno.exit(signalStatus || status);
 }

@@ -117,6 +117,8 @@ async function runCells(
       limit,
       expectedOutputs: countShows(cell.source),
     });
+    // an interrupt from the keyboard may reach the kernel before it reaches us
+    if (execution.status === "died") await new Promise((done) => setTimeout(done, 300));
     options.signal?.throwIfAborted();
     cell.outputs = collectOutputs(execution.messages, codeCell);
     const numbers = showNumbers(execution.messages);
