@@ -132,7 +132,8 @@ export function frostFront(column: SoilColumn, temperature: ArrayLike<number>): 
   while (cell >= 0 && temperature[cell]! > -FROST_NOISE) cell--;
   if (cell < 0) return 0;
   if (cell === column.depth.length - 1) return column.depth[cell]!;
-  const share = temperature[cell]! / (temperature[cell]! - Math.max(0, temperature[cell + 1]!));
+  if (temperature[cell + 1]! <= 0) return column.depth[cell]! + column.thickness[cell]! / 2;
+  const share = temperature[cell]! / (temperature[cell]! - temperature[cell + 1]!);
   return column.depth[cell]! + share * (column.depth[cell + 1]! - column.depth[cell]!);
 }
 

@@ -129,13 +129,21 @@ export function evaporationHeat(
   return apparent * (2 - x) * x * x;
 }
 
-/** Heat transfer from grass to the air, W/(m² K); FAO-56 (1998) eq. 4 with plants `height` tall. */
-export function windCoefficient(wind: number, height: number, density: number): number {
-  const displacement = (2 / 3) * height;
-  const roughness = 0.123 * height;
-  const logs = Math.log((10 - displacement) / roughness) *
-    Math.log((10 - displacement) / (0.1 * roughness));
-  return (density * AIR_HEAT_CAPACITY * 0.41 ** 2 * Math.max(0.5, wind)) / logs;
+/**
+ * Heat transfer from the ground's plants to the air, W/(m² K):
+ * ρ c k² u / (ln((z − d)/z_m) ln((z − d)/z_h)), d = 2/3, z_m = 0.123, z_h = 0.0123 of the height.
+ *
+ * Source: FAO-56 (1998) eq. 4; neutral air. Never less than at 0.5 m/s.
+ *
+ * @param air wind in m/s, height it is measured at in m, plant height in m, air density in kg/m³
+ */
+export function windCoefficient(
+  air: { wind: number; measuredAt: number; plantHeight: number; density: number },
+): number {
+  const above = air.measuredAt - (2 / 3) * air.plantHeight;
+  const roughness = 0.123 * air.plantHeight;
+  const logs = Math.log(above / roughness) * Math.log(above / (0.1 * roughness));
+  return (air.density * AIR_HEAT_CAPACITY * 0.41 ** 2 * Math.max(0.5, air.wind)) / logs;
 }
 
 /**
@@ -174,7 +182,8 @@ export function surfaceForcing(
       longwaveLoss({ air, vapour: vapour[day]!, clear: clear[day]!, sky });
     const evaporation = evaporationHeat({ net, air, vapour: vapour[day]!, wind, pressure });
     const density = pressure / (287.05 * (air + ZERO_CELSIUS));
-    const coefficient = windCoefficient(wind, cover.height, density) +
+    const blown = { wind, measuredAt: 10, plantHeight: cover.height, density };
+    const coefficient = windCoefficient(blown) +
       4 * SURFACE_EMISSIVITY * STEFAN_BOLTZMANN * (air + ZERO_CELSIUS) ** 3;
     const equivalent = air + (net - evaporation) / coefficient;
     forcing.temperature[day] = snow.water[day]! > 0 ? Math.min(0, equivalent) : equivalent;

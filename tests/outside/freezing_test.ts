@@ -96,3 +96,24 @@ Deno.test("Stefan: ice on water at 0 °C, thickness after 30 days by cold of 5, 
     assertLess(thickness!, simple);
   }
 });
+
+Deno.test("Crank 1984 eq. 3.14: λ of the one-phase front for Stefan numbers 0.05 to 1", () => {
+  const table = [[0.05, 0.1568209], [0.1, 0.2200163], [0.2, 0.3064239], [0.5, 0.4647859], [
+    1,
+    0.6200626,
+  ]];
+  const cell = 0.02;
+  const days = 20;
+  const capacity = 2e6;
+  const reach = 2 * Math.sqrt(2 / capacity * days * DAY);
+  for (const [stefan, lambda] of table) {
+    const soil = {
+      ...SOIL,
+      frozenHeatCapacity: capacity,
+      latentHeat: capacity * 10 / stefan!,
+      freezingRange: 0.02,
+    };
+    const found = freeze({ soil, start: 0, surface: -10, days, cell });
+    assertAlmostEquals(found.front / reach, lambda!, cell / reach);
+  }
+});

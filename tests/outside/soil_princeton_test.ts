@@ -1,5 +1,5 @@
 // Source: USGS well MC11, Princeton MN 1993, Landon et al. 1997, Open-File Report 97-22
-import { assertLess } from "@std/assert";
+import { assertAlmostEquals, assertLess } from "@std/assert";
 import Papa from "papaparse";
 import {
   buildColumn,
@@ -7,6 +7,7 @@ import {
   findSoil,
   soilProperties,
   temperatureAtDepth,
+  undisturbedTemperature,
 } from "../../lib/soil/mod.ts";
 
 const OPEN_DATA = Deno.env.get("OPEN_DATA");
@@ -65,3 +66,21 @@ for (const texture of ["silt", "loam", "clay"]) {
     },
   });
 }
+
+Deno.test({
+  name: `USGS MC11 Princeton 1993: the wave fitted to the record misses it by 1.01 K${SKIPPED}`,
+  ignore: OPEN_DATA === undefined,
+  fn() {
+    const wave = { mean: 8.55, amplitude: 13.06, minimumDay: 19.4, diffusivity: 4.17e-7 };
+    const { times, series } = readRecord();
+    const misses = DEPTHS.map((depth, sensor) => {
+      const squares = times.map((time, i) =>
+        (undisturbedTemperature(wave, depth, time / 86400) - series[sensor]![i]!) ** 2
+      );
+      return Math.sqrt(squares.reduce((sum, value) => sum + value, 0) / squares.length);
+    });
+    [1.41, 1.11, 0.76, 0.71, 0.87].forEach((expected, sensor) =>
+      assertAlmostEquals(misses[sensor]!, expected, 0.0101)
+    );
+  },
+});

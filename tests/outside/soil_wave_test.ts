@@ -1,6 +1,11 @@
 // Source: Kusuda & Achenbach 1965, annual wave, recomputed from the formula
-import { assertAlmostEquals } from "@std/assert";
-import { dampingDepth, undisturbedTemperature } from "../../lib/soil/mod.ts";
+import { assert, assertAlmostEquals } from "@std/assert";
+import {
+  dampingDepth,
+  findSoil,
+  soilProperties,
+  undisturbedTemperature,
+} from "../../lib/soil/mod.ts";
 
 const WAVE = { mean: 8, amplitude: 14, minimumDay: 30, diffusivity: 0.05 / 86400 };
 const DAYS = [15, 30, 105, 196, 212, 288];
@@ -30,4 +35,16 @@ Deno.test("Kusuda & Achenbach 1965: amplitude and lag by depth", () => {
     assertAlmostEquals(8 - minimum, amplitude!, 5.1e-5);
     assertAlmostEquals((dampingDepths * 365) / (2 * Math.PI), lag!, 5.1e-4);
   }
+});
+
+Deno.test("crude measured profile (web page, origin not stated): seasons change places at 4 to 6 m", () => {
+  const diffusivity = soilProperties({ ...findSoil("fine sand"), measuredConductivity: null })
+    .diffusivity;
+  const wave = { mean: 9.5, amplitude: 9, minimumDay: 20, diffusivity };
+  const season = (depth: number, first: number) =>
+    Array.from({ length: 90 }, (_, i) => undisturbedTemperature(wave, depth, first + i))
+      .reduce((sum, value) => sum + value / 90, 0);
+  const summerLead = (depth: number) => season(depth, 152) - season(depth, -31);
+  for (const depth of [0, 2, 4]) assert(summerLead(depth) > 0);
+  for (const depth of [6, 8, 10]) assert(summerLead(depth) < 0);
 });
