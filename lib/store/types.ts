@@ -29,6 +29,11 @@ export interface StoreInputs {
   /** m of soil outside the house and below the floor in the mesh */
   readonly outsideSoil: number;
   readonly meshDepth: number;
+  /** true: no charging while the vents stand open; false or absent: the store is charged first */
+  readonly ventsFirst?: boolean | undefined;
+  /** m² K/W of a flat board below the floor, and its depth, m; absent for none */
+  readonly flatBoardResistance?: number | undefined;
+  readonly flatBoardDepth?: number | undefined;
 }
 
 /** Hourly year of the store, 8760 each; heat flows in W, positive into the soil unless said. */
@@ -52,6 +57,77 @@ export interface StoreYear {
   readonly floor: Float64Array;
 }
 
+/** One row of the table by month, kWh unless said. */
+export interface StoreMonth {
+  /** 1 to 12 */
+  readonly month: number;
+  readonly heatIn: number;
+  readonly heatOut: number;
+  readonly latentIn: number;
+  readonly latentOut: number;
+  readonly fanEnergy: number;
+  /** degC, mean between the tubes */
+  readonly storeTemperature: number;
+  /** kWh of back-up heat with and without the store */
+  readonly backupHeat: number;
+  readonly backupHeatNoFan: number;
+}
+
+/** What became of the heat put in during one quarter, kWh. */
+export interface TaggedQuarter {
+  readonly putIn: number;
+  /** by the tubes, in all quarters */
+  readonly givenBack: number;
+  /** of that, in the quarter it was put in */
+  readonly sameQuarter: number;
+  /** through the floor into the house */
+  readonly throughFloor: number;
+  /** to the outside ground and below */
+  readonly lost: number;
+  /** still there at the year's end more than at its start */
+  readonly remaining: number;
+}
+
+/** A sunless cold spell from the store's state on 1 January. */
+export interface EmptyingSpell {
+  /** degC outside, held through the spell, no sun */
+  readonly outside: number;
+  /** h until the heat given back falls below half and a tenth of its first six hours; null if not in 60 days */
+  readonly hoursToHalf: number | null;
+  readonly hoursToTenth: number | null;
+  /** kWh given back until then (or in 60 days) */
+  readonly heatOut: number;
+  /** K by which the house is warmer than without the fan, mean of the first three days */
+  readonly lift: number;
+}
+
+/** The soil across the middle of the tubes, thinned for a map. */
+export interface SoilSection {
+  /** m, centres of the columns from the middle of the house, and of the rows below the surface */
+  readonly x: readonly number[];
+  readonly depths: readonly number[];
+  /** day of the year of each picture */
+  readonly days: readonly number[];
+  /** degC, temperature[picture][row·columns + column] */
+  readonly temperatures: readonly Float64Array[];
+}
+
+/** A flow of the year's heat for a flow picture, kWh. */
+export interface HeatFlow {
+  readonly from: string;
+  readonly to: string;
+  readonly heat: number;
+}
+
+/** One plain year after building, soil undisturbed at the start. */
+export interface EarlyYear {
+  /** 1, 2, 3 … */
+  readonly year: number;
+  /** kWh */
+  readonly heatIn: number;
+  readonly heatOut: number;
+}
+
 /** Result of the store chapter. */
 export interface StoreResult {
   readonly year: StoreYear;
@@ -72,12 +148,47 @@ export interface StoreResult {
   readonly carriedAcrossSeasons: number;
   /** quarters[given back in][put in during]; kWh; last column: undisturbed ground */
   readonly quarters: readonly (readonly number[])[];
+  /** by quarter put in */
+  readonly tagged: readonly TaggedQuarter[];
   readonly coldestHour: number;
   readonly hoursBelowFreezing: number;
   readonly firstFreeze: number | null;
   /** kWh a year to keep the heating set point with the store */
   readonly backupHeat: number;
+  /** the same house and soil without the fan */
+  readonly backupHeatNoFan: number;
+  /** hourly back-up heat with the store, W */
+  readonly backupYear: HouseYear;
   /** relative: (heat in − heat out − losses − change of content) / throughput */
   readonly balanceResidual: number;
+  readonly months: readonly StoreMonth[];
+  /** the first years as they come */
+  readonly earlyYears: readonly EarlyYear[];
+  /** plain years until the heat given back is within 2 % of the year that repeats */
+  readonly yearsUntilPeriodic: number;
+  /** kWh a year through the floor into the soil, from outside and from below, with the store */
+  readonly floorHeat: number;
+  readonly outdoorHeat: number;
+  readonly deepHeat: number;
+  /** kg a year condensed in the tubes and drained from them; evaporated in the house */
+  readonly condensed: number;
+  readonly drained: number;
+  readonly evaporated: number;
+  /** h a year */
+  readonly chargeHours: number;
+  readonly dischargeHours: number;
+  /** K: house with fan less house without, mean of the hours below 8 degC outside and no sun */
+  readonly nightLift: number;
+  /** 0 to 1 by hour: store temperature between its lowest and highest of the year */
+  readonly stateOfCharge: Float64Array;
+  readonly emptying: EmptyingSpell;
+  readonly sections: SoilSection;
+  readonly flows: readonly HeatFlow[];
+  /** lowest temperature of the soil around the tubes in the year, degC */
+  readonly coldestSoil: number;
+  /** cells of the slice, slices, states of the reduced soil */
+  readonly cells: number;
+  readonly slices: number;
+  readonly states: number;
   readonly notices: readonly Notice[];
 }

@@ -1,0 +1,94 @@
+/** Charge and discharge: thresholds, hysteresis, minimum run, lock-out. @module */
+import type { StoreInputs } from "./types.ts";
+
+/** +1 charging, −1 discharging, 0 at rest. */
+export type FanMode = -1 | 0 | 1;
+
+/** What the thermostat sees. */
+export interface ControlSight {
+  /** degC at the intake when charging */
+  readonly intake: number;
+  /** degC between the tubes */
+  readonly store: number;
+  /** degC and relative humidity of the house air */
+  readonly air: number;
+  readonly humidity: number;
+  /** 0 to 1, how far the vents stand open */
+  readonly vents: number;
+}
+
+/** Mode and how long it has lasted. */
+export interface ControlState {
+  mode: FanMode;
+  /** s since the mode last changed */
+  lasted: number;
+}
+
+/** K between start and stop of the intake limit, common practice, no source. */
+const INTAKE_BAND = 1;
+/** K by which the house must pass the discharge limit before discharge stops, common practice, no source. */
+const HOUSE_BAND = 1.5;
+/** degC of the house below which humidity no longer holds the discharge back. */
+const NEAR_FREEZING = 2;
+
+function mayCharge(inputs: StoreInputs, sight: ControlSight, running: boolean): boolean {
+  const lift = sight.intake - sight.store;
+  if (inputs.ventsFirst === true && sight.vents > 0.05) return false;
+  return running
+    ? lift > inputs.chargeStop && sight.intake > inputs.chargeAbove - INTAKE_BAND
+    : lift >= inputs.chargeStart && sight.intake > inputs.chargeAbove;
+}
+
+function mayDischarge(inputs: StoreInputs, sight: ControlSight, running: boolean): boolean {
+  const lift = sight.store - sight.air;
+  const tooHumid = sight.humidity > inputs.humidityLockOut && sight.air > NEAR_FREEZING;
+  if (tooHumid) return false;
+  return running
+    ? lift > inputs.dischargeStop && sight.air < inputs.dischargeBelow + HOUSE_BAND
+    : lift >= inputs.dischargeStart && sight.air < inputs.dischargeBelow;
+}
+
+/**
+ * Decides the mode of the coming step. A mode is kept at least `minimumRun`; a differential
+ * thermostat with separate start and stop in both directions.
+ *
+ * @param inputs thresholds
+ * @param state changed in place
+ * @param sight measured now
+ * @param seconds length of the coming step
+ * @returns mode of the step
+ */
+export function decideMode(
+  inputs: StoreInputs,
+  state: ControlState,
+  sight: ControlSight,
+  seconds: number,
+): FanMode {
+  const settled = state.lasted >= inputs.minimumRun;
+  let mode = state.mode;
+  if (settled) {
+    if (mode === 1 && !mayCharge(inputs, sight, true)) mode = 0;
+    if (mode === -1 && !mayDischarge(inputs, sight, true)) mode = 0;
+    if (mode === 0) {
+      if (mayCharge(inputs, sight, false)) mode = 1;
+      else if (mayDischarge(inputs, sight, false)) mode = -1;
+    }
+  }
+  state.lasted = mode === state.mode ? state.lasted + seconds : seconds;
+  state.mode = mode;
+  return mode;
+}
+
+/** True where the fan runs or might start within the hour: then the hour is cut into short steps. */
+export function needsShortSteps(
+  inputs: StoreInputs,
+  state: ControlState,
+  sight: ControlSight,
+): boolean {
+  if (state.mode !== 0) return true;
+  const charge = sight.intake > inputs.chargeAbove - 4 &&
+    sight.intake - sight.store > inputs.chargeStart - 4;
+  const discharge = sight.air < inputs.dischargeBelow + 3 &&
+    sight.store - sight.air > inputs.dischargeStart - 3;
+  return charge || discharge;
+}

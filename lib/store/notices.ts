@@ -1,0 +1,178 @@
+/** Plausibility of a store's year. @module */
+import { type Notice, notice } from "../basics/mod.ts";
+import type { StoreRequest } from "./site.ts";
+import type { StoreResult } from "./types.ts";
+
+/** Figures the notices look at. */
+export type JudgedStore = Omit<StoreResult, "notices" | "sections" | "flows">;
+
+const kilowattHours = (value: number) => `${Math.round(value)} kWh`;
+
+/** kWh a year per m² of floor below which nothing worth the digging is stored; own judgement. */
+const LEAST_CHARGE = 5;
+
+/** Where the store makes no sense: hardly any charge, discharge or need. */
+function pointNotices(store: JudgedStore, request: StoreRequest, floorArea: number): Notice[] {
+  const found: Notice[] = [];
+  const senseless = (why: string) =>
+    found.push(notice("warning", "store", `The store makes no sense here: ${why}.`));
+  const meanSun = request.climate.globalHorizontal.reduce((sum, value) => sum + value, 0) / 8760;
+  if (store.backupHeatNoFan < 5 * floorArea / 10 && store.coldestHour > 2) {
+    senseless(
+      `the house hardly needs heat (${kilowattHours(store.backupHeatNoFan)} a year without it)`,
+    );
+  } else if (store.heatIn < LEAST_CHARGE * floorArea) {
+    senseless(
+      meanSun < 60
+        ? "there is too little sun to charge it"
+        : `only ${kilowattHours(store.heatIn)} a year go into it`,
+    );
+  } else if (store.heatOut < store.fanEnergy) {
+    senseless(
+      `it gives back less heat (${kilowattHours(store.heatOut)}) than its fan uses (${
+        kilowattHours(store.fanEnergy)
+      })`,
+    );
+  }
+  return found;
+}
+
+function performanceNotices(store: JudgedStore): Notice[] {
+  const found: Notice[] = [];
+  if (store.cop > 30) {
+    found.push(notice(
+      "warning",
+      "store",
+      `Heat given back over fan energy is ${
+        store.cop.toFixed(0)
+      }; measured stores reach 1 to 7. Check fan efficiency, pressure, air flow and standby.`,
+    ));
+  } else if (store.fanEnergy > 1 && store.cop < 1) {
+    found.push(notice(
+      "warning",
+      "store",
+      `Heat given back over fan energy is ${
+        store.cop.toFixed(2)
+      }: a plain electric heater gives more.`,
+    ));
+  }
+  if (store.recovery > 1) {
+    found.push(notice(
+      "warning",
+      "store",
+      `More heat comes out than goes in over the year (${
+        store.recovery.toFixed(2)
+      }): the rest is ground heat and floor heat, not stored sun.`,
+    ));
+  }
+  if (store.nightLift > 10) {
+    found.push(notice(
+      "warning",
+      "store",
+      `The store lifts cold nights by ${
+        store.nightLift.toFixed(1)
+      } K: more than has been measured; proof against a house without a store is needed.`,
+    ));
+  }
+  if (store.condensed > store.evaporated && store.condensed > 10) {
+    found.push(notice(
+      "warning",
+      "store",
+      `More water condenses in the tubes (${store.condensed.toFixed(0)} kg a year) than crop and ` +
+        `floor evaporate (${store.evaporated.toFixed(0)} kg).`,
+    ));
+  }
+  return found;
+}
+
+function seasonNotices(store: JudgedStore): Notice[] {
+  const found: Notice[] = [];
+  const [early] = store.earlyYears;
+  if (early !== undefined && store.heatOut > 0) {
+    const share = early.heatOut / store.heatOut;
+    found.push(notice(
+      "info",
+      "store",
+      `The first year gives back ${(share * 100).toFixed(0)} % of what a settled year does; ` +
+        `about ${store.yearsUntilPeriodic} years until it repeats within 2 %.`,
+    ));
+  }
+  const ground = store.quarters.reduce((sum, row) => sum + row.at(-1)!, 0);
+  if (store.heatOut > 0 && ground > 0.5 * store.heatOut) {
+    found.push(notice(
+      "info",
+      "store",
+      `${
+        (100 * ground / store.heatOut).toFixed(0)
+      } % of the heat given back comes from ground that the tubes never warmed.`,
+    ));
+  }
+  return found;
+}
+
+function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
+  const found: Notice[] = [];
+  if (store.coldestSoil < -0.1) {
+    found.push(notice(
+      "warning",
+      "store",
+      `Soil around the tubes falls to ${
+        store.coldestSoil.toFixed(1)
+      } °C. This run leaves the latent heat of freezing out: see the freezing check.`,
+    ));
+  }
+  const water = request.soilInputs.waterTableDepth;
+  const deepest = Math.max(...request.tubes.positions.map((tube) => tube.depth));
+  if (water !== null && water <= deepest + 0.5) {
+    found.push(notice(
+      "caution",
+      "store",
+      `The water table (${
+        water.toFixed(1)
+      } m) reaches the tubes: they fill with water, and moving ` +
+        "water carries the heat away. The run leaves the water out.",
+    ));
+  } else if (water !== null && water < request.inputs.meshDepth) {
+    found.push(notice(
+      "caution",
+      "store",
+      `The soil is held at its undisturbed temperature at the water table (${
+        water.toFixed(1)
+      } m), as if the water moved. Keep perforated tubes above the highest level.`,
+    ));
+  }
+  if (store.drained > 50) {
+    found.push(notice(
+      "caution",
+      "store",
+      `About ${
+        store.drained.toFixed(0)
+      } kg of water a year run off inside the tubes: they need fall, drain and access for cleaning; ` +
+        "standing water breeds mould and bacteria. Ask an occupational hygienist where people work.",
+    ));
+  }
+  if (Math.abs(store.balanceResidual) > 1e-9) {
+    found.push(notice(
+      "warning",
+      "store",
+      `The heat ledger does not close: ${
+        store.balanceResidual.toExponential(1)
+      } of the throughput.`,
+    ));
+  }
+  return found;
+}
+
+/** All notices of a store's year. */
+export function storeNotices(
+  store: JudgedStore,
+  request: StoreRequest,
+  floorArea: number,
+): Notice[] {
+  return [
+    ...pointNotices(store, request, floorArea),
+    ...performanceNotices(store),
+    ...seasonNotices(store),
+    ...physicsNotices(store, request),
+  ];
+}

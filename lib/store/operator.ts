@@ -1,0 +1,259 @@
+/** Conduction in one metre of soil slice as capacities and conductances between cells. @module */
+import { equivalentRadius } from "./equivalent_radius.ts";
+import type { SliceMesh } from "./mesh.ts";
+
+/** A tube's coupling to the cells of its block. */
+export interface TubePort {
+  readonly cells: Int32Array;
+  /** share of the tube's heat each cell takes; sums to 1 */
+  readonly weights: Float64Array;
+  /** m K/W between the tube's wall and the mean of the block; negative where the block is coarse */
+  readonly resistance: number;
+  /** 1, or 0.5 where the mirror plane cuts the tube */
+  readonly part: number;
+}
+
+/** A surface that joins cells to one temperature outside the soil. */
+export interface SurfacePort {
+  readonly cells: Int32Array;
+  /** W/(m K): per metre of slice, one for each cell */
+  readonly conductances: Float64Array;
+}
+
+/**
+ * One metre of slice: M dT/dt = −K T + sources, cells row by row. Plain data; knows nothing of
+ * fans, houses or hours. All values are for the cells kept, so for half a slice where the mesh is
+ * halved.
+ */
+export interface ConductionOperator {
+  readonly columns: number;
+  readonly rows: number;
+  /** J/(m K) */
+  readonly capacity: Float64Array;
+  /** W/(m K) from a cell to its right and lower neighbour; 0 at the end */
+  readonly sideways: Float64Array;
+  readonly downwards: Float64Array;
+  readonly tubes: readonly TubePort[];
+  readonly floor: SurfacePort;
+  readonly outdoor: SurfacePort;
+  readonly deep: SurfacePort;
+  /** cells between the tubes and their shares: the place of the store's thermometer */
+  readonly store: { readonly cells: Int32Array; readonly weights: Float64Array };
+}
+
+/** A zone of other soil in the slice, such as a gravel bed; later zones win. */
+export interface SoilZone {
+  /** m; across from the middle of the house (absolute value) and below the surface */
+  readonly within: number;
+  readonly from: number;
+  readonly to: number;
+  readonly conductivity: number;
+  readonly heatCapacity: number;
+}
+
+/** A board of insulation in the soil. */
+export interface SoilBoard {
+  /** upright at the edge of the floor, or flat below the floor */
+  readonly kind: "edge" | "flat";
+  /** m: foot of the upright board, or depth of the flat one */
+  readonly depth: number;
+  /** m² K/W */
+  readonly resistance: number;
+}
+
+/** What makes soil and surfaces of a slice. */
+export interface SliceSoil {
+  /** W/(m K) */
+  readonly conductivity: number;
+  /** J/(m³ K) */
+  readonly heatCapacity: number;
+  readonly zones: readonly SoilZone[];
+  readonly boards: readonly SoilBoard[];
+  /** W/(m² K) between floor surface and its driving temperature; 0 lets no heat through */
+  readonly floorFilm: number;
+  /** W/(m² K) at the surface outside; Infinity holds the surface at the outdoor temperature */
+  readonly outdoorFilm: number;
+  /** true holds the lower end of the mesh at the deep temperature, as moving ground water does */
+  readonly deepHeld: boolean;
+  /** outside radius of the tubes, m */
+  readonly tubeRadius: number;
+}
+
+const RIM = 7;
+
+/** Sizes around a block, mirrored where the mirror plane cuts it. */
+function patchAxis(sizes: Float64Array, from: number, to: number, cut: boolean) {
+  const right = Array.from(sizes.slice(to, to + RIM));
+  const block = Array.from(sizes.slice(from, to));
+  const left = cut ? [...right].reverse() : Array.from(sizes.slice(Math.max(0, from - RIM), from));
+  const whole = cut ? [...[...block].reverse(), ...block] : block;
+  const pad = (list: number[], atStart: boolean) => {
+    while (list.length < RIM) {
+      if (atStart) list.unshift(list[0] ?? block[0]!);
+      else list.push(list.at(-1) ?? block[0]!);
+    }
+    return list;
+  };
+  return {
+    sizes: [...pad(left, true), ...whole, ...pad(right, false)],
+    range: [RIM, RIM + whole.length] as const,
+  };
+}
+
+function tubePorts(mesh: SliceMesh, soil: SliceSoil, conductivityAt: Float64Array): TubePort[] {
+  const known = new Map<string, number>();
+  return mesh.blocks.map((block) => {
+    const columns = Array.from(block.cells, (cell) => cell % mesh.columns);
+    const rows = Array.from(block.cells, (cell) => Math.floor(cell / mesh.columns));
+    const across = patchAxis(
+      mesh.widths,
+      Math.min(...columns),
+      Math.max(...columns) + 1,
+      block.part < 1,
+    );
+    const down = patchAxis(mesh.heights, Math.min(...rows), Math.max(...rows) + 1, false);
+    const key = [...across.sizes, ...down.sizes].map((size) => size.toFixed(6)).join();
+    const radius = known.get(key) ?? equivalentRadius({
+      widths: across.sizes,
+      heights: down.sizes,
+      blockColumns: across.range,
+      blockRows: down.range,
+    });
+    known.set(key, radius);
+    const areas = block.cells.length;
+    return {
+      cells: block.cells,
+      weights: new Float64Array(areas).fill(1 / areas),
+      resistance: Math.log(radius / soil.tubeRadius) /
+        (2 * Math.PI * conductivityAt[block.cells[0]!]!),
+      part: block.part,
+    };
+  });
+}
+
+/** Surface of a half cell in series with a film, W/(m K). */
+function surface(
+  cells: readonly number[],
+  conductanceOf: (cell: number) => number,
+): SurfacePort {
+  return { cells: Int32Array.from(cells), conductances: Float64Array.from(cells, conductanceOf) };
+}
+
+/** Cells in the box around the tubes, blocks left out. */
+function storeCells(mesh: SliceMesh): ConductionOperator["store"] {
+  const blocks = new Set(mesh.blocks.flatMap((block) => Array.from(block.cells)));
+  const x = mesh.blocks.flatMap((block) =>
+    Array.from(block.cells, (c) => mesh.x[c % mesh.columns]!)
+  );
+  const y = mesh.blocks.flatMap((block) =>
+    Array.from(block.cells, (c) => mesh.depths[Math.floor(c / mesh.columns)]!)
+  );
+  const margin = 0.15;
+  const cells: number[] = [];
+  for (let c = 0; c < mesh.columns * mesh.rows; c++) {
+    const across = mesh.x[c % mesh.columns]!;
+    const deep = mesh.depths[Math.floor(c / mesh.columns)]!;
+    const inside = across > Math.min(...x) - margin && across < Math.max(...x) + margin &&
+      deep > Math.min(...y) - margin && deep < Math.max(...y) + margin;
+    if (inside && !blocks.has(c)) cells.push(c);
+  }
+  const area = cells.map((c) =>
+    mesh.widths[c % mesh.columns]! * mesh.heights[Math.floor(c / mesh.columns)]!
+  );
+  const total = area.reduce((sum, value) => sum + value, 0);
+  return { cells: Int32Array.from(cells), weights: Float64Array.from(area, (a) => a / total) };
+}
+
+/** Conductivity and heat capacity of each cell, zones respected. */
+function soilOfCells(mesh: SliceMesh, soil: SliceSoil) {
+  const count = mesh.columns * mesh.rows;
+  const conductivity = new Float64Array(count).fill(soil.conductivity);
+  const heatCapacity = new Float64Array(count).fill(soil.heatCapacity);
+  for (const zone of soil.zones) {
+    for (let c = 0; c < count; c++) {
+      const depth = mesh.depths[Math.floor(c / mesh.columns)]!;
+      if (Math.abs(mesh.x[c % mesh.columns]!) > zone.within) continue;
+      if (depth < zone.from || depth > zone.to) continue;
+      conductivity[c] = zone.conductivity;
+      heatCapacity[c] = zone.heatCapacity;
+    }
+  }
+  return { conductivity, heatCapacity };
+}
+
+/** Resistance of boards on the face right of (kind edge) or below (kind flat) a cell, m² K/W. */
+function boardResistance(mesh: SliceMesh, soil: SliceSoil, kind: SoilBoard["kind"], cell: number) {
+  const column = cell % mesh.columns;
+  const row = Math.floor(cell / mesh.columns);
+  let resistance = 0;
+  for (const board of soil.boards) {
+    if (board.kind !== kind) continue;
+    if (kind === "edge") {
+      const onEdge = mesh.underFloor[column] !== mesh.underFloor[column + 1];
+      if (onEdge && mesh.depths[row]! < board.depth) resistance += board.resistance;
+    } else {
+      const above = mesh.depths[row]! < board.depth && mesh.depths[row + 1]! > board.depth;
+      if (above && mesh.underFloor[column] === 1) resistance += board.resistance;
+    }
+  }
+  return resistance;
+}
+
+/**
+ * Builds capacities and conductances of one metre of slice by finite volumes: two half cells in
+ * series between centres, the air space of a tube taken out of the capacity of its block.
+ */
+export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOperator {
+  const { columns, rows, widths, heights } = mesh;
+  const count = columns * rows;
+  const { conductivity, heatCapacity } = soilOfCells(mesh, soil);
+  const capacity = new Float64Array(count);
+  const sideways = new Float64Array(count);
+  const downwards = new Float64Array(count);
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const c = row * columns + column;
+      const width = widths[column]!;
+      const height = heights[row]!;
+      capacity[c] = heatCapacity[c]! * width * height;
+      if (column + 1 < columns) {
+        const series = width / (2 * conductivity[c]!) +
+          widths[column + 1]! / (2 * conductivity[c + 1]!) + boardResistance(mesh, soil, "edge", c);
+        sideways[c] = height / series;
+      }
+      if (row + 1 < rows) {
+        const series = height / (2 * conductivity[c]!) +
+          heights[row + 1]! / (2 * conductivity[c + columns]!) +
+          boardResistance(mesh, soil, "flat", c);
+        downwards[c] = width / series;
+      }
+    }
+  }
+  const air = Math.PI * soil.tubeRadius ** 2;
+  for (const block of mesh.blocks) {
+    for (const c of block.cells) capacity[c]! *= Math.max(0.01, 1 - air / block.side ** 2);
+  }
+  const top = Array.from({ length: columns }, (_, column) => column);
+  const bottom = soil.deepHeld ? top.map((column) => (rows - 1) * columns + column) : [];
+  const throughSurface = (cell: number, film: number) =>
+    film <= 0 ? 0 : widths[cell % columns]! /
+      (1 / film + heights[Math.floor(cell / columns)]! / (2 * conductivity[cell]!));
+  return {
+    columns,
+    rows,
+    capacity,
+    sideways,
+    downwards,
+    tubes: tubePorts(mesh, soil, conductivity),
+    floor: surface(
+      soil.floorFilm > 0 ? top.filter((column) => mesh.underFloor[column] === 1) : [],
+      (cell) => throughSurface(cell, soil.floorFilm),
+    ),
+    outdoor: surface(
+      soil.outdoorFilm > 0 ? top.filter((column) => mesh.underFloor[column] === 0) : [],
+      (cell) => throughSurface(cell, soil.outdoorFilm),
+    ),
+    deep: surface(bottom, (cell) => throughSurface(cell, Infinity)),
+    store: storeCells(mesh),
+  };
+}

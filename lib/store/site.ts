@@ -1,0 +1,211 @@
+/** From a study's chapters to slices, tubes and control: everything that stays the same. @module */
+import { DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from "../air/mod.ts";
+import { InputError } from "../basics/mod.ts";
+import type { FanResult } from "../fan/types.ts";
+import type { HeadersResult } from "../headers/types.ts";
+import type { HouseInputs } from "../house/types.ts";
+import type { SoilInputs, SoilResult } from "../soil/types.ts";
+import type { TubesInputs, TubesResult } from "../tubes/types.ts";
+import type { ClimateYear } from "../climate/types.ts";
+import { PRODUCTION_MESH, type SliceMesh, sliceMesh } from "./mesh.ts";
+import { type ConductionOperator, sliceOperator, type SoilBoard } from "./operator.ts";
+import { type SaturationTable, saturationTable } from "./saturation.ts";
+import { type TubeField, tubeField } from "./tube_field.ts";
+import type { StoreInputs } from "./types.ts";
+
+/** What the store chapter is given. */
+export interface StoreRequest {
+  readonly inputs: StoreInputs;
+  readonly climate: ClimateYear;
+  readonly soilInputs: SoilInputs;
+  readonly soil: SoilResult;
+  readonly houseInputs: HouseInputs;
+  readonly tubesInputs: TubesInputs;
+  readonly tubes: TubesResult;
+  readonly headers: HeadersResult;
+  readonly fan: FanResult;
+}
+
+/** The store as built: mesh, conduction, tubes, lengths. Plain data. */
+export interface StoreSite {
+  readonly mesh: SliceMesh;
+  readonly operator: ConductionOperator;
+  readonly field: TubeField;
+  readonly saturation: SaturationTable;
+  /** slices with tubes; one more without tubes may follow */
+  readonly slices: number;
+  /** m of house behind each lane of the soil (a half slice counts twice) */
+  readonly lengths: Float64Array;
+  /** m of tube over m of soil in a slice: 1 unless the tubes are longer than the house */
+  readonly tubeLengthFactor: number;
+  /** W/K and kg/s of dry air, all tubes */
+  readonly heatRate: number;
+  readonly airRate: number;
+  /** W electric while the fan runs */
+  readonly fanPower: number;
+  /** m², all of the floor */
+  readonly floorArea: number;
+}
+
+/** kg of water per m² of wall held as film and in the corrugations; common practice, no source. */
+const FILM_WATER = 0.1;
+
+/** The house's extent across and along the tubes, m. */
+function extents(request: StoreRequest): { across: number; along: number } {
+  const { houseInputs, tubesInputs } = request;
+  return tubesInputs.direction === "along"
+    ? { across: houseInputs.width, along: houseInputs.length }
+    : { across: houseInputs.length, along: houseInputs.width };
+}
+
+/** True where tubes and their flows mirror about the middle of the house. */
+function mirrors(request: StoreRequest): boolean {
+  const { positions } = request.tubes;
+  const shares = request.headers.shares;
+  return positions.every((tube, k) =>
+    positions.some((other, j) =>
+      Math.abs(other.x + tube.x) < 1e-6 && Math.abs(other.depth - tube.depth) < 1e-6 &&
+      Math.abs(shares[j]! - shares[k]!) < 1e-4
+    )
+  );
+}
+
+function boards(request: StoreRequest): SoilBoard[] {
+  const { houseInputs, inputs } = request;
+  const found: SoilBoard[] = [];
+  if (houseInputs.edgeInsulation > 0 && houseInputs.edgeInsulationDepth > 0) {
+    found.push({
+      kind: "edge",
+      depth: houseInputs.edgeInsulationDepth,
+      resistance: houseInputs.edgeInsulation,
+    });
+  }
+  if ((inputs.flatBoardResistance ?? 0) > 0 && (inputs.flatBoardDepth ?? 0) > 0) {
+    found.push({
+      kind: "flat",
+      depth: inputs.flatBoardDepth!,
+      resistance: inputs.flatBoardResistance!,
+    });
+  }
+  return found;
+}
+
+/**
+ * Film coefficient at another flow than the tubes chapter's: turbulent film goes with flow^0.8
+ * (Dittus & Boelter 1930).
+ */
+function filmAt(request: StoreRequest, share: number): number {
+  const { tubes, fan, tubesInputs } = request;
+  return tubes.filmCoefficient * (share * fan.airFlow / tubesInputs.airFlow) ** 0.8;
+}
+
+/** Settings of the mesh that refined runs may change. */
+export interface MeshSettings {
+  readonly blockCells: number;
+  readonly growth: number;
+  readonly surfaceCell: number;
+  readonly largestCell: number;
+}
+
+/**
+ * Builds the store of a study.
+ *
+ * @param request inputs and the results of the earlier chapters
+ * @param floorFilm W/(m² K) of the house's floor
+ * @param floorArea m², of the house
+ * @param mesh settings, production unless said
+ * @throws {InputError} where the tubes do not fit
+ */
+export function storeSite(
+  request: StoreRequest,
+  floorFilm: number,
+  floorArea: number,
+  meshSettings: MeshSettings = PRODUCTION_MESH,
+): StoreSite {
+  const { inputs, soil, tubes, headers, fan } = request;
+  const { across } = extents(request);
+  const along = floorArea / across;
+  if (tubes.positions.some((tube) => Math.abs(tube.x) > across / 2 + inputs.outsideSoil - 0.5)) {
+    throw new InputError("the tube field is wider than the soil mesh: fewer tubes or less spacing");
+  }
+  const half = mirrors(request);
+  const tubeRadius = tubes.product.outsideDiameter / 2;
+  const waterTable = request.soilInputs.waterTableDepth;
+  const deepHeld = waterTable !== null && waterTable > lowestTube(tubes) + 0.5 &&
+    waterTable < inputs.meshDepth;
+  const depth = deepHeld ? waterTable : inputs.meshDepth;
+  const soilBoards = boards(request);
+  const mesh = sliceMesh({
+    floorWidth: across,
+    outsideSoil: inputs.outsideSoil,
+    depth,
+    tubes: tubes.positions,
+    tubeRadius,
+    half,
+    ...meshSettings,
+    faces: soilBoards.map((board) => board.depth),
+  });
+  const operator = sliceOperator(mesh, {
+    conductivity: soil.properties.conductivity,
+    heatCapacity: soil.properties.heatCapacity,
+    zones: [],
+    boards: soilBoards,
+    floorFilm,
+    outdoorFilm: Infinity,
+    deepHeld,
+    tubeRadius,
+  });
+  const kept = tubes.positions
+    .map((tube, k) => ({ tube, share: headers.shares[k] ?? 1 }))
+    .filter(({ tube }) => !half || tube.x > -1e-6);
+  const moist = DRY_AIR_HEAT_CAPACITY + 0.006 * VAPOUR_HEAT_CAPACITY;
+  const airRate = fan.airFlow * fan.density;
+  const field = tubeField({
+    operator,
+    slices: inputs.slices,
+    length: tubes.length,
+    half,
+    perimeter: Math.PI * tubes.diameter,
+    filmWater: FILM_WATER,
+    tubes: kept.map(({ share }) => {
+      const rate = airRate * share / tubes.count;
+      return {
+        heatRate: rate * moist,
+        airRate: rate,
+        film: Math.PI * tubes.diameter * filmAt(request, share),
+      };
+    }),
+  });
+  const copies = half ? 2 : 1;
+  const covered = Math.min(along, tubes.length);
+  const slice = covered / inputs.slices;
+  const rest = along - covered;
+  const lengths = [
+    ...new Array<number>(inputs.slices).fill(slice * copies),
+    ...(rest > 0.05 ? [rest * copies] : []),
+  ];
+  if (rest <= 0.05 && rest > 0) {
+    lengths.forEach((_, k) => lengths[k]! += rest * copies / inputs.slices);
+  }
+  return {
+    mesh,
+    operator,
+    field,
+    saturation: saturationTable(
+      request.climate.pressure.reduce((sum, value) => sum + value, 0) /
+        request.climate.pressure.length,
+    ),
+    slices: inputs.slices,
+    lengths: Float64Array.from(lengths),
+    tubeLengthFactor: field.segment * copies / lengths[0]!,
+    heatRate: airRate * moist,
+    airRate,
+    fanPower: fan.power,
+    floorArea,
+  };
+}
+
+/** m, centre of the lowest tube. */
+export function lowestTube(tubes: TubesResult): number {
+  return Math.max(...tubes.positions.map((tube) => tube.depth));
+}

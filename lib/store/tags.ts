@@ -1,0 +1,183 @@
+/** Heat tagged by the quarter it was put in, carried as temperature fields of their own. @module */
+import { quarterOf } from "./ledger.ts";
+import { type ReducedEngine, reducedEngine } from "./reduced_engine.ts";
+import type { ReducedSlice } from "./reduction.ts";
+import type { StoreSite } from "./site.ts";
+import { type StepListener, YEAR_STEPS } from "./year.ts";
+
+/** Fields: one for each quarter put in before, and the running quarter's own. */
+const FIELDS = 5;
+const RUNNING = 4;
+
+/** Where the heat put in during each quarter went, J. */
+export interface TagLedger {
+  /** put in during each quarter */
+  readonly putIn: Float64Array;
+  /** back[given back in][put in during], and last the undisturbed ground */
+  readonly back: readonly Float64Array[];
+  /** of the running quarter's own heat, given back in the same quarter */
+  readonly sameQuarter: Float64Array;
+  /** by quarter put in: through the floor into the house, outside and below, still there (change) */
+  readonly floor: Float64Array;
+  readonly lost: Float64Array;
+  readonly gained: Float64Array;
+}
+
+/** The tagged fields and their year. */
+export interface Tags {
+  readonly engine: ReducedEngine;
+  readonly listen: StepListener;
+  /** starts a new year: clears the sums */
+  open(): void;
+  /** ends a year: folds the running quarter in and returns the sums */
+  close(): TagLedger;
+}
+
+function emptyTagLedger(): TagLedger {
+  return {
+    putIn: new Float64Array(4),
+    back: Array.from({ length: 4 }, () => new Float64Array(5)),
+    sameQuarter: new Float64Array(4),
+    floor: new Float64Array(4),
+    lost: new Float64Array(4),
+    gained: new Float64Array(4),
+  };
+}
+
+/**
+ * Tagged fields on the same reduced soil.
+ *
+ * The soil is linear. What a charging pass puts in is a source of the running quarter's field. In a
+ * discharging pass every field warms its own share of the air: tagged air enters at 0 K and
+ * exchanges with the tagged wall as the whole does, evaporation by the secant of the whole
+ * segment; the undisturbed ground has the rest (real air entering, floor, weather), so the columns
+ * sum to the ledger exactly. A field loses heat through floor and surface against 0 K. At the end
+ * of a quarter its running field is folded into that quarter's field of heat from before.
+ */
+export function tagFields(slice: ReducedSlice, site: StoreSite): Tags {
+  const lanes = site.lengths.length;
+  const tubes = site.field.tubes;
+  const slices = site.field.slices;
+  const engine = reducedEngine(slice, FIELDS * lanes, YEAR_STEPS);
+  const none = new Float64Array(FIELDS * lanes);
+  const heat = new Float64Array(FIELDS * lanes * tubes);
+  const responses = engine.tubeResponse.map((response) =>
+    response.map((value) => value * site.tubeLengthFactor)
+  );
+  const crosses = engine.tubeCross.map((cross) =>
+    cross === null ? null : cross.map((value) => value * site.tubeLengthFactor)
+  );
+  const { field } = site;
+  const states = slice.states;
+  let ledger = emptyTagLedger();
+  let quarter = 0;
+  let started = engine.content();
+
+  const fold = (): void => {
+    const state = engine.save();
+    const size = lanes * states;
+    for (let k = 0; k < size; k++) {
+      state[quarter * size + k]! += state[RUNNING * size + k]!;
+      state[RUNNING * size + k] = 0;
+    }
+    engine.load(state);
+    const held = lanes * tubes;
+    for (let k = 0; k < held; k++) {
+      heat[quarter * held + k]! += heat[RUNNING * held + k]!;
+      heat[RUNNING * held + k] = 0;
+    }
+  };
+
+  /** Marches one tagged field's air; writes W/m of tube into `heat`, returns W into the soil. */
+  const marchTag = (tag: number, step: number, reversed: boolean, slope: Float64Array): number => {
+    const response = responses[step]!;
+    const cross = crosses[step]!;
+    const first = tag * lanes * tubes;
+    let total = 0;
+    for (let tube = 0; tube < tubes; tube++) {
+      const a = field.sensible[tube]!;
+      const phi = response[tube]! + field.soilSide[tube]!;
+      let air = 0;
+      for (let place = 0; place < slices; place++) {
+        const lane = reversed ? slices - 1 - place : place;
+        const k = first + lane * tubes + tube;
+        let base = engine.blockTemperature[k]!;
+        if (cross !== null) {
+          const row = tube * tubes;
+          const laneFirst = first + lane * tubes;
+          for (let other = 0; other < tubes; other++) {
+            base += cross[row + other]! * heat[laneFirst + other]!;
+          }
+        }
+        const s = slope[lane * tubes + tube]!;
+        const wall = (base + phi * a * air) / (1 + phi * (a + s));
+        const sensible = a * (air - wall);
+        heat[k] = sensible - s * wall;
+        air -= sensible * field.segment / field.heatRate[tube]!;
+        total += heat[k]! * field.segment * field.copies;
+      }
+    }
+    return total;
+  };
+
+  const scaled = new Float64Array(heat.length);
+  const listen: StepListener = (report) => {
+    const now = quarterOf(report.hour);
+    if (now !== quarter) {
+      fold();
+      quarter = now;
+    }
+    engine.predict(report.step, none, none);
+    if (report.mode === -1) {
+      const whole = -(report.sensible + report.latent) * report.seconds;
+      let tagged = 0;
+      for (let tag = 0; tag < FIELDS; tag++) {
+        const reversed = report.reversed;
+        const given = -marchTag(tag, report.step, reversed, report.latentSlope) * report.seconds;
+        const column = tag === RUNNING ? quarter : tag;
+        ledger.back[quarter]![column]! += given;
+        if (tag === RUNNING) ledger.sameQuarter[quarter]! += given;
+        tagged += given;
+      }
+      ledger.back[quarter]![4]! += whole - tagged;
+    } else {
+      heat.fill(0);
+      if (report.mode === 1) {
+        heat.set(report.heat, RUNNING * lanes * tubes);
+        ledger.putIn[quarter]! += (report.sensible + report.latent) * report.seconds;
+      }
+    }
+    for (let k = 0; k < heat.length; k++) scaled[k] = heat[k]! * site.tubeLengthFactor;
+    engine.finish(report.step, scaled, none);
+    for (let tag = 0; tag < FIELDS; tag++) {
+      const column = tag === RUNNING ? quarter : tag;
+      for (let lane = 0; lane < lanes; lane++) {
+        const weight = site.lengths[lane]! * report.seconds;
+        const k = tag * lanes + lane;
+        ledger.floor[column]! -= engine.floorHeat[k]! * weight;
+        ledger.lost[column]! -= (engine.outdoorHeat[k]! + engine.deepHeat[k]!) * weight;
+      }
+    }
+  };
+
+  return {
+    engine,
+    listen,
+    open: () => {
+      ledger = emptyTagLedger();
+      quarter = 0;
+      started = engine.content();
+    },
+    close: () => {
+      fold();
+      const ended = engine.content();
+      for (let tag = 0; tag < 4; tag++) {
+        for (let lane = 0; lane < lanes; lane++) {
+          const k = tag * lanes + lane;
+          ledger.gained[tag]! += (ended[k]! - started[k]!) * site.lengths[lane]!;
+        }
+      }
+      return ledger;
+    },
+  };
+}
