@@ -41,8 +41,16 @@ export function unitLine(quantity: Quantity, unit: string): { scale: number; shi
   const { kind } = QUANTITY_RULES[quantity];
   const other = OTHER_NAMES[unit];
   const [factor, known] = other ?? [1, HOURLY_SUMS[unit] ?? unit];
-  const shift = parseQuantity(`0 ${known}`.trim(), kind);
-  return { scale: factor * (parseQuantity(`1 ${known}`.trim(), kind) - shift), shift };
+  const shift = withoutNoise(parseQuantity(`0 ${known}`.trim(), kind));
+  const scale = factor * (parseQuantity(`1 ${known}`.trim(), kind) - shift);
+  return { scale: withoutNoise(scale), shift };
+}
+
+/** The number without the noise of unit conversion in its last digits, so that SI stays as it is. */
+function withoutNoise(value: number): number {
+  if (Math.abs(value) < 1e-10) return 0;
+  const rounded = Number(value.toPrecision(12));
+  return String(rounded).length <= 10 ? rounded : value;
 }
 
 /**

@@ -82,9 +82,24 @@ export class FaultList {
 export function readValues(layout: TableLayout): TableValues {
   const faults = new FaultList();
   const values: TableValues = {};
+  refuseWideRows(layout, faults);
   for (const plan of layout.columns) values[plan.quantity] = readColumn(layout, plan, faults);
   faults.throwIfAny();
   return values;
+}
+
+/** A row with more cells than its fellows has a stray delimiter or swallowed the next line. */
+function refuseWideRows(layout: TableLayout, faults: FaultList): void {
+  const widths = layout.rows.slice(0, 3).map((row) => row.length).sort((a, b) => a - b);
+  const width = widths[widths.length >> 1] ?? 0;
+  layout.rows.forEach((row, index) => {
+    if (row.length <= width || row.slice(width).every((cell) => cell.trim() === "")) return;
+    faults.add(
+      `Cannot read the line: expected ${width} columns as in the first lines, found ${row.length}; ` +
+        "take out stray delimiters, or restore the line break",
+      { file: layout.file, line: layout.firstLine + index },
+    );
+  });
 }
 
 function readColumn(layout: TableLayout, plan: ColumnPlan, faults: FaultList): Float64Array {
