@@ -16,6 +16,9 @@ export {
 } from "./floor_column.ts";
 export { houseGeometry } from "./geometry.ts";
 export { findGlazing, type Glazing, GLAZINGS } from "./glazing_table.ts";
+export { checkLog, fitLog, LOG_START, type LogCheck, type LogScore, scoreLog } from "./log_fit.ts";
+export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
+export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
 export { type LossConditions, type LossPart, lossParts, nightTransmittance } from "./losses.ts";
 export { houseModel, initialHouseState } from "./model.ts";
 export {
