@@ -44,3 +44,5 @@ export {
   wallExchange,
   WATER_HEAT_CAPACITY,
 } from "./wet.ts";
+export type { ComplexValue, PeriodicResponse, PeriodicTube, TubeSoil } from "./periodic.ts";
+export { dailyHeatPerMetre, periodicResponse, soilAdmittance, soilRadius } from "./periodic.ts";
