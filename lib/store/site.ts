@@ -15,15 +15,25 @@ import type { StoreInputs } from "./types.ts";
 
 /** What the store chapter is given. */
 export interface StoreRequest {
+  /** house section of the study */
   readonly inputs: StoreInputs;
+  /** weather of the year */
   readonly climate: ClimateYear;
   readonly soilInputs: SoilInputs;
-  readonly soil: SoilResult;
+  /** soil section in SI */
+  readonly soil: Pick<SoilResult, "properties" | "wave">;
   readonly houseInputs: HouseInputs;
+  /** tubes section of the study */
   readonly tubesInputs: TubesInputs;
-  readonly tubes: TubesResult;
-  readonly headers: HeadersResult;
-  readonly fan: FanResult;
+  /** tubes section in SI */
+  readonly tubes: Pick<
+    TubesResult,
+    "product" | "count" | "length" | "diameter" | "positions" | "filmCoefficient"
+  >;
+  /** flow of each tube over the mean */
+  readonly headers: Pick<HeadersResult, "shares">;
+  /** m³/s and W of the operating point, kg/m³ */
+  readonly fan: Pick<FanResult, "airFlow" | "power" | "density">;
 }
 
 /** The store as built: mesh, conduction, tubes, lengths. Plain data. */
@@ -206,6 +216,6 @@ export function storeSite(
 }
 
 /** m, centre of the lowest tube. */
-export function lowestTube(tubes: TubesResult): number {
+export function lowestTube(tubes: StoreRequest["tubes"]): number {
   return Math.max(...tubes.positions.map((tube) => tube.depth));
 }

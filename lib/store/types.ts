@@ -38,6 +38,7 @@ export interface StoreInputs {
 
 /** Hourly year of the store, 8760 each; heat flows in W, positive into the soil unless said. */
 export interface StoreYear {
+  /** house section in SI */
   readonly house: HouseYear;
   /** sensible heat from air into tube walls (charge > 0, discharge < 0) */
   readonly sensible: Float64Array;
@@ -63,7 +64,9 @@ export interface StoreMonth {
   readonly month: number;
   readonly heatIn: number;
   readonly heatOut: number;
+  /** latent heat put in, kWh */
   readonly latentIn: number;
+  /** latent heat given back, kWh */
   readonly latentOut: number;
   readonly fanEnergy: number;
   /** degC, mean between the tubes */
@@ -115,6 +118,7 @@ export interface SoilSection {
 /** A flow of the year's heat for a flow picture, kWh. */
 export interface HeatFlow {
   readonly from: string;
+  /** end of the path */
   readonly to: string;
   readonly heat: number;
 }
@@ -130,13 +134,16 @@ export interface EarlyYear {
 
 /** Result of the store chapter. */
 export interface StoreResult {
+  /** hourly year */
   readonly year: StoreYear;
   /** same soil and house, fan never on */
   readonly noFan: HouseYear;
   /** kWh a year; in and out of the tube walls, sensible + latent */
   readonly heatIn: number;
   readonly heatOut: number;
+  /** latent heat put in, kWh */
   readonly latentIn: number;
+  /** latent heat given back, kWh */
   readonly latentOut: number;
   /** heatOut / heatIn */
   readonly recovery: number;
@@ -161,6 +168,7 @@ export interface StoreResult {
   readonly backupYear: HouseYear;
   /** relative: (heat in − heat out − losses − change of content) / throughput */
   readonly balanceResidual: number;
+  /** January to December */
   readonly months: readonly StoreMonth[];
   /** the first years as they come */
   readonly earlyYears: readonly EarlyYear[];
@@ -173,6 +181,7 @@ export interface StoreResult {
   /** kg a year condensed in the tubes and drained from them; evaporated in the house */
   readonly condensed: number;
   readonly drained: number;
+  /** water evaporated */
   readonly evaporated: number;
   /** h a year */
   readonly chargeHours: number;
@@ -183,6 +192,7 @@ export interface StoreResult {
   readonly stateOfCharge: Float64Array;
   readonly emptying: EmptyingSpell;
   readonly sections: SoilSection;
+  /** mean heat flows of the step */
   readonly flows: readonly HeatFlow[];
   /** lowest temperature of the soil around the tubes in the year, degC */
   readonly coldestSoil: number;
@@ -190,5 +200,6 @@ export interface StoreResult {
   readonly cells: number;
   readonly slices: number;
   readonly states: number;
+  /** messages for the reader */
   readonly notices: readonly Notice[];
 }

@@ -5,7 +5,7 @@ import { soilChapter } from "../../lib/soil/mod.ts";
 import type { SoilInputs } from "../../lib/soil/types.ts";
 import type { StoreRequest } from "../../lib/store/site.ts";
 import type { StoreInputs } from "../../lib/store/types.ts";
-import type { TubesInputs, TubesResult } from "../../lib/tubes/types.ts";
+import type { TubesInputs } from "../../lib/tubes/types.ts";
 
 /** A year by formula: daily and annual wave, clear and dull spells of five days. */
 export function formulaClimate(
@@ -123,7 +123,7 @@ export const STORE_INPUTS: StoreInputs = {
   meshDepth: 12,
 };
 
-function tubesResult(inputs: TubesInputs): TubesResult {
+function tubesResult(inputs: TubesInputs): StoreRequest["tubes"] {
   const perLayer = inputs.count / inputs.layers;
   return {
     product: {
@@ -139,22 +139,12 @@ function tubesResult(inputs: TubesInputs): TubesResult {
     },
     count: inputs.count,
     length: inputs.length,
-    totalLength: inputs.count * inputs.length,
     diameter: 0.1,
     positions: Array.from({ length: inputs.count }, (_, k) => ({
       x: ((k % perLayer) - (perLayer - 1) / 2) * inputs.spacing,
       depth: inputs.depth + Math.floor(k / perLayer) * inputs.layerSpacing,
     })),
-    airSpeed: 2.9,
-    flowPerTube: inputs.airFlow / inputs.count,
-    reynolds: 18000,
-    frictionFactor: 0.06,
-    pressureDrop: 35,
-    lossCoefficient: 9,
     filmCoefficient: 14,
-    transferUnits: 1.8,
-    effectiveness: 0.83,
-    notices: [],
   };
 }
 
@@ -181,29 +171,7 @@ export function standInRequest(
     houseInputs: { ...HOUSE_INPUTS, ...change.house },
     tubesInputs,
     tubes,
-    headers: {
-      diameter: 0.3,
-      areaRatio: 1,
-      shares: Float64Array.from(change.shares ?? tubes.positions.map(() => 1)),
-      flowMin: 1,
-      flowMax: 1,
-      unevenness: 0,
-      pressureDrop: 45,
-      supplyPressure: new Float64Array(tubes.count),
-      returnPressure: new Float64Array(tubes.count),
-      notices: [],
-    },
-    fan: {
-      airFlow: tubesInputs.airFlow,
-      pressure: 70,
-      power: 110,
-      efficiency: 0.3,
-      specificPower: 240,
-      systemCoefficient: 350,
-      systemExponent: 2,
-      stalled: false,
-      density: 1.15,
-      notices: [],
-    },
+    headers: { shares: Float64Array.from(change.shares ?? tubes.positions.map(() => 1)) },
+    fan: { airFlow: tubesInputs.airFlow, power: 110, density: 1.15 },
   };
 }
