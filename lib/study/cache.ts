@@ -3,8 +3,15 @@ import { createHash, randomUUID } from "node:crypto";
 import { deserialize, serialize } from "node:v8";
 import { join } from "node:path";
 
-/** Entries kept; the oldest go first. */
-const MOST_ENTRIES = 300;
+/** How much is kept; the oldest go first. */
+export interface CacheLimits {
+  /** entries */
+  readonly entries: number;
+  /** bytes of all entries together */
+  readonly bytes: number;
+}
+
+const LIMITS: CacheLimits = { entries: 1000, bytes: 400e6 };
 const HASH_BYTES = 32;
 
 /** A folder of results. */
@@ -21,9 +28,9 @@ export const NO_CACHE: ResultCache = { get: (_key, compute) => Promise.resolve()
  * to a temporary file and renamed, so that two processes cannot disturb each other.
  *
  * @param folder made where it does not exist
- * @param mostEntries oldest entries beyond this number are removed
+ * @param limits oldest entries beyond these are removed
  */
-export function diskCache(folder: string, mostEntries: number = MOST_ENTRIES): ResultCache {
+export function diskCache(folder: string, limits: CacheLimits = LIMITS): ResultCache {
   return {
     async get<T>(key: string, compute: () => T | Promise<T>): Promise<T> {
       const path = join(folder, key, "result.bin");
@@ -31,7 +38,7 @@ export function diskCache(folder: string, mostEntries: number = MOST_ENTRIES): R
       if (stored !== undefined) return stored.value;
       const value = await compute();
       await writeEntry(folder, key, value);
-      await prune(folder, mostEntries);
+      await prune(folder, limits);
       return value;
     },
   };
@@ -71,18 +78,21 @@ async function writeEntry(folder: string, key: string, value: unknown): Promise<
   }
 }
 
-async function prune(folder: string, mostEntries: number): Promise<void> {
-  const entries: { readonly path: string; readonly time: number }[] = [];
+async function prune(folder: string, limits: CacheLimits): Promise<void> {
+  const entries: { readonly path: string; readonly time: number; readonly size: number }[] = [];
   try {
     for await (const entry of Deno.readDir(folder)) {
       if (!entry.isDirectory) continue;
       const path = join(folder, entry.name);
       const information = await Deno.stat(join(path, "result.bin")).catch(() => undefined);
       if (information === undefined) continue;
-      entries.push({ path, time: information.mtime?.getTime() ?? 0 });
+      entries.push({ path, time: information.mtime?.getTime() ?? 0, size: information.size });
     }
     entries.sort((one, other) => other.time - one.time);
-    for (const { path } of entries.slice(mostEntries)) {
+    let bytes = 0;
+    for (const [index, { path, size }] of entries.entries()) {
+      bytes += size;
+      if (index === 0 || (index < limits.entries && bytes <= limits.bytes)) continue;
       await Deno.remove(path, { recursive: true }).catch(() => {});
     }
   } catch {

@@ -4,7 +4,7 @@ import { fanChapter, type FanResult } from "../fan/mod.ts";
 import { headersChapter, type HeadersResult } from "../headers/mod.ts";
 import { houseChapter, type HouseResult } from "../house/mod.ts";
 import { soilChapter, type SoilResult } from "../soil/mod.ts";
-import type { StoreResult } from "../store/types.ts";
+import { storeChapter, type StoreResult } from "../store/mod.ts";
 import { tubesChapter, type TubesResult } from "../tubes/mod.ts";
 import type { Study } from "./types.ts";
 
@@ -57,7 +57,7 @@ export function fanOf(study: Study, tubes: TubesResult, headers: HeadersResult):
 }
 
 /** Store chapter of a study. */
-export async function storeOf(
+export function storeOf(
   study: Study,
   upstream: {
     readonly soil: SoilResult;
@@ -65,8 +65,7 @@ export async function storeOf(
     readonly headers: HeadersResult;
     readonly fan: FanResult;
   },
-): Promise<StoreResult> {
-  const { storeChapter } = await import("../store/mod.ts");
+): StoreResult {
   return storeChapter({
     inputs: study.store,
     climate: study.climate,

@@ -57,11 +57,16 @@ Deno.test("diskCache() computes a damaged, cut or empty entry again", async () =
 Deno.test("diskCache() keeps no more entries than it may and leaves no part files", async () => {
   // Property: bounded
   await inFolder(async (folder) => {
-    const cache = diskCache(folder, 3);
+    const cache = diskCache(folder, { entries: 3, bytes: 1e9 });
     for (let entry = 0; entry < 8; entry++) await cache.get(`key${entry}`, () => entry);
     const names = [...Deno.readDirSync(folder)].map(({ name }) => name);
     assertEquals(names.length, 3);
     assert(names.includes("key7"));
+    const small = diskCache(folder, { entries: 99, bytes: 20_000 });
+    for (let entry = 0; entry < 5; entry++) {
+      await small.get(`big${entry}`, () => new Float64Array(1000));
+    }
+    assertEquals([...Deno.readDirSync(folder)].filter(({ name }) => /^big/.test(name)).length, 2);
   });
 });
 
