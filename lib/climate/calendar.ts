@@ -23,11 +23,14 @@ export const MONTH_NAMES: readonly string[] = [
   "December",
 ];
 
+const MONTHS = Uint8Array.from(
+  { length: HOURS_PER_YEAR },
+  (_, hour) => MONTH_STARTS.findLastIndex((start) => start <= hour),
+);
+
 /** Month of an hour of the year, 0 to 11. */
 export function monthOfHour(hour: number): number {
-  let month = 0;
-  while (hour >= MONTH_STARTS[month + 1]!) month++;
-  return month;
+  return MONTHS[hour]!;
 }
 
 /** An hour of the year as "3 March 14:00". */

@@ -1,0 +1,107 @@
+import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/assert";
+import { InputError } from "winterground/basics/mod.ts";
+import {
+  dailyMeans,
+  meanDailySwing,
+  MONTH_STARTS,
+  readNormals,
+  summariseClimate,
+} from "winterground/climate/mod.ts";
+import { saturationPressure, saturationPressureOverWater } from "winterground/air/mod.ts";
+import { MONTH_DAYS } from "winterground/basics/mod.ts";
+import normalsText from "../../data/climates/aldersett_normals.csv" with { type: "text" };
+import { NORMALS, sampleYear, SERIES } from "./sample.ts";
+
+Deno.test("yearFromNormals() keeps the monthly means it was given", () => {
+  // Property: temperature, radiation, wind and humidity to rounding, daily swing to 0.05 K
+  for (const seed of [1, 77]) {
+    const year = sampleYear(seed);
+    const { months } = summariseClimate(year);
+    const swing = meanDailySwing(year.dryBulb);
+    months.forEach((month, index) => {
+      assertAlmostEquals(month.meanTemperature, NORMALS.meanTemperature[index]!, 1e-9);
+      const radiation = NORMALS.globalRadiation[index]! * MONTH_DAYS[index]!;
+      assertAlmostEquals(month.globalRadiation, radiation, 1e-6 * radiation);
+      assertAlmostEquals(month.meanWindSpeed, NORMALS.windSpeed[index]!, 1e-9);
+      assertAlmostEquals(month.meanRelativeHumidity, NORMALS.relativeHumidity[index]!, 1e-4);
+      const wanted = NORMALS.meanDailyMaximum[index]! - NORMALS.meanDailyMinimum[index]!;
+      assertAlmostEquals(swing[index]!, wanted, 0.05);
+    });
+  }
+});
+
+Deno.test("yearFromNormals() gives the same year for a seed and another for another", () => {
+  // Property: deterministic
+  const [one, again] = [sampleYear(5), sampleYear(5)];
+  for (const name of SERIES) assertEquals(one[name], again[name], name);
+  assert(one.dryBulb[100] !== sampleYear(6).dryBulb[100]);
+});
+
+Deno.test("yearFromNormals() has the memory and spread it was given, over many winters", () => {
+  // Property: lag-one correlation of daily means near 0.7, January spread near 6.2 K, over 20 seeds;
+  // the bounds are three standard errors of 620 dependent days
+  let [spread, memory] = [0, 0];
+  for (let seed = 1; seed <= 20; seed++) {
+    const days = dailyMeans(sampleYear(seed).dryBulb).subarray(0, 31);
+    const mean = NORMALS.meanTemperature[0]!;
+    for (let day = 0; day < 31; day++) spread += (days[day]! - mean) ** 2;
+    for (let day = 1; day < 31; day++) memory += (days[day]! - mean) * (days[day - 1]! - mean);
+  }
+  memory /= spread * 30 / 31;
+  spread = Math.sqrt(spread / 620);
+  assert(spread > 4.2 && spread < 6.6, `spread ${spread}`);
+  assert(memory > 0.55 && memory < 0.85, `memory ${memory}`);
+});
+
+Deno.test("a generated year holds nothing that cannot be", () => {
+  // Property: parts close, no light at night, humidity below saturation over ice, winds above 0
+  const year = sampleYear(9);
+  year.globalHorizontal.forEach((global, hour) => {
+    assert(global >= 0 && year.diffuseHorizontal[hour]! >= -1e-9 && year.directNormal[hour]! >= 0);
+    assert(year.directNormal[hour]! < 1250, `direct ${year.directNormal[hour]}`);
+    const temperature = year.dryBulb[hour]!;
+    const highest = Math.min(
+      1,
+      saturationPressure(temperature) / saturationPressureOverWater(temperature),
+    );
+    assert(year.relativeHumidity[hour]! <= highest + 1e-12);
+    assert(year.windSpeed[hour]! >= 0);
+  });
+  const night = year.globalHorizontal.filter((_, hour) => hour % 24 === 0);
+  assert(night.every((value) => value === 0));
+});
+
+Deno.test("the demo place has cold nights near -35 degC", () => {
+  // Property: over eleven invented years the coldest hours lie about -33 degC
+  const coldest = Array.from(
+    { length: 20 },
+    (_, seed) => Math.min(...sampleYear(seed + 1).dryBulb),
+  );
+  coldest.sort((a, b) => a - b);
+  assert(coldest[5]! < -30 && coldest[5]! > -38, String(coldest));
+});
+
+Deno.test("normals with faults are refused with line and column", () => {
+  // Property: nothing is guessed
+  const lines = normalsText.trim().split("\n");
+  const change = (line: number, from: string, to: string) =>
+    lines.map((text, index) => index === line ? text.replace(from, to) : text).join("\n");
+  const cases: [text: string, words: RegExp][] = [
+    [change(3, "-6.2", "cold"), /n\.csv:4 \(column "mean_temperature_degC"\)/],
+    [change(7, "19.0", "29.0"), /n\.csv:8.*lowest < mean < highest/],
+    [lines.slice(0, 12).join("\n"), /expected a head line and 12 months, found 12 lines/],
+    [change(0, "wind_speed_m_per_s", "wind"), /missing columns wind_speed_m_per_s/],
+    [change(2, "2,", "3,"), /expected month 2, found 3/],
+    ["", /n\.csv:1/],
+  ];
+  for (const [text, words] of cases) {
+    const error = assertThrows(() => readNormals(text, "n.csv"), InputError);
+    assert(words.test(error.message), error.message);
+  }
+});
+
+Deno.test("months run from their first hour", () => {
+  // Property: twelve months fill the year
+  assertEquals(MONTH_STARTS.length, 13);
+  assertEquals(MONTH_STARTS[12], 8760);
+});
