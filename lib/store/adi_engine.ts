@@ -109,7 +109,12 @@ export function adiEngine(
     deep: total(operator.deep.conductances),
   };
 
-  const predict = (step: number, outdoor: Float64Array, deep: Float64Array): void => {
+  const predict = (
+    step: number,
+    outdoor: Float64Array,
+    deep: Float64Array,
+    running: boolean,
+  ): void => {
     const plan = plans[step]!;
     for (let group = 0; group < groups; group++) {
       adiKernel(operator, plan.factors, field, group * LANES * count, work);
@@ -119,7 +124,7 @@ export function adiEngine(
       drive.deep[lane] = deep[lane]!;
       add(lane, plan.outdoor, outdoor[lane]!);
       add(lane, plan.deep, deep[lane]!);
-      for (let tube = 0; tube < tubes; tube++) {
+      for (let tube = 0; running && tube < tubes; tube++) {
         const port = operator.tubes[tube]!;
         const k = lane * tubes + tube;
         blockTemperature[k] = 0.5 * (before.block[k]! + read(lane, port.cells, port.weights));
@@ -127,10 +132,15 @@ export function adiEngine(
       floorPull[lane] = 0.5 * (before.floor[lane]! + readSurface(lane, operator.floor));
     }
   };
-  const finish = (step: number, tubeHeat: Float64Array, floorDriving: Float64Array): void => {
+  const finish = (
+    step: number,
+    tubeHeat: Float64Array,
+    floorDriving: Float64Array,
+    running: boolean,
+  ): void => {
     const plan = plans[step]!;
     for (let lane = 0; lane < lanes; lane++) {
-      for (let tube = 0; tube < tubes; tube++) {
+      for (let tube = 0; running && tube < tubes; tube++) {
         add(lane, plan.tubes[tube]!, tubeHeat[lane * tubes + tube]!);
       }
       add(lane, plan.floor, floorDriving[lane]!);

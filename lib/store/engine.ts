@@ -35,10 +35,18 @@ export interface SoilEngine {
   readonly deepHeat: Float64Array;
   /** temperature between the tubes at the end of the step, degC */
   readonly storeTemperature: Float64Array;
-  /** First half of a step: surfaces outside and deep end at the given temperatures by lane. */
-  predict(step: number, outdoor: Float64Array, deep: Float64Array): void;
+  /**
+   * First half of a step: surfaces outside and deep end at the given temperatures by lane;
+   * `running` false where the fan rests and the tubes need no answer.
+   */
+  predict(step: number, outdoor: Float64Array, deep: Float64Array, running: boolean): void;
   /** Second half: tube heat in W/m by lane and tube, floor driving temperature by lane. */
-  finish(step: number, tubeHeat: Float64Array, floorDriving: Float64Array): void;
+  finish(
+    step: number,
+    tubeHeat: Float64Array,
+    floorDriving: Float64Array,
+    running: boolean,
+  ): void;
   /** Heat content of each lane over 0 °C, J/m. */
   content(): Float64Array;
   /** Copies the state out and in, for spin-up and for tagged fields. */

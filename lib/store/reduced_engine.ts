@@ -13,6 +13,8 @@ export interface ReducedEngine extends SoilEngine {
    * @param seconds length of the period
    */
   jump(start: Float64Array, seconds: number): void;
+  /** Adds the states of `count` lanes from one on to others and clears them. */
+  merge(to: number, from: number, count: number): void;
   /** Temperatures of all cells of a lane, degC. */
   cells(lane: number): Float64Array;
 }
@@ -50,92 +52,194 @@ function planStep(slice: ReducedSlice, seconds: number): StepPlan {
   return { seconds, decay, growth, mean, response };
 }
 
+/** Lanes advanced together, so that each coefficient is loaded once for four. */
+const BLOCK = 4;
+
+/** Transposed gains: state·ports + port. */
+function byState(slice: ReducedSlice): Float64Array {
+  const { states, ports, gains } = slice;
+  return Float64Array.from(
+    { length: states * ports },
+    (_, k) => gains[(k % ports) * states + Math.floor(k / ports)]!,
+  );
+}
+
 /**
  * Engine of `lanes` reduced slices. Inputs are held over a step and the states move exactly
  * (zero-order hold), so the soil adds no error of time.
+ *
+ * @param slice reduced slice
+ * @param lanes copies
+ * @param steps s
+ * @param thermometer false: the temperature between the tubes is not followed
  */
 export function reducedEngine(
   slice: ReducedSlice,
   lanes: number,
   steps: readonly number[],
+  thermometer = true,
 ): ReducedEngine {
-  const { states, tubes, ports, gains, conductances } = slice;
+  const { states, tubes, ports, conductances } = slice;
   const plans = steps.map((seconds) => planStep(slice, seconds));
   const [floorPort, outdoorPort, deepPort] = [tubes, tubes + 1, tubes + 2];
-  const x = new Float64Array(lanes * states);
-  /** inputs of each lane in the step: tube heat, then floor, outdoor, deep temperature */
-  const input = new Float64Array(lanes * ports);
-  /** mean of the three surface ports from the state alone */
-  const free = new Float64Array(lanes * 3);
+  const blocks = Math.ceil(lanes / BLOCK);
+  const padded = blocks * BLOCK;
+  const gains = byState(slice);
+  /** states: (block·states + state)·4 + lane in block */
+  const x = new Float64Array(padded * states);
+  /** inputs of the step, (block·ports + port)·4 + lane: tube heat, floor, outdoor, deep temperature */
+  const input = new Float64Array(padded * ports);
+  /** mean of the three surface ports from the state alone, (block·3 + surface)·4 + lane */
+  const free = new Float64Array(padded * 3);
   const blockTemperature = new Float64Array(lanes * tubes);
   const floorPull = new Float64Array(lanes);
   const floorHeat = new Float64Array(lanes);
   const outdoorHeat = new Float64Array(lanes);
   const deepHeat = new Float64Array(lanes);
   const storeTemperature = new Float64Array(lanes);
+  const four = new Float64Array(BLOCK);
 
-  const predict = (step: number, outdoor: Float64Array, deep: Float64Array): void => {
+  /** Mean of one port over the step from the states of a block, into `four`. */
+  const meanOfPort = (mean: Float64Array, block: number, port: number): void => {
+    const row = port * states;
+    let at = block * states * BLOCK;
+    let a0 = 0, a1 = 0, a2 = 0, a3 = 0;
+    for (let k = 0; k < states; k++) {
+      const m = mean[row + k]!;
+      a0 += m * x[at]!;
+      a1 += m * x[at + 1]!;
+      a2 += m * x[at + 2]!;
+      a3 += m * x[at + 3]!;
+      at += BLOCK;
+    }
+    four[0] = a0;
+    four[1] = a1;
+    four[2] = a2;
+    four[3] = a3;
+  };
+  /** Adds what inputs from port `first` on do to one port, into `four`. */
+  const addInputs = (response: Float64Array, block: number, port: number, first: number): void => {
+    const row = port * ports;
+    let at = (block * ports + first) * BLOCK;
+    let [a0, a1, a2, a3] = [four[0]!, four[1]!, four[2]!, four[3]!];
+    for (let q = first; q < ports; q++) {
+      const r = response[row + q]!;
+      a0 += r * input[at]!;
+      a1 += r * input[at + 1]!;
+      a2 += r * input[at + 2]!;
+      a3 += r * input[at + 3]!;
+      at += BLOCK;
+    }
+    four[0] = a0;
+    four[1] = a1;
+    four[2] = a2;
+    four[3] = a3;
+  };
+
+  const predict = (
+    step: number,
+    outdoor: Float64Array,
+    deep: Float64Array,
+    running: boolean,
+  ): void => {
     const { mean, response } = plans[step]!;
-    for (let lane = 0; lane < lanes; lane++) {
-      const at = lane * states;
-      const known = lane * ports;
-      input[known + outdoorPort] = outdoor[lane]!;
-      input[known + deepPort] = deep[lane]!;
-      const floorBefore = input[known + floorPort]!;
-      for (let p = 0; p < ports; p++) {
-        let value = 0;
-        const row = p * states;
-        for (let k = 0; k < states; k++) value += mean[row + k]! * x[at + k]!;
-        if (p >= tubes) free[lane * 3 + p - tubes] = value;
-        const felt = value + response[p * ports + outdoorPort]! * outdoor[lane]! +
-          response[p * ports + deepPort]! * deep[lane]!;
-        if (p < tubes) {
-          blockTemperature[lane * tubes + p] = felt +
-            response[p * ports + floorPort]! * floorBefore;
-        } else if (p === floorPort) {
-          let fromTubes = 0;
-          for (let q = 0; q < tubes; q++) {
-            fromTubes += response[p * ports + q]! * input[known + q]!;
-          }
-          floorPull[lane] = felt + fromTubes;
+    const floorOwn = response[floorPort * ports + floorPort]!;
+    for (let block = 0; block < blocks; block++) {
+      const first = block * BLOCK;
+      const count = Math.min(BLOCK, lanes - first);
+      const known = block * ports * BLOCK;
+      for (let l = 0; l < count; l++) {
+        input[known + outdoorPort * BLOCK + l] = outdoor[first + l]!;
+        input[known + deepPort * BLOCK + l] = deep[first + l]!;
+      }
+      if (running) {
+        for (let p = 0; p < tubes; p++) {
+          meanOfPort(mean, block, p);
+          addInputs(response, block, p, floorPort);
+          for (let l = 0; l < count; l++) blockTemperature[(first + l) * tubes + p] = four[l]!;
+        }
+      }
+      for (let s = 0; s < 3; s++) {
+        meanOfPort(mean, block, tubes + s);
+        free.set(four, (block * 3 + s) * BLOCK);
+        if (s > 0) continue;
+        addInputs(response, block, floorPort, 0);
+        for (let l = 0; l < count; l++) {
+          floorPull[first + l] = four[l]! - floorOwn * input[known + floorPort * BLOCK + l]!;
         }
       }
     }
   };
-  const finish = (step: number, tubeHeat: Float64Array, floorDriving: Float64Array): void => {
+  const finish = (
+    step: number,
+    tubeHeat: Float64Array,
+    floorDriving: Float64Array,
+    running: boolean,
+  ): void => {
     const { decay, growth, response } = plans[step]!;
-    for (let lane = 0; lane < lanes; lane++) {
-      const at = lane * states;
-      const own = lane * ports;
-      for (let q = 0; q < tubes; q++) input[own + q] = tubeHeat[lane * tubes + q]!;
-      input[own + floorPort] = floorDriving[lane]!;
+    const from = running ? 0 : tubes;
+    for (let block = 0; block < blocks; block++) {
+      const first = block * BLOCK;
+      const count = Math.min(BLOCK, lanes - first);
+      const own = block * ports * BLOCK;
+      for (let l = 0; l < count; l++) {
+        for (let q = 0; q < tubes; q++) {
+          input[own + q * BLOCK + l] = running ? tubeHeat[(first + l) * tubes + q]! : 0;
+        }
+        input[own + floorPort * BLOCK + l] = floorDriving[first + l]!;
+      }
       for (let s = 0; s < 3; s++) {
-        const row = (tubes + s) * ports;
-        let value = free[lane * 3 + s]!;
-        for (let q = 0; q < ports; q++) value += response[row + q]! * input[own + q]!;
-        const heat = conductances[s]! * input[own + tubes + s]! - value;
-        if (s === 0) floorHeat[lane] = heat;
-        else if (s === 1) outdoorHeat[lane] = heat;
-        else deepHeat[lane] = heat;
+        for (let l = 0; l < BLOCK; l++) four[l] = free[(block * 3 + s) * BLOCK + l]!;
+        addInputs(response, block, tubes + s, from);
+        const heat = s === 0 ? floorHeat : s === 1 ? outdoorHeat : deepHeat;
+        for (let l = 0; l < count; l++) {
+          heat[first + l] = conductances[s]! * input[own + (tubes + s) * BLOCK + l]! - four[l]!;
+        }
       }
-      let store = 0;
-      for (let q = 0; q < ports; q++) store += slice.storeDirect[q]! * input[own + q]!;
-      for (let k = 0; k < states; k++) {
-        let pushed = 0;
-        for (let q = 0; q < ports; q++) pushed += gains[q * states + k]! * input[own + q]!;
-        const value = decay[k]! * x[at + k]! + growth[k]! * pushed;
-        x[at + k] = value;
-        store += slice.store[k]! * value;
+      moveStates(block, from, decay, growth);
+    }
+    refresh();
+  };
+  /** x ← e^(−λΔt)·x + growth·(gains·input) for four lanes. */
+  const moveStates = (
+    block: number,
+    from: number,
+    decay: Float64Array,
+    growth: Float64Array,
+  ): void => {
+    let at = block * states * BLOCK;
+    for (let k = 0; k < states; k++) {
+      let a0 = 0, a1 = 0, a2 = 0, a3 = 0;
+      let known = (block * ports + from) * BLOCK;
+      const row = k * ports;
+      for (let q = from; q < ports; q++) {
+        const g = gains[row + q]!;
+        a0 += g * input[known]!;
+        a1 += g * input[known + 1]!;
+        a2 += g * input[known + 2]!;
+        a3 += g * input[known + 3]!;
+        known += BLOCK;
       }
-      storeTemperature[lane] = store;
+      const e = decay[k]!;
+      const f = growth[k]!;
+      x[at] = e * x[at]! + f * a0;
+      x[at + 1] = e * x[at + 1]! + f * a1;
+      x[at + 2] = e * x[at + 2]! + f * a2;
+      x[at + 3] = e * x[at + 3]! + f * a3;
+      at += BLOCK;
     }
   };
+  const place = (lane: number) => Math.floor(lane / BLOCK) * BLOCK * states + (lane % BLOCK);
+  const inputOf = (lane: number, port: number) =>
+    input[(Math.floor(lane / BLOCK) * ports + port) * BLOCK + (lane % BLOCK)]!;
   const refresh = (): void => {
+    if (!thermometer) return;
     for (let lane = 0; lane < lanes; lane++) {
-      let store = 0;
-      for (let q = 0; q < ports; q++) store += slice.storeDirect[q]! * input[lane * ports + q]!;
-      for (let k = 0; k < states; k++) store += slice.store[k]! * x[lane * states + k]!;
-      storeTemperature[lane] = store;
+      let sum = 0;
+      const at = place(lane);
+      for (let k = 0; k < states; k++) sum += slice.store[k]! * x[at + BLOCK * k]!;
+      for (let q = 0; q < ports; q++) sum += slice.storeDirect[q]! * inputOf(lane, q);
+      storeTemperature[lane] = sum;
     }
   };
   return {
@@ -149,8 +253,8 @@ export function reducedEngine(
     tubeCross: plans.map(({ response }) =>
       Float64Array.from({ length: tubes * tubes }, (_, k) => {
         const to = Math.floor(k / tubes);
-        const from = k % tubes;
-        return to === from ? 0 : response[to * ports + from]!;
+        const other = k % tubes;
+        return to === other ? 0 : response[to * ports + other]!;
       })
     ),
     floorConductance: plans.map(({ response }) =>
@@ -167,7 +271,8 @@ export function reducedEngine(
     content: () =>
       Float64Array.from({ length: lanes }, (_, lane) => {
         let sum = 0;
-        for (let k = 0; k < states; k++) sum += slice.content[k]! * x[lane * states + k]!;
+        const at = place(lane);
+        for (let k = 0; k < states; k++) sum += slice.content[k]! * x[at + BLOCK * k]!;
         return sum;
       }),
     save: () => x.slice(),
@@ -177,20 +282,31 @@ export function reducedEngine(
     },
     jump: (start, seconds) => {
       for (let k = 0; k < x.length; k++) {
-        const rate = slice.rates[k % states]!;
+        const rate = slice.rates[Math.floor(k / BLOCK) % states]!;
         x[k]! += (x[k]! - start[k]!) / Math.expm1(rate * seconds);
+      }
+      refresh();
+    },
+    merge: (to, from, count) => {
+      for (let lane = 0; lane < count; lane++) {
+        const [target, source] = [place(to + lane), place(from + lane)];
+        for (let k = 0; k < states * BLOCK; k += BLOCK) {
+          x[target + k]! += x[source + k]!;
+          x[source + k] = 0;
+        }
       }
       refresh();
     },
     cells: (lane) => {
       const field = new Float64Array(slice.capacity.length);
+      const at = place(lane);
       for (let c = 0; c < field.length; c++) {
         let value = 0;
         for (let k = 0; k < states; k++) {
-          value += slice.shapes[c * states + k]! * x[lane * states + k]!;
+          value += slice.shapes[c * states + k]! * x[at + BLOCK * k]!;
         }
         for (let q = 0; q < ports; q++) {
-          value += slice.directShapes[c * ports + q]! * input[lane * ports + q]!;
+          value += slice.directShapes[c * ports + q]! * inputOf(lane, q);
         }
         field[c] = value;
       }
@@ -211,7 +327,9 @@ export function reducedState(
     const heat = capacity[c]! * cellTemperatures[c]!;
     for (let k = 0; k < states; k++) one[k]! += shapes[c * states + k]! * heat;
   }
-  const state = new Float64Array(lanes * states);
-  for (let lane = 0; lane < lanes; lane++) state.set(one, lane * states);
-  return state;
+  const padded = Math.ceil(lanes / BLOCK) * BLOCK;
+  return Float64Array.from(
+    { length: padded * states },
+    (_, k) => one[Math.floor(k / BLOCK) % states]!,
+  );
 }

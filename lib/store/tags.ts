@@ -55,10 +55,11 @@ function emptyTagLedger(): TagLedger {
  * of a quarter its running field is folded into that quarter's field of heat from before.
  */
 export function tagFields(slice: ReducedSlice, site: StoreSite): Tags {
-  const lanes = site.lengths.length;
+  /** no tagged heat reaches slices without tubes */
+  const lanes = site.slices;
   const tubes = site.field.tubes;
   const slices = site.field.slices;
-  const engine = reducedEngine(slice, FIELDS * lanes, YEAR_STEPS);
+  const engine = reducedEngine(slice, FIELDS * lanes, YEAR_STEPS, false);
   const none = new Float64Array(FIELDS * lanes);
   const heat = new Float64Array(FIELDS * lanes * tubes);
   const responses = engine.tubeResponse.map((response) =>
@@ -68,19 +69,12 @@ export function tagFields(slice: ReducedSlice, site: StoreSite): Tags {
     cross === null ? null : cross.map((value) => value * site.tubeLengthFactor)
   );
   const { field } = site;
-  const states = slice.states;
   let ledger = emptyTagLedger();
   let quarter = 0;
   let started = engine.content();
 
   const fold = (): void => {
-    const state = engine.save();
-    const size = lanes * states;
-    for (let k = 0; k < size; k++) {
-      state[quarter * size + k]! += state[RUNNING * size + k]!;
-      state[RUNNING * size + k] = 0;
-    }
-    engine.load(state);
+    engine.merge(quarter * lanes, RUNNING * lanes, lanes);
     const held = lanes * tubes;
     for (let k = 0; k < held; k++) {
       heat[quarter * held + k]! += heat[RUNNING * held + k]!;
@@ -127,7 +121,8 @@ export function tagFields(slice: ReducedSlice, site: StoreSite): Tags {
       fold();
       quarter = now;
     }
-    engine.predict(report.step, none, none);
+    const running = report.mode !== 0;
+    engine.predict(report.step, none, none, report.mode === -1);
     if (report.mode === -1) {
       const whole = -(report.sensible + report.latent) * report.seconds;
       let tagged = 0;
@@ -148,7 +143,7 @@ export function tagFields(slice: ReducedSlice, site: StoreSite): Tags {
       }
     }
     for (let k = 0; k < heat.length; k++) scaled[k] = heat[k]! * site.tubeLengthFactor;
-    engine.finish(report.step, scaled, none);
+    engine.finish(report.step, scaled, none, running);
     for (let tag = 0; tag < FIELDS; tag++) {
       const column = tag === RUNNING ? quarter : tag;
       for (let lane = 0; lane < lanes; lane++) {

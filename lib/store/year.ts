@@ -180,7 +180,7 @@ export function runYear(
         ? decideMode(inputs, state.control, seen, seconds)
         : setting.schedule[4 * hour + quarter] as FanMode;
     }
-    engine.predict(step, outdoor, deep);
+    engine.predict(step, outdoor, deep, mode !== 0);
     let floorConductance = 0;
     let floorPull = 0;
     for (let lane = 0; lane < lanes; lane++) {
@@ -252,7 +252,7 @@ export function runYear(
       state.vapourGain = 0;
     }
     driving.fill(moved.floorDriving);
-    engine.finish(step, laneHeat, driving);
+    engine.finish(step, laneHeat, driving, mode !== 0);
     let floor = 0;
     let out = 0;
     let below = 0;
