@@ -1,13 +1,8 @@
 /** The house's balance of heat and vapour for a trial air temperature. @module */
-import {
-  DRY_AIR_HEAT_CAPACITY,
-  MOLAR_MASS_RATIO,
-  saturationHumidityRatio,
-  saturationPressureOverWater,
-  VAPOUR_HEAT_CAPACITY,
-} from "../air/mod.ts";
+import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO, VAPOUR_HEAT_CAPACITY } from "../air/mod.ts";
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../basics/mod.ts";
 import { LEWIS_POWER } from "./model.ts";
+import { quickSaturation, quickSaturationOverWater } from "./saturation_table.ts";
 import {
   HEAT_OF_VAPORISATION,
   leafFilmResistance,
@@ -93,6 +88,12 @@ export interface StepTerms {
   readonly boundary: HouseBoundary;
 }
 
+/** kg/kg of air saturated over ice or water. */
+function saturatedRatio(temperature: number, pressure: number): number {
+  const vapour = Math.min(0.9 * pressure, quickSaturation(temperature));
+  return MOLAR_MASS_RATIO * vapour / (pressure - vapour);
+}
+
 /** Gathers the terms of one step. */
 export function stepTerms(
   model: HouseModel,
@@ -109,7 +110,7 @@ export function stepTerms(
   const kelvin = start.airTemperature + ZERO_CELSIUS;
   const filmSlope = 4 * model.filmArea[hour]! * STEFAN_BOLTZMANN * kelvin ** 3;
   const vapour = model.pressure * start.humidityRatio / (MOLAR_MASS_RATIO + start.humidityRatio);
-  const deficit = saturationPressureOverWater(start.airTemperature) - vapour;
+  const deficit = quickSaturationOverWater(start.airTemperature) - vapour;
   const glazing = model.glazingConductance[hour]!;
   return {
     airStore: model.airCapacity / stepSeconds,
@@ -133,7 +134,7 @@ export function stepTerms(
     solarCrop: model.solarCrop[hour]!,
     solarMass: model.solarMass[hour]!,
     solarAir: model.solarAir[hour]!,
-    leafFilm: leafFilmResistance(model.leafLength, LEAF_DIFFERENCE),
+    leafFilm: model.leafArea > 0 ? leafFilmResistance(model.leafLength, LEAF_DIFFERENCE) : 1,
     stomata: model.leafArea > 0
       ? stomatalResistance({
         lightPerLeaf: model.solarCrop[hour]! / floorArea / (2 * model.leafArea),
@@ -146,7 +147,7 @@ export function stepTerms(
     leafArea: model.leafArea,
     pressure: model.pressure,
     floorVapour: model.floorVapour,
-    floorRatio: saturationHumidityRatio(boundary.floorTemperature, model.pressure),
+    floorRatio: saturatedRatio(boundary.floorTemperature, model.pressure),
     coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) / (1006 * LEWIS_POWER),
     coverShare: model.coverArea > 0
       ? Math.min(1, glazing / (model.coverArea * model.coverFilm))
@@ -180,7 +181,7 @@ export function solveVapour(
   result: VapourBalance,
 ): void {
   const { start, pressure } = terms;
-  const saturation = saturationPressureOverWater(temperature);
+  const saturation = Math.min(0.9 * pressure, quickSaturationOverWater(temperature));
   const perRatio = pressure / (MOLAR_MASS_RATIO + start.humidityRatio);
   let [cropFixed, cropSlope] = [0, 0];
   if (terms.leafArea > 0) {
@@ -193,7 +194,7 @@ export function solveVapour(
   }
   const coverTemperature = temperature -
     terms.coverShare * (temperature - terms.glazingDriving);
-  const coverRatio = saturationHumidityRatio(coverTemperature, pressure);
+  const coverRatio = saturatedRatio(coverTemperature, pressure);
   const flow = terms.leakFlow + opening * terms.ventFlow;
   const fixed = terms.vapourStore * start.humidityRatio + flow * terms.outsideRatio +
     terms.boundary.storeVapour;

@@ -23,6 +23,8 @@ export interface Glazing {
   readonly longWaveTransmittance: number;
   /** share of the light left by bars, dirt and drops, 0 to 1 */
   readonly lightFactor: number;
+  /** id of the glazing a grower would change to next: a second film, one more wall; null where none */
+  readonly nextBetter: string | null;
   /** where the values come from */
   readonly source: string;
 }
@@ -70,6 +72,7 @@ export const GLAZINGS: readonly Glazing[] = readTable(
     sheetThickness: number("sheet_thickness (m)"),
     longWaveTransmittance: number("long_wave_transmittance (1)"),
     lightFactor: number("light_factor (1)"),
+    nextBetter: text("next_better (id)") || null,
     source: text("source"),
   }),
 );

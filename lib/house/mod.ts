@@ -21,6 +21,7 @@ export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log
 export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
 export { type LossConditions, type LossPart, lossParts, nightTransmittance } from "./losses.ts";
 export { houseModel, initialHouseState } from "./model.ts";
+export { type HouseMeasure, houseMeasures, type RankedMeasure, rankMeasures } from "./ranking.ts";
 export {
   psychrometricConstant,
   type ReferenceDay,

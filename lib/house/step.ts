@@ -1,5 +1,5 @@
 /** One step of the house: air temperature, vents, heater, vapour. @module */
-import { saturationPressureOverWater, vapourPressure } from "../air/mod.ts";
+import { vapourPressure } from "../air/mod.ts";
 import {
   balanceSlope,
   floorDriving,
@@ -10,6 +10,7 @@ import {
   stepTerms,
   type VapourBalance,
 } from "./balance.ts";
+import { quickSaturationOverWater } from "./saturation_table.ts";
 import { HEAT_OF_VAPORISATION } from "./transpiration.ts";
 import type { HouseBoundary, HouseFlows, HouseModel, HouseState, HouseStep } from "./types.ts";
 
@@ -99,7 +100,7 @@ function openingFor(terms: StepTerms, temperature: number, vapour: VapourBalance
 
 function humidity(terms: StepTerms, temperature: number, vapour: VapourBalance): number {
   return vapourPressure(vapour.humidityRatio, terms.pressure) /
-    saturationPressureOverWater(temperature);
+    quickSaturationOverWater(temperature);
 }
 
 interface Settled {

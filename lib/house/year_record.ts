@@ -1,6 +1,7 @@
 /** Hourly series of a house's year. @module */
-import { saturationPressureOverWater, vapourPressure } from "../air/mod.ts";
+import { vapourPressure } from "../air/mod.ts";
 import { HOURS_PER_YEAR } from "../basics/mod.ts";
+import { quickSaturationOverWater } from "./saturation_table.ts";
 import type { HouseModel, HouseStep, HouseYear } from "./types.ts";
 
 /** Series of zeros, to be filled by {@link recordStep}. */
@@ -42,7 +43,7 @@ export function recordStep(
 ): void {
   const { state, flows } = step;
   const humidity = vapourPressure(state.humidityRatio, model.pressure) /
-    saturationPressureOverWater(state.airTemperature);
+    quickSaturationOverWater(state.airTemperature);
   year.airTemperature[hour]! += share * state.airTemperature;
   year.relativeHumidity[hour]! += share * humidity;
   year.heater[hour]! += share * flows.heater;

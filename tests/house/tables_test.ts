@@ -11,6 +11,10 @@ Deno.test("tables of glazings and crops name a source in every row and hold plau
     assert(glazing.longWaveTransmittance >= 0 && glazing.longWaveTransmittance <= 0.8, glazing.id);
     assert(glazing.lightFactor > 0.5 && glazing.lightFactor <= 1, glazing.id);
   }
+  for (const { id, nextBetter, heatTransmittance } of GLAZINGS) {
+    if (nextBetter === null) continue;
+    assert(findGlazing(nextBetter).heatTransmittance < heatTransmittance, `${id} to ${nextBetter}`);
+  }
   for (const crop of CROPS) {
     assert(crop.source.length > 10, crop.id);
     assert(crop.killingLimit <= crop.chillingLimit, crop.id);

@@ -1,0 +1,172 @@
+/** "Do this first": what each improvement of the house brings before any store. @module */
+import type { ClimateYear } from "../climate/types.ts";
+import type { SoilResult } from "../soil/mod.ts";
+import { withHeater } from "./chapter.ts";
+import { floorColumn } from "./floor_column.ts";
+import { houseGeometry } from "./geometry.ts";
+import { findGlazing } from "./glazing_table.ts";
+import { houseModel } from "./model.ts";
+import { hoursBelow } from "./statistics.ts";
+import type { HouseInputs } from "./types.ts";
+import { runHouseYear } from "./year.ts";
+
+/** One improvement and what a year with it says. */
+export interface RankedMeasure {
+  /** short name */
+  readonly name: string;
+  /** what was changed, in words and numbers */
+  readonly change: string;
+  /** kWh a year to hold the heating set point */
+  readonly heatDemand: number;
+  /** kWh a year less than the house as it is */
+  readonly saved: number;
+  /** saved over the demand of the house as it is, 0 to 1 */
+  readonly savedShare: number;
+  /** degC, coldest hour without heater */
+  readonly coldestHour: number;
+  /** K that the coldest hour gains */
+  readonly coldestHourGain: number;
+  /** hours below 0 degC without heater */
+  readonly hoursBelowFreezing: number;
+}
+
+/** A changed house. */
+export interface HouseMeasure {
+  /** short name */
+  readonly name: string;
+  /** what was changed */
+  readonly change: string;
+  /** the house with it */
+  readonly inputs: HouseInputs;
+}
+
+/** m² K/W of 50 mm closed-cell board (common practice, no source). */
+const BOARD = 1.75;
+/** A usual night curtain (common practice, no source). */
+const CURTAIN = { resistance: 0.35, coverage: 0.95, edgeLeak: 0.1, closeBelow: 20 };
+/** m³ of water per m² of front glazing: 2.5 US gallons a square foot, extension rule for season extension. */
+const WATER_PER_GLAZING = 0.1;
+/** m² of surface per m³ in 208 l drums that stand free. */
+const DRUM_SURFACE = 10;
+
+function insulated(transmittance: number | "glazed"): number {
+  return transmittance === "glazed" ? 1 / (BOARD + 0.17) : 1 / (1 / transmittance + BOARD);
+}
+
+/**
+ * The usual improvements, each alone, as far as the house does not have them yet.
+ *
+ * @param inputs the house as it is
+ * @returns changed houses; empty never
+ */
+export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
+  const list: HouseMeasure[] = [];
+  const add = (name: string, change: string, changed: Partial<HouseInputs>) =>
+    list.push({ name, change, inputs: { ...inputs, ...changed } });
+  add("sealing", "leakage halved", {
+    leakage: inputs.leakage / 2,
+    leakageWind: inputs.leakageWind / 2,
+  });
+  const next = findGlazing(inputs.glazing).nextBetter;
+  if (next !== null) {
+    add("one more layer of glazing", `${inputs.glazing} to ${next}`, { glazing: next });
+  }
+  const knee = inputs.kneeWallHeight > 0;
+  const height = knee ? inputs.kneeWallHeight : Math.min(0.9, inputs.eaveHeight);
+  add(
+    "knee-wall insulation",
+    knee ? "50 mm closed-cell board" : `lowest ${height.toFixed(1)} m boarded with 50 mm foam`,
+    { kneeWallHeight: height, kneeWall: knee ? insulated(inputs.kneeWall) : insulated("glazed") },
+  );
+  if (inputs.northWall === "glazed" || inputs.northWall > 0.35) {
+    add("north wall insulation", "50 mm closed-cell board", {
+      northWall: insulated(inputs.northWall),
+    });
+  }
+  if (inputs.shape !== "lean-to" && (inputs.northRoof === "glazed" || inputs.northRoof > 0.35)) {
+    add("north roof insulation", "50 mm closed-cell board", {
+      northRoof: insulated(inputs.northRoof),
+    });
+  }
+  if (inputs.edgeInsulation < BOARD || inputs.edgeInsulationDepth < 0.6) {
+    add("perimeter foam", "50 mm closed-cell board, 0.6 m deep", {
+      edgeInsulation: Math.max(BOARD, inputs.edgeInsulation),
+      edgeInsulationDepth: Math.max(0.6, inputs.edgeInsulationDepth),
+    });
+  }
+  if (inputs.curtain === null) {
+    add("night curtain", "R 0.35 m² K/W, 95 % covered, edges leak 10 %", { curtain: CURTAIN });
+  } else {
+    add("curtain edges sealed", "edge leak a third of now", {
+      curtain: { ...inputs.curtain, edgeLeak: inputs.curtain.edgeLeak / 3 },
+    });
+  }
+  const front = houseGeometry(inputs).parts
+    .filter((part) => part.kind === "glazed" && part.name.startsWith("front"))
+    .reduce((sum, part) => sum + part.area, 0);
+  const water = WATER_PER_GLAZING * front;
+  add("water barrels", `${water.toFixed(1)} m³ more water in drums`, {
+    waterVolume: inputs.waterVolume + water,
+    waterSurface: inputs.waterSurface + water * DRUM_SURFACE,
+  });
+  return list;
+}
+
+/**
+ * Runs the year again with each improvement alone and puts the one that saves most heat first.
+ * The first row is the house as it is.
+ *
+ * @param inputs house section of the study
+ * @param climate one year of weather
+ * @param soil result of the soil chapter; its properties and annual wave are used
+ * @param measures improvements to try; the usual ones unless given
+ */
+export function rankMeasures(
+  inputs: HouseInputs,
+  climate: ClimateYear,
+  soil: Pick<SoilResult, "properties" | "wave">,
+  measures: readonly HouseMeasure[] = houseMeasures(inputs),
+): readonly RankedMeasure[] {
+  const base = tryHouse(inputs, climate, soil);
+  const rows = measures.map((measure): RankedMeasure => {
+    const found = tryHouse(measure.inputs, climate, soil);
+    const saved = base.heatDemand - found.heatDemand;
+    return {
+      name: measure.name,
+      change: measure.change,
+      ...found,
+      saved,
+      savedShare: base.heatDemand > 0 ? saved / base.heatDemand : 0,
+      coldestHourGain: found.coldestHour - base.coldestHour,
+    };
+  });
+  const asIs = {
+    name: "as it is",
+    change: "",
+    ...base,
+    saved: 0,
+    savedShare: 0,
+    coldestHourGain: 0,
+  };
+  return [asIs, ...rows.toSorted((a, b) => b.saved - a.saved)];
+}
+
+function tryHouse(
+  inputs: HouseInputs,
+  climate: ClimateYear,
+  soil: Pick<SoilResult, "properties" | "wave">,
+): Pick<RankedMeasure, "heatDemand" | "coldestHour" | "hoursBelowFreezing"> {
+  const model = houseModel(inputs, climate);
+  const column = floorColumn({
+    geometry: model.geometry,
+    edge: inputs,
+    properties: soil.properties,
+    wave: soil.wave,
+  });
+  const free = runHouseYear(withHeater(model, 0), column).year.airTemperature;
+  return {
+    heatDemand: runHouseYear(withHeater(model, Infinity), column).ledger.heater,
+    coldestHour: free.reduce((least, value) => Math.min(least, value), Infinity),
+    hoursBelowFreezing: hoursBelow(free, 0),
+  };
+}
