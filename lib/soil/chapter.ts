@@ -1,10 +1,11 @@
 /** The soil chapter: how warm is the ground, when, how deep? @module */
 import type { ClimateYear } from "../climate/types.ts";
-import { MONTH_DAYS } from "../basics/mod.ts";
-import { groundAtDepth, undisturbedGround } from "./ground.ts";
+import { MONTH_DAYS, requireInRange } from "../basics/mod.ts";
+import { ANNUAL_MESH, groundAtDepth, undisturbedGround } from "./ground.ts";
 import type { GroundYear } from "./ground.ts";
 import { fitWaveToGround, monthlyMeans, monthlyWave, waveMisfit } from "./ground_wave.ts";
 import { studyLayers } from "./layers.ts";
+import { typicalSnowDepth } from "./snow.ts";
 import { soilNotices } from "./notices.ts";
 import { soilProperties } from "./properties.ts";
 import { soilSensitivity } from "./sensitivity.ts";
@@ -48,12 +49,14 @@ function difference(
  * @param climate the year
  * @param tubeDepth middle of the tube layers, m
  * @throws {InputError} where the water does not fit into the pores or the texture is unknown
+ * @throws {OutOfRangeError} where the tubes lie below the column or the snow depth is absurd
  */
 export function soilChapter(
   inputs: SoilInputs,
   climate: ClimateYear,
   tubeDepth: number,
 ): SoilResult {
+  requireInRange("depth of the tubes", tubeDepth, 0, ANNUAL_MESH.depth, "m");
   const properties = soilProperties(inputs);
   const weather = dailyWeather(climate);
   const { snowDepth } = inputs;
@@ -83,6 +86,13 @@ export function soilChapter(
     sensitivity: soilSensitivity({ inputs, properties, weather, ground, tubeDepth }),
     balanceResidual: ground.ledger.residual,
     spinUpYears: ground.years,
-    notices: soilNotices({ inputs, properties, frostDepth, tubeDepth, difference: compared }),
+    notices: soilNotices({
+      inputs,
+      properties,
+      frostDepth,
+      tubeDepth,
+      snowReached: typicalSnowDepth(ground.snow),
+      difference: compared,
+    }),
   };
 }

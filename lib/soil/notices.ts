@@ -12,6 +12,8 @@ export interface SoilNoticeFacts {
   readonly frostDepth: number;
   /** m */
   readonly tubeDepth: number;
+  /** m, typical depth the column's snow reaches */
+  readonly snowReached: number;
   readonly difference: GroundDifference;
 }
 
@@ -87,6 +89,16 @@ export function soilNotices(facts: SoilNoticeFacts): Notice[] {
       "soil",
       "Undisturbed ground freezes below the tubes: insulate the edge of the house down to the " +
         "frost depth of the local code, and keep condensate drained.",
+    ));
+  }
+  if (facts.snowReached < 0.8 * inputs.snowDepth) {
+    found.push(notice(
+      "warning",
+      "soil",
+      `The year of the climate file is too warm to keep the stated ${
+        inputs.snowDepth.toFixed(2)
+      } ` +
+        `m of snow: ${facts.snowReached.toFixed(2)} m is counted. Check soil.snowDepth.`,
     ));
   }
   const gap = facts.difference.mean;

@@ -1,5 +1,5 @@
 /** Snow on the ground from daily temperature alone, by degree-days. @module */
-import { MONTH_DAYS } from "../basics/mod.ts";
+import { MONTH_DAYS, requireInRange } from "../basics/mod.ts";
 
 /** kg/m² a day for each K of the daily mean above 0 °C; WMO 1986 gives 2 to 5 (from memory). */
 const MELT_RATE = 3;
@@ -83,13 +83,17 @@ export function typicalSnowDepth(cover: SnowCover): number {
  * Snow cover with a stated typical depth: the assumed precipitation is scaled until the mean of the
  * three deepest months is `depth`.
  *
+ * A year too warm to keep snow stays below `depth`.
+ *
  * @param depth m; 0 gives bare ground
+ * @throws {OutOfRangeError} outside 0 to 10 m
  */
 export function snowCoverOfDepth(
   temperature: ArrayLike<number>,
   precipitation: ArrayLike<number>,
   depth: number,
 ): SnowCover {
+  requireInRange("snow depth", depth, 0, 10, "m");
   let low = 0;
   let high = depth > 0 ? 40 : 0;
   const scaled = (factor: number) =>

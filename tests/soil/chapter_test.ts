@@ -1,5 +1,6 @@
 // Property: the soil chapter's result hangs together, and its notices come when they should
-import { assert, assertAlmostEquals, assertEquals, assertLess } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals, assertLess, assertThrows } from "@std/assert";
+import { OutOfRangeError } from "../../lib/basics/mod.ts";
 import type { ClimateYear } from "../../lib/climate/types.ts";
 import { findSoil, fitWave, soilChapter, undisturbedTemperature } from "../../lib/soil/mod.ts";
 import type { SoilInputs } from "../../lib/soil/mod.ts";
@@ -118,6 +119,14 @@ Deno.test("notices: water table, peat, gravel, pit caution, measured conductivit
   const found = soilChapter(gravel, COLD, 1);
   assert(said(found, "Gravel") && !said(found, "an estimate"));
   assertAlmostEquals(found.properties.conductivity, 1.8);
+});
+
+Deno.test("snow the year is too warm for is told; absurd depths are refused", () => {
+  const warm = soilChapter(INPUTS, madeClimate(22, 6), 1);
+  assert(said(warm, "too warm to keep"));
+  assert(!said(result, "too warm to keep"));
+  assertThrows(() => soilChapter({ ...INPUTS, snowDepth: -1 }, COLD, 1), OutOfRangeError);
+  assertThrows(() => soilChapter(INPUTS, COLD, 40), OutOfRangeError);
 });
 
 Deno.test("ground that stays frozen is said so, and its result is plain numbers", () => {
