@@ -1,0 +1,28 @@
+/** A study that computes quickly, for tests of the run as a whole. @module */
+import { openStudy, type Study } from "winterground/study/mod.ts";
+
+const TEXT = `
+place: {name: Testfield, latitude: 49 deg, longitude: -100 deg, elevation: 500 m, timeZone: UTC-6}
+climate: {normals: normals.csv}
+house: {length: 12 m, width: 6 m, curtain: {coverage: 80 %}}
+tubes: {count: 6, layers: 1, airFlow: 250 cfm}
+fan: {fan: duct-315, count: 1, speed: 0.4}
+store: {slices: 2, spinUpYears: 0, outsideSoil: 2 m, meshDepth: 4 m}
+`;
+
+/** Opens the small study, changed where asked, with the demo place's normals. */
+export async function openSmallStudy(
+  change: (text: string) => string = (text) => text,
+): Promise<Study> {
+  const folder = await Deno.makeTempDir();
+  try {
+    await Deno.copyFile(
+      new URL("../../data/climates/aldersett_normals.csv", import.meta.url),
+      `${folder}/normals.csv`,
+    );
+    await Deno.writeTextFile(`${folder}/small.yaml`, change(TEXT));
+    return await openStudy(`${folder}/small.yaml`);
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+}
