@@ -6,6 +6,7 @@
 import { airProperties } from "../air/mod.ts";
 import { type Notice, notice, requireInRange } from "../basics/mod.ts";
 import type { HouseGeometry } from "../house/types.ts";
+import { BEDDING, depthBesideFooting } from "./floor_fit.ts";
 import { effectiveness, filmCoefficient, transferUnits } from "./film.ts";
 import { EXIT_LOSS, FLUSH_INLET_LOSS, tubeLoss } from "./pressure.ts";
 import { floorSides, tubePositions } from "./positions.ts";
@@ -20,6 +21,8 @@ export interface TubesSurroundings {
   readonly pressure: number;
   /** degC of the air in the tubes */
   readonly airTemperature: number;
+  /** underside of the footing below the floor, m; 0 or not given where there is none */
+  readonly footingDepth?: number;
 }
 
 /**
@@ -66,8 +69,11 @@ export function tubesChapter(inputs: TubesInputs, surroundings: TubesSurrounding
     transferUnits: units,
     effectiveness: effectiveness(units),
   };
-  return { ...result, notices: tubesNotices(inputs, result, surroundings.house) };
+  return { ...result, notices: tubesNotices(inputs, result, surroundings) };
 }
+
+/** Cubic foot per minute, m³/s. */
+const CFM = 0.3048 ** 3 / 60;
 
 function checkInputs(inputs: TubesInputs): void {
   requireInRange("tube count", inputs.count, 1, 5000, "tubes");
@@ -80,8 +86,9 @@ function checkInputs(inputs: TubesInputs): void {
 function tubesNotices(
   inputs: TubesInputs,
   tube: Omit<TubesResult, "notices">,
-  house: HouseGeometry,
+  surroundings: TubesSurroundings,
 ): readonly Notice[] {
+  const { house } = surroundings;
   const list: Notice[] = [];
   const warn = (text: string): void => void list.push(notice("warning", "tubes", text));
   const sides = floorSides(house.floorArea, house.perimeter);
@@ -98,6 +105,7 @@ function tubesNotices(
       `The tube field is ${fieldWidth.toFixed(1)} m wide, the floor is ${across.toFixed(1)} m.`,
     );
   }
+  list.push(...footingNotices(inputs, { tube, fieldWidth, along, across, surroundings }));
   if (inputs.spacing < tube.product.outsideDiameter && inputs.count > inputs.layers) {
     warn("The tubes overlap: their spacing is below the outside diameter.");
   }
@@ -120,6 +128,16 @@ function tubesNotices(
         "heat is exchanged and a puddle stops it.",
     );
   }
+  if (tube.diameter > 0.09 && tube.diameter < 0.115 && tube.flowPerTube > 20 * CFM) {
+    list.push(notice(
+      "info",
+      "tubes",
+      `Each tube carries ${
+        (tube.flowPerTube / CFM).toFixed(0)
+      } cfm; a 4-inch tube is usually run at ` +
+        "10 to 20 cfm (common practice, no source). More air brings more heat for much more power.",
+    ));
+  }
   const leastSlope = tube.product.wall === "smooth" ? 0.02 : 0.01;
   if (inputs.slope < leastSlope) {
     list.push(notice(
@@ -130,6 +148,52 @@ function tubesNotices(
       } % condensate ` +
         "stands in them, and mould and Legionella like standing warm water (common practice, no " +
         "source). Lay them to a drained low point.",
+    ));
+  }
+  return list;
+}
+
+function footingNotices(
+  inputs: TubesInputs,
+  field: {
+    readonly tube: Omit<TubesResult, "notices">;
+    readonly fieldWidth: number;
+    readonly along: number;
+    readonly across: number;
+    readonly surroundings: TubesSurroundings;
+  },
+): readonly Notice[] {
+  const footingDepth = field.surroundings.footingDepth ?? 0;
+  const deepest = Math.max(...field.tube.positions.map(({ depth }) => depth)) +
+    field.tube.product.outsideDiameter / 2 + BEDDING;
+  const list: Notice[] = [];
+  if (footingDepth > 0) {
+    const distance = Math.min(
+      (field.across - field.fieldWidth) / 2,
+      (field.along - inputs.length) / 2,
+    );
+    const allowed = depthBesideFooting(footingDepth, distance);
+    if (deepest > allowed) {
+      list.push(notice(
+        "caution",
+        "tubes",
+        `The pit is ${deepest.toFixed(2)} m deep ${Math.max(0, distance).toFixed(2)} m from the ` +
+          `wall; a line at 45 degrees from the footing allows ${
+            allowed.toFixed(2)
+          } m there. Keep ` +
+          "the tubes away from the wall or less deep; a geotechnical engineer decides.",
+      ));
+    }
+  }
+  if (deepest > 1.2) {
+    list.push(notice(
+      "caution",
+      "tubes",
+      `The pit is ${
+        deepest.toFixed(2)
+      } m deep. Trench walls collapse without warning: nobody enters ` +
+        "an unprotected trench; slope, bench or shore it as local rules say, and have buried " +
+        "services located before digging.",
     ));
   }
   return list;

@@ -46,3 +46,19 @@ export {
 } from "./wet.ts";
 export type { ComplexValue, PeriodicResponse, PeriodicTube, TubeSoil } from "./periodic.ts";
 export { dailyHeatPerMetre, periodicResponse, soilAdmittance, soilRadius } from "./periodic.ts";
+export type { Filling, FouledTube, FreeSection, Sag, StandingWater } from "./fouling.ts";
+export { condensateLitres, fall, fouledTube, freeSection, standingWater } from "./fouling.ts";
+export { airChangeFlow, flowLedCount, heatLedCount } from "./counts.ts";
+export type { LengthQuestion, LengthRow } from "./marginal.ts";
+export { kneeLength, marginalHeat, tubeHeat } from "./marginal.ts";
+export type { FloorLimits } from "./floor_fit.ts";
+export { BEDDING, depthBesideFooting, floorFit } from "./floor_fit.ts";
+export type {
+  FieldCandidate,
+  SearchChoices,
+  SearchLimits,
+  SearchPrices,
+  SearchResult,
+  SearchSetting,
+} from "./search.ts";
+export { paretoFront, searchFields } from "./search.ts";

@@ -1,0 +1,151 @@
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import fc from "fast-check";
+import { airProperties } from "../../lib/air/mod.ts";
+import {
+  depthBesideFooting,
+  type FieldCandidate,
+  findTube,
+  floorFit,
+  heatLedCount,
+  kneeLength,
+  marginalHeat,
+  paretoFront,
+  searchFields,
+  type SearchLimits,
+  type SearchSetting,
+} from "../../lib/tubes/mod.ts";
+
+const AIR = airProperties(20, 95000);
+const LIMITS: SearchLimits = {
+  airSpeedMin: 0.5,
+  airSpeedMax: 3,
+  pressureMax: 80,
+  floor: {
+    along: 24,
+    across: 8,
+    headerRoom: 0.5,
+    footingDepth: 0.6,
+    footingInset: 0.1,
+    coverMin: 0.3,
+    digMax: 2,
+  },
+};
+const SETTING: SearchSetting = {
+  airFlow: 0.3,
+  air: AIR,
+  soil: { conductivity: 1.3, heatCapacity: 2.2e6 },
+  layerSpacing: 0.4,
+  extraLosses: 0.5,
+  swing: 8,
+  period: 86400,
+  otherPressure: 30,
+  fanEfficiency: 0.35,
+  fanHours: 12,
+  prices: {
+    tubePerMetre: { "corrugated-4in": 2.5, "corrugated-6in": 5 },
+    perTube: 20,
+    excavation: 12,
+  },
+};
+const CHOICES = {
+  tubes: ["corrugated-4in", "corrugated-6in"],
+  counts: [8, 12, 16, 24, 32],
+  lengths: [8, 12, 16, 20, 22.5, 26],
+  spacings: [0.3, 0.5],
+  layers: [1, 2],
+  depths: [0.6, 0.9, 1.4],
+};
+
+Deno.test("searchFields() returns fields within all limits, and counts what it refused and why", () => {
+  // Property: constraints hold; every combination is accounted for
+  const result = searchFields(CHOICES, LIMITS, SETTING);
+  assert(result.front.length > 3);
+  for (const field of result.front) {
+    assert(field.airSpeed >= 0.5 && field.airSpeed <= 3 && field.pressureDrop <= 80);
+    const layout = { ...field, layerSpacing: SETTING.layerSpacing };
+    assertEquals(floorFit(layout, findTube(field.tube), LIMITS.floor), null);
+  }
+  const refused = Object.values(result.refused).reduce((sum, count) => sum + count, 0);
+  assertEquals(result.allowed + refused, 2 * 5 * 6 * 2 * 2 * 3);
+  assert(result.refused["too long for the floor"]! > 0);
+  assert(result.refused["too near the footing"]! > 0);
+});
+
+const candidates: fc.Arbitrary<FieldCandidate[]> = fc.array(
+  fc.record({
+    heat: fc.integer({ min: 0, max: 8 }),
+    fanEnergy: fc.integer({ min: 0, max: 8 }),
+    cost: fc.integer({ min: 0, max: 8 }),
+  }).map((values) => ({
+    ...values,
+    tube: "any",
+    count: 1,
+    length: 1,
+    spacing: 1,
+    layers: 1,
+    depth: 1,
+    totalLength: 1,
+    airSpeed: 1,
+    pressureDrop: 1,
+  })),
+  { maxLength: 40 },
+);
+const beats = (a: FieldCandidate, b: FieldCandidate): boolean =>
+  a.heat >= b.heat && a.fanEnergy <= b.fanEnergy && a.cost <= b.cost &&
+  (a.heat > b.heat || a.fanEnergy < b.fanEnergy || a.cost < b.cost);
+
+Deno.test("paretoFront() keeps what nothing beats and drops what something beats", () => {
+  // Property: definition of the front, by comparing all pairs
+  fc.assert(fc.property(candidates, (fields) => {
+    const front = paretoFront(fields);
+    for (const kept of front) assert(!fields.some((other) => beats(other, kept)));
+    for (const field of fields) {
+      const same = (kept: FieldCandidate): boolean =>
+        kept.heat === field.heat && kept.cost === field.cost && kept.fanEnergy === field.fanEnergy;
+      assert(front.some((kept) => same(kept) || beats(kept, field)));
+    }
+  }));
+});
+
+Deno.test("marginalHeat() falls along the tube and adds up to the heat", () => {
+  // Property: derivative and integral; the air runs out of swing
+  const question = {
+    product: findTube("corrugated-4in"),
+    soil: {
+      conductivity: 1.3,
+      heatCapacity: 2.2e6,
+      outerRadius: Infinity,
+      outside: "adiabatic",
+    },
+    airFlow: 0.015,
+    air: AIR,
+    extraLosses: 0,
+    swing: 8,
+    period: 86400,
+  } as const;
+  const lengths = Array.from({ length: 80 }, (_, i) => 0.25 + 0.5 * i);
+  const rows = marginalHeat(question, lengths);
+  const sum = rows.reduce((total, row) => total + 0.5 * row.marginalHeat, 0);
+  const whole = marginalHeat(question, [40])[0]!.heat;
+  assertAlmostEquals(sum, whole, 0.001 * whole);
+  for (let i = 1; i < 40; i++) assert(rows[i]!.marginalHeat < rows[i - 1]!.marginalHeat);
+  const knee = kneeLength(rows);
+  assert(knee > 5 && knee < 25, `${knee}`);
+});
+
+Deno.test("kneeLength() finds the farthest point from the chord: ln 2-like knee of 1 − e^(−x)", () => {
+  // Source: closed form: 1 − e^(−x) on 0…X bends farthest at x = ln[X/(1 − e^(−X))]
+  const rows = Array.from({ length: 6001 }, (_, i) => {
+    const length = i / 1000;
+    return { length, heat: 1 - Math.exp(-length) };
+  });
+  assertAlmostEquals(kneeLength(rows), Math.log(6 / (1 - Math.exp(-6))), 0.001);
+});
+
+Deno.test("heatLedCount() rounds up and depthBesideFooting() follows 45 degrees", () => {
+  // Property: definitions
+  assertEquals(heatLedCount(100, 3), 34);
+  assertEquals(heatLedCount(99, 3), 33);
+  assertAlmostEquals(depthBesideFooting(0.6, 0.5), 1.1, 1e-12);
+  assertAlmostEquals(depthBesideFooting(0.6, -1), 0.6, 1e-12);
+});
