@@ -11,3 +11,5 @@ export { systemPressure } from "./system.ts";
 export type { FanSurroundings } from "./chapter.ts";
 export { fanAirPath, fanChapter } from "./chapter.ts";
 export type { FanCurve, FanInputs, FanPoint, FanResult } from "./types.ts";
+export type { SpeedPoint } from "./control.ts";
+export { fanEnergy, speedForFlow, speedSweep } from "./control.ts";

@@ -68,7 +68,7 @@ function findCrossings(surplus: (airFlow: number) => number, from: number, to: n
   let left = from;
   let atLeft = surplus(left);
   for (let i = 1; i <= STRETCHES; i++) {
-    const right = from + (to - from) * i / STRETCHES;
+    const right = i === STRETCHES ? to : from + (to - from) * i / STRETCHES;
     const atRight = surplus(right);
     if (atRight === 0) crossings.push(right);
     else if (atLeft * atRight < 0) crossings.push(bisect(surplus, left, right));

@@ -34,3 +34,5 @@ export type { Spread, Workmanship, WorkmanshipResult } from "./workmanship.ts";
 export { FLANGED, scatterWorkmanship } from "./workmanship.ts";
 export type { SizedHeaders } from "./sizing.ts";
 export { headerDiameterFor, headersOfSize } from "./sizing.ts";
+export type { Fitting } from "./fittings.ts";
+export { findFitting, fittingLosses, FITTINGS, screenLoss } from "./fittings.ts";

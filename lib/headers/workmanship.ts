@@ -45,6 +45,7 @@ export interface WorkmanshipResult {
   readonly unevenness: Spread;
   /** share of the poorest tube over the mean */
   readonly flowMin: Spread;
+  /** greatest tube flow over the mean */
   readonly flowMax: Spread;
   /** Pa, headers and tubes */
   readonly pressureDrop: Spread;

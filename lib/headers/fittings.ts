@@ -1,0 +1,67 @@
+/**
+ * Losses of single fittings and screens.
+ *
+ * @module
+ */
+import tableText from "../../data/fittings/losses.csv" with { type: "text" };
+import { findById, readDataTable, requireInRange } from "../basics/mod.ts";
+
+/** A fitting of the table. */
+export interface Fitting {
+  readonly id: string;
+  readonly name: string;
+  /** velocity heads, and the range met */
+  readonly loss: number;
+  readonly low: number;
+  readonly high: number;
+  readonly source: string;
+}
+
+/** The fittings that come with the library. */
+export const FITTINGS: readonly Fitting[] = readDataTable(
+  tableText,
+  "data/fittings/losses.csv",
+  ["id", "name", "loss_velocity_heads", "low", "high", "source"],
+).map((row) => ({
+  id: row.text("id"),
+  name: row.text("name"),
+  loss: row.number("loss_velocity_heads"),
+  low: row.number("low"),
+  high: row.number("high"),
+  source: row.text("source"),
+}));
+
+/**
+ * Finds a fitting.
+ *
+ * @param id id in data/fittings/losses.csv
+ * @returns the fitting
+ * @throws {InputError} listing the known ids
+ */
+export function findFitting(id: string): Fitting {
+  return findById(FITTINGS, id, "fitting");
+}
+
+/**
+ * Velocity heads of a row of fittings.
+ *
+ * @param ids ids in data/fittings/losses.csv, one for each piece
+ * @returns sum of their losses; pieces close together interfere, which is left out
+ */
+export function fittingLosses(ids: readonly string[]): number {
+  return ids.reduce((sum, id) => sum + findFitting(id).loss, 0);
+}
+
+/**
+ * Loss of a screen of round wire. K = 1.3·(1 − φ) + (1/φ − 1)², φ the open share of its area.
+ *
+ * Source: Idelchik, Handbook of Hydraulic Resistance, diagram 8-6 (from memory). Valid for: wire
+ * Reynolds numbers above 400; fine insect screen loses more.
+ *
+ * @param openShare 0.05 to 1
+ * @returns velocity heads before the screen
+ */
+export function screenLoss(openShare: number): number {
+  requireInRange("open share of a screen", openShare, 0.05, 1, "(0.05 to 1)");
+  return 1.3 * (1 - openShare) + (1 / openShare - 1) ** 2;
+}
