@@ -88,24 +88,30 @@ function pipes(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Eleme
       width: sheet.length(diameter),
       height: sheet.length(2 * reach),
     }, { fill: "#f7e3c8", stroke: HEADER, "stroke-width": 0.35 });
-  const [intake, outlet] = riserEnds(inputs, reach);
+  const ends = riserEnds(inputs, reach);
   return [
     ...tubes,
     header(-half, headersInputs.diameter),
     header(half, headersInputs.returnDiameter),
-    riser(sheet, -half, intake, "in"),
-    riser(sheet, half, outlet, "out"),
+    ...ends.supply.map((y) => riser(sheet, -half, y, "in")),
+    ...ends.return.map((y) => riser(sheet, half, y, "out")),
   ];
 }
 
-function riserEnds(inputs: DrawingInputs, reach: number): readonly [number, number] {
+/** Where the risers meet the supply and the return header, across the field. */
+function riserEnds(
+  inputs: DrawingInputs,
+  reach: number,
+): { readonly supply: readonly number[]; readonly return: readonly number[] } {
   switch (inputs.headersInputs.layout) {
     case "Z":
-      return [-reach, reach];
+      return { supply: [-reach], return: [reach] };
     case "U":
-      return [-reach, -reach];
+      return { supply: [-reach], return: [-reach] };
     case "centre":
-      return [0, 0];
+      return { supply: [0], return: [0] };
+    case "two-ended":
+      return { supply: [-reach, reach], return: [-reach, reach] };
   }
 }
 
