@@ -6,7 +6,7 @@ import { stepHouse } from "./step.ts";
 import { emptyHouseYear, recordStep } from "./year_record.ts";
 import type { HouseLedger, HouseModel, HouseState, HouseWater, HouseYear } from "./types.ts";
 
-/** Steps in an hour; the controls act in each. */
+/** Steps in an hour unless said; the controls act in each. */
 const STEPS_PER_HOUR = 2;
 const SPIN_UP_YEARS = 4;
 /** K of change of any layer from one year's start to the next that ends the spin-up */
@@ -73,20 +73,21 @@ function oneYear(
   column: FloorColumn,
   soil: Float64Array,
   start: HouseState,
+  stepsPerHour: number,
 ): OneYear {
-  const stepSeconds = HOUR / STEPS_PER_HOUR;
+  const stepSeconds = HOUR / stepsPerHour;
   const stepper = columnStepper(column, stepSeconds);
   const year = emptyHouseYear();
   const sums = zeroSums();
   const meanSoil = new Float64Array(soil.length);
   let [state, driving] = [start, 0];
   for (let hour = 0; hour < HOURS_PER_YEAR; hour++) {
-    for (let part = 0; part < STEPS_PER_HOUR; part++) {
+    for (let part = 0; part < stepsPerHour; part++) {
       const boundary = floorBoundary(stepper, stepper.prepare(soil, hour));
       const step = stepHouse(model, state, hour, stepSeconds, boundary);
       sums.edge -= stepper.finish(soil, step.flows.floor, hour);
       addFlows(sums, step.flows);
-      recordStep(year, model, hour, step, 1 / STEPS_PER_HOUR);
+      recordStep(year, model, hour, step, 1 / stepsPerHour);
       driving += step.floorDriving;
       state = step.state;
     }
@@ -95,7 +96,7 @@ function oneYear(
   return {
     year,
     sums,
-    meanDriving: driving / HOURS_PER_YEAR / STEPS_PER_HOUR,
+    meanDriving: driving / HOURS_PER_YEAR / stepsPerHour,
     meanSoil,
     end: state,
   };
@@ -124,22 +125,28 @@ function addFlows(sums: Sums, flows: ReturnType<typeof stepHouse>["flows"]): voi
  *
  * @param model the house
  * @param column floor soil
+ * @param stepsPerHour 2 unless given
  */
-export function runHouseYear(model: HouseModel, column: FloorColumn): YearRun {
+export function runHouseYear(
+  model: HouseModel,
+  column: FloorColumn,
+  stepsPerHour: number = STEPS_PER_HOUR,
+): YearRun {
   const mean = model.outsideTemperature.reduce((sum, value) => sum + value, 0) / HOURS_PER_YEAR;
   let soil = steadyColumn(column, Math.max(mean + 6, model.inputs.heatSetPoint));
   let state = initialHouseState(model);
   for (let attempt = 1;; attempt++) {
     const before = soil.slice();
-    const run = oneYear(model, column, soil, state);
+    const run = oneYear(model, column, soil, state, stepsPerHour);
     const drift = soil.reduce((most, value, i) => Math.max(most, Math.abs(value - before[i]!)), 0);
     if (drift < PERIODIC || attempt > SPIN_UP_YEARS) {
       return {
         year: run.year,
         drift,
-        ledger: makeLedger(run.sums),
+        ledger: makeLedger(run.sums, HOUR / stepsPerHour),
         water: makeWater(
           run.sums,
+          HOUR / stepsPerHour,
           (run.end.humidityRatio - state.humidityRatio) * model.dryAirMass,
         ),
       };
@@ -150,8 +157,8 @@ export function runHouseYear(model: HouseModel, column: FloorColumn): YearRun {
   }
 }
 
-function makeLedger(sums: Sums): HouseLedger {
-  const toHours = HOUR / STEPS_PER_HOUR / KILOWATT_HOUR;
+function makeLedger(sums: Sums, seconds: number): HouseLedger {
+  const toHours = seconds / KILOWATT_HOUR;
   const part = (watts: number) => watts * toHours;
   const parts = [
     sums.solar,
@@ -182,8 +189,7 @@ function makeLedger(sums: Sums): HouseLedger {
   };
 }
 
-function makeWater(sums: Sums, stored: number): HouseWater {
-  const seconds = HOUR / STEPS_PER_HOUR;
+function makeWater(sums: Sums, seconds: number, stored: number): HouseWater {
   const [evaporated, condensed, vented] = [
     sums.evaporated * seconds,
     sums.condensed * seconds,

@@ -1,0 +1,71 @@
+import { assert, assertAlmostEquals } from "@std/assert";
+import { houseModel, roomAbsorptance } from "../../lib/house/mod.ts";
+import { hourlySun } from "../../lib/sun/mod.ts";
+import { HOUSE, simpleYear } from "./fixtures.ts";
+
+/** Clear days: beam from the sun's height alone, a little diffuse. */
+function clearYear() {
+  const year = simpleYear({ temperature: () => 0 });
+  const sun = hourlySun(year.place);
+  const directNormal = sun.elevation.map((up) => up > 3 ? 800 * (1 - Math.exp(-up / 10)) : 0);
+  const diffuseHorizontal = sun.elevation.map((up) => up > 0 ? 60 : 0);
+  const globalHorizontal = directNormal.map((beam, hour) =>
+    beam * sun.cosZenith[hour]! + diffuseHorizontal[hour]!
+  );
+  return { ...year, directNormal, diffuseHorizontal, globalHorizontal };
+}
+
+const clear = clearYear();
+const open = { ...HOUSE, curtain: null };
+const sum = (series: Float64Array, from = 0, to = 8760) =>
+  series.slice(from, to).reduce((total, value) => total + value, 0);
+
+const inside = (inputs: typeof open | typeof HOUSE, from?: number, to?: number) => {
+  const model = houseModel(inputs, clear);
+  return sum(model.solarFloor, from, to) + sum(model.solarCrop, from, to) +
+    sum(model.solarMass, from, to) + sum(model.solarAir, from, to);
+};
+
+Deno.test("solar inside is part of solar outside, every hour, and none at night", () => {
+  // Property: conservation
+  const model = houseModel(open, clear);
+  for (let hour = 0; hour < 8760; hour++) {
+    const kept = model.solarFloor[hour]! + model.solarCrop[hour]! + model.solarMass[hour]! +
+      model.solarAir[hour]!;
+    assert(kept >= 0 && kept <= 0.85 * model.solarOutside[hour]! + 1e-9, `hour ${hour}: ${kept}`);
+    if (clear.globalHorizontal[hour] === 0) assertAlmostEquals(kept, 0, 1e-9);
+  }
+});
+
+Deno.test("a south-facing house gets more winter sun than one that faces north", () => {
+  // Property: orientation; January and December at 49.6° N
+  assert(inside(open, 0, 744) > 1.5 * inside({ ...open, facing: 0 }, 0, 744));
+});
+
+Deno.test("a house with everything glazed is symmetric: facing north or south is the same", () => {
+  // Property: symmetry of a gable with all planes glazed
+  const glazed = { ...open, northWall: "glazed", northRoof: "glazed" } as const;
+  const south = inside(glazed as unknown as typeof open);
+  const north = inside({ ...glazed, facing: 0 } as unknown as typeof open);
+  assertAlmostEquals(south, north, 1e-6 * south);
+});
+
+Deno.test("low winter sun that crosses a glazed house leaves through the far side", () => {
+  // Property: glazing the north adds outside area but less than proportional light inside in winter
+  const glazed = { ...open, northWall: "glazed", northRoof: "glazed" } as unknown as typeof open;
+  assert(inside(glazed, 0, 744) < 1.1 * inside(open, 0, 744));
+});
+
+Deno.test("a closed curtain shades what it covers", () => {
+  // Property: closed below 100 W/m² in the cold, the curtain costs a little light
+  const curtain = { ...HOUSE.curtain!, closeBelow: 100, closeBelowOutside: 5 };
+  const shaded = inside({ ...HOUSE, curtain });
+  const free = inside(open);
+  assert(shaded < 0.999 * free && shaded > 0.9 * free, `${shaded} ${free}`);
+});
+
+Deno.test("roomAbsorptance() is 1 without glazing to lose light through, and falls with its area", () => {
+  // Property: limits of Duffie & Beckman 2013 §5.11
+  assertAlmostEquals(roomAbsorptance(0, 100, 0.7), 1, 1e-12);
+  assert(roomAbsorptance(200, 100, 0.7) < roomAbsorptance(50, 100, 0.7));
+});
