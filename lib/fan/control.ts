@@ -12,6 +12,7 @@ import type { FanCurve, FanPoint } from "./types.ts";
 export interface SpeedPoint {
   /** over rated speed */
   readonly speed: number;
+  /** where fan and system meet */
   readonly point: OperatingPoint;
 }
 

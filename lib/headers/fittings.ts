@@ -8,12 +8,17 @@ import { findById, readDataTable, requireInRange } from "../basics/mod.ts";
 
 /** A fitting of the table. */
 export interface Fitting {
+  /** name in the table */
   readonly id: string;
+  /** name for the reader */
   readonly name: string;
   /** velocity heads, and the range met */
   readonly loss: number;
+  /** lowest velocity heads met */
   readonly low: number;
+  /** highest velocity heads met */
   readonly high: number;
+  /** where the figures come from */
   readonly source: string;
 }
 

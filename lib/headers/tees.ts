@@ -13,7 +13,9 @@ import { requireInRange } from "../basics/mod.ts";
 
 /** A tee in service. */
 export interface Tee {
+  /** m */
   readonly runDiameter: number;
+  /** m */
   readonly branchDiameter: number;
   /** flow that stays in the run, any unit */
   readonly runFlow: number;

@@ -13,6 +13,7 @@ import { solveNetwork } from "./solve.ts";
 export interface Workmanship {
   /** each end stands into the header by an even spread between these depths, m */
   readonly insertionMin: number;
+  /** deepest, m */
   readonly insertionMax: number;
   /** share of the holes that keep their burr, 0 to 1 */
   readonly burrShare: number;
@@ -32,14 +33,17 @@ export const FLANGED: Workmanship = {
 
 /** Middle and spread of the trials. */
 export interface Spread {
+  /** mean of the trials */
   readonly mean: number;
   /** 5th and 95th percentile */
   readonly low: number;
+  /** 95th percentile */
   readonly high: number;
 }
 
 /** Outcome of the trials at equal air flow. */
 export interface WorkmanshipResult {
+  /** number of fields drawn */
   readonly trials: number;
   /** coefficient of variation of the tube flows */
   readonly unevenness: Spread;

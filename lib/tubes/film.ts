@@ -92,7 +92,7 @@ export function reynoldsNumber(airSpeed: number, diameter: number, air: AirPrope
  * import assert from "node:assert/strict";
  *
  * const film = filmCoefficient(2, 0.102, airProperties(20, 101325));
- * assert.equal(film.toFixed(1), "10.1"); // W/(m² K)
+ * assert.equal(film.toFixed(1), "9.6"); // W/(m² K)
  * ```
  *
  * @param airSpeed m/s

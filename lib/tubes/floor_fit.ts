@@ -10,6 +10,7 @@ import type { TubeProduct } from "./types.ts";
 export interface FloorLimits {
   /** inside the walls along the tubes and across them, m */
   readonly along: number;
+  /** inside the walls across the tubes, m */
   readonly across: number;
   /** m kept free at each end for headers */
   readonly headerRoom: number;

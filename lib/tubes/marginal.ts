@@ -12,10 +12,13 @@ import type { TubeProduct } from "./types.ts";
 
 /** A tube whose length is in question; air flow and swing stay. */
 export interface LengthQuestion {
+  /** the tube */
   readonly product: TubeProduct;
+  /** the soil round it */
   readonly soil: TubeSoil;
   /** m³/s in the tube */
   readonly airFlow: number;
+  /** properties of the air */
   readonly air: AirProperties;
   /** velocity heads besides inlet and exit */
   readonly extraLosses: number;

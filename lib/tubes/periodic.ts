@@ -24,7 +24,9 @@ export interface TubeSoil {
 
 /** A complex number as plain data. */
 export interface ComplexValue {
+  /** real part */
   readonly re: number;
+  /** imaginary part */
   readonly im: number;
 }
 
@@ -103,6 +105,7 @@ export interface PeriodicTube {
 export interface PeriodicResponse {
   /** soil alone and soil with film, W/(m² K) */
   readonly soilAdmittance: ComplexValue;
+  /** soil with the film, W/(m² K) */
   readonly admittance: ComplexValue;
   /** amplitude of the outlet air over that of the inlet */
   readonly amplitudeRatio: number;

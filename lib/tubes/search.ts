@@ -19,10 +19,13 @@ import type { TubeProduct } from "./types.ts";
 export interface SearchChoices {
   /** ids in data/tubes */
   readonly tubes: readonly string[];
+  /** numbers of tubes */
   readonly counts: readonly number[];
   /** m */
   readonly lengths: readonly number[];
+  /** centre to centre, m */
   readonly spacings: readonly number[];
+  /** numbers of layers */
   readonly layers: readonly number[];
   /** m to the upper layer */
   readonly depths: readonly number[];
@@ -32,9 +35,11 @@ export interface SearchChoices {
 export interface SearchLimits {
   /** m/s in the tubes */
   readonly airSpeedMin: number;
+  /** m/s in the tubes */
   readonly airSpeedMax: number;
   /** Pa of a tube */
   readonly pressureMax: number;
+  /** ground that may be dug */
   readonly floor: FloorLimits;
 }
 
@@ -42,13 +47,17 @@ export interface SearchLimits {
 export interface SearchSetting {
   /** m³/s of the whole field */
   readonly airFlow: number;
+  /** properties of the air */
   readonly air: AirProperties;
+  /** W/(m K) and J/(m³ K) */
   readonly soil: { readonly conductivity: number; readonly heatCapacity: number };
   /** m between layers */
   readonly layerSpacing: number;
+  /** velocity heads besides inlet and exit */
   readonly extraLosses: number;
   /** amplitude of the intake air about the soil's mean, K, and its period, s */
   readonly swing: number;
+  /** s */
   readonly period: number;
   /** Pa of everything besides the tubes at the design flow */
   readonly otherPressure: number;
@@ -56,6 +65,7 @@ export interface SearchSetting {
   readonly fanEfficiency: number;
   /** hours that the fan runs in a day */
   readonly fanHours: number;
+  /** prices of tubes and digging */
   readonly prices: SearchPrices;
 }
 
@@ -71,14 +81,21 @@ export interface SearchPrices {
 
 /** One field. */
 export interface FieldCandidate {
+  /** id in data/tubes */
   readonly tube: string;
+  /** number of tubes */
   readonly count: number;
+  /** m of one tube */
   readonly length: number;
+  /** centre to centre, m */
   readonly spacing: number;
+  /** number of layers */
   readonly layers: number;
+  /** m to the upper layer */
   readonly depth: number;
   /** m of all tubes */
   readonly totalLength: number;
+  /** m/s in the tubes */
   readonly airSpeed: number;
   /** Pa of a tube */
   readonly pressureDrop: number;
@@ -86,6 +103,7 @@ export interface FieldCandidate {
   readonly heat: number;
   /** kWh of fan electricity a day */
   readonly fanEnergy: number;
+  /** in the currency of the prices */
   readonly cost: number;
 }
 
