@@ -12,7 +12,10 @@ import { emptyLedger, quarterOf, type SoilLedger } from "./ledger.ts";
 import type { StoreSite } from "./site.ts";
 import type { StoreInputs } from "./types.ts";
 
-/** s: the two step lengths every engine of a year is built for; long while the fan rests. */
+/**
+ * s: step lengths an engine of a year is built for: short while the fan runs or may start, and a
+ * whole hour while it rests. A finer first step is allowed; it must divide the hour.
+ */
 export const YEAR_STEPS: readonly number[] = [HOUR / 4, HOUR];
 
 /** One step of the house; the house chapter's or a stand-in. */
@@ -34,7 +37,7 @@ export interface YearSetting {
   readonly stepHouse: HouseStepper;
   /** false: the fan never runs */
   readonly fan: boolean;
-  /** a year's fan modes by quarter hour, recorded before, that replace the control */
+  /** a year's fan modes by short step, recorded before, that replace the control */
   readonly schedule?: Int8Array | undefined;
   /** first hour and number of hours; the whole year unless given */
   readonly from?: number | undefined;
@@ -123,6 +126,7 @@ export function runYear(
   const { field } = site;
   const ledger = emptyLedger(site, engine);
   const lanes = engine.lanes;
+  const partsPerHour = Math.round(HOUR / engine.steps[0]!);
   const tubes = field.tubes;
   const outdoor = new Float64Array(lanes);
   const deep = new Float64Array(lanes);
@@ -171,14 +175,14 @@ export function runYear(
     };
   };
 
-  const oneStep = (hour: number, step: number, quarter: number): void => {
-    const seconds = YEAR_STEPS[step]!;
+  const oneStep = (hour: number, step: number, part: number): void => {
+    const seconds = engine.steps[step]!;
     const seen = sight(hour);
     let mode: FanMode = 0;
     if (setting.fan) {
       mode = setting.schedule === undefined
         ? decideMode(inputs, state.control, seen, seconds)
-        : setting.schedule[4 * hour + quarter] as FanMode;
+        : setting.schedule[partsPerHour * hour + part] as FanMode;
     }
     engine.predict(step, outdoor, deep, mode !== 0);
     let floorConductance = 0;
