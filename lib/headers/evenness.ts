@@ -62,17 +62,27 @@ export interface HeatedTubes {
  * @returns at most 1 for turbulent flow
  */
 export function heatFactor(flows: ArrayLike<number>, tubes: HeatedTubes): number {
-  const diameter = tubes.product.insideDiameter;
-  const heat = (flow: number): number => {
-    if (flow === 0) return 0;
-    const airFlow = Math.abs(flow);
-    const film = filmCoefficient(airFlow / crossSection(diameter), diameter, tubes.air);
-    const { length, air } = tubes;
-    return airFlow *
-      effectiveness(transferUnits({ filmCoefficient: film, diameter, length, airFlow, air }));
-  };
-  const list = Array.from(flows);
-  const mean = list.reduce((sum, flow) => sum + flow, 0) / list.length;
+  const mean = Array.from(flows).reduce((sum, flow) => sum + flow, 0) / flows.length;
   if (mean === 0) return 1;
-  return list.reduce((sum, flow) => sum + heat(flow), 0) / (list.length * heat(mean));
+  return exchangedFlow(flows, tubes) / (flows.length * exchangedFlow([mean], tubes));
+}
+
+/**
+ * Air flow that would carry the same heat if it left at wall temperature: Σ Qᵢ·ε(Qᵢ). Times ρc and
+ * the difference between inlet and wall it is the heat of the field, dry.
+ *
+ * @param flows m³/s of each tube; the direction does not matter
+ * @param tubes tube, length and air
+ * @returns m³/s
+ */
+export function exchangedFlow(flows: ArrayLike<number>, tubes: HeatedTubes): number {
+  const { length, air } = tubes;
+  const diameter = tubes.product.insideDiameter;
+  return Array.from(flows).reduce((sum, flow) => {
+    if (flow === 0) return sum;
+    const airFlow = Math.abs(flow);
+    const film = filmCoefficient(airFlow / crossSection(diameter), diameter, air);
+    const units = transferUnits({ filmCoefficient: film, diameter, length, airFlow, air });
+    return sum + airFlow * effectiveness(units);
+  }, 0);
 }

@@ -16,7 +16,7 @@ export type { SystemPoint } from "./types.ts";
 export type { HeaderGroup } from "./build.ts";
 export { groupNetwork, layoutPorts, splitGroups, taperedDiameters } from "./build.ts";
 export type { Evenness, HeatedTubes } from "./evenness.ts";
-export { evenness, heatFactor } from "./evenness.ts";
+export { evenness, exchangedFlow, heatFactor } from "./evenness.ts";
 export { solveParallel } from "./parallel.ts";
 export type { AirState } from "./chapter.ts";
 export { headerGroups, headersChapter } from "./chapter.ts";

@@ -5,7 +5,7 @@
  */
 import { requireInRange } from "../basics/mod.ts";
 import { groupNetwork, type HeaderGroup } from "./build.ts";
-import { evenness, heatFactor } from "./evenness.ts";
+import { type Evenness, evenness, exchangedFlow, heatFactor } from "./evenness.ts";
 import { randomSource } from "./random.ts";
 import { solveNetwork } from "./solve.ts";
 
@@ -55,6 +55,10 @@ export interface WorkmanshipResult {
   readonly pressureDrop: Spread;
   /** heat over that of an even share at the same air flow */
   readonly heatFactor: Spread;
+  /** heat over that of flanged connectors where the fan holds the air flow */
+  readonly heatAtEqualFlow: Spread;
+  /** the same where the fan holds the pressure, so that the air flow falls */
+  readonly heatAtEqualPressure: Spread;
 }
 
 /**
@@ -85,39 +89,70 @@ export function scatterWorkmanship(
     "m",
   );
   const random = randomSource(study.seed);
-  const outcomes = Array.from({ length: trials }, () =>
-    oneTrial(group, airFlow, {
-      workmanship,
-      random,
-    }));
+  const flanged = flangedField(group, airFlow);
+  const outcomes = Array.from(
+    { length: trials },
+    () => oneTrial(group, airFlow, { workmanship, random, flanged }),
+  );
   return {
     trials,
     unevenness: spread(outcomes.map((outcome) => outcome.unevenness)),
     flowMin: spread(outcomes.map((outcome) => outcome.flowMin)),
     flowMax: spread(outcomes.map((outcome) => outcome.flowMax)),
     pressureDrop: spread(outcomes.map((outcome) => outcome.pressureDrop)),
-    heatFactor: spread(outcomes.map((outcome) => outcome.heat)),
+    heatFactor: spread(outcomes.map((outcome) => outcome.heatFactor)),
+    heatAtEqualFlow: spread(outcomes.map((outcome) => outcome.heatAtEqualFlow)),
+    heatAtEqualPressure: spread(outcomes.map((outcome) => outcome.heatAtEqualPressure)),
   };
+}
+
+interface FlangedField {
+  readonly exchangedFlow: number;
+  readonly pressureDrop: number;
+}
+
+function flangedField(group: HeaderGroup, airFlow: number): FlangedField {
+  const insertions = group.places.map(() => 0);
+  const { flows, pressureDrop } = solveNetwork(groupNetwork({ ...group, insertions }), airFlow);
+  return { exchangedFlow: exchangedFlow(flows, group), pressureDrop };
+}
+
+interface Trial extends Evenness {
+  readonly pressureDrop: number;
+  readonly heatFactor: number;
+  readonly heatAtEqualFlow: number;
+  readonly heatAtEqualPressure: number;
 }
 
 function oneTrial(
   group: HeaderGroup,
   airFlow: number,
-  draw: { readonly workmanship: Workmanship; readonly random: () => number },
-) {
-  const { workmanship, random } = draw;
+  draw: {
+    readonly workmanship: Workmanship;
+    readonly random: () => number;
+    readonly flanged: FlangedField;
+  },
+): Trial {
+  const { workmanship, random, flanged } = draw;
   const depth = workmanship.insertionMax - workmanship.insertionMin;
   const insertions = group.places.map(() => workmanship.insertionMin + depth * random());
   const added = group.places.map((_, tube) => {
     const burr = random() < workmanship.burrShare ? workmanship.burrLoss * random() : 0;
     return (group.added?.[tube] ?? 0) + burr;
   });
-  const solved = solveNetwork(groupNetwork({ ...group, insertions, added }), airFlow);
-  const { product, length, air } = group;
+  const { flows, pressureDrop } = solveNetwork(
+    groupNetwork({ ...group, insertions, added }),
+    airFlow,
+  );
+  // all losses of the field grow with the square of the flow, nearly so in smooth tubes
+  const slowed = Math.sqrt(flanged.pressureDrop / pressureDrop);
   return {
-    ...evenness(solved.flows),
-    pressureDrop: solved.pressureDrop,
-    heat: heatFactor(solved.flows, { product, length, air }),
+    ...evenness(flows),
+    pressureDrop,
+    heatFactor: heatFactor(flows, group),
+    heatAtEqualFlow: exchangedFlow(flows, group) / flanged.exchangedFlow,
+    heatAtEqualPressure: exchangedFlow(flows.map((flow) => slowed * flow), group) /
+      flanged.exchangedFlow,
   };
 }
 

@@ -114,6 +114,8 @@ Deno.test("scatterWorkmanship() repeats for one seed, and has no spread for flan
   assert(once.unevenness.mean > flanged.unevenness.mean);
   assert(once.pressureDrop.low > flanged.pressureDrop.high);
   assert(once.heatFactor.mean < flanged.heatFactor.mean);
+  assertAlmostEquals(flanged.heatAtEqualPressure.mean, 1, 1e-12);
+  assert(once.heatAtEqualPressure.high < once.heatAtEqualFlow.low && once.heatAtEqualFlow.high < 1);
 });
 
 Deno.test("headerDiameterFor() finds the smallest header that is even enough", () => {
