@@ -25,6 +25,9 @@ const LIGHT_STRUCTURE = 8000;
 /** J/(kg K) of leaves and water; J/(m³ K) of water. */
 const WATER_HEAT = 4186;
 const WATER_VOLUME_HEAT = 4.186e6;
+/** J/(m³ K) and W/(m K) of brick and concrete (EN ISO 10456, concrete 2.0e6 and 1.15 to 1.65, from memory). */
+const MASONRY_HEAT = 2e6;
+const MASONRY_CONDUCTIVITY = 1.3;
 /** W/(m² K) of a barrel: convection 3 and radiation 5 (common practice, no source). */
 const BARREL_FILM = 8;
 /** Lewis number of water vapour in air to the 2/3: 0.87^(2/3) (from memory). */
@@ -157,6 +160,22 @@ export function buriedConductance(
   return { buried, earth: part.area * buried / resistance };
 }
 
+/** Capacity and film of barrels and masonry together; masonry through half its mean thickness. */
+function thermalMass(
+  inputs: HouseInputs,
+): Pick<HouseModel, "massCapacity" | "massConductance"> {
+  const [volume, surface] = [inputs.masonryVolume ?? 0, inputs.masonrySurface ?? 0];
+  const water = inputs.waterVolume > 0 ? inputs.waterSurface * BARREL_FILM : 0;
+  const masonry = volume > 0 && surface > 0
+    ? surface / (1 / BARREL_FILM + volume / surface / 2 / MASONRY_CONDUCTIVITY)
+    : 0;
+  return {
+    massCapacity: (water > 0 ? inputs.waterVolume * WATER_VOLUME_HEAT : 0) +
+      (masonry > 0 ? volume * MASONRY_HEAT : 0),
+    massConductance: water + masonry,
+  };
+}
+
 /**
  * Builds the house: geometry, hourly sun, films, curtain, air outside, capacities.
  *
@@ -205,8 +224,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     dryAirMass,
     airCapacity: dryAirMass * INSIDE_HEAT +
       floorArea * (LIGHT_STRUCTURE + leafArea * crop.freshMass * WATER_HEAT),
-    massCapacity: inputs.waterVolume * WATER_VOLUME_HEAT,
-    massConductance: inputs.waterVolume > 0 ? inputs.waterSurface * BARREL_FILM : 0,
+    ...thermalMass(inputs),
     coverArea: geometry.parts.reduce((sum, p) => sum + (p.kind === "glazed" ? p.area : 0), 0),
     coverFilm: splitGlazing(glazing.heatTransmittance, glazing.longWaveTransmittance).insideFilm,
     floorVapour: floorArea * crop.wetFloor * INSIDE_CONVECTION / (INSIDE_HEAT * LEWIS_POWER),

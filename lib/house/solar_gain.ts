@@ -182,8 +182,10 @@ export function solarGain(given: SolarGainInputs): SolarGain {
   };
 }
 
-/** Half the barrels' surface sees the sun, next to the floor. */
+/** The sunlit part of barrels and masonry, next to the floor. */
 function massShare(inputs: HouseInputs, geometry: HouseGeometry): number {
-  const seen = inputs.waterVolume > 0 ? inputs.waterSurface / 2 : 0;
+  const water = inputs.waterVolume > 0 ? inputs.waterSurface : 0;
+  const masonry = (inputs.masonryVolume ?? 0) > 0 ? inputs.masonrySurface ?? 0 : 0;
+  const seen = (water + masonry) * (inputs.massSunView ?? 0.5);
   return seen / (seen + geometry.floorArea);
 }

@@ -65,6 +65,12 @@ export interface HouseInputs {
   readonly waterVolume: number;
   /** m² of the barrels */
   readonly waterSurface: number;
+  /** masonry inside, m³, and its free surface, m²; 0 unless given; shares the barrels' temperature */
+  readonly masonryVolume?: number;
+  /** m² of masonry that the air and the sun reach; 0 unless given */
+  readonly masonrySurface?: number;
+  /** share of the surface of barrels and masonry that sees the sun, 0 to 1; 0.5 unless given */
+  readonly massSunView?: number;
   /** id in data/crops */
   readonly crop: string;
   /** leaf area over floor area, 0 to 5 */

@@ -269,3 +269,22 @@ Deno.test("earth against the north wall saves heat", () => {
   };
   assert(demand(1.5) < demand(0));
 });
+
+Deno.test("masonry evens out the day and water more so", () => {
+  // Property: order of capacities; a day's swing without heater shrinks with mass.
+  const swing = (change: Partial<HouseInputs>) => {
+    const climate = simpleYear({ temperature: () => 5, sun: 0.4 });
+    const model = houseModel({ ...still, ...change }, climate);
+    let [state, high, low] = [initialHouseState(model), -99, 99];
+    for (let hour = 0; hour < 240; hour++) {
+      state = stepHouse(model, state, hour, 3600, NO_FLOOR).state;
+      if (hour >= 216) high = Math.max(high, state.airTemperature);
+      if (hour >= 216) low = Math.min(low, state.airTemperature);
+    }
+    return high - low;
+  };
+  const bare = swing({});
+  const masonry = swing({ masonryVolume: 15, masonrySurface: 100 });
+  const water = swing({ waterVolume: 15, waterSurface: 100 });
+  assert(masonry < 0.95 * bare && water < masonry, `${bare} ${masonry} ${water}`);
+});

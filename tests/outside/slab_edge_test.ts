@@ -1,5 +1,5 @@
 import { assert, assertAlmostEquals } from "@std/assert";
-import { sectionHeat, slabHeat } from "../../lib/house/mod.ts";
+import { edgeLoss, sectionHeat, slabHeat } from "../../lib/house/mod.ts";
 
 const STRIP = {
   wallWidth: 0.24,
@@ -92,4 +92,29 @@ Deno.test("slabHeat() of a long floor comes to the strip of the same width", () 
   const strip = sectionHeat({ ...STRIP, halfWidth: 1.5, outside: 60, depth: 60 });
   const perMetre = (lossOf(120) - lossOf(60)) / 60;
   assertAlmostEquals(perMetre, 2 * strip.perMetre, 0.03 * perMetre);
+});
+
+Deno.test("edgeLoss() of a strip of half width area/perimeter stands for the rectangle within 2 %", () => {
+  // Source: ISO 13370 characteristic dimension B' = A/(P/2) (from memory), against our own
+  // three-dimensional solution that meets GC10a.
+  for (const [length, width] of [[24, 8], [10, 5]] as const) {
+    const perimeter = 2 * (length + width);
+    const edge = { edgeInsulation: 0, edgeInsulationDepth: 0 };
+    const strip = edgeLoss({ floorArea: length * width, perimeter }, edge, 1.5).perMetre *
+      perimeter;
+    const solid = slabHeat({
+      length,
+      width,
+      wallWidth: 0.2,
+      wallBase: "adiabatic",
+      conductivity: 1.5,
+      insideFilm: 8,
+      outsideFilm: 20,
+      outside: 100,
+      depth: 100,
+      finest: 0.02,
+      growth: 1.3,
+    });
+    assertAlmostEquals(strip, solid, 0.02 * solid, `${length} × ${width} m`);
+  }
 });
