@@ -7,7 +7,9 @@ import { type Point, thin } from "./thin.ts";
 
 /** One curve. */
 export interface DurationSeries {
+  /** name shown */
   readonly label: string;
+  /** colour of the line or key */
   readonly colour: string;
   /** hourly values, any order */
   readonly series: ArrayLike<number>;

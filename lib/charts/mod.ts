@@ -61,5 +61,6 @@ export {
   monthlyHeatChart,
   quartersChart,
 } from "./store_heat.ts";
+export { cellLimits, soilSectionChart } from "./store_ground.ts";
 export { thin } from "./thin.ts";
 export { tubeLengthChart, type TubeLengthRow, tubeLengthRows, tubeSpeedChart } from "./tubes.ts";

@@ -27,5 +27,13 @@ export {
 export { tubeCountEffects, tubeCountTable, tubesAnswer, tubeTable } from "./answers/tubes.ts";
 export { headersAnswer } from "./answers/headers.ts";
 export { fanAnswer, fanSpeedTable, fanTable } from "./answers/fan.ts";
-export { quartersTable, storeAnswer, storeTable, withWithoutTable } from "./answers/store.ts";
+export {
+  earlyYearTable,
+  emptyingTable,
+  quartersTable,
+  seasonTable,
+  storeAnswer,
+  storeTable,
+  withWithoutTable,
+} from "./answers/store.ts";
 export { defaultsTable, studyAnswer } from "./answers/study.ts";

@@ -30,6 +30,7 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   storeYear: [() => charts.storeYearChart(storeResult, climateYear), ["degC"]],
   monthlyHeat: [() => charts.monthlyHeatChart(storeResult), ["kWh"]],
   cumulativeHeat: [() => charts.cumulativeHeatChart(storeResult), ["kWh"]],
+  soilSection: [() => charts.soilSectionChart(storeResult, tubesResult), ["degC", "depth, m"]],
   quarters: [() => charts.quartersChart(storeResult), ["kWh"]],
 };
 
@@ -98,4 +99,14 @@ Deno.test("fanCurvePoints() passes through the ends of the curve and never rises
   assertEquals(points[0]!.y, pressures[0]);
   assert(Math.abs(points.at(-1)!.y - pressures.at(-1)!) < 1e-9);
   for (const point of points) assert(point.y <= Math.max(...pressures) + 1e-9);
+});
+
+Deno.test("cellLimits() puts each centre between its limits and leaves no gap", () => {
+  // Property: cells of a section cover it
+  const centres = [-3, -1, 0, 0.5, 2];
+  const limits = charts.cellLimits(centres);
+  assertEquals(limits.length, centres.length + 1);
+  centres.forEach((centre, index) => {
+    assert(limits[index]! < centre && centre < limits[index + 1]!);
+  });
 });

@@ -216,6 +216,15 @@ export const storeResult = made<StoreResult>({
     [10, 200, 800, 5, 20],
     [20, 100, 400, 1500, 60],
   ],
+  sections: {
+    x: [-3, -2, -1, 0, 1, 2, 3],
+    depths: [0.1, 0.4, 0.8, 1.4, 2.2],
+    days: [0, 90, 181, 273],
+    temperatures: [0, 1, 2, 3].map((season) =>
+      Float64Array.from({ length: 35 }, (_, cell) => season * 5 - 3 + (cell % 7))
+    ),
+  },
+  coldestSoil: -3,
   coldestHour: -6,
   hoursBelowFreezing: 900,
   firstFreeze: 7000,

@@ -1,6 +1,5 @@
 /** What the store chapter answers. @module */
-import { type DisplayItem, QUARTERS, showBoth, showSi } from "../../charts/mod.ts";
-import type { HouseResult } from "../../house/mod.ts";
+import { type DisplayItem, QUARTERS, showBoth, showNumber, showSi } from "../../charts/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { answer } from "../answer.ts";
 import { numbers, table } from "../table.ts";
@@ -20,9 +19,9 @@ function lowest(series: ArrayLike<number>): number {
 }
 
 /** The answer card. */
-export function storeAnswer(result: StoreResult, house: HouseResult): DisplayItem {
+export function storeAnswer(result: StoreResult): DisplayItem {
   const without = freezingHours(result.noFan.airTemperature);
-  const saved = house.heatDemand - result.backupHeat;
+  const saved = result.backupHeatNoFan - result.backupHeat;
   return answer({
     light: frostLight(result.hoursBelowFreezing),
     answer:
@@ -49,7 +48,7 @@ export function storeAnswer(result: StoreResult, house: HouseResult): DisplayIte
       showBoth(result.backupHeat, "energy")
     } with the store, ${showBoth(Math.abs(saved), "energy")} ${
       saved >= 0 ? "less" : "more"
-    } than without. A curtain or a sealed skin may save more.`,
+    } than with the fan never on. A curtain or a sealed skin may save more.`,
   });
 }
 
@@ -85,13 +84,13 @@ export function storeTable(result: StoreResult): DisplayItem {
 }
 
 /** With the fan never on, and with the store. */
-export function withWithoutTable(result: StoreResult, house: HouseResult): DisplayItem {
+export function withWithoutTable(result: StoreResult): DisplayItem {
   const rows = [
     {
       name: "fan never on",
       low: lowest(result.noFan.airTemperature),
       freezing: freezingHours(result.noFan.airTemperature),
-      heat: house.heatDemand,
+      heat: result.backupHeatNoFan,
     },
     {
       name: "with the store",
@@ -125,4 +124,48 @@ export function quartersTable(result: StoreResult): DisplayItem {
       us: false,
     },
   ]);
+}
+
+/** What became of the heat put in during each quarter. */
+export function seasonTable(result: StoreResult): DisplayItem {
+  return table(result.tagged, [
+    { head: "put in", value: (_, index) => QUARTERS[index]! },
+    { head: "heat", value: (row) => row.putIn, kind: "energy" },
+    { head: "given back by the tubes", value: (row) => row.givenBack, kind: "energy", us: false },
+    {
+      head: "of that in the same quarter",
+      value: (row) => row.sameQuarter,
+      kind: "energy",
+      us: false,
+    },
+    { head: "up through the floor", value: (row) => row.throughFloor, kind: "energy", us: false },
+    { head: "lost to the ground around", value: (row) => row.lost, kind: "energy", us: false },
+  ], "What became of the heat");
+}
+
+/** How long the store lasts through a spell without sun. */
+export function emptyingTable(result: StoreResult): DisplayItem {
+  const { emptying } = result;
+  const days = (hours: number | null) =>
+    hours === null ? "longer than 60 days" : `${showNumber(hours / 24, 1)} days`;
+  return numbers([
+    { label: "held outdoors, no sun", value: emptying.outside, kind: "temperature" },
+    { label: "heat given back falls to half after", value: days(emptying.hoursToHalf) },
+    { label: "and to a tenth after", value: days(emptying.hoursToTenth) },
+    { label: "heat given back until then", value: emptying.heatOut, kind: "energy" },
+    {
+      label: "house warmer than with the fan never on, first three days",
+      value: emptying.lift,
+      kind: "temperatureDifference",
+    },
+  ], "A sunless cold spell that starts on New Year's Day");
+}
+
+/** The first years after building. */
+export function earlyYearTable(result: StoreResult): DisplayItem {
+  return table(result.earlyYears, [
+    { head: "year", value: (row) => row.year, digits: 0 },
+    { head: "put in", value: (row) => row.heatIn, kind: "energy" },
+    { head: "given back", value: (row) => row.heatOut, kind: "energy" },
+  ], "From undisturbed ground, year by year");
 }

@@ -24,8 +24,8 @@ export function studyAnswer(results: ChapterResults): DisplayItem {
     }.`,
     range: `Back-up heat to hold the set point: ${showBoth(store.backupHeat, "energy")} with the ` +
       `store, ${
-        showBoth(house.heatDemand, "energy")
-      } without. Soil, leakage and the year itself each ` +
+        showBoth(store.backupHeatNoFan, "energy")
+      } with the fan never on. Soil, leakage and the year itself each ` +
       `move these; see their chapters.`,
     drivenBy: `the three largest losses: ${
       losses.map((part) =>

@@ -1,0 +1,108 @@
+/** Pictures of the store chapter: the soil across the tubes. @module */
+import * as Plot from "@observablehq/plot";
+import type { SoilSection, StoreResult } from "../store/types.ts";
+import type { TubesResult } from "../tubes/types.ts";
+import { dayName } from "./calendar.ts";
+import { classLegend, classOf } from "./carpet.ts";
+import { showSi } from "./display_units.ts";
+import { type DisplayItem, figure } from "./figure.ts";
+import { GROUND_CLASSES, PALETTE } from "./palette.ts";
+
+/** One cell of the section. */
+interface SectionCell {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly colour: string;
+}
+
+/** Limits between cells whose centres are given; the outer ones lie as far out as the next inside. */
+export function cellLimits(centres: readonly number[]): number[] {
+  const middle = centres.slice(1).map((centre, index) => (centre + centres[index]!) / 2);
+  const first = centres[0]!;
+  const last = centres.at(-1)!;
+  const start = middle.length === 0 ? first - 0.5 : 2 * first - middle[0]!;
+  const end = middle.length === 0 ? first + 0.5 : 2 * last - middle.at(-1)!;
+  return [start, ...middle, end];
+}
+
+function sectionCells(section: SoilSection, picture: number): SectionCell[] {
+  const across = cellLimits(section.x);
+  const down = cellLimits(section.depths).map((depth) => Math.max(0, depth));
+  const values = section.temperatures[picture]!;
+  return section.depths.flatMap((_, row) =>
+    section.x.map((_, column) => {
+      const value = values[row * section.x.length + column]!;
+      return {
+        left: across[column]!,
+        right: across[column + 1]!,
+        top: down[row]!,
+        bottom: down[row + 1]!,
+        colour: GROUND_CLASSES.colours[classOf(value, GROUND_CLASSES.thresholds)]!,
+      };
+    })
+  );
+}
+
+// middle of January, April, July and October
+const SHOWN_DAYS = [14, 104, 195, 287];
+
+/** Index of the picture nearest to each of the shown days, each once. */
+function shownPictures(section: SoilSection): number[] {
+  const nearest = SHOWN_DAYS.map((day) =>
+    section.days.reduce(
+      (best, own, index) =>
+        Math.abs(own - day) < Math.abs(section.days[best]! - day) ? index : best,
+      0,
+    )
+  );
+  return [...new Set(nearest)];
+}
+
+/** The soil across the middle of the tubes in the four seasons. */
+export function soilSectionChart(result: StoreResult, tubes: TubesResult): DisplayItem {
+  const section = result.sections;
+  const across = cellLimits(section.x);
+  const deepest = cellLimits(section.depths).at(-1)!;
+  const inside = tubes.positions.filter((tube) => tube.x >= across[0]! - 0.01);
+  return figure(
+    shownPictures(section).map((picture) => ({
+      height: 210,
+      x: { label: "from the middle of the house, m", domain: [across[0]!, across.at(-1)!] },
+      y: {
+        label: `${dayName(section.days[picture]!)}: depth, m`,
+        reverse: true,
+        domain: [0, deepest],
+      },
+      color: { type: "identity" },
+      marks: [
+        Plot.rect(sectionCells(section, picture), {
+          x1: "left",
+          x2: "right",
+          y1: "top",
+          y2: "bottom",
+          fill: "colour",
+          stroke: "colour",
+          strokeWidth: 0.4,
+        }),
+        Plot.dot(inside, {
+          x: "x",
+          y: "depth",
+          r: 3,
+          fill: "white",
+          stroke: PALETTE.ink,
+        }),
+      ],
+    })),
+    {
+      title: "The soil across the tubes in four seasons",
+      alt: `Soil temperature across the middle of the tubes on four days of the year. The soil ` +
+        `around the tubes falls to ${showSi(result.coldestSoil, "temperature")} at the lowest.`,
+      legend: [
+        ...classLegend(GROUND_CLASSES, "degC"),
+        { label: "tubes", colour: "white" },
+      ],
+    },
+  );
+}
