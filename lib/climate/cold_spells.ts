@@ -36,6 +36,42 @@ export function coldSpells(year: ClimateYear, days: number): ColdSpell {
   };
 }
 
+/** Limits of a day that is both cold and dark. */
+export interface ColdDarkLimits {
+  /** degC, daily mean below which a day counts as cold */
+  readonly temperature: number;
+  /** kWh/m² a day on the horizontal, below which a day counts as dark */
+  readonly radiation: number;
+}
+
+/** A run of days. */
+export interface DayRun {
+  /** first day, 0 to 364 */
+  readonly startDay: number;
+  /** days */
+  readonly length: number;
+}
+
+/**
+ * The longest run of days each colder and darker than the limits.
+ *
+ * @param year the climate
+ * @param limits what counts as cold and as dark
+ * @returns the first of the longest runs; length 0 where no day counts
+ */
+export function longestColdDarkRun(year: ClimateYear, limits: ColdDarkLimits): DayRun {
+  const temperature = dailyMeans(year.dryBulb);
+  const radiation = dailyMeans(year.globalHorizontal);
+  let longest: DayRun = { startDay: 0, length: 0 };
+  let length = 0;
+  temperature.forEach((value, day) => {
+    const dark = radiation[day]! * 24 / 1000 < limits.radiation;
+    length = value < limits.temperature && dark ? length + 1 : 0;
+    if (length > longest.length) longest = { startDay: day - length + 1, length };
+  });
+  return longest;
+}
+
 function meanOf(series: Float64Array, start: number, length: number): number {
   let total = 0;
   for (let index = start; index < start + length; index++) total += series[index]!;

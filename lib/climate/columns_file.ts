@@ -54,7 +54,7 @@ export interface ColumnsFile {
   readonly offsetMinutes: number;
   /** true where the stamps follow summer time */
   readonly daylightSaving: boolean;
-  /** where the quantities stand */
+  /** where the quantities stand; empty where the table is of a public layout */
   readonly columns: Partial<Record<Quantity, ColumnOfQuantity>>;
 }
 
@@ -96,7 +96,7 @@ const schema = z.strictObject({
       Quantity,
       z.ZodOptional<typeof quantityColumn>
     >,
-  ),
+  ).default({}),
 });
 
 function toMetres(value: number | string, context: z.RefinementCtx): number {

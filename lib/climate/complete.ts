@@ -129,7 +129,9 @@ function tellDewPointAbove(context: Completion, dryBulb: Float64Array): void {
   if (above.length === 0) return;
   tell(
     context,
-    `Dew point above the dry bulb in ${above.length} hours, first ${describeHour(above[0]!)}: ` +
+    `Dew point above the dry bulb in ${above.length} ${
+      above.length === 1 ? "hour" : "hours"
+    }, first ${describeHour(above[0]!)}: ` +
       (hasValues(context.series.relativeHumidity)
         ? "the relative humidity of the file is used"
         : "taken as saturated"),

@@ -1,6 +1,7 @@
 /** Weather of a year: read, checked, made, summed up. @module */
 export { describeHour, LONGEST_GAP, MONTH_NAMES, MONTH_STARTS, monthOfHour } from "./calendar.ts";
-export { coldSpells, LIFT_BY_SUN } from "./cold_spells.ts";
+export { coldSpells, LIFT_BY_SUN, longestColdDarkRun } from "./cold_spells.ts";
+export type { ColdDarkLimits, DayRun } from "./cold_spells.ts";
 export { compareClimates } from "./compare.ts";
 export type { ClimateDifference } from "./compare.ts";
 export { parseColumns } from "./columns_file.ts";

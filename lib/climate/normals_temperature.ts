@@ -74,7 +74,7 @@ function dailyShape(hour: number): number {
 }
 
 function dayToDay(spread: readonly number[], seed: number): Float64Array {
-  const variate = persistentNormal(367, TEMPERATURE_PERSISTENCE, seed + 3);
+  const variate = persistentNormal(367, TEMPERATURE_PERSISTENCE, seed + 5);
   const spreadOfHour = curveOfMeans(spread);
   return Float64Array.from({ length: HOURS_PER_YEAR }, (_, hour) => {
     const at = (hour + 0.5) / 24 + 0.5;

@@ -23,7 +23,7 @@ export interface ReadClimateOptions {
  * Reads one year of hourly weather, recognising the layout by content.
  *
  * TMY3, NSRDB and PVGIS typical years are read as they are; any other table through a columns file,
- * which goes first where it is given. The place in a file outranks the place of the study.
+ * which goes first where it names columns. The place in a file outranks the place of the study.
  *
  * @param text the file's text
  * @param options path, columns file, place of the study
@@ -41,7 +41,14 @@ function recognise(text: string, options: ReadClimateOptions): TableLayout {
   if (text.trim() === "") {
     throw new InputError("Cannot read the climate: the file is empty", { file });
   }
-  if (columns !== undefined) return layoutColumns(text, columns, options);
+  if (columns !== undefined && Object.keys(columns.columns).length > 0) {
+    return layoutColumns(text, columns, options);
+  }
+  const layout = publicLayout(text, file, place);
+  return columns === undefined ? layout : adjust(layout, columns);
+}
+
+function publicLayout(text: string, file: string, place: Place | undefined): TableLayout {
   const lines = splitLines(text.slice(0, 20000));
   if (isTmy3(lines)) return layoutTmy3(text, file);
   if (isNsrdb(lines)) return layoutNsrdb(text, file);
@@ -53,4 +60,13 @@ function recognise(text: string, options: ReadClimateOptions): TableLayout {
       }"; describe the table in a columns file and give it with --columns`,
     { file, line: 1 },
   );
+}
+
+/** What a columns file without columns may change of a public layout. */
+function adjust(layout: TableLayout, columns: ColumnsFile): TableLayout {
+  return {
+    ...layout,
+    leaveOutLeapDay: columns.leaveOutLeapDay,
+    isMissing: (cell) => layout.isMissing(cell) || columns.missing.includes(cell),
+  };
 }

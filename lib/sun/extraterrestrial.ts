@@ -68,6 +68,37 @@ export function dailySun(latitude: number, dayOfYear: number): DailySun {
   };
 }
 
+/** Days of the year on which the day is shorter than a limit; leaf crops hardly grow below 10 h. */
+export interface ShortDays {
+  /** number of such days */
+  readonly count: number;
+  /** first of them in the season, 1 to 365; null where there is none */
+  readonly first: number | null;
+  /** last of them in the season, 1 to 365; null where there is none */
+  readonly last: number | null;
+}
+
+/**
+ * The season of short days at a latitude, by {@link dailySun}; in the north it runs over the new year.
+ *
+ * @param latitude degrees, north positive
+ * @param daylight s
+ * @returns its days
+ */
+export function shortDays(latitude: number, daylight: number): ShortDays {
+  const short = Array.from(
+    { length: 365 },
+    (_, day) => dailySun(latitude, day + 1).daylight < daylight,
+  );
+  const first = short.findIndex((is, day) => is && !short[(day + 364) % 365]);
+  const last = short.findIndex((is, day) => is && !short[(day + 1) % 365]);
+  return {
+    count: short.filter((is) => is).length,
+    first: first === -1 ? null : first + 1,
+    last: last === -1 ? null : last + 1,
+  };
+}
+
 /**
  * Clear-sky global radiation as a share of the extraterrestrial: 0.75 + 2·10⁻⁵ z.
  *

@@ -3,9 +3,10 @@ export {
   clearSkyShare,
   dailySun,
   extraterrestrialNormal,
+  shortDays,
   SOLAR_CONSTANT,
 } from "./extraterrestrial.ts";
-export type { DailySun } from "./extraterrestrial.ts";
+export type { DailySun, ShortDays } from "./extraterrestrial.ts";
 export {
   beamTransmittance,
   diffuseTransmittance,

@@ -55,7 +55,7 @@ export function clearSkyEmissivity(sky: ClearSky): number {
  * the share of clear sky, the global radiation of the 24 hours around over that of a clear sky.
  *
  * Source: T. M. Crawford, C. E. Duchon, Journal of Applied Meteorology 38 (1999) 474 for the blend;
- * clear-sky global radiation by FAO-56 (1998) eq. 37. Single hours are uncertain by about 25 W/m².
+ * clear-sky global radiation by FAO-56 (1998) eq. 37. Single hours are uncertain by some 20 W/m².
  *
  * @param climate the year
  * @param sun its sun, to save working it out again
