@@ -12,10 +12,10 @@ export interface SaturationTable {
 }
 
 const FROM = -60;
-const TO = 90;
+const TO = 75; // saturated air at 75 °C still fits the thinnest air a climate file may hold (45 kPa)
 const PER_KELVIN = 8;
 
-/** Builds the table, −60 to 90 °C every 0.125 K; linear between (within 1e-5 of the value). */
+/** Builds the table, −60 to 75 °C every 0.125 K; linear between (within 1e-5 of the value). */
 export function saturationTable(pressure: number): SaturationTable {
   const count = (TO - FROM) * PER_KELVIN + 1;
   const ratio = Float64Array.from(
