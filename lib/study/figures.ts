@@ -112,6 +112,7 @@ function storeRows({ store }: ChapterResults): Rows {
     ["store.heatIn", store.heatIn, "kWh", "heat put into the soil through the tubes in a year"],
     ["store.heatOut", store.heatOut, "kWh", "heat taken out through the tubes in a year"],
     ["store.latentIn", store.latentIn, "kWh", "latent part of the heat put in"],
+    ["store.latentOut", store.latentOut, "kWh", "latent part of the heat taken out"],
     ["store.recovery", store.recovery, "1", "heat taken out over heat put in"],
     ["store.cop", store.cop, "1", "heat taken out over the electricity of the fans"],
     [
@@ -132,6 +133,12 @@ function storeRows({ store }: ChapterResults): Rows {
       store.backupHeat,
       "kWh",
       "heat a year to hold the heating set point, with the store",
+    ],
+    [
+      "store.backupHeatNoFan",
+      store.backupHeatNoFan,
+      "kWh",
+      "the same with the fan never on",
     ],
     [
       "store.balanceResidual",
