@@ -1,0 +1,44 @@
+import { assert, assertEquals } from "@std/assert";
+import { type ClimateYear, DEFAULT_WIND_SPEED } from "winterground/climate/mod.ts";
+import { startRun, type Study, type StudyRun } from "winterground/study/mod.ts";
+import { openSmallStudy } from "../harness/small_study.ts";
+
+/** The small study in another climate, told hour by hour. */
+async function studyIn(change: (climate: ClimateYear) => Partial<ClimateYear>): Promise<Study> {
+  const study = await openSmallStudy();
+  return { ...study, climate: { ...study.climate, ...change(study.climate) } };
+}
+
+/** Everything a run says. */
+async function wordsOf(run: StudyRun): Promise<string> {
+  for (const figure of Object.values(await run.figures())) {
+    assert(figure.value === null || figure.unit === "date" || Number.isFinite(figure.value));
+  }
+  return (await run.notices()).map(({ text }) => text).join("\n");
+}
+
+Deno.test("a winter of six weeks without sun runs through and says so", async () => {
+  // Property: no figure is NaN; the weather chapter names the dark
+  const dark = (series: Float64Array) => series.map((value, hour) => hour < 42 * 24 ? 0 : value);
+  const study = await studyIn((climate) => ({
+    globalHorizontal: dark(climate.globalHorizontal),
+    directNormal: dark(climate.directNormal),
+    diffuseHorizontal: dark(climate.diffuseHorizontal),
+  }));
+  const words = await wordsOf(startRun(study, { cacheFolder: null }));
+  assert(/without sun|no sun|sunless|dark/i.test(words), words);
+});
+
+Deno.test("a hot climate runs through and says that a store makes no sense there", async () => {
+  // Property: no figure is NaN where nothing is heated; dates that do not occur are null
+  const study = await studyIn((climate) => ({
+    dryBulb: climate.dryBulb.map((value) => 27 + value / 4),
+    windSpeed: climate.windSpeed.map(() => DEFAULT_WIND_SPEED),
+  }));
+  const run = startRun(study, { cacheFolder: null });
+  const words = await wordsOf(run);
+  assert(/little use for stored heat|makes no sense|no use/i.test(words), words);
+  const figures = await run.figures();
+  assertEquals(figures["store.firstFreeze"]!.value, null);
+  assertEquals(figures["house.firstFreezeNoStore"]!.value, null);
+});
