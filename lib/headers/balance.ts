@@ -1,45 +1,23 @@
 /**
- * Balance of pressures round each pair of neighbouring tubes, and Newton's method on it. One file
+ * Balance of pressures round each pair of neighbouring stations, and Newton's method on it. One file
  * because the residual and its derivatives must stay side by side.
  *
- * The unknowns are the flows in the supply header between the tubes: continuity then gives every
- * tube and the return header, and the balance round tubes i and i+1 holds three neighbouring
+ * The unknowns are the flows in the supply header between the stations: continuity then gives
+ * every station and the return header, and the balance round stations i and i+1 holds three neighbouring
  * unknowns only, so that each Newton step is a tridiagonal solve.
  *
  * @module
  */
 import { NotConvergedError } from "../basics/mod.ts";
-import { frictionFactor } from "../tubes/mod.ts";
 import { type PreparedLine, riseAlong, riseAtTube } from "./header_line.ts";
-import type { HeaderNetwork, NetworkTube } from "./network.ts";
+import type { HeaderNetwork } from "./network.ts";
+import type { Station } from "./stations.ts";
 import { solveTridiagonal } from "./tridiagonal.ts";
-
-/**
- * Pressure lost in one tube, with the sign of the flow.
- *
- * @param tube the tube
- * @param flow m³/s
- * @param air density and viscosity
- * @returns Pa
- */
-export function tubePressure(
-  tube: NetworkTube,
-  flow: number,
-  air: HeaderNetwork["air"],
-): number {
-  if (flow === 0) return 0;
-  const speed = flow / (Math.PI * tube.diameter ** 2 / 4);
-  let loss = tube.minorLoss;
-  if (tube.length > 0) {
-    const reynolds = air.density * Math.abs(speed) * tube.diameter / air.viscosity;
-    loss += (tube.frictionFactor ?? frictionFactor(tube, reynolds)) * tube.length / tube.diameter;
-  }
-  return loss * air.density / 2 * speed * Math.abs(speed);
-}
+import { stationPressure } from "./tube_pressure.ts";
 
 /** Network with its headers prepared and the flow through it. */
 export interface PreparedNetwork {
-  readonly tubes: readonly NetworkTube[];
+  readonly stations: readonly Station[];
   readonly supply: PreparedLine;
   readonly return: PreparedLine | null;
   readonly air: HeaderNetwork["air"];
@@ -47,11 +25,11 @@ export interface PreparedNetwork {
   readonly airFlow: number;
 }
 
-/** Flows in the left parts of the stretches of both headers, and of the tubes. */
+/** Flows in the left parts of the stretches of both headers, and of the stations. */
 export interface HeaderFlows {
   readonly supply: Float64Array;
   readonly return: Float64Array;
-  readonly tubes: Float64Array;
+  readonly stations: Float64Array;
   readonly iterations: number;
   /** Pa */
   readonly residual: number;
@@ -66,7 +44,7 @@ function completeFlows(network: PreparedNetwork, supply: Float64Array): {
   readonly back: Float64Array;
   readonly tubes: Float64Array;
 } {
-  const count = network.tubes.length;
+  const count = network.stations.length;
   const back = new Float64Array(count + 1);
   const tubes = new Float64Array(count);
   for (let i = 0; i < count; i++) {
@@ -141,7 +119,7 @@ interface Equations {
 
 /** Residuals round each pair of tubes, Pa, and their derivatives by the supply header's flows. */
 function equations(network: PreparedNetwork, supply: Float64Array, step: number): Equations {
-  const rows = network.tubes.length - 1;
+  const rows = network.stations.length - 1;
   const sums: Equations = {
     residual: new Float64Array(rows),
     lower: new Float64Array(rows),
@@ -151,10 +129,10 @@ function equations(network: PreparedNetwork, supply: Float64Array, step: number)
   const { back, tubes } = completeFlows(network, supply);
   addLine(network.supply, supply, { ...sums, side: 1, step });
   if (network.return !== null) addLine(network.return, back, { ...sums, side: -1, step });
-  let before = tubePressure(network.tubes[0]!, tubes[0]!, network.air);
+  let before = pressureOf(network, 0, tubes[0]!);
   let slopeBefore = tubeSlope(network, 0, tubes[0]!, before, step);
   for (let i = 1; i <= rows; i++) {
-    const loss = tubePressure(network.tubes[i]!, tubes[i]!, network.air);
+    const loss = pressureOf(network, i, tubes[i]!);
     const slope = tubeSlope(network, i, tubes[i]!, loss, step);
     sums.residual[i - 1]! += before - loss;
     sums.lower[i - 1]! += slopeBefore;
@@ -166,7 +144,11 @@ function equations(network: PreparedNetwork, supply: Float64Array, step: number)
   return sums;
 }
 
-/** Derivative of a tube's loss, kept above zero so that a standing tube does not stop the solver. */
+function pressureOf(network: PreparedNetwork, station: number, flow: number): number {
+  return stationPressure(network.stations[station]!.tubes, flow, network.air);
+}
+
+/** Derivative of a station's loss, kept above zero so that a standing tube does not stop the solver. */
 function tubeSlope(
   network: PreparedNetwork,
   tube: number,
@@ -174,8 +156,8 @@ function tubeSlope(
   loss: number,
   step: number,
 ): number {
-  const slope = (tubePressure(network.tubes[tube]!, flow + step, network.air) - loss) / step;
-  const least = tubePressure(network.tubes[tube]!, 100 * step, network.air) / (100 * step);
+  const slope = (pressureOf(network, tube, flow + step) - loss) / step;
+  const least = pressureOf(network, tube, 100 * step) / (100 * step);
   return Math.max(slope, least);
 }
 
@@ -193,13 +175,13 @@ function largest(values: Float64Array): number {
  * @throws {NotConvergedError} where Newton's method does not settle
  */
 export function balanceFlows(network: PreparedNetwork): HeaderFlows {
-  const count = network.tubes.length;
+  const count = network.stations.length;
   const mean = network.airFlow / count;
   const step = STEP * Math.abs(mean);
   let supply = evenFlows(network);
   let system = equations(network, supply, step);
   let residual = largest(system.residual);
-  const scale = Math.abs(tubePressure(network.tubes[0]!, mean, network.air));
+  const scale = Math.abs(pressureOf(network, 0, mean));
   const enough = 1e-11 * Math.max(scale, residual);
   let iterations = 0;
   while (residual > enough) {
@@ -230,7 +212,7 @@ export function balanceFlows(network: PreparedNetwork): HeaderFlows {
 
 /** Supply-header flows of evenly shared tubes. */
 function evenFlows(network: PreparedNetwork): Float64Array {
-  const count = network.tubes.length;
+  const count = network.stations.length;
   const flows = new Float64Array(count + 1);
   for (let i = 0; i < count; i++) {
     flows[i + 1] = flows[i]! + network.supply.entering[i]! - network.airFlow / count;
@@ -245,8 +227,8 @@ function finish(
   iterations: number,
 ): HeaderFlows {
   const { back, tubes } = completeFlows(network, supply);
-  const residual = network.tubes.length > 1
+  const residual = network.stations.length > 1
     ? largest(equations(network, supply, STEP * Math.abs(network.airFlow)).residual)
     : 0;
-  return { supply, return: back, tubes, iterations, residual };
+  return { supply, return: back, stations: tubes, iterations, residual };
 }

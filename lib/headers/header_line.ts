@@ -17,8 +17,6 @@ export interface PreparedLine {
   readonly stretches: Float64Array;
   /** air entering between tubes, m³/s, by stretch; negative where it leaves */
   readonly entering: Float64Array;
-  /** true for a header whose ports take air out */
-  readonly collecting: boolean;
   readonly model: JunctionModel & { readonly density: number };
   readonly air: AirProperties;
 }
@@ -112,12 +110,11 @@ export function prepareLine(
   setting: {
     readonly positions: readonly number[];
     readonly entering: Float64Array;
-    readonly collecting: boolean;
     readonly junctions: JunctionModel;
     readonly air: AirProperties;
   },
 ): PreparedLine {
-  const { positions, entering, collecting, junctions, air } = setting;
+  const { positions, entering, junctions, air } = setting;
   const count = positions.length;
   const stretches = Float64Array.from(
     { length: count + 1 },
@@ -129,7 +126,6 @@ export function prepareLine(
     areas: Float64Array.from(line.diameters, (diameter) => Math.PI * diameter ** 2 / 4),
     stretches,
     entering,
-    collecting,
     model: { ...junctions, density: air.density },
     air,
   };

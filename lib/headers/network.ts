@@ -9,7 +9,7 @@ import type { JunctionModel } from "./junctions.ts";
 
 /** One tube of the network. */
 export interface NetworkTube extends Conduit {
-  /** m along the headers; tubes stand in rising order, two may share a place */
+  /** m along the headers; tubes stand in rising order, those on either side share a place */
   readonly position: number;
   /** m between the headers */
   readonly length: number;

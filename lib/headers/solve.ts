@@ -5,15 +5,12 @@
  */
 import { InputError, NotConvergedError, requireInRange } from "../basics/mod.ts";
 import { Matrix, solve as solveMatrix } from "ml-matrix";
-import { balanceFlows, type HeaderFlows, type PreparedNetwork, tubePressure } from "./balance.ts";
-import {
-  frictionLoss,
-  type PreparedLine,
-  prepareLine,
-  riseAlong,
-  riseAtTube,
-} from "./header_line.ts";
+import { balanceFlows, type HeaderFlows, type PreparedNetwork } from "./balance.ts";
+import { type PreparedLine, prepareLine } from "./header_line.ts";
 import type { HeaderLine, HeaderNetwork, NetworkFlow } from "./network.ts";
+import { type NetworkPressures, networkPressures } from "./pressures.ts";
+import { spreadOverTubes, type Station, type StationNetwork, stationNetwork } from "./stations.ts";
+import { shareStation } from "./tube_pressure.ts";
 
 /**
  * Shares the air of a network over its tubes.
@@ -34,10 +31,10 @@ import type { HeaderLine, HeaderNetwork, NetworkFlow } from "./network.ts";
 export function solveNetwork(network: HeaderNetwork, airFlow: number): NetworkFlow {
   checkNetwork(network);
   requireInRange("air flow", Math.abs(airFlow), 0, 1e4, "m³/s");
-  const open = openNetwork(network);
-  const shares = portShares(open, airFlow);
-  const solved = solveAtShares(open, airFlow, shares);
-  return spreadOverBlocked(network, solved);
+  const byStation = stationNetwork(network);
+  const shares = portShares(byStation, airFlow);
+  const solved = solveAtShares(byStation, airFlow, shares);
+  return writeToTubes(network, byStation.stations, { ...solved, shares });
 }
 
 interface Shares {
@@ -45,10 +42,9 @@ interface Shares {
   readonly return: readonly number[];
 }
 
-interface Solved extends NetworkFlow {
-  /** total pressure where air enters at the ports, static pressure where it leaves, Pa */
-  readonly supplyPorts: readonly number[];
-  readonly returnPorts: readonly number[];
+interface Solved {
+  readonly flows: HeaderFlows;
+  readonly pressures: NetworkPressures;
 }
 
 function checkNetwork(network: HeaderNetwork): void {
@@ -79,30 +75,8 @@ function checkNetwork(network: HeaderNetwork): void {
   }
 }
 
-/** The same network with its blocked tubes left out. */
-function openNetwork(network: HeaderNetwork): HeaderNetwork {
-  if (network.tubes.every((tube) => tube.open)) return network;
-  const keep = <Item>(items: readonly Item[]): Item[] =>
-    items.filter((_, i) => network.tubes[i]!.open);
-  const openLine = (line: HeaderLine): HeaderLine => ({
-    ...line,
-    diameters: keep(line.diameters),
-    obstructions: line.obstructions === null ? null : keep(line.obstructions),
-    ports: line.ports.map((port) => ({
-      ...port,
-      after: network.tubes.slice(0, port.after).filter((tube) => tube.open).length,
-    })),
-  });
-  return {
-    ...network,
-    tubes: keep(network.tubes),
-    supply: openLine(network.supply),
-    return: network.return === null ? null : openLine(network.return),
-  };
-}
-
 /** Shares of the ports: as given, or found so that all ports of a header see one plenum. */
-function portShares(network: HeaderNetwork, airFlow: number): Shares {
+function portShares(network: StationNetwork, airFlow: number): Shares {
   const even = (line: HeaderLine | null): number[] =>
     line === null ? [] : line.ports.map(({ share }) => share ?? 1 / line.ports.length);
   const isFree = (line: HeaderLine | null): boolean =>
@@ -123,10 +97,13 @@ function portShares(network: HeaderNetwork, airFlow: number): Shares {
     };
   };
   const differences = (values: readonly number[]): number[] => {
-    const solved = solveAtShares(network, airFlow, place(values));
+    const { pressures } = solveAtShares(network, airFlow, place(values));
     const over = (ports: readonly number[], count: number): number[] =>
       ports.slice(1, count + 1).map((pressure) => pressure - ports[0]!);
-    return [...over(solved.supplyPorts, free.supply), ...over(solved.returnPorts, free.return)];
+    return [
+      ...over(pressures.supplyPlenum, free.supply),
+      ...over(pressures.returnPlenum, free.return),
+    ];
   };
   return place(
     newton(differences, [
@@ -180,137 +157,62 @@ function enteringBy(
   return entering;
 }
 
-function solveAtShares(network: HeaderNetwork, airFlow: number, shares: Shares): Solved {
-  const { tubes, air, junctions } = network;
-  const count = tubes.length;
-  const positions = tubes.map(({ position }) => position);
-  const prepare = (line: HeaderLine, entering: Float64Array, collecting: boolean): PreparedLine =>
-    prepareLine(line, { positions, entering, collecting, junctions, air });
+function solveAtShares(network: StationNetwork, airFlow: number, shares: Shares): Solved {
+  const { stations, air, junctions } = network;
+  const count = stations.length;
+  const positions = stations.map(({ position }) => position);
+  const prepare = (line: HeaderLine, flow: number, portShares: readonly number[]): PreparedLine =>
+    prepareLine(line, {
+      positions,
+      entering: enteringBy(line, flow, portShares, count),
+      junctions,
+      air,
+    });
   const prepared: PreparedNetwork = {
-    tubes,
+    stations,
     air,
     airFlow,
-    supply: prepare(
-      network.supply,
-      enteringBy(network.supply, airFlow, shares.supply, count),
-      airFlow < 0,
-    ),
-    return: network.return === null ? null : prepare(
-      network.return,
-      enteringBy(network.return, -airFlow, shares.return, count),
-      airFlow >= 0,
-    ),
+    supply: prepare(network.supply, airFlow, shares.supply),
+    return: network.return === null ? null : prepare(network.return, -airFlow, shares.return),
   };
   const flows = airFlow === 0 ? standing(count) : balanceFlows(prepared);
-  return pressures(network, prepared, flows, shares);
+  const ports = { supply: network.supply.ports, return: network.return?.ports ?? [] };
+  return { flows, pressures: networkPressures(prepared, flows, ports) };
 }
 
 function standing(count: number): HeaderFlows {
   return {
     supply: new Float64Array(count + 1),
     return: new Float64Array(count + 1),
-    tubes: new Float64Array(count),
+    stations: new Float64Array(count),
     iterations: 0,
     residual: 0,
   };
 }
 
-/** Static pressure at each tube over that at the first, and the pressures at the ports. */
-function marchLine(line: PreparedLine, flows: Float64Array): {
-  readonly at: Float64Array;
-  readonly staticAt: (port: number) => number;
-  readonly totalAt: (port: number) => number;
-} {
-  const { count } = line;
-  const at = new Float64Array(count);
-  const jumps = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    jumps[i] = riseAtTube(line, i, flows[i]! + line.entering[i]!, flows[i + 1]!) / 2;
-    if (i > 0) at[i] = at[i - 1]! + jumps[i - 1]! + riseAlong(line, i, flows[i]!) + jumps[i]!;
-  }
-  const head = (flow: number, area: number): number => line.model.density / 2 * (flow / area) ** 2;
-  const diameter = (tube: number): number => line.line.diameters[tube]!;
-  const staticAt = (port: number): number => {
-    if (port === 0) {
-      const flow = line.entering[0]!;
-      return at[0]! - jumps[0]! + frictionLoss(line, diameter(0), line.stretches[0]!, flow);
-    }
-    const flow = flows[port]!;
-    const length = line.stretches[port]! / (port === count ? 1 : 2);
-    return at[port - 1]! + jumps[port - 1]! -
-      frictionLoss(line, diameter(port - 1), length, flow);
-  };
-  const totalAt = (port: number): number => {
-    if (port === 0) return staticAt(0) + head(line.entering[0]!, line.areas[0]!);
-    const area = line.areas[port - 1]!;
-    const middle = port < count;
-    return staticAt(port) + (middle && line.entering[port]! <= 0 ? 0 : head(flows[port]!, area));
-  };
-  return { at, staticAt, totalAt };
-}
-
-function pressures(
+/** Writes the solution of the stations to the tubes. */
+function writeToTubes(
   network: HeaderNetwork,
-  prepared: PreparedNetwork,
-  flows: HeaderFlows,
-  shares: Shares,
-): Solved {
-  const supply = marchLine(prepared.supply, flows.supply);
-  const back = prepared.return === null ? null : marchLine(prepared.return, flows.return);
-  const first = tubePressure(network.tubes[0]!, flows.tubes[0]!, network.air);
-  const ports = network.return?.ports ?? [];
-  // the first tube ties both headers together: supply − return = its loss
-  const zero = back === null ? 0 : back.staticAt(ports[0]!.after);
-  const supplyPressure = supply.at.map((pressure) => pressure + first - zero);
-  const returnPressure = back === null
-    ? new Float64Array(flows.tubes.length)
-    : back.at.map((pressure) => pressure - zero);
-  const supplyTotals = network.supply.ports.map((port) =>
-    supply.totalAt(port.after) + first - zero
-  );
-  const returnTotals = ports.map((port) => back!.totalAt(port.after) - zero);
+  stations: readonly Station[],
+  solution: Solved & { readonly shares: Shares },
+): NetworkFlow {
+  const { flows, pressures, shares } = solution;
+  const tubeFlows = new Float64Array(network.tubes.length);
+  stations.forEach(({ tubes, indices }, k) => {
+    const each = shareStation(tubes, flows.stations[k]!, network.air);
+    indices.forEach((index, i) => tubeFlows[index] = each[i]!);
+  });
   const mean = (values: readonly number[], weights: readonly number[]): number =>
     values.reduce((sum, value, k) => sum + value * weights[k]!, 0);
   return {
-    flows: flows.tubes,
-    supplyPressure,
-    returnPressure,
-    pressureDrop: mean(supplyTotals, shares.supply) - mean(returnTotals, shares.return),
+    flows: tubeFlows,
+    supplyPressure: spreadOverTubes(network, stations, pressures.supply),
+    returnPressure: spreadOverTubes(network, stations, pressures.return),
+    pressureDrop: mean(pressures.supplyTotals, shares.supply) -
+      mean(pressures.returnTotals, shares.return),
     supplyShares: shares.supply,
     returnShares: shares.return,
     iterations: flows.iterations,
     residual: flows.residual,
-    supplyPorts: prepared.airFlow >= 0
-      ? supplyTotals
-      : network.supply.ports.map((port) => supply.staticAt(port.after) + first - zero),
-    returnPorts: prepared.airFlow >= 0
-      ? ports.map((port) => back!.staticAt(port.after) - zero)
-      : returnTotals,
-  };
-}
-
-/** Puts blocked tubes back: no flow, pressures between those of their open neighbours. */
-function spreadOverBlocked(network: HeaderNetwork, solved: Solved): NetworkFlow {
-  const { supplyPorts: _supply, returnPorts: _return, ...result } = solved;
-  const { tubes } = network;
-  if (tubes.every((tube) => tube.open)) return result;
-  const open = tubes.flatMap((tube, i) => tube.open ? [i] : []);
-  const flows = new Float64Array(tubes.length);
-  open.forEach((tube, k) => flows[tube] = solved.flows[k]!);
-  const spread = (values: Float64Array): Float64Array =>
-    Float64Array.from(tubes, (tube) => {
-      const upper = open.findIndex((index) => tubes[index]!.position >= tube.position);
-      if (upper === -1) return values[open.length - 1]!;
-      const above = tubes[open[upper]!]!.position;
-      if (upper === 0 || above === tube.position) return values[upper]!;
-      const below = tubes[open[upper - 1]!]!.position;
-      const share = (tube.position - below) / (above - below);
-      return values[upper - 1]! + share * (values[upper]! - values[upper - 1]!);
-    });
-  return {
-    ...result,
-    flows,
-    supplyPressure: spread(solved.supplyPressure),
-    returnPressure: spread(solved.returnPressure),
   };
 }

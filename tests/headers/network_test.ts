@@ -1,7 +1,7 @@
 import { assert, assertAlmostEquals, assertLess, assertThrows } from "@std/assert";
 import fc from "fast-check";
 import { InputError } from "../../lib/basics/mod.ts";
-import { tubePressure } from "../../lib/headers/balance.ts";
+import { tubePressure } from "../../lib/headers/tube_pressure.ts";
 import {
   balancingOrifices,
   findJunctions,
@@ -229,6 +229,51 @@ Deno.test("solveNetwork() leaves air standing at no flow and gives one tube all 
     arrangement: "U",
   });
   assertAlmostEquals(solveNetwork(single, 0.3).flows[0]!, 0.3, 1e-12);
+});
+
+Deno.test("solveNetwork() gives rows on either side of a header equal shares, and halves them", () => {
+  // Property: two tubes at one place see one pressure; together they are one tube of double area
+  const base = closedFormNetwork({
+    count: 12,
+    areaRatio: 1.5,
+    loss: 5,
+    dividing: 0.9,
+    combining: 1.8,
+    arrangement: "Z",
+  });
+  const single = solveNetwork(base, 1);
+  const twice = <Item>(items: readonly Item[]): Item[] => items.flatMap((item) => [item, item]);
+  const line = (given: HeaderLine): HeaderLine => ({
+    ...given,
+    diameters: twice(given.diameters),
+    ports: given.ports.map((port) => ({ ...port, after: 2 * port.after })),
+  });
+  const tubes = twice(base.tubes).map((tube) => ({
+    ...tube,
+    diameter: tube.diameter / Math.SQRT2,
+  }));
+  const pairs = { ...base, tubes, supply: line(base.supply), return: line(base.return!) };
+  const double = solveNetwork(pairs, 1);
+  single.flows.forEach((flow, i) => {
+    assertAlmostEquals(double.flows[2 * i]!, flow / 2, 1e-9);
+    assertAlmostEquals(double.flows[2 * i + 1]!, flow / 2, 1e-9);
+  });
+  assertAlmostEquals(double.pressureDrop, single.pressureDrop, 1e-9);
+});
+
+Deno.test("solveNetwork() lets unlike tubes at one place share by their losses", () => {
+  // Property: equal pressure: flows as 1/√K
+  const base = closedFormNetwork({
+    count: 2,
+    areaRatio: 0.2,
+    loss: 4,
+    dividing: 1,
+    combining: 1,
+    arrangement: "U",
+  });
+  const tubes = base.tubes.map((tube, i) => ({ ...tube, position: 0, minorLoss: i === 0 ? 4 : 9 }));
+  const { flows } = solveNetwork({ ...base, tubes }, 1);
+  assertAlmostEquals(flows[0]! / flows[1]!, 1.5, 1e-12);
 });
 
 Deno.test("balancingOrifices() makes all flows equal and gives no plate to the poorest tube", () => {
