@@ -1,6 +1,7 @@
 /** The house's balance of heat and vapour for a trial air temperature. @module */
 import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO, VAPOUR_HEAT_CAPACITY } from "../air/mod.ts";
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../basics/mod.ts";
+import { massContent, type MassStore, massStoreAt, massTemperature } from "./mass.ts";
 import { LEWIS_POWER } from "./model.ts";
 import { quickSaturation, quickSaturationOverWater } from "./saturation_table.ts";
 import {
@@ -47,7 +48,10 @@ export function leakageRate(
 export interface StepTerms {
   /** J/K over s */
   readonly airStore: number;
-  readonly massStore: number;
+  /** W/K: heat per kelvin of the mass over the step */
+  readonly massStore: MassStore;
+  /** W: content of the mass at the start over the step */
+  readonly massStart: number;
   readonly massConductance: number;
   readonly glazing: number;
   readonly glazingDriving: number;
@@ -94,6 +98,14 @@ function saturatedRatio(temperature: number, pressure: number): number {
   return MOLAR_MASS_RATIO * vapour / (pressure - vapour);
 }
 
+function overStep(store: MassStore, seconds: number): MassStore {
+  return {
+    thawed: store.thawed / seconds,
+    freezing: store.freezing / seconds,
+    frozen: store.frozen / seconds,
+  };
+}
+
 /** Gathers the terms of one step. */
 export function stepTerms(
   model: HouseModel,
@@ -112,9 +124,11 @@ export function stepTerms(
   const vapour = model.pressure * start.humidityRatio / (MOLAR_MASS_RATIO + start.humidityRatio);
   const deficit = quickSaturationOverWater(start.airTemperature) - vapour;
   const glazing = model.glazingConductance[hour]!;
+  const massStore = overStep(model.massStore, stepSeconds);
   return {
     airStore: model.airCapacity / stepSeconds,
-    massStore: model.massCapacity / stepSeconds,
+    massStore,
+    massStart: massContent(massStore, start.massTemperature),
     massConductance: model.massConductance,
     glazing,
     glazingDriving: model.glazingDriving[hour]!,
@@ -227,11 +241,13 @@ export function solveVapour(
 }
 
 /** W/K: how much the heat balance falls per kelvin of air temperature, vapour held. */
-export function balanceSlope(terms: StepTerms, opening: number): number {
-  const { boundary } = terms;
-  const mass = terms.massConductance > 0
-    ? terms.massConductance * terms.massStore / (terms.massStore + terms.massConductance)
-    : 0;
+export function balanceSlope(terms: StepTerms, opening: number, temperature: number): number {
+  const { boundary, massConductance } = terms;
+  let mass = 0;
+  if (massConductance > 0) {
+    const store = massStoreAt(terms.massStore, massAfter(terms, temperature));
+    mass = massConductance * store / (store + massConductance);
+  }
   return terms.airStore + terms.glazing + terms.filmSlope + terms.opaque + mass +
     boundary.floorConductance - boundary.storeSlope +
     (terms.leakFlow + opening * terms.ventFlow) * terms.heatCapacity;
@@ -240,8 +256,10 @@ export function balanceSlope(terms: StepTerms, opening: number): number {
 /** degC of the mass at the end of the step. */
 export function massAfter(terms: StepTerms, temperature: number): number {
   if (terms.massConductance <= 0) return temperature;
-  return (terms.massStore * terms.start.massTemperature + terms.solarMass +
-    terms.massConductance * temperature) / (terms.massStore + terms.massConductance);
+  return massTemperature(
+    { store: terms.massStore, conductance: terms.massConductance },
+    terms.massStart + terms.solarMass + terms.massConductance * temperature,
+  );
 }
 
 /** degC that drives heat into the floor: air plus sun less evaporation over the film. */

@@ -152,6 +152,7 @@ function dot(a: readonly number[], b: readonly number[]): number {
 
 /** Fit on one half of the log, scores on both. */
 export interface LogCheck {
+  /** what was fitted */
   readonly parameters: LogParameters;
   /** entries of the half fitted on */
   readonly fitted: LogScore;

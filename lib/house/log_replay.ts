@@ -138,7 +138,7 @@ function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
     pressure: STANDARD_PRESSURE,
     dryAirMass: 1.2 * HEIGHT,
     airCapacity: p.capacity,
-    massCapacity: 0,
+    massStore: { thawed: 0, freezing: 0, frozen: 0 },
     massConductance: 0,
     coverArea: p.coverArea,
     coverFilm: insideFilm,

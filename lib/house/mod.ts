@@ -20,6 +20,7 @@ export { checkLog, fitLog, LOG_START, type LogCheck, type LogScore, scoreLog } f
 export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
 export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
 export { type LossConditions, type LossPart, lossParts, nightTransmittance } from "./losses.ts";
+export { MASS_FREEZING_RANGE, massContent, type MassStore } from "./mass.ts";
 export { houseModel, initialHouseState } from "./model.ts";
 export { type HouseMeasure, houseMeasures, type RankedMeasure, rankMeasures } from "./ranking.ts";
 export {

@@ -15,6 +15,7 @@ import {
 } from "./films.ts";
 import { houseGeometry } from "./geometry.ts";
 import { findGlazing } from "./glazing_table.ts";
+import { MASS_FREEZING_RANGE } from "./mass.ts";
 import { pastMonthMean, solarGain } from "./solar_gain.ts";
 import type { HouseGeometry, HouseInputs, HouseModel, HouseState, SkinPart } from "./types.ts";
 
@@ -25,6 +26,9 @@ const LIGHT_STRUCTURE = 8000;
 /** J/(kg K) of leaves and water; J/(m³ K) of water. */
 const WATER_HEAT = 4186;
 const WATER_VOLUME_HEAT = 4.186e6;
+/** J/(m³ K) of a cubic metre of water once it is ice, and J/m³ set free on freezing (334 kJ/kg). */
+const ICE_VOLUME_HEAT = 2.1e6;
+const FUSION_HEAT = 3.34e8;
 /** J/(m³ K) and W/(m K) of brick and concrete (EN ISO 10456, concrete 2.0e6 and 1.15 to 1.65, from memory). */
 const MASONRY_HEAT = 2e6;
 const MASONRY_CONDUCTIVITY = 1.3;
@@ -163,15 +167,21 @@ export function buriedConductance(
 /** Capacity and film of barrels and masonry together; masonry through half its mean thickness. */
 function thermalMass(
   inputs: HouseInputs,
-): Pick<HouseModel, "massCapacity" | "massConductance"> {
+): Pick<HouseModel, "massStore" | "massConductance"> {
   const [volume, surface] = [inputs.masonryVolume ?? 0, inputs.masonrySurface ?? 0];
   const water = inputs.waterVolume > 0 ? inputs.waterSurface * BARREL_FILM : 0;
   const masonry = volume > 0 && surface > 0
     ? surface / (1 / BARREL_FILM + volume / surface / 2 / MASONRY_CONDUCTIVITY)
     : 0;
+  const held = water > 0 ? inputs.waterVolume : 0;
+  const solid = masonry > 0 ? volume * MASONRY_HEAT : 0;
   return {
-    massCapacity: (water > 0 ? inputs.waterVolume * WATER_VOLUME_HEAT : 0) +
-      (masonry > 0 ? volume * MASONRY_HEAT : 0),
+    massStore: {
+      thawed: solid + held * WATER_VOLUME_HEAT,
+      freezing: solid +
+        held * ((WATER_VOLUME_HEAT + ICE_VOLUME_HEAT) / 2 + FUSION_HEAT / MASS_FREEZING_RANGE),
+      frozen: solid + held * ICE_VOLUME_HEAT,
+    },
     massConductance: water + masonry,
   };
 }

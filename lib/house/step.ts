@@ -11,6 +11,7 @@ import {
   type VapourBalance,
 } from "./balance.ts";
 import { quickSaturationOverWater } from "./saturation_table.ts";
+import { massContent } from "./mass.ts";
 import { HEAT_OF_VAPORISATION } from "./transpiration.ts";
 import type { HouseBoundary, HouseFlows, HouseModel, HouseState, HouseStep } from "./types.ts";
 
@@ -68,7 +69,7 @@ function solveTemperature(
   heater: number,
   vapour: VapourBalance,
 ): number {
-  const slope = balanceSlope(terms, opening);
+  const slope = balanceSlope(terms, opening, terms.start.airTemperature);
   return fallingRoot(
     (temperature) => tryAt(terms, temperature, opening, vapour) + heater,
     terms.start.airTemperature,
@@ -183,7 +184,7 @@ function gatherFlows(
     store: boundary.storeHeat + boundary.storeSlope * (temperature - boundary.storeReference),
     evaporation: -latent * (vapour.crop + vapour.floor - vapour.mist),
     mass: terms.massConductance > 0
-      ? -terms.massStore * (massTemperature - start.massTemperature)
+      ? terms.massStart - massContent(terms.massStore, massTemperature)
       : 0,
     air: terms.airStore * (temperature - start.airTemperature),
     evaporated: vapour.crop + vapour.floor,
@@ -230,7 +231,8 @@ export function stepHouse(
   const settled = control(terms, model.inputs, vapour);
   const left = tryAt(terms, settled.temperature, settled.opening, vapour) + settled.heater;
   // with the vapour flows held, the balance is linear: what the trials left over is closed here
-  const temperature = settled.temperature + left / balanceSlope(terms, settled.opening);
+  const temperature = settled.temperature +
+    left / balanceSlope(terms, settled.opening, settled.temperature);
   const closed = { ...settled, temperature };
   return {
     state: {

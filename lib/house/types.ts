@@ -1,5 +1,6 @@
 /** What the house chapter takes and gives, and the contract between house and store. @module */
 import type { Notice } from "../basics/mod.ts";
+import type { MassStore } from "./mass.ts";
 import type { Plane } from "../sun/types.ts";
 
 /** Shape of the house. */
@@ -244,10 +245,10 @@ export interface HouseModel {
   readonly pressure: number;
   /** kg of dry air in the house */
   readonly dryAirMass: number;
-  /** J/K of air, plants and light structure; J/K of the barrels */
+  /** J/K of air, plants and light structure */
   readonly airCapacity: number;
-  /** J/K of the mass */
-  readonly massCapacity: number;
+  /** J/K of barrels and masonry: above 0 degC, while the water freezes, below */
+  readonly massStore: MassStore;
   /** W/K between barrels and air */
   readonly massConductance: number;
   /** m² of glazing on which vapour condenses; W/(m² K) inside film of the glazing */

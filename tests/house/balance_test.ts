@@ -10,6 +10,8 @@ import {
   initialHouseState,
   leakageRate,
   lossParts,
+  MASS_FREEZING_RANGE,
+  massContent,
   runHouseYear,
   stepHouse,
   withHeater,
@@ -287,4 +289,22 @@ Deno.test("masonry evens out the day and water more so", () => {
   const masonry = swing({ masonryVolume: 15, masonrySurface: 100 });
   const water = swing({ waterVolume: 15, waterSurface: 100 });
   assert(masonry < 0.95 * bare && water < masonry, `${bare} ${masonry} ${water}`);
+});
+
+Deno.test("barrels that freeze hold the house at 0 degC until their latent heat is gone", () => {
+  // Property: 1 m³ of water sets 334 MJ free between 0 and -1 degC; content and temperature agree.
+  const climate = simpleYear({ temperature: () => -20 });
+  const model = houseModel({ ...still, waterVolume: 5, waterSurface: 50 }, climate);
+  let state = { ...initialHouseState(model), airTemperature: 0, massTemperature: 0 };
+  let [given, hours] = [0, 0];
+  while (state.massTemperature > -MASS_FREEZING_RANGE && hours < 2000) {
+    const step = stepHouse(model, state, hours++, 3600, NO_FLOOR);
+    given += step.flows.mass * 3600;
+    state = step.state;
+  }
+  const content = massContent(model.massStore, 0) -
+    massContent(model.massStore, state.massTemperature);
+  assertAlmostEquals(given, content, 1e-9 * content);
+  assert(given > 5 * 334e6 && given < 1.1 * 5 * 334e6, `${given} J`);
+  assert(hours > 24, `${hours} h`);
 });
