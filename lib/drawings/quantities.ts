@@ -10,9 +10,11 @@ import { allowance } from "./notes.ts";
 
 /** One row of the take-off. */
 export interface Quantity {
+  /** what is bought */
   readonly item: string;
   /** net amount from the drawing */
   readonly amount: number;
+  /** unit of the value */
   readonly unit: string;
   /** amount to order, with waste */
   readonly order: number;

@@ -5,16 +5,16 @@ import type { SoilResult } from "../soil/types.ts";
 import type { Study } from "../study/mod.ts";
 import type { TubesResult } from "../tubes/types.ts";
 
-const SHEETS = {
+/** Name of a sheet. */
+export type SheetName = "plan" | "section" | "long-section" | "header-holes" | "fan-and-riser";
+
+const SHEETS: Readonly<Record<SheetName, string>> = {
   plan: "Plan of the tube field, to scale",
   section: "Section across the tube field, to scale",
   "long-section": "Section along the tubes, to scale",
   "header-holes": "Holes in the header, unrolled, to scale",
   "fan-and-riser": "Fan and riser, a sketch",
-} as const;
-
-/** Name of a sheet. */
-export type SheetName = keyof typeof SHEETS;
+};
 
 /** One sheet of the study's drawings. */
 export function drawing(

@@ -19,9 +19,11 @@ export interface StoreRequest {
   readonly inputs: StoreInputs;
   /** weather of the year */
   readonly climate: ClimateYear;
+  /** soil section of the study */
   readonly soilInputs: SoilInputs;
   /** soil section in SI */
   readonly soil: Pick<SoilResult, "properties" | "wave">;
+  /** house section of the study */
   readonly houseInputs: HouseInputs;
   /** tubes section of the study */
   readonly tubesInputs: TubesInputs;

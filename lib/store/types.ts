@@ -6,11 +6,13 @@ import type { HouseYear } from "../house/types.ts";
 export interface StoreInputs {
   /** K between intake air and store at which charging starts and stops */
   readonly chargeStart: number;
+  /** K at which charging stops */
   readonly chargeStop: number;
   /** degC of the intake air below which nothing is charged */
   readonly chargeAbove: number;
   /** K between store and house air at which discharging starts and stops */
   readonly dischargeStart: number;
+  /** K at which discharging stops */
   readonly dischargeStop: number;
   /** degC of the house air below which the store is discharged */
   readonly dischargeBelow: number;
@@ -28,11 +30,13 @@ export interface StoreInputs {
   readonly spinUpYears: number;
   /** m of soil outside the house and below the floor in the mesh */
   readonly outsideSoil: number;
+  /** m of soil below the floor in the mesh */
   readonly meshDepth: number;
   /** true: no charging while the vents stand open; false or absent: the store is charged first */
   readonly ventsFirst?: boolean | undefined;
   /** m² K/W of a flat board below the floor, and its depth, m; absent for none */
   readonly flatBoardResistance?: number | undefined;
+  /** m below the floor */
   readonly flatBoardDepth?: number | undefined;
 }
 
@@ -44,7 +48,9 @@ export interface StoreYear {
   readonly sensible: Float64Array;
   /** latent heat into the walls (condensing > 0, evaporating < 0) */
   readonly latent: Float64Array;
+  /** degC of the air drawn in */
   readonly intakeTemperature: Float64Array;
+  /** degC of the air blown out */
   readonly outletTemperature: Float64Array;
   /** mean temperature of the soil between the tubes, degC */
   readonly storeTemperature: Float64Array;
@@ -62,22 +68,27 @@ export interface StoreYear {
 export interface StoreMonth {
   /** 1 to 12 */
   readonly month: number;
+  /** kWh put in */
   readonly heatIn: number;
+  /** kWh given back */
   readonly heatOut: number;
   /** latent heat put in, kWh */
   readonly latentIn: number;
   /** latent heat given back, kWh */
   readonly latentOut: number;
+  /** kWh of electricity */
   readonly fanEnergy: number;
   /** degC, mean between the tubes */
   readonly storeTemperature: number;
   /** kWh of back-up heat with and without the store */
   readonly backupHeat: number;
+  /** kWh of back-up heat with the fan never on */
   readonly backupHeatNoFan: number;
 }
 
 /** What became of the heat put in during one quarter, kWh. */
 export interface TaggedQuarter {
+  /** kWh put in */
   readonly putIn: number;
   /** by the tubes, in all quarters */
   readonly givenBack: number;
@@ -97,6 +108,7 @@ export interface EmptyingSpell {
   readonly outside: number;
   /** h until the heat given back falls below half and a tenth of its first six hours; null if not in 60 days */
   readonly hoursToHalf: number | null;
+  /** h until a tenth is left; null where that is not reached */
   readonly hoursToTenth: number | null;
   /** kWh given back until then (or in 60 days) */
   readonly heatOut: number;
@@ -108,6 +120,7 @@ export interface EmptyingSpell {
 export interface SoilSection {
   /** m, centres of the columns from the middle of the house, and of the rows below the surface */
   readonly x: readonly number[];
+  /** m below the floor */
   readonly depths: readonly number[];
   /** day of the year of each picture */
   readonly days: readonly number[];
@@ -117,9 +130,11 @@ export interface SoilSection {
 
 /** A flow of the year's heat for a flow picture, kWh. */
 export interface HeatFlow {
+  /** where it comes from */
   readonly from: string;
   /** end of the path */
   readonly to: string;
+  /** kWh */
   readonly heat: number;
 }
 
@@ -129,6 +144,7 @@ export interface EarlyYear {
   readonly year: number;
   /** kWh */
   readonly heatIn: number;
+  /** kWh given back */
   readonly heatOut: number;
 }
 
@@ -140,6 +156,7 @@ export interface StoreResult {
   readonly noFan: HouseYear;
   /** kWh a year; in and out of the tube walls, sensible + latent */
   readonly heatIn: number;
+  /** kWh given back */
   readonly heatOut: number;
   /** latent heat put in, kWh */
   readonly latentIn: number;
@@ -157,8 +174,11 @@ export interface StoreResult {
   readonly quarters: readonly (readonly number[])[];
   /** by quarter put in */
   readonly tagged: readonly TaggedQuarter[];
+  /** degC */
   readonly coldestHour: number;
+  /** h a year */
   readonly hoursBelowFreezing: number;
+  /** hour index after 1 July, null where it never freezes */
   readonly firstFreeze: number | null;
   /** kWh a year to keep the heating set point with the store */
   readonly backupHeat: number;
@@ -176,21 +196,27 @@ export interface StoreResult {
   readonly yearsUntilPeriodic: number;
   /** kWh a year through the floor into the soil, from outside and from below, with the store */
   readonly floorHeat: number;
+  /** kWh to the outdoor air */
   readonly outdoorHeat: number;
+  /** kWh to the ground below */
   readonly deepHeat: number;
   /** kg a year condensed in the tubes and drained from them; evaporated in the house */
   readonly condensed: number;
+  /** kg a year that runs off */
   readonly drained: number;
   /** water evaporated */
   readonly evaporated: number;
   /** h a year */
   readonly chargeHours: number;
+  /** h of discharging */
   readonly dischargeHours: number;
   /** K: house with fan less house without, mean of the hours below 8 degC outside and no sun */
   readonly nightLift: number;
   /** 0 to 1 by hour: store temperature between its lowest and highest of the year */
   readonly stateOfCharge: Float64Array;
+  /** how fast it empties in a cold spell */
   readonly emptying: EmptyingSpell;
+  /** soil temperatures across the field */
   readonly sections: SoilSection;
   /** mean heat flows of the step */
   readonly flows: readonly HeatFlow[];
@@ -198,7 +224,9 @@ export interface StoreResult {
   readonly coldestSoil: number;
   /** cells of the slice, slices, states of the reduced soil */
   readonly cells: number;
+  /** slices along the tubes */
   readonly slices: number;
+  /** states kept of each slice */
   readonly states: number;
   /** messages for the reader */
   readonly notices: readonly Notice[];
