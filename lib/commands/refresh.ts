@@ -5,9 +5,10 @@
  */
 import { join } from "node:path";
 import { formatNotebook, parseNotebook, withLanguage, writeAtomically } from "../press/mod.ts";
-import { pressDemo } from "./check_notebooks.ts";
+import { openNotebooks, pressDemo } from "./check_notebooks.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { listNotebooks, type NotebookFile, selectNotebooks } from "./notebook_files.ts";
+import { writePictures } from "./pictures.ts";
 import { runDeno } from "./run_deno.ts";
 import { CommandFailure, runCommand, say } from "./terminal.ts";
 
@@ -40,6 +41,7 @@ async function refresh(line: CommandLine, signal: AbortSignal): Promise<void> {
   } finally {
     await Deno.remove(target, { recursive: true });
   }
+  await writePictures(await openNotebooks(all));
   say(`refreshed: ${files.map((file) => file.name).join(", ")}`);
 }
 
