@@ -78,7 +78,7 @@ function showColumn<Row>(column: Column<Row>): ShownColumn<Row>[] {
 /** The table as HTML. */
 export function tableHtml(table: DataTable, caption?: string): string {
   const align = (index: number, text: string) => {
-    if (!table.numeric[index]) return "";
+    if (!table.numeric[index]) return text.length > 12 ? "" : ' style="white-space:nowrap"';
     return ` style="text-align:right${text.length > 24 ? "" : ";white-space:nowrap"}"`;
   };
   const head = table.heads.map((text, index) =>

@@ -53,7 +53,7 @@ export function pictureItem(svg: string, words: FigureWords): DisplayItem {
     plain.push(tableText(words.table));
   }
   return {
-    "text/html": `<figure>\n${title}${image}${note}${table}\n</figure>`,
+    "text/html": `<figure style="margin:8px 0">\n${title}${image}${note}${table}\n</figure>`,
     "text/plain": plain.join("\n"),
   };
 }

@@ -71,7 +71,7 @@ export function notices(list: readonly Notice[]): DisplayItem {
     `<li><strong>${LEVEL_WORDS[one.level]}, ${one.chapter}:</strong> ${escapeMarkup(one.text)}</li>`
   ).join("\n");
   return {
-    "text/html": `<ul class="notices">${items}</ul>`,
+    "text/html": `<ul class="notice-list">${items}</ul>`,
     "text/plain": sorted.map((one) => `${LEVEL_WORDS[one.level]}, ${one.chapter}: ${one.text}`)
       .join("\n"),
   };

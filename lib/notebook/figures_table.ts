@@ -48,7 +48,7 @@ export function figureTexts(key: string, figure: Figure): readonly [string, stri
     ];
   }
   if (value !== 0 && Math.abs(value) < 0.001) {
-    return [`${value.toExponential(1)} ${unitText(unit)}`.trim(), ""];
+    return [`${value.toExponential(1).replaceAll("-", "−")} ${unitText(unit)}`.trim(), ""];
   }
   return [`${showNumber(value, 2)} ${unitText(unit)}`.trim(), ""];
 }

@@ -1,5 +1,5 @@
 /** The inputs a chapter used, as the study gives them. @module */
-import type { DisplayItem } from "../charts/mod.ts";
+import { type DisplayItem, showNumber } from "../charts/mod.ts";
 import type { Study } from "../study/mod.ts";
 import { type FieldRow, FIELDS } from "../study/fields.ts";
 import { formatQuantity } from "../units/mod.ts";
@@ -72,8 +72,8 @@ export function siteInputs(study: Study): DisplayItem {
   const { place, source, layout } = study.climate;
   const list: NamedNumber[] = [
     { label: "place", value: place.name },
-    { label: "latitude", value: `${place.latitude} degrees` },
-    { label: "longitude", value: `${place.longitude} degrees` },
+    { label: "latitude", value: `${showNumber(place.latitude, 2)} degrees` },
+    { label: "longitude", value: `${showNumber(place.longitude, 2)} degrees` },
     { label: "elevation", value: place.elevation, kind: "length" },
     {
       label: "standard time",

@@ -81,7 +81,7 @@ export function penetrationTable(result: SoilResult): DisplayItem {
 export function soilSensitivityTable(result: SoilResult): DisplayItem {
   return table(result.sensitivity, [
     { head: "soil", value: (row) => row.change },
-    { head: "conductivity", value: (row) => row.conductivity, kind: "conductivity" },
+    { head: "conductivity", value: (row) => row.conductivity, kind: "conductivity", us: false },
     { head: "moisture", value: (row) => row.moisture, kind: "share" },
     { head: "frost depth", value: (row) => row.frostDepth, kind: "depth" },
     { head: "lowest at tubes", value: (row) => row.minAtTubeDepth, kind: "temperature" },
