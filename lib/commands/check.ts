@@ -56,7 +56,7 @@ function checks(
     ["formulas of notebooks", () => formulaFaults(notebooks)],
     ["types of notebooks", () => typeFaults(notebooks, signal)],
     ["pictures of the documents", () => pictureFaults(notebooks)],
-    ["documentation", denoCheck(["doc", "--lint", "lib/mod.ts"], signal)],
+    ["documentation", denoCheck(["doc", "--quiet", "--lint", "lib/mod.ts"], signal)],
     ["examples in documentation", denoCheck(["test", "--quiet", "--doc", "-A", "lib"], signal)],
     ...rerun ? [["outputs of notebooks", () => rerunFaults(notebooks, signal)] as const] : [],
   ];

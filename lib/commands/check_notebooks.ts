@@ -100,7 +100,7 @@ export async function typeFaults(
       await Deno.writeTextFile(path, joined[index]!.code);
     }
     const checks = [
-      await runDeno(["check", ...modules], signal),
+      await runDeno(["check", "--quiet", ...modules], signal),
       await runDeno(["lint", "--compact", ...modules], signal),
     ];
     return checks.filter((run) => !run.success).map((run) => {

@@ -21,6 +21,7 @@ Deno.test("codeFaults() lets good cells pass", () => {
     "const a = [1, 2]\n  .map((value) => value * 2);",
     'await show(\n  table([\n    ["a", 1],\n  ]),\n);',
     "const text = `\nconsole.log(show(function))\n`;",
+    `import {\n${"  show,\n".repeat(25)}} from "winterground";\n\nconst d = 1;`,
     "const b = { c: 1 };\n// await show is the way to show\nawait show(`${b.c}`);",
   ];
   assertEquals(texts(...good), []);
