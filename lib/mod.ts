@@ -529,6 +529,7 @@ export {
 } from "./store/mod.ts";
 export {
   type ChapterResults,
+  dateAfterMidsummer,
   dateOfHour,
   defaultStudyPath,
   type DefaultTaken,

@@ -2,6 +2,9 @@
 
 /** A year of 365 days that stands for the typical year. */
 const STAND_IN_YEAR = 2001;
+/** Hour index of 1 July. */
+const MIDSUMMER = 181 * 24;
+const HOURS = 8760;
 
 /** `2001-10-03T04:00`, local standard time, for an hour index of the year. */
 export function timeOfHour(hour: number): string {
@@ -11,4 +14,23 @@ export function timeOfHour(hour: number): string {
 /** `2001-10-03` for an hour index of the year. */
 export function dateOfHour(hour: number): string {
   return timeOfHour(hour).slice(0, 10);
+}
+
+/**
+ * Date of an hour of the winter that follows midsummer: January after it is January of the next
+ * year, so that dates of one winter stand in order.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ * import { dateAfterMidsummer } from "./dates.ts";
+ *
+ * assertEquals(dateAfterMidsummer(275 * 24), "2001-10-03");
+ * assertEquals(dateAfterMidsummer(10 * 24), "2002-01-11");
+ * ```
+ *
+ * @param hour hour index of the year, 0 to 8759
+ */
+export function dateAfterMidsummer(hour: number): string {
+  return dateOfHour(hour < MIDSUMMER ? hour + HOURS : hour);
 }

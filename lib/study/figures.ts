@@ -1,5 +1,5 @@
 /** The figures of a run, one flat list with units and labels. @module */
-import { dateOfHour } from "./dates.ts";
+import { dateAfterMidsummer } from "./dates.ts";
 import type { ChapterResults } from "./run.ts";
 import type { Figure, Figures } from "./types.ts";
 
@@ -154,9 +154,10 @@ function freezeFigure(hour: number | null, where: string): Figure {
   return hour === null
     ? { value: null, unit: "date", label: `first frost ${where}: it never freezes there` }
     : {
-      value: dateOfHour(hour),
+      value: dateAfterMidsummer(hour),
       unit: "date",
-      label: `first frost ${where} after 1 July (a typical year has no number; 2001 stands for it)`,
+      label:
+        `first frost ${where} after 1 July (a typical year has no number; its winter is written 2001 to 2002)`,
     };
 }
 

@@ -6,7 +6,7 @@ export { studyJsonSchema } from "./json_schema.ts";
 export { type ChapterResults, type RunOptions, startRun, type StudyRun } from "./run.ts";
 export { type Provenance, type ResultsFile, resultsOf, writeResults } from "./write_results.ts";
 export { hourlyCsv } from "./hourly.ts";
-export { dateOfHour, timeOfHour } from "./dates.ts";
+export { dateAfterMidsummer, dateOfHour, timeOfHour } from "./dates.ts";
 export { type LibraryVersion, libraryVersion } from "./library_version.ts";
 export { loadClimateFile, type LoadedClimate } from "./climate_source.ts";
 export { readTextFile } from "./read_text.ts";
