@@ -95,7 +95,7 @@ function residuals(log: GreenhouseLog, logs: readonly number[]): number[] {
  * @param rounds most rounds
  * @returns fitted parameters
  */
-export function fitLog(log: GreenhouseLog, rounds = 8): LogParameters {
+export function fitLog(log: GreenhouseLog, rounds = 15): LogParameters {
   let at = NAMES.map((name) => Math.log(LOG_START[name]));
   let here = residuals(log, at);
   let cost = sumOfSquares(here);
@@ -109,7 +109,7 @@ export function fitLog(log: GreenhouseLog, rounds = 8): LogParameters {
       for (let b = 0; b < NAMES.length; b++) normal.set(a, b, dot(slopes[a]!, slopes[b]!));
     }
     let improved = false;
-    for (let attempt = 0; attempt < 4 && !improved; attempt++) {
+    for (let attempt = 0; attempt < 8 && !improved; attempt++) {
       const damped = normal.clone();
       for (let a = 0; a < NAMES.length; a++) damped.set(a, a, normal.get(a, a) * (1 + damping));
       const move = solve(damped, gradient).to1DArray();
@@ -121,7 +121,7 @@ export function fitLog(log: GreenhouseLog, rounds = 8): LogParameters {
         const gain = (cost - nextCost) / cost;
         [at, here, cost] = [next, there, nextCost];
         damping /= 3;
-        if (gain < 1e-3) return fromLogs(at);
+        if (gain < 2e-4) return fromLogs(at);
       } else damping *= 4;
     }
     if (!improved) break;
