@@ -43,7 +43,8 @@ export function houseOf(study: Study, soil: SoilResult): HouseResult {
 
 /** Tubes chapter of a study. */
 export function tubesOf(study: Study, house: HouseResult): TubesResult {
-  return tubesChapter(study.tubes, { house: house.geometry, ...designAir(study) });
+  const { footingDepth } = study.house;
+  return tubesChapter(study.tubes, { house: house.geometry, footingDepth, ...designAir(study) });
 }
 
 /** Headers chapter of a study. */

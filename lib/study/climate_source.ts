@@ -49,6 +49,11 @@ export async function loadClimate(
   const folder = dirname(source.file);
   const local = (path: string | undefined) =>
     path === undefined || isAbsolute(path) ? path : join(folder, path);
+  if (override.climate === undefined) {
+    for (const key of ["file", "columns", "normals"] as const) {
+      await requireNamedFile(local(given[key]), key, source);
+    }
+  }
   const file = override.climate ?? local(given.file);
   const columns = override.climate === undefined
     ? override.columns ?? local(given.columns)
@@ -66,6 +71,19 @@ export async function loadClimate(
   const text = await readTextFile(normalsFile, "normals file");
   const year = yearFromNormals(readNormals(text, normalsFile), place, given.seed);
   return { year, texts: [text, String(given.seed)] };
+}
+
+/** Names the line of the study that names a file which is not there. */
+async function requireNamedFile(
+  path: string | undefined,
+  key: keyof ClimateGiven,
+  source: YamlSource,
+): Promise<void> {
+  if (path === undefined || await Deno.stat(path).then(() => true, () => false)) return;
+  throw new InputError(
+    `Cannot find the file "${path}" named by "climate.${key}": there is no such file`,
+    source.locate(["climate", key]),
+  );
 }
 
 /** Refuses a climate section that names no source or two. */

@@ -153,7 +153,7 @@ Deno.test("files that cannot be read are told in plain words", async () => {
       [await write("empty.yaml", ""), "it is empty"],
       [await write("blank.yaml", "\n  \n"), "it is empty"],
       [await write("latin.yaml", new Uint8Array([97, 58, 10, 98, 58, 32, 0xe9, 10])), ":2: Cannot"],
-      [await write("good.yaml", GOOD), "normals.csv: Cannot find the normals file"],
+      [await write("good.yaml", GOOD), "good.yaml:8:12: Cannot find the file"],
     ];
     for (const [path, words] of cases) {
       const error = await assertRejects(() => openStudy(path), InputError);
