@@ -3,6 +3,7 @@ import { HOURS_PER_YEAR } from "../basics/mod.ts";
 import { type HourlySun, splitGlobal } from "../sun/mod.ts";
 import { findGaps, LONGEST_GAP } from "./calendar.ts";
 import { type Completion, listFilled, longGap, tell } from "./fill_gaps.ts";
+import { describeShifts, fitMomentsToSun } from "./sun_shift.ts";
 import { type HourlyRadiation, shiftRadiation } from "./shift_radiation.ts";
 
 /**
@@ -26,6 +27,8 @@ export function completeRadiation(context: Completion): HourlyRadiation {
   fillBySun(context, given.globalHorizontal);
   splitWhereMissing(context, given);
   if (layout.radiationMoment === 0.5) return given;
+  const fits = fitMomentsToSun(given, sun, layout.radiationMoment);
+  for (const text of describeShifts(fits)) tell(context, text, "warning");
   return shiftRadiation({ ...given, moment: layout.radiationMoment, place: layout.place, sun });
 }
 

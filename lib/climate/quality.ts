@@ -1,10 +1,9 @@
 /** Is the year sound? @module */
 import { type Notice, notice } from "../basics/mod.ts";
 import { type HourlySun, hourlySun } from "../sun/mod.ts";
-import { MONTH_NAMES } from "./calendar.ts";
 import { radiationFaults } from "./quality_radiation.ts";
 import { sensorFaults } from "./quality_sensors.ts";
-import { fitToSun, type MonthFit } from "./sun_shift.ts";
+import { describeShifts, fitToSun, type MonthFit } from "./sun_shift.ts";
 import type { ClimateYear } from "./types.ts";
 
 /** Quality report of a climate year. */
@@ -27,7 +26,7 @@ export interface ClimateQuality {
 export function climateQuality(year: ClimateYear, sun?: HourlySun): ClimateQuality {
   const hours = sun ?? hourlySun(year.place);
   const fits = fitToSun(year, hours);
-  const texts = [...shiftFaults(fits), ...radiationFaults(year, hours), ...sensorFaults(year)];
+  const texts = [...describeShifts(fits), ...radiationFaults(year, hours), ...sensorFaults(year)];
   return {
     fits,
     notices: [
@@ -36,20 +35,6 @@ export function climateQuality(year: ClimateYear, sun?: HourlySun): ClimateQuali
       ...needless(year),
     ],
   };
-}
-
-function shiftFaults(fits: readonly MonthFit[]): string[] {
-  return ([1, -1] as const).flatMap((late) => {
-    const months = fits.filter((fit) => fit.late === late).map((fit) =>
-      MONTH_NAMES[fit.month - 1]!
-    );
-    if (months.length === 0) return [];
-    return [
-      `Radiation stands an hour too ${late === 1 ? "late" : "early"} against the sun in ${
-        months.length === 12 ? "every month" : months.join(", ")
-      }: check whether stamps start or end the hour, summer time and the time zone`,
-    ];
-  });
 }
 
 /** Days in a row with almost no sun that are worth a word. */

@@ -73,6 +73,49 @@ for (const file of ["tmy3_nd_fargo.csv", "tmy3_mt_wolf_point_fort_peck.csv"]) {
 }
 
 Deno.test({
+  name: "every published year with its radiation moved an hour is reported in every month " +
+    "(NREL TMY3, NREL NSRDB, JRC PVGIS)",
+  ignore,
+  fn() {
+    // Source: the published years with the cells of GHI, DNI and DHI taken from the row before or after
+    for (const file of FILES) {
+      const text = textOf(file);
+      for (const [step, word] of [[-1, "late"], [1, "early"]] as const) {
+        const year = readClimate(moveRadiation(text, step), { file });
+        const words = [...year.notices, ...climateQuality(year).notices].map((one) => one.text);
+        const wanted = `hour too ${word} against the sun in every month`;
+        assert(words.some((line) => line.includes(wanted)), `${file} ${word}: ${words.join("; ")}`);
+      }
+    }
+  },
+});
+
+/** Radiation cells of any of the three layouts taken from another row of the same text. */
+function moveRadiation(text: string, step: number): string {
+  const lines = text.split(/\r?\n/);
+  const heads = [
+    "GHI (W/m^2)",
+    "DNI (W/m^2)",
+    "DHI (W/m^2)",
+    "GHI",
+    "DNI",
+    "DHI",
+    "G(h)",
+    "Gb(n)",
+    "Gd(h)",
+  ];
+  const head = lines.findIndex((line) => /^(Date \(|Year,|time\(UTC\))/.test(line));
+  const names = lines[head]!.split(",");
+  const columns = [...names.keys()].filter((index) => heads.includes(names[index]!));
+  const cells = lines.slice(head + 1, head + 8761).map((line) => line.split(","));
+  const moved = cells.map((row, index) => {
+    const other = cells[(index + step + 8760) % 8760]!;
+    return row.map((cell, column) => columns.includes(column) ? other[column]! : cell).join(",");
+  });
+  return [...lines.slice(0, head + 1), ...moved, ...lines.slice(head + 8761)].join("\n");
+}
+
+Deno.test({
   name:
     "the PVGIS year of Piemonte closes at the stated +0.1761 h and not at the half hour (JRC PVGIS)",
   ignore,
