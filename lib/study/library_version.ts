@@ -49,6 +49,7 @@ async function readVersion(): Promise<LibraryVersion> {
       hash.update(await Deno.readFile(path)).update("\0");
     }
   }
+  hash.update(await Deno.readFile(new URL("./chapters.ts", import.meta.url)));
   hash.update(JSON.stringify(settings.imports));
   return { version: settings.version, hash: hash.digest("hex") };
 }
