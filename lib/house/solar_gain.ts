@@ -1,5 +1,5 @@
 /** Sun that comes in through every plane, and where it ends. @module */
-import type { ClimateYear } from "../climate/types.ts";
+import { type ClimateYear, groundAlbedo } from "../climate/mod.ts";
 import {
   beamTransmittance,
   diffuseTransmittance,
@@ -12,11 +12,6 @@ import type { Glazing } from "./glazing_table.ts";
 import type { HouseGeometry, HouseInputs, SkinPart } from "./types.ts";
 
 const DEGREE = Math.PI / 180;
-/** Albedo of bare or grassy ground and of ground under old snow. FAO-56; Duffie & Beckman 2013 §2.16 (from memory). */
-const GROUND_ALBEDO = 0.2;
-const SNOW_ALBEDO = 0.6;
-/** degC of the past 30 days' mean below which the ground is taken as white (common practice, no source). */
-const SNOW_BELOW = -3;
 /** Absorptance of soil, leaves and walls for the light that comes in (from memory: soil 0.8, leaves 0.75). */
 const INSIDE_ABSORPTANCE = 0.75;
 /** Share of the light that frame, walls and benches turn into warm air at once (common practice, no source). */
@@ -54,12 +49,6 @@ export function pastMonthMean(series: Float64Array): Float64Array {
     result[i] = sum / window;
   }
   return result;
-}
-
-function groundAlbedo(climate: ClimateYear): Float64Array {
-  return pastMonthMean(climate.dryBulb).map((mean) =>
-    mean < SNOW_BELOW ? SNOW_ALBEDO : GROUND_ALBEDO
-  );
 }
 
 /** Cosine between the sun and the outward normal; negative behind the plane. */

@@ -10,7 +10,7 @@ import type { HouseLedger, HouseModel, HouseState, HouseWater, HouseYear } from 
 const STEPS_PER_HOUR = 2;
 const SPIN_UP_YEARS = 4;
 /** K of change of any layer from one year's start to the next that ends the spin-up */
-const PERIODIC = 0.02;
+const PERIODIC = 0.04;
 
 /** A year and its sums. */
 export interface YearRun {
@@ -152,7 +152,10 @@ export function runHouseYear(
       };
     }
     const steady = steadyColumn(column, run.meanDriving);
-    soil = soil.map((value, i) => value + steady[i]! - run.meanSoil[i]!);
+    const shifted = soil.map((value, i) => value + steady[i]! - run.meanSoil[i]!);
+    // the year's answer overshoots by a quarter: four fifths of the way get there sooner
+    const way = attempt > 1 ? 0.8 : 1;
+    soil = shifted.map((value, i) => before[i]! + way * (value - before[i]!));
     state = run.end;
   }
 }
