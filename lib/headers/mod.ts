@@ -36,3 +36,4 @@ export type { SizedHeaders } from "./sizing.ts";
 export { headerDiameterFor, headersOfSize } from "./sizing.ts";
 export type { Fitting } from "./fittings.ts";
 export { findFitting, fittingLosses, FITTINGS, screenLoss } from "./fittings.ts";
+export { fouledGroup } from "./fouling.ts";

@@ -2,6 +2,7 @@ import { assert, assertAlmostEquals, assertEquals, assertLess } from "@std/asser
 import fc from "fast-check";
 import {
   FLANGED,
+  fouledGroup,
   groupNetwork,
   headerDiameterFor,
   headerGroups,
@@ -89,6 +90,32 @@ Deno.test("a blocked tube carries nothing, its neighbours more", () => {
   assertEquals(blocked.flows[4], 0);
   assertAlmostEquals(blocked.flows.reduce((sum, flow) => sum + flow, 0), 0.26, 1e-12);
   [3, 5, 15].forEach((tube) => assert(blocked.flows[tube]! > open.flows[tube]!));
+});
+
+Deno.test("fouledGroup() starves a silted tube and shuts a flooded one", () => {
+  // Property: more silt, less air; a full tube carries nothing
+  const [first] = headerGroups(HEADERS, field(), STATE);
+  const flowOf = (depth: number): Float64Array => {
+    const fillings = new Map([[3, { depth, length: 4 }]]);
+    return solveNetwork(groupNetwork(fouledGroup(first!.group, fillings, 0.26)), 0.26).flows;
+  };
+  const flows = [0, 0.03, 0.06, 0.102].map((depth) => flowOf(depth)[3]!);
+  assert(flows[0]! > flows[1]! && flows[1]! > flows[2]! && flows[2]! > 0);
+  assertEquals(flows[3], 0);
+});
+
+Deno.test("headersChapter() keeps a tapered Z field within bounds and reports reversed tubes", () => {
+  // Property: taper changes the shares, and headers of tube size are named as too small
+  const straight = headersChapter(HEADERS, field(), STATE);
+  const tapered = headersChapter({ ...HEADERS, taper: 0.6 }, field(), STATE);
+  assert(Math.abs(tapered.unevenness - straight.unevenness) > 0.005);
+  const tiny = headersChapter(
+    { ...HEADERS, diameter: 0.13, returnDiameter: 0.13 },
+    field({ length: 5 }),
+    STATE,
+  );
+  assert(tiny.flowMin < 0);
+  assert(tiny.notices.some(({ text }) => text.includes("too small")));
 });
 
 Deno.test("protruding tube ends cost evenness and pressure against flush ones", () => {
