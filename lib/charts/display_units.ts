@@ -69,7 +69,12 @@ export function showNumber(value: number, digits: number): string {
   return `${sign}${grouped}${decimals === undefined ? "" : `.${decimals}`}`;
 }
 
-/** "−17.2 degC" */
+/** A very small or large number as "−4.5e−14". */
+export function showPower(value: number): string {
+  return value.toExponential(1).replaceAll("-", "−").replace("+", "");
+}
+
+/** "−17.2 degC", with an unbreakable space */
 export function showSi(value: number, kind: string, digits?: number): string {
   const unit = displayUnit(kind);
   return withUnit(showNumber(value * unit.factor, digits ?? unit.digits), unit.unit);
@@ -89,5 +94,5 @@ export function showBoth(value: number, kind: string): string {
 }
 
 function withUnit(number: string, unit: string): string {
-  return unit === "–" ? number : `${number} ${unit}`;
+  return unit === "–" ? number : `${number}\u00a0${unit}`;
 }

@@ -28,6 +28,7 @@ export {
   displayUnit,
   showBoth,
   showNumber,
+  showPower,
   showSi,
   showUs,
 } from "./display_units.ts";

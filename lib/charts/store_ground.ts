@@ -27,22 +27,31 @@ export function cellLimits(centres: readonly number[]): number[] {
   return [start, ...middle, end];
 }
 
+/** Cells of one picture, neighbours of the same class in a row joined. */
 function sectionCells(section: SoilSection, picture: number): SectionCell[] {
   const across = cellLimits(section.x);
   const down = cellLimits(section.depths).map((depth) => Math.max(0, depth));
-  const values = section.temperatures[picture]!;
-  return section.depths.flatMap((_, row) =>
-    section.x.map((_, column) => {
-      const value = values[row * section.x.length + column]!;
-      return {
-        left: across[column]!,
-        right: across[column + 1]!,
+  const columns = section.x.length;
+  const colour = (row: number, column: number) => {
+    const value = section.temperatures[picture]![row * columns + column]!;
+    return GROUND_CLASSES.colours[classOf(value, GROUND_CLASSES.thresholds)]!;
+  };
+  const cells: SectionCell[] = [];
+  for (let row = 0; row < section.depths.length; row++) {
+    let from = 0;
+    for (let column = 1; column <= columns; column++) {
+      if (column < columns && colour(row, column) === colour(row, from)) continue;
+      cells.push({
+        left: across[from]!,
+        right: across[column]!,
         top: down[row]!,
         bottom: down[row + 1]!,
-        colour: GROUND_CLASSES.colours[classOf(value, GROUND_CLASSES.thresholds)]!,
-      };
-    })
-  );
+        colour: colour(row, from),
+      });
+      from = column;
+    }
+  }
+  return cells;
 }
 
 // middle of January, April, July and October
@@ -83,8 +92,7 @@ export function soilSectionChart(result: StoreResult, tubes: TubesResult): Displ
           y1: "top",
           y2: "bottom",
           fill: "colour",
-          stroke: "colour",
-          strokeWidth: 0.4,
+          shapeRendering: "crispEdges",
         }),
         Plot.dot(inside, {
           x: "x",

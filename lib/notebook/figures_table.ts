@@ -1,5 +1,12 @@
 /** The figures of results.json as a table. @module */
-import { type DisplayItem, displayUnit, showNumber, showSi, showUs } from "../charts/mod.ts";
+import {
+  type DisplayItem,
+  displayUnit,
+  showNumber,
+  showPower,
+  showSi,
+  showUs,
+} from "../charts/mod.ts";
 import type { Figure, Figures } from "../study/mod.ts";
 import { table } from "./table.ts";
 
@@ -48,7 +55,7 @@ export function figureTexts(key: string, figure: Figure): readonly [string, stri
     ];
   }
   if (value !== 0 && Math.abs(value) < 0.001) {
-    return [`${value.toExponential(1).replaceAll("-", "−")} ${unitText(unit)}`.trim(), ""];
+    return [`${showPower(value)} ${unitText(unit)}`.trim(), ""];
   }
   return [`${showNumber(value, 2)} ${unitText(unit)}`.trim(), ""];
 }

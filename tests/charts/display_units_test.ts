@@ -63,9 +63,9 @@ Deno.test("every kind with a US unit is checked against an outside value", () =>
 
 Deno.test("temperatures: −40 is the same on both scales, 100 degC boils at 212 degF (NIST SP 811)", () => {
   // Source: NIST SP 811 (2008) app. B.9, t/°F = 1.8 t/°C + 32
-  assertEquals(showBoth(-40, "temperature"), "−40.0 degC (−40.0 degF)");
-  assertEquals(showUs(100, "temperature"), "212.0 degF");
-  assertEquals(showUs(10, "temperatureDifference"), "18.0 degF");
+  assertEquals(showBoth(-40, "temperature"), "−40.0\u00a0degC (−40.0\u00a0degF)");
+  assertEquals(showUs(100, "temperature"), "212.0\u00a0degF");
+  assertEquals(showUs(10, "temperatureDifference"), "18.0\u00a0degF");
   assertEquals(displayUnit("degreeDays").us!.factor, 1.8);
 });
 
@@ -80,7 +80,7 @@ Deno.test("showNumber() groups, rounds and never shows a negative zero", () => {
 
 Deno.test("showSi() scales, and an unknown kind lists the known ones", () => {
   // Property: form and message
-  assertEquals(showSi(0.314, "share"), "31 %");
+  assertEquals(showSi(0.314, "share"), "31\u00a0%");
   assertEquals(showUs(0.314, "share"), "");
   assertThrows(() => showSi(1, "colour"), RangeError, "temperature");
 });

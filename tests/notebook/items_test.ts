@@ -52,7 +52,7 @@ Deno.test("numbers() shows a dash for what does not apply", () => {
     kind: "share",
   }]);
   assert(/first frost\s+–/.test(item["text/plain"]));
-  assert(item["text/plain"].includes("50 %"));
+  assert(item["text/plain"].includes("50\u00a0%"));
 });
 
 Deno.test("notices() shows cautions first, each text once, and escapes markup", () => {

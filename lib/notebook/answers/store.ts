@@ -1,5 +1,12 @@
 /** What the store chapter answers. @module */
-import { type DisplayItem, QUARTERS, showBoth, showNumber, showSi } from "../../charts/mod.ts";
+import {
+  type DisplayItem,
+  QUARTERS,
+  showBoth,
+  showNumber,
+  showPower,
+  showSi,
+} from "../../charts/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { answer } from "../answer.ts";
 import { numbers, table } from "../table.ts";
@@ -34,7 +41,9 @@ export function storeAnswer(result: StoreResult): DisplayItem {
         showSi(without, "hours")
       } below freezing; ${firstFreezeText(result.firstFreeze)}.`,
     range:
-      `The energy ledger closes to ${result.balanceResidual.toExponential(1)}; what is uncertain ` +
+      `The energy ledger closes to ${
+        showPower(result.balanceResidual)
+      } of the heat moved; what is uncertain ` +
       `is the soil (its conductivity to about ±25 %), the leakage of the house and the year itself: ` +
       `run the study with a changed soil and a colder year before believing a single number.`,
     drivenBy: `what the sun leaves over by day: ${
@@ -79,7 +88,7 @@ export function storeTable(result: StoreResult): DisplayItem {
       note: "of the heat given back",
     },
     { label: "back-up heat to hold the set point", value: result.backupHeat, kind: "energy" },
-    { label: "what the ledger leaves over", value: result.balanceResidual.toExponential(1) },
+    { label: "what the ledger leaves over", value: showPower(result.balanceResidual) },
   ]);
 }
 
