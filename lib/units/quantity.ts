@@ -1,5 +1,6 @@
 /** Quantities written as text with their unit. @module */
 import { type Kind, kindOf, type KindOfQuantity } from "./kinds.ts";
+import { plainForm } from "./trade_forms.ts";
 import { spellUnit, withUnit } from "./unit_library.ts";
 
 /** System of units for tables. */
@@ -56,7 +57,7 @@ function parsePlain(value: number, unit: string, kind: KindOfQuantity, found: st
 export function parseQuantity(text: string | number, kind: Kind): number {
   const wanted = kindOf(kind);
   const found = String(text).trim();
-  const parts = SHAPE.exec(found);
+  const parts = SHAPE.exec(plainForm(found));
   if (parts === null) {
     throw expected(wanted, found === "" ? "nothing" : `"${found}"`);
   }

@@ -7,7 +7,7 @@ climate: {normals: normals.csv}
 house: {length: 12 m, width: 6 m, curtain: {coverage: 80 %}}
 tubes: {count: 6, layers: 1, airFlow: 250 cfm}
 fan: {fan: duct-315, count: 1, speed: 0.4}
-store: {slices: 2, spinUpYears: 0, outsideSoil: 2 m, meshDepth: 4 m}
+store: {slices: 1, spinUpYears: 0, outsideSoil: 1 m, meshDepth: 3 m}
 `;
 
 /** Opens the small study, changed where asked, with the demo place's normals. */

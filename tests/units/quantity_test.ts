@@ -73,6 +73,11 @@ Deno.test("parseQuantity() takes the spellings people use", () => {
     ["0.1 ach/(m/s)", "0.1 1/h/(m/s)", "airChangePerSpeed"],
     ["30 %", "0.3", "share"],
     ["2 %", "0.02", "share"],
+    ["R-10", "10 h ft2 degF/Btu", "resistance"],
+    ["R19", "19 h ft2 degF/Btu", "resistance"],
+    ["RSI 1.8", "1.8 m2 K/W", "resistance"],
+    ["12 ft 6 in", "12.5 ft", "length"],
+    ["12'6\"", "150 in", "length"],
   ];
   for (const [one, other, kind] of pairs) {
     assertAlmostEquals(parseQuantity(one, kind), parseQuantity(other, kind), 1e-12, one);
@@ -103,6 +108,7 @@ Deno.test("parseQuantity() says what it expected and what it found", () => {
     message("2,5 m", "length"),
     "expected a length such as 26 m or 85 ft; found 2,5 m (write the decimal mark as a point, and no mark for thousands)",
   );
+  assertThrows(() => parseQuantity("R-10", "length"), QuantityError);
   assertThrows(() => parseQuantity("5 K", "airChange"), QuantityError);
   assertThrows(() => parseQuantity("3 %", "number"), QuantityError);
   assertThrows(() => parseQuantity("5 m/s", "airChange"), QuantityError);
