@@ -25,16 +25,18 @@ export function isPvgis(lines: readonly string[]): boolean {
  *
  * @param text the file
  * @param file its path, for messages
- * @param timeZone hours east of UTC; the nearest to the longitude where not given
+ * @param study place of the study: its time zone is taken where it lies within 1° of longitude, else the
+ *   nearest to the longitude
  * @returns the table
  * @throws {InputError} where the head cannot be read
  */
-export function layoutPvgis(text: string, file: string, timeZone?: number): TableLayout {
+export function layoutPvgis(text: string, file: string, study?: Place): TableLayout {
   const lines = splitLines(text);
   const headLine = lines.findIndex((line) => HEADS.test(line));
   const head = lines.slice(0, headLine);
   const longitude = headNumber(head, "Longitude", file);
-  const zone = Math.round(timeZone ?? longitude / 15);
+  const near = study !== undefined && Math.abs(study.longitude - longitude) <= 1;
+  const zone = Math.round(near ? study.timeZone : longitude / 15);
   const end = lines.findIndex((line, index) => index > headLine && line.trim() === "");
   const body = lines.slice(headLine + 1, end === -1 ? undefined : end);
   const place: Place = {

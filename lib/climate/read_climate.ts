@@ -1,5 +1,6 @@
 /** One door for every climate file. @module */
 import { InputError } from "../basics/mod.ts";
+import { checkPlace } from "./check_place.ts";
 import { placeRows } from "./place_rows.ts";
 import { type ColumnsFile, layoutColumns } from "./columns_table.ts";
 import { completeYear } from "./complete.ts";
@@ -32,6 +33,7 @@ export interface ReadClimateOptions {
  */
 export function readClimate(text: string, options: ReadClimateOptions): ClimateYear {
   const layout = recognise(text, options);
+  checkPlace(layout.place, options.file);
   const rows = placeRows(layout);
   return completeYear(layout, rows, readValues(layout));
 }
@@ -52,7 +54,7 @@ function publicLayout(text: string, file: string, place: Place | undefined): Tab
   const lines = splitLines(text.slice(0, 20000));
   if (isTmy3(lines)) return layoutTmy3(text, file);
   if (isNsrdb(lines)) return layoutNsrdb(text, file);
-  if (isPvgis(lines)) return layoutPvgis(text, file, place?.timeZone);
+  if (isPvgis(lines)) return layoutPvgis(text, file, place);
   throw new InputError(
     "Cannot recognise the layout: expected a TMY3, NSRDB or PVGIS year, found a first line of " +
       `"${

@@ -3,44 +3,13 @@ import { InputError } from "winterground/basics/mod.ts";
 import { parseColumns, readClimate } from "winterground/climate/mod.ts";
 import { dewPoint, saturationPressureOverWater } from "winterground/air/mod.ts";
 import { hourlySun, sunPosition } from "winterground/sun/mod.ts";
+import { moment, tmy3Text, two } from "./layout_texts.ts";
 import { ALDERSETT, sampleYear } from "./sample.ts";
 
 const YEAR = sampleYear(3);
-const MONTH_YEARS = [1985, 1990, 1978, 2001, 1999, 1983, 1987, 1992, 1980, 1995, 2003, 1981];
-
-/** Month, day and hour of the 365-day year. */
-function moment(hour: number): [month: number, day: number, hour: number] {
-  const date = new Date(Date.UTC(2001, 0, 1, hour));
-  return [date.getUTCMonth() + 1, date.getUTCDate(), date.getUTCHours()];
-}
-
-const two = (value: number) => String(value).padStart(2, "0");
-
-function tmy3(): string {
-  const heads = "Date (MM/DD/YYYY),Time (HH:MM),GHI (W/m^2),DNI (W/m^2),DHI (W/m^2),Dry-bulb (C)," +
-    "RHum (%),Pressure (mbar),Wspd (m/s),Alb (unitless)";
-  const lines = ['700001,"ALDERSETT, OLD FIELD",NM,-6.0,49.600,-101.300,560', heads];
-  for (let hour = 0; hour < 8760; hour++) {
-    const [month, day, start] = moment(hour);
-    const values = [
-      YEAR.globalHorizontal[hour]!.toFixed(0),
-      YEAR.directNormal[hour]!.toFixed(0),
-      YEAR.diffuseHorizontal[hour]!.toFixed(0),
-      YEAR.dryBulb[hour]!.toFixed(1),
-      (YEAR.relativeHumidity[hour]! * 100).toFixed(0),
-      "947",
-      YEAR.windSpeed[hour]!.toFixed(1),
-      "0",
-    ];
-    const date = `${two(month)}/${two(day)}/${MONTH_YEARS[month - 1]}`;
-    lines.push([date, `${two(start + 1)}:00`, ...values].join(","));
-  }
-  return lines.join("\r\n") + "\r\n";
-}
-
 Deno.test("the TMY3 layout is recognised: hours end at their stamp, every month of another year", () => {
   // Property: what was laid out is read back to its rounding
-  const year = readClimate(tmy3(), { file: "t.csv" });
+  const year = readClimate(tmy3Text(YEAR), { file: "t.csv" });
   assertEquals(year.layout, "TMY3");
   assertEquals(year.place, { ...ALDERSETT, name: "ALDERSETT, OLD FIELD, NM" });
   for (let hour = 0; hour < 8760; hour++) {
@@ -52,7 +21,7 @@ Deno.test("the TMY3 layout is recognised: hours end at their stamp, every month 
 
 Deno.test("missing marks of TMY3 are filled where short and refused where long", () => {
   // Property: -9900 is no temperature
-  const lines = tmy3().split("\r\n");
+  const lines = tmy3Text(YEAR).split("\r\n");
   const mark = (from: number, length: number) =>
     lines.map((line, index) => {
       if (index < from || index >= from + length) return line;
@@ -155,6 +124,10 @@ Deno.test("the PVGIS layout is turned to local hours and to means of the hour", 
   for (const offset of [0.1761, 0.8]) {
     const year = readClimate(pvgis(offset), { file: "p.csv" });
     assertEquals([year.layout, year.place.timeZone], ["PVGIS", 1]);
+    const [near, far] = [{ ...ALDERSETT, longitude: 7.6, timeZone: 2 }, ALDERSETT].map((place) =>
+      readClimate(pvgis(offset), { file: "p.csv", place }).place.timeZone
+    );
+    assertEquals([near, far], [2, 1]);
     assertEquals(year.dryBulb[10], 9); // 09:00 UTC stands at 10:00 local
     const sun = hourlySun(year.place);
     let squares = 0;
@@ -178,10 +151,15 @@ Deno.test("a layout nobody knows is refused with a way out", () => {
 Deno.test("damaged heads of the public layouts are refused with their line", () => {
   // Property: a place is never guessed
   const cases: [text: string, words: string][] = [
-    [tmy3().replace("49.600", "north"), "t.csv:1: Cannot read the station"],
+    [tmy3Text(YEAR).replace("49.600", "north"), "t.csv:1: Cannot read the station"],
     [nsrdb(false).replace(",49.6,", ",,"), 't.csv:2 (column "Latitude"): Cannot read the site'],
     [pvgis(0.2).replace("8.000", "east"), "t.csv:2: Cannot read the site"],
-    [tmy3().replace("Dry-bulb (C)", "Dry bulb"), "expected a column of dry-bulb temperature"],
+    [tmy3Text(YEAR).replace(",560", ",56000"), "expected elevation of -450 to 6000 m, found 56000"],
+    [tmy3Text(YEAR).replace(",-101.3", ",101.3"), "longitude 101.3 and time zone -6 do not fit"],
+    [
+      tmy3Text(YEAR).replace("Dry-bulb (C)", "Dry bulb"),
+      "expected a column of dry-bulb temperature",
+    ],
   ];
   for (const [text, words] of cases) {
     const { message } = assertThrows(() => readClimate(text, { file: "t.csv" }), InputError);
