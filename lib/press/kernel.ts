@@ -151,6 +151,7 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
 
   try {
     const info = await greet(options.startLimit ?? 60);
+    await Deno.remove(file); // it has been read
     return { info, execute, close };
   } catch (error) {
     await close();

@@ -64,10 +64,16 @@ export interface NotebookRun {
 export const DEFAULT_CELL_LIMIT = 300;
 
 /**
- * Ends the kernel when the program that started it is gone without having closed it.
+ * Code that ends the kernel when the program that started it is gone without having closed it; in a
+ * thread of its own, because a cell that computes lets nothing else run.
  */
-const WATCH_STARTER =
-  `{ const starter = Deno.ppid; Deno.unrefTimer(setInterval(() => { if (Deno.ppid !== starter) Deno.exit(0); }, 1000)); }`;
+function watchStarter(starter: number): string {
+  const watch = `setInterval(() => {
+    if (Deno.ppid !== ${starter}) Deno.kill(Deno.pid, "SIGKILL");
+  }, 500);`;
+  const module = `data:application/javascript,${encodeURIComponent(watch)}`;
+  return `new Worker(${JSON.stringify(module)}, { type: "module" });`;
+}
 
 /**
  * Runs a notebook. A cell that fails, hangs or loses an output stops the run; what the cells before
@@ -90,7 +96,7 @@ async function runOnce(source: Notebook, options: RunOptions): Promise<NotebookR
     signal: options.signal,
   });
   try {
-    await kernel.execute(WATCH_STARTER, { limit: 30, silent: true });
+    await kernel.execute(watchStarter(Deno.pid), { limit: 30, silent: true });
     const notebook = emptied(source, kernel.info);
     const failure = await runCells(kernel, notebook, options);
     options.signal?.throwIfAborted();

@@ -8,7 +8,7 @@ import {
   runNotebook,
   type RunOptions,
 } from "winterground/press/mod.ts";
-import { IMPORT_SHOW, runningKernels, tinyNotebook, withFolder } from "./tiny.ts";
+import { IMPORT_SHOW, runningKernels, tinyNotebook, withFolder, writeNotebook } from "./tiny.ts";
 
 async function run(notebook: Notebook, options: Partial<RunOptions> = {}): Promise<NotebookRun> {
   return await withFolder((folder) =>
@@ -146,3 +146,38 @@ Deno.test("runNotebook() leaves no kernel behind when stopped", async () => {
   const own = (await runningKernels()).filter((kernel) => kernel.starter === Deno.pid);
   assertEquals(own, []);
 });
+
+Deno.test("runNotebook() leaves no kernel behind when the program that runs it is killed", async () => {
+  // Property: cleaning up without a chance to clean up, while a cell computes
+  await withFolder(async (folder) => {
+    const code = 'await Deno.writeTextFile("started", "");\nwhile (true) {}';
+    const path = await writeNotebook(folder, "loop.ipynb", tinyNotebook(code));
+    const program = `
+      import { parseNotebook, runNotebook } from "winterground/press/mod.ts";
+      const path = ${JSON.stringify(path)};
+      await runNotebook(parseNotebook(await Deno.readTextFile(path), path), { path });
+    `;
+    await Deno.writeTextFile(`${folder}/run.ts`, program);
+    const child = new Deno.Command(Deno.execPath(), {
+      args: ["run", "-A", "--no-check", `${folder}/run.ts`],
+      stdin: "null",
+      stdout: "null",
+      stderr: "null",
+    }).spawn();
+    const started = async () =>
+      (await runningKernels()).filter((kernel) => kernel.starter === child.pid);
+    const computes = () => Deno.stat(`${folder}/started`).then(() => true, () => false);
+    for (let wait = 0; wait < 400 && !(await computes()); wait++) await pause(50);
+    const [kernel] = await started();
+    assert(kernel !== undefined, "no kernel was started");
+    child.kill("SIGKILL");
+    await child.status;
+    const left = async () => (await runningKernels()).filter((other) => other.id === kernel.id);
+    for (let wait = 0; wait < 100 && (await left()).length > 0; wait++) await pause(50);
+    assertEquals(await left(), []);
+  });
+});
+
+function pause(milliseconds: number): Promise<void> {
+  return new Promise((done) => setTimeout(done, milliseconds));
+}
