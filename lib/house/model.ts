@@ -2,7 +2,7 @@
 import { airDensity, humidityRatioFromRelativeHumidity } from "../air/mod.ts";
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
-import { hourlySun, planeRadiation, skyLongwave } from "../sun/mod.ts";
+import { hourlySun, skyLongwave } from "../sun/mod.ts";
 import { findCrop } from "./crop_table.ts";
 import {
   BLACK_RADIATION,
@@ -16,7 +16,7 @@ import {
 import { houseGeometry } from "./geometry.ts";
 import { findGlazing } from "./glazing_table.ts";
 import { MASS_FREEZING_RANGE } from "./mass.ts";
-import { pastMonthMean, solarGain } from "./solar_gain.ts";
+import { pastMonthMean, type PlaneSeries, planeSeries, solarGain } from "./solar_gain.ts";
 import type { HouseGeometry, HouseInputs, HouseModel, HouseState, SkinPart } from "./types.ts";
 
 /** W/(m² K) of the floor: convection 3 and radiation 5 (ISO 6946 inside surface 5.9 to 10, from memory). */
@@ -119,7 +119,7 @@ function opaqueSkin(
   geometry: HouseGeometry,
   climate: ClimateYear,
   longwave: Float64Array,
-  sun: ReturnType<typeof hourlySun>,
+  series: PlaneSeries,
 ): Pick<Skin, "opaqueConductance" | "opaqueDriving"> {
   const hours = climate.dryBulb.length;
   const heat = new Float64Array(hours);
@@ -130,7 +130,7 @@ function opaqueSkin(
     const { buried, earth } = buriedConductance(part, inputs, geometry);
     const open = part.area * part.transmittanceHeat * (1 - buried);
     conductance += open + earth;
-    const radiation = planeRadiation({ climate, sun, plane: part.plane });
+    const radiation = series(part.plane);
     for (let hour = 0; hour < hours; hour++) {
       const outside = climate.dryBulb[hour]!;
       const light = radiation.beam[hour]! + radiation.skyDiffuse[hour]! +
@@ -201,7 +201,8 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   const sun = hourlySun(climate.place);
   const longwave = skyLongwave(climate, sun);
   const curtainClosed = curtainSchedule(inputs, climate);
-  const gain = solarGain({ inputs, geometry, glazing, crop, leafArea, climate, sun });
+  const series = planeSeries(climate, sun);
+  const gain = solarGain({ inputs, geometry, glazing, crop, leafArea, sun, series });
   const blocked = inputs.curtain === null ? 0 : closedShare(inputs.curtain);
   const shaded = (series: Float64Array) =>
     series.map((heat, hour) => curtainClosed[hour] === 1 ? heat * (1 - blocked) : heat);
@@ -220,7 +221,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     solarOutside: gain.outside,
     curtainClosed,
     ...glazedSkin(inputs, geometry, climate, longwave, curtainClosed),
-    ...opaqueSkin(inputs, geometry, climate, longwave, sun),
+    ...opaqueSkin(inputs, geometry, climate, longwave, series),
     outsideTemperature: climate.dryBulb,
     outsideRatio: climate.dryBulb.map((temperature, hour) =>
       humidityRatioFromRelativeHumidity(

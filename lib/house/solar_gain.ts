@@ -6,7 +6,7 @@ import {
   type HourlySun,
   planeRadiation,
 } from "../sun/mod.ts";
-import type { GlazingOptics } from "../sun/mod.ts";
+import type { GlazingOptics, Plane, PlaneRadiation } from "../sun/mod.ts";
 import type { Crop } from "./crop_table.ts";
 import type { Glazing } from "./glazing_table.ts";
 import type { HouseGeometry, HouseInputs, SkinPart } from "./types.ts";
@@ -49,6 +49,21 @@ export function pastMonthMean(series: Float64Array): Float64Array {
     result[i] = sum / window;
   }
   return result;
+}
+
+/** Radiation on planes of one year; walls in one plane share their series. */
+export type PlaneSeries = (plane: Plane) => PlaneRadiation;
+
+/** Remembers the radiation of each plane asked for, ground white in the cold months. */
+export function planeSeries(climate: ClimateYear, sun: HourlySun): PlaneSeries {
+  const albedo = groundAlbedo(climate);
+  const known = new Map<string, PlaneRadiation>();
+  return (plane) => {
+    const key = `${plane.tilt} ${plane.azimuth}`;
+    const found = known.get(key) ?? planeRadiation({ climate, sun, plane, albedo });
+    known.set(key, found);
+    return found;
+  };
 }
 
 /** Cosine between the sun and the outward normal; negative behind the plane. */
@@ -106,8 +121,9 @@ export interface SolarGainInputs {
   readonly glazing: Glazing;
   readonly crop: Crop;
   readonly leafArea: number;
-  readonly climate: ClimateYear;
   readonly sun: HourlySun;
+  /** radiation on a plane */
+  readonly series: PlaneSeries;
 }
 
 function transmittanceByCosine(optics: GlazingOptics): (cosine: number) => number {
@@ -128,18 +144,17 @@ function transmittanceByCosine(optics: GlazingOptics): (cosine: number) => numbe
  * crop (1 − exp(−k·L)), barrels, floor and air.
  */
 export function solarGain(given: SolarGainInputs): SolarGain {
-  const { geometry, glazing, climate, sun } = given;
+  const { geometry, glazing, sun } = given;
   const optics = glazingOptics(glazing);
   const beamThrough = transmittanceByCosine(optics);
   const diffuseThrough = diffuseTransmittance(optics);
-  const albedo = groundAlbedo(climate);
-  const hours = climate.dryBulb.length;
+  const hours = sun.cosZenith.length;
   const glazed = geometry.parts.filter((part) => part.kind === "glazed");
   const outside = new Float64Array(hours);
   const beam = new Float64Array(hours);
   const diffuse = new Float64Array(hours);
   for (const part of glazed) {
-    const radiation = planeRadiation({ climate, sun, plane: part.plane, albedo });
+    const radiation = given.series(part.plane);
     for (let hour = 0; hour < hours; hour++) {
       const spread = radiation.skyDiffuse[hour]! + radiation.groundReflected[hour]!;
       const direct = radiation.beam[hour]!;

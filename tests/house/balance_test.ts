@@ -236,8 +236,12 @@ Deno.test("houseChapter() orders its figures as physics demands", () => {
   // Property: sealing, curtain and insulation each lower the demand; heat demand by month adds up.
   const soil = simpleSoil(4, 12);
   const base = houseChapter(HOUSE, coldYear, soil);
-  const demand = (change: Partial<HouseInputs>) =>
-    houseChapter({ ...HOUSE, ...change }, coldYear, soil).heatDemand;
+  const demand = (change: Partial<HouseInputs>) => {
+    const inputs = { ...HOUSE, ...change };
+    const model = withHeater(houseModel(inputs, coldYear), Infinity);
+    const column = floorColumn({ geometry: model.geometry, edge: inputs, ...soil });
+    return runHouseYear(model, column).ledger.heater;
+  };
   assert(base.heatDemand > 1000);
   assert(demand({ leakage: 0.25, leakageWind: 0.04 }) < base.heatDemand);
   assert(demand({ curtain: null }) > base.heatDemand);
