@@ -1,5 +1,12 @@
 /** What the house chapter answers. @module */
-import { type DisplayItem, hourName, MONTHS, showBoth, showSi } from "../../charts/mod.ts";
+import {
+  type DisplayItem,
+  hourName,
+  hoursBelow,
+  MONTHS,
+  showBoth,
+  showSi,
+} from "../../charts/mod.ts";
 import type { HouseInputs, HouseLedger, HouseResult } from "../../house/mod.ts";
 import { answer, type Light } from "../answer.ts";
 import { numbers, table } from "../table.ts";
@@ -9,6 +16,14 @@ export function firstFreezeText(hour: number | null): string {
   return hour === null
     ? "it never falls below freezing"
     : `after midsummer it first falls below freezing on ${hourName(hour)}`;
+}
+
+/** "1100 h to 1500 h": hours below freezing, were the house 1 K warmer or colder than computed. */
+export function freezingRange(airTemperature: ArrayLike<number>): string {
+  const hours = (limit: number) => showSi(hoursBelow(airTemperature, limit), "hours");
+  return `were it 1 K warmer or colder all year than computed, it would freeze for ${
+    hours(-1)
+  } to ${hours(1)}`;
 }
 
 /** Yes where the house never freezes, no where it freezes for more than a twentieth of the year. */
@@ -34,7 +49,11 @@ export function houseAnswer(result: HouseResult): DisplayItem {
     } at the design night.`,
     range: `Leakage is the least known part: at half of it the house loses ${loss(0.5)}, at twice ${
       loss(2)
-    }, against ${showBoth(result.lossCoefficient, "conductance")} here.`,
+    }, against ${
+      showBoth(result.lossCoefficient, "conductance")
+    } here. The house is not known to better than a kelvin: ${
+      freezingRange(result.freeRunning.airTemperature)
+    }.`,
     drivenBy: `${largest.name}, ${
       showSi(largest.conductance / result.lossCoefficient, "share")
     } of the loss.`,
