@@ -52,6 +52,8 @@ export interface ColumnsFile {
   readonly stampZone: number | undefined;
   /** minutes to add to each stamp */
   readonly offsetMinutes: number;
+  /** date (YYYY-MM-DD) from which twelve months are taken; all rows where undefined */
+  readonly from: string | undefined;
   /** true where the stamps follow summer time */
   readonly daylightSaving: boolean;
   /** where the quantities stand; empty where the table is of a public layout */
@@ -89,6 +91,7 @@ const schema = z.strictObject({
     timeZone: z.number().min(-12).max(14).optional(),
     offset: z.union([z.number(), z.string()]).default(0).transform(toMinutes),
     daylightSaving: yesNo.default(false),
+    from: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "must be a date such as 2021-07-01").optional(),
     read: z.array(z.strictObject({ column: columnName, format: z.string().min(1) })).default([]),
   }).optional(),
   columns: z.strictObject(
@@ -157,6 +160,7 @@ export function parseColumns(yamlText: string, file: string): ColumnsFile {
     stampAt: found.time?.stamp ?? "end",
     stampZone: found.time?.timeZone,
     offsetMinutes: found.time?.offset ?? 0,
+    from: found.time?.from,
     daylightSaving: found.time?.daylightSaving ?? false,
     columns: Object.fromEntries(
       Object.entries(found.columns).filter(([, column]) => column !== undefined),
@@ -183,7 +187,7 @@ function known(path: readonly PropertyKey[]): string {
   const keys: Record<string, readonly string[]> = {
     "": Object.keys(schema.shape),
     place: ["name", "latitude", "longitude", "elevation", "timeZone"],
-    time: ["stamp", "timeZone", "offset", "daylightSaving", "read"],
+    time: ["stamp", "timeZone", "offset", "daylightSaving", "from", "read"],
     columns: QUANTITIES,
   };
   return (keys[path.join(".")] ??

@@ -7,6 +7,7 @@ import type { Quantity } from "./quantities.ts";
 import { splitLines, type TableLayout } from "./table.ts";
 import { trimTail } from "./tail.ts";
 import { stampReader } from "./time_format.ts";
+import { twelveMonths } from "./twelve_months.ts";
 import type { Place } from "./types.ts";
 
 export type { ColumnsFile };
@@ -46,19 +47,23 @@ export function layoutColumns(
   const missingNumbers = new Set(
     columns.missing.map(Number).filter((value) => !Number.isNaN(value)),
   );
-  const rows = columns.header ? table.slice(1) : table;
-  const firstLine = headLine + (columns.header ? 1 : 0);
+  const allRows = columns.header ? table.slice(1) : table;
+  const bodyLine = headLine + (columns.header ? 1 : 0);
   const parts = columns.time.map((part) => ({ index: find(part.column), format: part.format }));
+  const stamp = stampReader({ parts, rows: allRows, firstLine: bodyLine, columns });
+  const { start, end } = stamp === null
+    ? { start: 0, end: allRows.length }
+    : twelveMonths({ rows: allRows, stamp, columns, file, firstLine: bodyLine });
   return {
     layout: "columns",
     file,
     place,
-    rows,
-    firstLine,
+    rows: allRows.slice(start, end),
+    firstLine: bodyLine + start,
     columns: Object.entries(columns.columns).map(([quantity, { column, unit }]) =>
       planColumn(quantity as Quantity, find(column), unit, column)
     ),
-    stamp: stampReader({ parts, rows, firstLine, columns }),
+    stamp,
     stampAt: columns.stampAt,
     shiftMinutes: columns.offsetMinutes +
       Math.round((place.timeZone - (columns.stampZone ?? place.timeZone)) * 60),

@@ -2,7 +2,13 @@
 import { HOURS_PER_YEAR, InputError } from "../basics/mod.ts";
 import { MONTH_STARTS } from "./calendar.ts";
 import { groupRows, type HourRows } from "./hour_rows.ts";
-import { refuseLeapDay, refuseLongGaps, refuseShared, refuseTwice } from "./row_faults.ts";
+import {
+  refuseLeapDay,
+  refuseLongGaps,
+  refuseManyYears,
+  refuseShared,
+  refuseTwice,
+} from "./row_faults.ts";
 import { StampFault } from "./stamp.ts";
 import { FaultList, type Stamp, type TableLayout } from "./table.ts";
 
@@ -73,6 +79,7 @@ function rowsByStamp(layout: TableLayout, stampOf: StampOf): HourRows {
     if (before === undefined) rowOfMinute.set(minute, row);
     else if (hour !== -1) twice.push([before, row, hour]);
   });
+  refuseManyYears(layout, stamps, twice);
   refuseLeapDay(layout, leapLines);
   const perHour = Math.max(1, Math.round(stamps.length / (leapYear ? 8784 : HOURS_PER_YEAR)));
   const hours = groupRows(hourOfRow, perHour);

@@ -2,7 +2,7 @@
 import { HOURS_PER_YEAR, InputError } from "../basics/mod.ts";
 import { describeHour, findGaps, LONGEST_GAP, monthOfHour } from "./calendar.ts";
 import { firstRowOf, type HourRows } from "./hour_rows.ts";
-import { FaultList, type TableLayout } from "./table.ts";
+import { FaultList, type Stamp, type TableLayout } from "./table.ts";
 
 /** Refuses rows of 29 February unless they may be left out. */
 export function refuseLeapDay(layout: TableLayout, lines: readonly number[]): void {
@@ -11,6 +11,25 @@ export function refuseLeapDay(layout: TableLayout, lines: readonly number[]): vo
     `Cannot use 29 February: a study runs 365 days, found ${lines.length} rows of that day up to ` +
       `line ${lines.at(-1)}; take them out, or write leapDay: leave out in a columns file`,
     { file: layout.file, line: lines[0] },
+  );
+}
+
+/** Refuses a record of several years, which has every moment more than once. */
+export function refuseManyYears(
+  layout: TableLayout,
+  stamps: readonly Stamp[],
+  twice: readonly (readonly [first: number, second: number, hour: number])[],
+): void {
+  const again = twice.find(([first, second]) => stamps[first]!.year !== stamps[second]!.year);
+  if (again === undefined) return;
+  const years = stamps.map((stamp) => stamp.year!);
+  const first = years.reduce((a, b) => Math.min(a, b));
+  const last = years.reduce((a, b) => Math.max(a, b));
+  throw new InputError(
+    `Cannot use a record of several years: expected twelve months, found rows of ${first} to ${last}; ` +
+      `take twelve months out, or write from: ${first}-01-01 (or another date, as for a winter from July ` +
+      "to June) under time in the columns file",
+    { file: layout.file, line: layout.firstLine + again[1] },
   );
 }
 

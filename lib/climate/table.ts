@@ -18,6 +18,8 @@ export interface ColumnPlan {
 
 /** A moment in the file's own clock. */
 export interface Stamp {
+  /** where the file gives one */
+  readonly year?: number;
   /** 1 to 12 */
   readonly month: number;
   readonly day: number;

@@ -65,7 +65,15 @@ function readParts(row: readonly string[], patterns: readonly Pattern[]): Stamp 
   }
   const text = patterns.map((part) => row[part.index]).join(" ");
   const minutes = hourOf(found) * 60 + Number(found.minute ?? 0);
-  return makeStamp(Number(found.month), Number(found.day), minutes, text);
+  const stamp = makeStamp(Number(found.month), Number(found.day), minutes, text);
+  return found.year === undefined ? stamp : { ...stamp, year: fullYear(found.year) };
+}
+
+/** Two digits are years from 1970 to 2069. */
+function fullYear(text: string): number {
+  const year = Number(text);
+  if (text.length === 4) return year;
+  return year < 70 ? 2000 + year : 1900 + year;
 }
 
 function hourOf(found: Record<string, string | undefined>): number {
@@ -97,7 +105,7 @@ function summerRows(
 }
 
 /** The stamp of a row; null where it cannot be read, which is told when the row is placed. */
-function readable(
+export function readable(
   cells: readonly string[],
   read: (row: readonly string[]) => Stamp,
 ): Stamp | null {

@@ -151,6 +151,34 @@ columns:
   assert(short.includes("expected 8760 rows in order from 1 January, found 499"), short);
 });
 
+Deno.test("twelve months are taken out of a longer record, a winter in one piece too", () => {
+  // Property: from picks the months; every hour stands where its month and day say
+  const at = (hour: number) => clock(hour).slice(0, 10);
+  const rows = [ROWS[0]!];
+  for (let hour = -4000; hour < 13200; hour++) {
+    const cells = ROWS[((hour % 8760) + 8760) % 8760 + 1]!.split(",");
+    const temperature = hour < 4344 ? 1 : 2; // another value from 1 July 2001 on
+    rows.push(`${clock(hour)},${temperature},${cells[3]},${cells[4]}`);
+  }
+  const message = refuse(rows);
+  assert(
+    /several years: expected twelve months, found rows of 2000 to 2002/.test(message),
+    message,
+  );
+  assert(message.includes("from: 2000-01-01"), message);
+  const from = (date: string) =>
+    PLAIN_COLUMNS.replace("stamp: start", `stamp: start\n  from: ${date}`);
+  const calendar = read(rows, from("2001-01-01"));
+  assertEquals([calendar.dryBulb[0], calendar.dryBulb[4343], calendar.dryBulb[4344]], [1, 1, 2]);
+  const winter = read(rows, from("2001-07-01"));
+  assertEquals(at(4344), "2001-07-01");
+  assertEquals(new Set(winter.dryBulb), new Set([2]));
+  assertEquals(winter.globalHorizontal, BASE.globalHorizontal);
+  assert(refuse(rows, from("2010-01-01")).includes("no row of the file lies in them"));
+  const torn = [...rows.slice(0, 6000), ...rows.slice(6001), rows[6000]!];
+  assert(/^y\.csv:\d+: Cannot take twelve months/.test(refuse(torn, from("2001-01-01"))));
+});
+
 Deno.test("twelve-hour clocks and other formats are read", () => {
   // Property: the format decides, and a moment that does not exist is refused
   const half = (hour: number) =>
