@@ -10,14 +10,7 @@ import {
 import type { StoreResult } from "../../store/types.ts";
 import { answer } from "../answer.ts";
 import { numbers, table } from "../table.ts";
-import { firstFreezeText, frostLight } from "./house.ts";
-
-/** Hours of a year below freezing. */
-function freezingHours(series: ArrayLike<number>): number {
-  let hours = 0;
-  for (let index = 0; index < series.length; index++) if (series[index]! < 0) hours++;
-  return hours;
-}
+import { firstFreezeText, freezingRange, frostLight } from "./house.ts";
 
 function lowest(series: ArrayLike<number>): number {
   let low = Infinity;
@@ -27,7 +20,7 @@ function lowest(series: ArrayLike<number>): number {
 
 /** The answer card. */
 export function storeAnswer(result: StoreResult): DisplayItem {
-  const without = freezingHours(result.noFan.airTemperature);
+  const without = hoursBelow(result.noFan.airTemperature, 0);
   const saved = result.backupHeatNoFan - result.backupHeat;
   return answer({
     light: frostLight(result.hoursBelowFreezing),
@@ -41,11 +34,12 @@ export function storeAnswer(result: StoreResult): DisplayItem {
         showSi(without, "hours")
       } below freezing; ${firstFreezeText(result.firstFreeze)}.`,
     range:
-      `The energy ledger closes to ${
+      `The sums themselves close to ${
         showPower(result.balanceResidual)
-      } of the heat moved; what is uncertain ` +
-      `is the soil (its conductivity to about ±25 %), the leakage of the house and the year itself: ` +
-      `run the study with a changed soil and a colder year before believing a single number.`,
+      } of the heat moved, but the house is not known to better than a kelvin: ${
+        freezingRange(result.year.house.airTemperature)
+      }. The soil (conductivity to about ±25 %), the leakage and the year itself move it further: run ` +
+      `the study again with each of them changed.`,
     drivenBy: `what the sun leaves over by day: ${
       showBoth(result.heatIn, "energy")
     } a year go in, ${
@@ -98,7 +92,7 @@ export function withWithoutTable(result: StoreResult): DisplayItem {
     {
       name: "fan never on",
       low: lowest(result.noFan.airTemperature),
-      freezing: freezingHours(result.noFan.airTemperature),
+      freezing: hoursBelow(result.noFan.airTemperature, 0),
       heat: result.backupHeatNoFan,
     },
     {

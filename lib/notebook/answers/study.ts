@@ -3,7 +3,7 @@ import { type DisplayItem, showBoth, showSi } from "../../charts/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { answer } from "../answer.ts";
 import { table } from "../table.ts";
-import { firstFreezeText, frostLight } from "./house.ts";
+import { firstFreezeText, freezingRange, frostLight } from "./house.ts";
 
 /** Does the house stay frost-free, and what does the store do for it? */
 export function studyAnswer(results: ChapterResults): DisplayItem {
@@ -22,11 +22,11 @@ export function studyAnswer(results: ChapterResults): DisplayItem {
     } below freezing (${showSi(house.hoursBelowFreezingNoStore, "hours")} without the store); ${
       firstFreezeText(store.firstFreeze)
     }.`,
-    range: `Back-up heat to hold the set point: ${showBoth(store.backupHeat, "energy")} with the ` +
-      `store, ${
-        showBoth(store.backupHeatNoFan, "energy")
-      } with the fan never on. Soil, leakage and the year itself each ` +
-      `move these; see their chapters.`,
+    range: `The house is not known to better than a kelvin: ${
+      freezingRange(store.year.house.airTemperature)
+    }. Back-up heat to hold the set point: ${
+      showBoth(store.backupHeat, "energy")
+    } with the store, ${showBoth(store.backupHeatNoFan, "energy")} with the fan never on.`,
     drivenBy: `the three largest losses: ${
       losses.map((part) =>
         `${part.name} ${showSi(part.conductance / house.lossCoefficient, "share")}`

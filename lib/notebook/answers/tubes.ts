@@ -10,6 +10,9 @@ import { numbers, table } from "../table.ts";
 const FILM_SPREAD = 0.1;
 const FRICTION_SPREAD = 0.14;
 
+// h: a long winter night at middle latitudes
+const NIGHT_HOURS = 14;
+
 /** The answer card; the range takes the published spread of film and friction. */
 export function tubesAnswer(result: TubesResult): DisplayItem {
   const share = (factor: number) => showSi(1 - Math.exp(-result.transferUnits * factor), "share");
@@ -39,8 +42,8 @@ export function tubesAnswer(result: TubesResult): DisplayItem {
 /**
  * Number of tubes led by air flow and led by heat, side by side.
  *
- * The heat-led count takes the heat of the study's own coldest night hours that the store is asked
- * to cover, and the heat one metre gave on its best days in the store run.
+ * The heat-led count takes the house's heat loss at the design temperature through a long night, and
+ * the heat one metre took in on good days of the store run.
  */
 export function tubeCountTable(
   house: HouseResult,
@@ -48,7 +51,7 @@ export function tubeCountTable(
   tubes: TubesResult,
   store: StoreResult,
 ): DisplayItem {
-  const night = house.lossCoefficient * 15 * 14 / 1000;
+  const night = house.peakHeatLoss * NIGHT_HOURS / 1000;
   const perMetre = bestDailyHeat(store) / tubes.totalLength;
   const area = Math.PI * tubes.diameter ** 2 / 4;
   const byFlow = (changes: number, speed: number) =>
@@ -57,7 +60,7 @@ export function tubeCountTable(
     { way: "air flow: 5 house volumes an hour at 3 m/s", count: byFlow(5, 3) },
     { way: "air flow: 6 house volumes an hour at 2 m/s", count: byFlow(6, 2) },
     {
-      way: "heat: a quarter of a night of 14 h at 15 K",
+      way: `heat: a quarter of a design night of ${NIGHT_HOURS} h`,
       count: 0.25 * night / (perMetre * tubes.length),
     },
     { way: "heat: all of that night", count: night / (perMetre * tubes.length) },
