@@ -14,7 +14,7 @@ import type { ClimateResult, ClimateYear, MonthSummary } from "./types.ts";
  * hourly values.
  *
  * @param year the climate
- * @returns the figures, with the notices of reading and of the quality report
+ * @returns the figures, with the notices of the quality report; those of reading stay with the year
  */
 export function summariseClimate(year: ClimateYear): ClimateResult {
   return {
@@ -27,7 +27,7 @@ export function summariseClimate(year: ClimateYear): ClimateResult {
     heatingDegreeDays18_3: degreeHoursBelow(year.dryBulb, 18.3) / 24,
     globalRadiation: sum(year.globalHorizontal) / 1000,
     coldSpells: [1, 3, 7, 14].map((days) => coldSpells(year, days)),
-    notices: [...year.notices, ...climateQuality(year).notices],
+    notices: climateQuality(year).notices,
   };
 }
 

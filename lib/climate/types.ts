@@ -124,6 +124,6 @@ export interface ClimateResult {
   readonly globalRadiation: number;
   /** worst spells of 1, 3, 7 and 14 days */
   readonly coldSpells: readonly ColdSpell[];
-  /** of reading and of the quality report */
+  /** of the quality report; those of reading stand in the year */
   readonly notices: readonly Notice[];
 }
