@@ -693,6 +693,7 @@ export {
   table,
   tubeCountEffects,
   tubeCountTable,
+  type TubeCountWords,
   tubesAnswer,
   tubesAtCounts,
   tubesAtFlows,

@@ -24,7 +24,13 @@ export {
   houseMonthTable,
   skinTable,
 } from "./answers/house.ts";
-export { tubeCountEffects, tubeCountTable, tubesAnswer, tubeTable } from "./answers/tubes.ts";
+export {
+  tubeCountEffects,
+  tubeCountTable,
+  type TubeCountWords,
+  tubesAnswer,
+  tubeTable,
+} from "./answers/tubes.ts";
 export { headersAnswer } from "./answers/headers.ts";
 export { fanAnswer, fanSpeedTable, fanTable } from "./answers/fan.ts";
 export {

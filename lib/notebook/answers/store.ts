@@ -1,6 +1,7 @@
 /** What the store chapter answers. @module */
 import {
   type DisplayItem,
+  hoursBelow,
   QUARTERS,
   showBoth,
   showNumber,

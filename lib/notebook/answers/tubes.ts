@@ -39,61 +39,85 @@ export function tubesAnswer(result: TubesResult): DisplayItem {
   });
 }
 
+/** What the two ways to a number of tubes need. */
+export interface TubeCountWords {
+  /** result of the house chapter */
+  readonly house: HouseResult;
+  /** `tubes` section of the study */
+  readonly inputs: TubesInputs;
+  /** result of the tubes chapter */
+  readonly tubes: TubesResult;
+  /** result of the store chapter */
+  readonly store: StoreResult;
+  /** degrees, north positive: decides which months are winter */
+  readonly latitude: number;
+}
+
 /**
  * Number of tubes led by air flow and led by heat, side by side.
  *
  * The heat-led count takes the house's heat loss at the design temperature through a long night, and
- * the heat one metre took in on good days of the store run.
+ * the heat one metre took in on good days of the store run: the fifth best day of the three winter
+ * months, and the tenth best of the year.
  */
-export function tubeCountTable(
-  house: HouseResult,
-  inputs: TubesInputs,
-  tubes: TubesResult,
-  store: StoreResult,
-): DisplayItem {
+export function tubeCountTable(words: TubeCountWords): DisplayItem {
+  const { house, inputs, tubes, store } = words;
   const night = house.peakHeatLoss * NIGHT_HOURS / 1000;
-  const perMetre = bestDailyHeat(store) / tubes.totalLength;
+  const winter = goodDay(store, 5, winterDays(words.latitude)) / tubes.totalLength;
+  const year = goodDay(store, 10) / tubes.totalLength;
   const area = Math.PI * tubes.diameter ** 2 / 4;
   const byFlow = (changes: number, speed: number) =>
     house.geometry.volume * changes / 3600 / (speed * area);
+  const byHeat = (share: number, perMetre: number) => share * night / (perMetre * tubes.length);
   const rows = [
     { way: "air flow: 5 house volumes an hour at 3 m/s", count: byFlow(5, 3) },
     { way: "air flow: 6 house volumes an hour at 2 m/s", count: byFlow(6, 2) },
-    {
-      way: `heat: a quarter of a design night of ${NIGHT_HOURS} h`,
-      count: 0.25 * night / (perMetre * tubes.length),
-    },
-    { way: "heat: all of that night", count: night / (perMetre * tubes.length) },
+    { way: "heat: a quarter of a design night, good days of the year", count: byHeat(0.25, year) },
+    { way: "heat: a quarter of a design night, good winter days", count: byHeat(0.25, winter) },
+    { way: "heat: all of a design night, good days of the year", count: byHeat(1, year) },
     { way: "this study", count: inputs.count },
-  ];
+  ].map((row) => ({ ...row, whole: row.count < 10_000 ? Math.ceil(row.count - 1e-9) : null }));
   return table(
     rows,
     [
       { head: "led by", value: (row) => row.way },
-      { head: "tubes", value: (row) => Math.ceil(row.count - 1e-9), kind: "count" },
+      { head: "tubes", value: (row) => row.whole, kind: "count" },
       {
         head: "tube in all",
-        value: (row) => Math.ceil(row.count - 1e-9) * tubes.length,
+        value: (row) => row.whole === null ? null : row.whole * tubes.length,
         kind: "length",
       },
     ],
-    `Flow-led and heat-led (best days of this study: ${
-      showSi(perMetre, "energy", 3)
-    } a metre and day)`,
+    `One metre took in ${showSi(year, "energy", 3)} on good days of the year, ${
+      showSi(winter, "energy", 3)
+    } on good winter days; a design night of ${NIGHT_HOURS} h costs ${showSi(night, "energy")}`,
   );
 }
 
-/** kWh put in on the tenth best day of the year: what one can count on in good weather. */
-export function bestDailyHeat(store: StoreResult): number {
+const NORTHERN_WINTER = (day: number) => day < 59 || day >= 334;
+const SOUTHERN_WINTER = (day: number) => day >= 151 && day < 243;
+
+function winterDays(latitude: number): (day: number) => boolean {
+  return latitude < 0 ? SOUTHERN_WINTER : NORTHERN_WINTER;
+}
+
+/** kWh put in on the `rank`-th best of the chosen days. */
+export function goodDay(
+  store: StoreResult,
+  rank: number,
+  chosen: (day: number) => boolean = () => true,
+): number {
   const { sensible, latent } = store.year;
-  const days = Array.from({ length: 365 }, (_, day) => {
+  const sums: number[] = [];
+  for (let day = 0; day < 365; day++) {
+    if (!chosen(day)) continue;
     let sum = 0;
     for (let hour = day * 24; hour < day * 24 + 24; hour++) {
       sum += Math.max(0, sensible[hour]! + latent[hour]!) / 1000;
     }
-    return sum;
-  });
-  return days.sort((a, b) => b - a)[9]!;
+    sums.push(sum);
+  }
+  return sums.sort((a, b) => b - a)[rank - 1]!;
 }
 
 /** The tube and how it lies. */
