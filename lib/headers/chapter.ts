@@ -40,6 +40,7 @@ export function headerGroups(
   requireInRange("header diameter", inputs.diameter, 0.02, 10, "m");
   requireInRange("return header diameter", inputs.returnDiameter, 0.02, 10, "m");
   requireInRange("taper of the headers", inputs.taper ?? 1, 0.1, 1, "(0.1 to 1)");
+  checkTubeEnds(inputs, tubes);
   const air = airProperties(state.airTemperature, state.pressure);
   const friction = tubes.frictionFactor * tubes.length / tubes.diameter;
   const extraLosses = tubes.lossCoefficient - friction - tubes.inletLoss - tubes.exitLoss;
@@ -57,6 +58,29 @@ export function headerGroups(
   }));
 }
 
+/** Tube ends must find room in the header. */
+function checkTubeEnds(inputs: HeadersInputs, tubes: TubesResult): void {
+  const narrowest = Math.min(inputs.diameter, inputs.returnDiameter) * (inputs.taper ?? 1);
+  const outside = tubes.product.outsideDiameter;
+  const millimetres = (value: number): string => `${(1000 * value).toFixed(0)} mm`;
+  if (outside >= narrowest) {
+    throw new InputError(
+      `Cannot put tubes of ${millimetres(outside)} outside diameter into the side of a header of ` +
+        `${millimetres(narrowest)}: choose a larger header, or tees`,
+    );
+  }
+  const insertion = inputs.inlet === "protruding" ? inputs.insertion : 0;
+  const blocked = outside * insertion / (Math.PI * narrowest ** 2 / 4);
+  if (insertion >= 0.9 * narrowest || blocked >= 0.9) {
+    throw new InputError(
+      `Cannot push tube ends ${millimetres(insertion)} into a header of ${
+        millimetres(narrowest)
+      }: ` +
+        "they shut it",
+    );
+  }
+}
+
 /**
  * Solves the headers of the field.
  *
@@ -64,6 +88,7 @@ export function headerGroups(
  * @param tubes result of the tubes chapter
  * @param state air in the headers
  * @returns the chapter's result
+ * @throws {InputError} where the tube ends find no room in the header
  * @throws {OutOfRangeError} where a size makes no sense
  * @throws {NotConvergedError} where no balance is found
  */

@@ -1,5 +1,6 @@
-import { assert, assertAlmostEquals, assertEquals, assertLess } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals, assertLess, assertThrows } from "@std/assert";
 import fc from "fast-check";
+import { InputError } from "../../lib/basics/mod.ts";
 import {
   FLANGED,
   fouledGroup,
@@ -180,4 +181,17 @@ Deno.test("splitGroups() keeps every tube once, layers together where the number
   const [upper, lower] = splitGroups(positions, 2);
   assert(upper!.every((tube) => positions[tube]!.depth === 0.6));
   assert(lower!.every((tube) => positions[tube]!.depth > 0.6));
+});
+
+Deno.test("headersChapter() refuses tube ends that find no room in the header", () => {
+  // Property: bad input
+  const deep = { ...HEADERS, inlet: "protruding", insertion: 0.5 } as const;
+  assertThrows(() => headersChapter(deep, field(), STATE), InputError, "they shut it");
+  const small = { ...HEADERS, returnDiameter: 0.1 };
+  assertThrows(() => headersChapter(small, field(), STATE), InputError, "larger header");
+  assertThrows(
+    () => headersChapter({ ...HEADERS, junctions: "magic" }, field(), STATE),
+    InputError,
+    "tees, bernoulli, partial",
+  );
 });
