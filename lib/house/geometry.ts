@@ -137,7 +137,7 @@ function checkDimensions(inputs: HouseInputs): void {
       `house ridge must be higher than the eave: found ridge ${inputs.ridgeHeight} m and eave ${inputs.eaveHeight} m`,
     );
   }
-  if (inputs.kneeWallHeight > inputs.eaveHeight) {
+  if (inputs.shape !== "hoop" && inputs.kneeWallHeight > inputs.eaveHeight) {
     throw new InputError(
       `house knee wall must not be higher than the eave: found ${inputs.kneeWallHeight} m and ${inputs.eaveHeight} m`,
     );
@@ -149,7 +149,8 @@ function checkDimensions(inputs: HouseInputs): void {
  *
  * A gable has two roof planes, a lean-to one that rises from the glazed side to the back wall, a
  * hoop an arc of a circle (half an ellipse where it rises more than half its width) over straight
- * side walls, cut into strips of equal angle. Knee walls stand below glazed walls only.
+ * side walls, cut into strips of equal angle. Knee walls stand below glazed walls only; on a hoop they
+ * end where the arc begins.
  *
  * @param inputs house section of the study
  * @throws {InputError} where the dimensions contradict each other

@@ -55,3 +55,14 @@ export {
 } from "./transpiration.ts";
 export { runHouseYear, type YearRun } from "./year.ts";
 export { emptyHouseYear, recordStep } from "./year_record.ts";
+export {
+  findWall,
+  layerResistance,
+  layersTransmittance,
+  type Wall,
+  WALL_FILMS,
+  WALL_MATERIALS,
+  type WallLayer,
+  type WallMaterial,
+  WALLS,
+} from "./walls.ts";

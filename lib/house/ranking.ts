@@ -8,6 +8,7 @@ import { findGlazing } from "./glazing_table.ts";
 import { houseModel } from "./model.ts";
 import { hoursBelow } from "./statistics.ts";
 import type { HouseInputs } from "./types.ts";
+import { layerResistance, WALL_FILMS } from "./walls.ts";
 import { runHouseYear } from "./year.ts";
 
 /** One improvement and what a year with it says. */
@@ -40,8 +41,8 @@ export interface HouseMeasure {
   readonly inputs: HouseInputs;
 }
 
-/** m² K/W of 50 mm closed-cell board (common practice, no source). */
-const BOARD = 1.75;
+/** m² K/W of 50 mm closed-cell board. */
+const BOARD = layerResistance({ material: "closed-cell-board", thickness: 0.05 });
 /** A usual night curtain (common practice, no source). */
 const CURTAIN = { resistance: 0.35, coverage: 0.95, edgeLeak: 0.1, closeBelow: 20 };
 /** m³ of water per m² of front glazing: 2.5 US gallons a square foot, extension rule for season extension. */
@@ -50,7 +51,9 @@ const WATER_PER_GLAZING = 0.1;
 const DRUM_SURFACE = 10;
 
 function insulated(transmittance: number | "glazed"): number {
-  return transmittance === "glazed" ? 1 / (BOARD + 0.17) : 1 / (1 / transmittance + BOARD);
+  return transmittance === "glazed"
+    ? 1 / (BOARD + WALL_FILMS.inside + WALL_FILMS.outside)
+    : 1 / (1 / transmittance + BOARD);
 }
 
 /**

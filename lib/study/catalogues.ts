@@ -3,6 +3,7 @@ import { findFan as fan } from "../fan/mod.ts";
 import { findJunctions as junctions } from "../headers/mod.ts";
 import { findCrop as crop } from "../house/crop_table.ts";
 import { findGlazing as glazing } from "../house/glazing_table.ts";
+import { findWall } from "../house/walls.ts";
 import { findTube as tube } from "../tubes/mod.ts";
 
 /** Finds a row of a catalogue. */
@@ -18,3 +19,7 @@ export const findTube: Finder = tube;
 export const findJunctions: Finder = junctions;
 /** Row of data/fans. */
 export const findFan: Finder = fan;
+/** W/(m² K) of a row of data/walls/walls.csv. */
+export function wallTransmittance(id: string): number {
+  return findWall(id).heatTransmittance;
+}

@@ -1,6 +1,7 @@
 /** Builders of the schema of one field: text in, value in SI out. @module */
 import { z } from "zod";
 import { kindOf, parseQuantity, QuantityError } from "../units/mod.ts";
+import { wallTransmittance } from "./catalogues.ts";
 import { fieldKind, fieldRow } from "./fields.ts";
 
 /** Schema of one field whose checked value is T. */
@@ -96,6 +97,38 @@ export function quantityOr<T>(key: string, word: string, meaning: T): Field<numb
     key,
     { ...QUANTITY_FORM, examples: [kindOf(fieldKind(key)).examples[0], word] },
     (value, refuse) => value === word ? meaning : read(value, refuse),
+  );
+}
+
+/** A heat transmittance, or the id of a wall that has one. */
+function wallReader(key: string): Reader<number> {
+  const read = quantityReader(key);
+  return (value, refuse) => {
+    if (typeof value !== "string" || !/^[a-z][a-z0-9-]*$/.test(value)) return read(value, refuse);
+    try {
+      return wallTransmittance(value);
+    } catch (error) {
+      return refuse(error instanceof Error ? error.message : String(error));
+    }
+  };
+}
+
+/** A heat transmittance or the id of a wall. */
+export function wall(key: string): Field<number> {
+  return field(
+    key,
+    { ...QUANTITY_FORM, examples: [...kindOf(fieldKind(key)).examples] },
+    wallReader(key),
+  );
+}
+
+/** A heat transmittance, the id of a wall, or "glazed". */
+export function wallOrGlazed(key: string): Field<number | "glazed"> {
+  const read = wallReader(key);
+  return field<number | "glazed">(
+    key,
+    { ...QUANTITY_FORM, examples: [kindOf(fieldKind(key)).examples[0], "glazed"] },
+    (value, refuse) => value === "glazed" ? "glazed" : read(value, refuse),
   );
 }
 

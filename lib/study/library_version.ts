@@ -19,6 +19,7 @@ const FOLDERS = [
   "data/soils",
   "data/glazings",
   "data/crops",
+  "data/walls",
   "data/tubes",
   "data/fittings",
   "data/fans",

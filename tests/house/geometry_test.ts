@@ -75,6 +75,13 @@ Deno.test("houseGeometry() of a hoop that rises steeply is half an ellipse", () 
   assertAlmostEquals(roof, 24 * arc, 0.001 * 24 * arc);
 });
 
+Deno.test("houseGeometry() ends the knee wall of a hoop where the arc begins", () => {
+  // Property: a hoop that stands on the ground has no side wall to insulate.
+  const hoop = houseGeometry({ ...HOUSE, shape: "hoop", eaveHeight: 0, kneeWallHeight: 0.6 });
+  assert(hoop.parts.every((part) => !part.name.startsWith("front wall")));
+  assert(hoop.parts.some((part) => part.name === "left end wall knee wall"));
+});
+
 Deno.test("houseGeometry() refuses a ridge below the eave and a knee wall above it", () => {
   // Property: bad input
   assertThrows(() => houseGeometry({ ...HOUSE, ridgeHeight: 1 }), InputError, "ridge");
