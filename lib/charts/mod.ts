@@ -63,5 +63,6 @@ export {
   quartersChart,
 } from "./store_heat.ts";
 export { cellLimits, soilSectionChart } from "./store_ground.ts";
+export { sunPathChart } from "./sun_path.ts";
 export { thin } from "./thin.ts";
 export { tubeLengthChart, type TubeLengthRow, tubeLengthRows, tubeSpeedChart } from "./tubes.ts";

@@ -28,6 +28,8 @@ export { diffuseShare, splitGlobal } from "./split.ts";
 export type { SplitInputs, SplitRadiation } from "./split.ts";
 export { incidencePath, positiveMean } from "./sun_path.ts";
 export type { PathMean, SunPath } from "./sun_path.ts";
+export { PATH_DAYS, sunPaths } from "./sun_paths.ts";
+export type { DayPath, PathPoint } from "./sun_paths.ts";
 export type {
   HourlySun,
   Plane,

@@ -13,6 +13,7 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   monthlyClimate: [() => charts.monthlyClimateChart(climateResult), ["degC", "kWh/m²"]],
   temperatureCarpet: [() => charts.temperatureCarpet(climateYear), ["degC", "day, h"]],
   radiationCarpet: [() => charts.radiationCarpet(climateYear), ["W/m²"]],
+  sunPath: [() => charts.sunPathChart(climateYear.place), ["degrees"]],
   outdoorDuration: [() => charts.outdoorDurationChart(climateYear, climateResult), ["degC", ", h"]],
   soilProfile: [() => charts.soilProfileChart(sample.soilResult), ["degC", "depth, m"]],
   soilField: [() => charts.soilFieldChart(sample.soilResult), ["degC", "depth, m"]],
