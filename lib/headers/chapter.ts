@@ -4,7 +4,7 @@
  * @module
  */
 import { airProperties } from "../air/mod.ts";
-import { type Notice, notice, requireInRange } from "../basics/mod.ts";
+import { InputError, type Notice, notice, requireInRange } from "../basics/mod.ts";
 import { crossSection, type TubesResult } from "../tubes/mod.ts";
 import { groupNetwork, type HeaderGroup, splitGroups } from "./build.ts";
 import { evenness, heatFactor } from "./evenness.ts";
