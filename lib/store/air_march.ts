@@ -1,5 +1,6 @@
 /** Air marched from slice to slice through every tube, dry or wet. @module */
 import { LATENT_HEAT } from "../air/mod.ts";
+import { fromOthers, sliceHeat, type TubeCoupling } from "./coupling.ts";
 import { dewPointOf, saturatedRatio, saturationIndex, type SaturationTable } from "./saturation.ts";
 import type { TubeField } from "./tube_field.ts";
 
@@ -9,8 +10,7 @@ export interface MarchInput {
   readonly saturation: SaturationTable;
   /** degC, mean of each block over the step without tube heat; first lane of the field */
   readonly block: Float64Array;
-  /** K per W/m */
-  readonly response: Float64Array;
+  readonly coupling: TubeCoupling;
   /** degC and kg/kg entering every tube */
   readonly temperature: number;
   readonly ratio: number;
@@ -94,71 +94,121 @@ function wetWall(given: WetSegment, table: SaturationTable): number {
   return -evaporable;
 }
 
+/** Scratch of a march by tube: air, humidity, driving difference, heat. */
+interface Scratch {
+  readonly air: Float64Array;
+  readonly ratio: Float64Array;
+  readonly driving: Float64Array;
+  readonly heat: Float64Array;
+  readonly wet: WetSegment;
+}
+
+const scratches = new WeakMap<TubeField, Scratch>();
+
+function scratchOf(field: TubeField): Scratch {
+  let scratch = scratches.get(field);
+  if (scratch === undefined) {
+    const row = () => new Float64Array(field.tubes);
+    scratch = {
+      air: row(),
+      ratio: row(),
+      driving: row(),
+      heat: row(),
+      wet: {
+        wall: 0,
+        base: 0,
+        phi: 0,
+        sensible: 0,
+        latent: 0,
+        air: 0,
+        ratio: 0,
+        evaporable: 0,
+      },
+    };
+    scratches.set(field, scratch);
+  }
+  return scratch;
+}
+
+/** One segment of one tube: heat and latent heat, W/m, and the wall, K above dew point for the slope. */
+function exchange(
+  input: MarchInput,
+  output: MarchOutput,
+  scratch: Scratch,
+  tube: number,
+  k: number,
+): void {
+  const { field, saturation, coupling, water, seconds } = input;
+  const a = field.sensible[tube]!;
+  const phi = coupling.own[tube]!;
+  const air = scratch.air[tube]!;
+  const ratio = scratch.ratio[tube]!;
+  const base = input.block[k]! + fromOthers(coupling, field.tubes, tube, scratch.heat);
+  let wall = (base + phi * a * air) / (1 + phi * a);
+  let latent = 0;
+  let slope = 0;
+  const damp = ratio > saturation.ratio[0]!;
+  if (damp && (water[k]! > 0 || ratio > saturatedRatio(saturation, wall))) {
+    const { wet } = scratch;
+    wet.wall = wall;
+    wet.base = base;
+    wet.phi = phi;
+    wet.sensible = a;
+    wet.latent = field.latent[tube]!;
+    wet.air = air;
+    wet.ratio = ratio;
+    wet.evaporable = water[k]! * LATENT_HEAT / (field.segment * seconds);
+    latent = wetWall(wet, saturation);
+    wall = wet.wall;
+    const above = wall - dewPointOf(saturation, ratio);
+    slope = Math.abs(above) > 1e-6 ? Math.max(0, -latent / above) : 0;
+  }
+  const sensible = a * (air - wall);
+  output.heat[k] = sensible + latent;
+  output.latentHeat[k] = latent;
+  output.latentSlope[k] = slope;
+  scratch.air[tube] = air - sensible * field.segment / field.heatRate[tube]!;
+  scratch.ratio[tube] = ratio - latent * field.segment / (LATENT_HEAT * field.airRate[tube]!);
+  output.latent += latent * field.segment;
+}
+
 /**
- * Marches the air of every tube downstream. The soil's own response within the step is in Φ, so
- * heat and temperatures belong together at the end of the step and nothing needs iterating.
+ * Marches the air of all tubes downstream, slice by slice. The soil's own response within the step
+ * is in the coupling, so heat and temperatures belong together at the end of the step; the latent
+ * heat of the march before is the guess for how neighbours pull each other.
  */
 export function marchAir(input: MarchInput, output: MarchOutput): void {
-  const { field, saturation, block, response, reversed, water, seconds } = input;
-  const { tubes, slices, segment } = field;
-  const leastDew = saturation.ratio[0]!;
-  const wet: WetSegment = {
-    wall: 0,
-    base: 0,
-    phi: 0,
-    sensible: 0,
-    latent: 0,
-    air: 0,
-    ratio: 0,
-    evaporable: 0,
-  };
-  let toAir = 0, latentSum = 0, vapour = 0, enthalpy = 0, rateSum = 0, moisture = 0, airSum = 0;
+  const { field, block, coupling, reversed } = input;
+  const { tubes, slices } = field;
+  const scratch = scratchOf(field);
+  scratch.air.fill(input.temperature);
+  scratch.ratio.fill(input.ratio);
+  output.latent = 0;
+  for (let place = 0; place < slices; place++) {
+    const first = (reversed ? slices - 1 - place : place) * tubes;
+    if (coupling.cross !== null) {
+      for (let tube = 0; tube < tubes; tube++) {
+        scratch.driving[tube] = scratch.air[tube]! - block[first + tube]! +
+          output.latentHeat[first + tube]! / field.sensible[tube]!;
+      }
+      sliceHeat(coupling, field, scratch.driving, scratch.heat);
+    }
+    for (let tube = 0; tube < tubes; tube++) {
+      exchange(input, output, scratch, tube, first + tube);
+    }
+  }
+  let toAir = 0, vapour = 0, enthalpy = 0, rateSum = 0, moisture = 0, airSum = 0;
   for (let tube = 0; tube < tubes; tube++) {
-    const a = field.sensible[tube]!;
-    const b = field.latent[tube]!;
-    const phi = response[tube]! + field.soilSide[tube]!;
     const rate = field.heatRate[tube]!;
     const airRate = field.airRate[tube]!;
-    let air = input.temperature;
-    let ratio = input.ratio;
-    for (let place = 0; place < slices; place++) {
-      const k = (reversed ? slices - 1 - place : place) * tubes + tube;
-      const base = block[k]!;
-      let wall = (base + phi * a * air) / (1 + phi * a);
-      let latent = 0;
-      const excess = ratio - saturatedRatio(saturation, wall);
-      if (ratio > leastDew && (excess > 0 || water[k]! > 0)) {
-        wet.wall = wall;
-        wet.base = base;
-        wet.phi = phi;
-        wet.sensible = a;
-        wet.latent = b;
-        wet.air = air;
-        wet.ratio = ratio;
-        wet.evaporable = water[k]! * LATENT_HEAT / (segment * seconds);
-        latent = wetWall(wet, saturation);
-        wall = wet.wall;
-        const above = wall - dewPointOf(saturation, ratio);
-        output.latentSlope[k] = Math.abs(above) > 1e-6 ? Math.max(0, -latent / above) : 0;
-      } else {
-        output.latentSlope[k] = 0;
-      }
-      const sensible = a * (air - wall);
-      output.heat[k] = sensible + latent;
-      output.latentHeat[k] = latent;
-      air -= sensible * segment / rate;
-      ratio -= latent * segment / (LATENT_HEAT * airRate);
-      latentSum += latent * segment;
-    }
-    toAir += rate * (air - input.temperature);
-    vapour += airRate * (ratio - input.ratio);
-    enthalpy += rate * air;
+    toAir += rate * (scratch.air[tube]! - input.temperature);
+    vapour += airRate * (scratch.ratio[tube]! - input.ratio);
+    enthalpy += rate * scratch.air[tube]!;
     rateSum += rate;
-    moisture += airRate * ratio;
+    moisture += airRate * scratch.ratio[tube]!;
     airSum += airRate;
   }
   output.toAir = toAir;
-  output.latent = latentSum;
   output.vapour = vapour;
   output.outletTemperature = enthalpy / rateSum;
   output.outletRatio = moisture / airSum;
@@ -178,13 +228,12 @@ export function bookWater(input: MarchInput, output: MarchOutput): number {
 }
 
 /** W/K: change of the heat to the air with the entering temperature, dry walls. */
-export function drySlope(field: TubeField, response: Float64Array): number {
-  let slope = 0;
-  for (let tube = 0; tube < field.tubes; tube++) {
-    const phi = response[tube]! + field.soilSide[tube]!;
-    const a = field.sensible[tube]!;
-    const exchanged = a / (1 + phi * a) * field.segment / field.heatRate[tube]!;
-    slope += field.heatRate[tube]! * ((1 - exchanged) ** field.slices - 1);
+export function drySlope(field: TubeField, coupling: TubeCoupling): number {
+  const air = new Float64Array(field.tubes).fill(1);
+  const heat = new Float64Array(field.tubes);
+  for (let slice = 0; slice < field.slices; slice++) {
+    sliceHeat(coupling, field, air, heat);
+    air.forEach((_, tube) => air[tube]! -= heat[tube]! * field.segment / field.heatRate[tube]!);
   }
-  return slope;
+  return air.reduce((sum, value, tube) => sum + field.heatRate[tube]! * (value - 1), 0);
 }

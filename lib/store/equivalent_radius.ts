@@ -6,6 +6,8 @@ interface Patch {
   readonly heights: readonly number[];
   readonly blockColumns: readonly [number, number];
   readonly blockRows: readonly [number, number];
+  /** true: the heat enters the outermost cells of the block only, and their mean is read */
+  readonly rim?: boolean;
 }
 
 function centresAbout(sizes: readonly number[], middle: number): number[] {
@@ -35,15 +37,19 @@ export function equivalentRadius(patch: Patch): number {
   const rows = heights.length;
   const field = new Float64Array(columns * rows);
   const source = new Float64Array(columns * rows);
-  const blockArea = sum(widths.slice(...blockColumns)) * sum(heights.slice(...blockRows));
+  let fed = 0;
   for (let j = 0; j < rows; j++) {
     for (let i = 0; i < columns; i++) {
       field[j * columns + i] = -Math.log(Math.max(Math.hypot(x[i]!, y[j]!), 1e-3)) / (2 * Math.PI);
       const inside = i >= blockColumns[0] && i < blockColumns[1] && j >= blockRows[0] &&
         j < blockRows[1];
-      source[j * columns + i] = inside ? widths[i]! * heights[j]! / blockArea : 0;
+      const core = patch.rim === true && i > blockColumns[0] && i < blockColumns[1] - 1 &&
+        j > blockRows[0] && j < blockRows[1] - 1;
+      source[j * columns + i] = inside && !core ? widths[i]! * heights[j]! : 0;
+      fed += source[j * columns + i]!;
     }
   }
+  for (let c = 0; c < source.length; c++) source[c]! /= fed;
   relax({ field, source, widths, heights });
   let mean = 0;
   for (let c = 0; c < field.length; c++) mean += source[c]! * field[c]!;

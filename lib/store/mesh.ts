@@ -23,7 +23,7 @@ export interface SliceGeometry {
   readonly tubeRadius: number;
   /** keep only x ≥ 0; the plane x = 0 lets no heat through */
   readonly half: boolean;
-  /** cells across a tube's block: 2 in production, 4 or more in refined runs */
+  /** cells across a tube's block: 4 in production, 6 or more in refined runs */
   readonly blockCells: number;
   /** cells grow by this away from tubes and surfaces */
   readonly growth: number;
@@ -37,8 +37,10 @@ export interface SliceGeometry {
 
 /** A tube's block of cells. */
 export interface TubeBlock {
-  /** cells, index row·columns + column */
+  /** all cells, index row·columns + column */
   readonly cells: Int32Array;
+  /** cells along the wall, which take the heat: all of a 2 × 2 block, else the outermost */
+  readonly wall: Int32Array;
   /** 1, or 0.5 where the mirror plane cuts the tube in halves */
   readonly part: number;
   /** m, side of the whole block */
@@ -63,19 +65,20 @@ export interface SliceMesh {
 
 /** Production settings: found adequate by halving (see docs/store.md). */
 export const PRODUCTION_MESH = {
-  blockCells: 2,
+  blockCells: 4,
   growth: 1.4,
   surfaceCell: 0.04,
   largestCell: 1.6,
 } as const;
 
 /**
- * Side of a tube's block over its outside radius. A square of 1.77 r has the circle's area; a
- * little more leaves the block some capacity, which the time stepping needs. 1.85 r for a 2 × 2
- * block gives the daily wall impedance of a cylinder within 1 % and 3 % in phase (docs/store.md).
+ * Side of a tube's block over its outside radius. With 2 r the cells along the wall lie about on
+ * the circle, so their mean follows the wall in short steps as well as in long ones, and they keep
+ * some soil; a 4 × 4 block gives the daily wall impedance of a cylinder within 1 % and 4 % in phase
+ * (docs/store.md). A 2 × 2 block has to be smaller and is for scanning only.
  */
 export function blockSide(radius: number, blockCells: number): number {
-  return (blockCells <= 2 ? 1.85 : 1.8) * radius;
+  return (blockCells <= 2 ? 1.85 : 2) * radius;
 }
 
 /** Positions that fall in one column (or row) of blocks are moved onto their mean. */
@@ -171,8 +174,14 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
     const columns = rangeAround(x, places[index]!, side);
     const rows = rangeAround(rowDepths, depths[index]!, side);
     const cells = rows.flatMap((row) => columns.map((column) => row * widths.length + column));
+    const onWall = (row: number, column: number) =>
+      row === rows[0] || row === rows.at(-1) || column === columns.at(-1) ||
+      (column === columns[0] && !(half && places[index] === 0));
     return {
       cells: Int32Array.from(cells),
+      wall: Int32Array.from(
+        cells.filter((cell) => onWall(Math.floor(cell / widths.length), cell % widths.length)),
+      ),
       part: half && places[index] === 0 ? 0.5 : 1,
       side,
     };

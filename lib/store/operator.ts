@@ -1,13 +1,13 @@
 /** Conduction in one metre of soil slice as capacities and conductances between cells. @module */
 import { equivalentRadius } from "./equivalent_radius.ts";
-import type { SliceMesh } from "./mesh.ts";
+import type { SliceMesh, TubeBlock } from "./mesh.ts";
 
-/** A tube's coupling to the cells of its block. */
+/** A tube's coupling to the cells along its wall. */
 export interface TubePort {
   readonly cells: Int32Array;
   /** share of the tube's heat each cell takes; sums to 1 */
   readonly weights: Float64Array;
-  /** m K/W between the tube's wall and the mean of the block; negative where the block is coarse */
+  /** m K/W between the tube's wall and the mean of those cells; negative where they are coarse */
   readonly resistance: number;
   /** 1, or 0.5 where the mirror plane cuts the tube */
   readonly part: number;
@@ -118,12 +118,13 @@ function tubePorts(mesh: SliceMesh, soil: SliceSoil, conductivityAt: Float64Arra
       heights: down.sizes,
       blockColumns: across.range,
       blockRows: down.range,
+      rim: true,
     });
     known.set(key, radius);
-    const areas = block.cells.length;
+    const count = block.wall.length;
     return {
-      cells: block.cells,
-      weights: new Float64Array(areas).fill(1 / areas),
+      cells: block.wall,
+      weights: new Float64Array(count).fill(1 / count),
       resistance: Math.log(radius / soil.tubeRadius) /
         (2 * Math.PI * conductivityAt[block.cells[0]!]!),
       part: block.part,
@@ -199,6 +200,20 @@ function boardResistance(mesh: SliceMesh, soil: SliceSoil, kind: SoilBoard["kind
   return resistance;
 }
 
+/** Least share of its capacity that a cell keeps, so that no time constant vanishes. */
+const LEAST_CAPACITY = 0.02;
+
+/** Takes the air space of a tube out of its block: first from the core, the rest along the wall. */
+function emptyTube(block: TubeBlock, capacity: Float64Array, radius: number): void {
+  const each = block.side ** 2 / (block.cells.length / block.part);
+  const wall = new Set(block.wall);
+  const core = block.cells.filter((cell) => !wall.has(cell));
+  for (const cell of core) capacity[cell]! *= LEAST_CAPACITY;
+  const air = Math.PI * radius ** 2 * block.part - core.length * each;
+  const kept = Math.max(LEAST_CAPACITY, 1 - air / (block.wall.length * each));
+  for (const cell of block.wall) capacity[cell]! *= kept;
+}
+
 /**
  * Builds capacities and conductances of one metre of slice by finite volumes: two half cells in
  * series between centres, the air space of a tube taken out of the capacity of its block.
@@ -229,10 +244,7 @@ export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOpera
       }
     }
   }
-  const air = Math.PI * soil.tubeRadius ** 2;
-  for (const block of mesh.blocks) {
-    for (const c of block.cells) capacity[c]! *= Math.max(0.01, 1 - air / block.side ** 2);
-  }
+  for (const block of mesh.blocks) emptyTube(block, capacity, soil.tubeRadius);
   const top = Array.from({ length: columns }, (_, column) => column);
   const bottom = soil.deepHeld ? top.map((column) => (rows - 1) * columns + column) : [];
   const throughSurface = (cell: number, film: number) =>

@@ -34,16 +34,16 @@ export interface ReducedSlice {
 
 /** States kept in production: outlet within 0.03 K RMS of the full mesh (docs/store.md). */
 export const PRODUCTION_STATES = 48;
-/** 1/s; bracket the year (2e-7) and reach down to a quarter of an hour. */
-const SHIFTS = [0, 1e-8, 1e-7, 1e-6, 6e-6, 3e-5, 1.2e-4, 5e-4];
+/** 1/s; bracket the year (2e-7) and reach down to minutes. */
+const SHIFTS = [0, 1e-8, 1e-7, 1e-6, 6e-6, 3e-5, 1.2e-4, 5e-4, 2e-3];
 /** Inputs the states are weighted for. */
 const LAYER_HEAT = 60;
 const TILT_SHARE = 0.2;
 const SINGLE_SHARE = 0.03;
 const FLOOR_SWING = 10;
 const OUTDOOR_SWING = 15;
-/** 1/s: inputs are taken as noise that is white below this, 1 h */
-const COLOUR = 1 / 3600;
+/** 1/s: inputs are taken as noise that is white below this, 3 h */
+const COLOUR = 1 / 10800;
 /** Shifts up to this reach over the tube spacing: there layers act as one. */
 const SMOOTH_BELOW = 2e-6;
 
@@ -264,7 +264,7 @@ function keptDirections(given: {
 }
 
 /**
- * Reduces a slice: rational Krylov space at eight shifts, then balanced truncation. The system is
+ * Reduces a slice: rational Krylov space at nine shifts, then balanced truncation. The system is
  * symmetric with inputs = outputs, so both Gramians are one and the projection keeps stability;
  * the constant field is kept exactly, so the heat ledger closes. What is left out is added as its
  * steady value, so steady answers are exact.

@@ -1,4 +1,5 @@
 /** Heat tagged by the quarter it was put in, carried as temperature fields of their own. @module */
+import { fromOthers, sliceHeat, tubeCouplings } from "./coupling.ts";
 import { quarterOf } from "./ledger.ts";
 import { type ReducedEngine, reducedEngine } from "./reduced_engine.ts";
 import type { ReducedSlice } from "./reduction.ts";
@@ -62,12 +63,7 @@ export function tagFields(slice: ReducedSlice, site: StoreSite): Tags {
   const engine = reducedEngine(slice, FIELDS * lanes, YEAR_STEPS, false);
   const none = new Float64Array(FIELDS * lanes);
   const heat = new Float64Array(FIELDS * lanes * tubes);
-  const responses = engine.tubeResponse.map((response) =>
-    response.map((value) => value * site.tubeLengthFactor)
-  );
-  const crosses = engine.tubeCross.map((cross) =>
-    cross === null ? null : cross.map((value) => value * site.tubeLengthFactor)
-  );
+  const couplings = tubeCouplings(engine, site.field, site.tubeLengthFactor);
   const { field } = site;
   let ledger = emptyTagLedger();
   let quarter = 0;
@@ -75,51 +71,48 @@ export function tagFields(slice: ReducedSlice, site: StoreSite): Tags {
 
   const fold = (): void => {
     engine.merge(quarter * lanes, RUNNING * lanes, lanes);
-    const held = lanes * tubes;
-    for (let k = 0; k < held; k++) {
-      heat[quarter * held + k]! += heat[RUNNING * held + k]!;
-      heat[RUNNING * held + k] = 0;
-    }
   };
 
   /** Marches one tagged field's air; writes W/m of tube into `heat`, returns W into the soil. */
   const marchTag = (tag: number, step: number, reversed: boolean, slope: Float64Array): number => {
-    const response = responses[step]!;
-    const cross = crosses[step]!;
-    const first = tag * lanes * tubes;
+    const coupling = couplings[step]!;
     let total = 0;
-    for (let tube = 0; tube < tubes; tube++) {
-      const a = field.sensible[tube]!;
-      const phi = response[tube]! + field.soilSide[tube]!;
-      let air = 0;
-      for (let place = 0; place < slices; place++) {
-        const lane = reversed ? slices - 1 - place : place;
-        const k = first + lane * tubes + tube;
-        let base = engine.blockTemperature[k]!;
-        if (cross !== null) {
-          const row = tube * tubes;
-          const laneFirst = first + lane * tubes;
-          for (let other = 0; other < tubes; other++) {
-            base += cross[row + other]! * heat[laneFirst + other]!;
-          }
-        }
+    air.fill(0);
+    for (let place = 0; place < slices; place++) {
+      const lane = reversed ? slices - 1 - place : place;
+      const first = (tag * lanes + lane) * tubes;
+      for (let tube = 0; tube < tubes; tube++) {
+        driving[tube] = air[tube]! - engine.blockTemperature[first + tube]! +
+          latent[first + tube]! / field.sensible[tube]!;
+      }
+      sliceHeat(coupling, field, driving, now);
+      for (let tube = 0; tube < tubes; tube++) {
+        const a = field.sensible[tube]!;
+        const phi = coupling.own[tube]!;
         const s = slope[lane * tubes + tube]!;
-        const wall = (base + phi * a * air) / (1 + phi * (a + s));
-        const sensible = a * (air - wall);
-        heat[k] = sensible - s * wall;
-        air -= sensible * field.segment / field.heatRate[tube]!;
-        total += heat[k]! * field.segment * field.copies;
+        const base = engine.blockTemperature[first + tube]! +
+          fromOthers(coupling, tubes, tube, now);
+        const wall = (base + phi * a * air[tube]!) / (1 + phi * (a + s));
+        const sensible = a * (air[tube]! - wall);
+        latent[first + tube] = -s * wall;
+        heat[first + tube] = sensible - s * wall;
+        air[tube]! -= sensible * field.segment / field.heatRate[tube]!;
+        total += heat[first + tube]! * field.segment * field.copies;
       }
     }
     return total;
   };
 
+  const air = new Float64Array(tubes);
+  const driving = new Float64Array(tubes);
+  const now = new Float64Array(tubes);
+  const latent = new Float64Array(heat.length);
   const scaled = new Float64Array(heat.length);
   const listen: StepListener = (report) => {
-    const now = quarterOf(report.hour);
-    if (now !== quarter) {
+    const current = quarterOf(report.hour);
+    if (current !== quarter) {
       fold();
-      quarter = now;
+      quarter = current;
     }
     const running = report.mode !== 0;
     engine.predict(report.step, none, none, report.mode === -1);
@@ -137,6 +130,7 @@ export function tagFields(slice: ReducedSlice, site: StoreSite): Tags {
       ledger.back[quarter]![4]! += whole - tagged;
     } else {
       heat.fill(0);
+      latent.fill(0);
       if (report.mode === 1) {
         heat.set(report.heat, RUNNING * lanes * tubes);
         ledger.putIn[quarter]! += (report.sensible + report.latent) * report.seconds;

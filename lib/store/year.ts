@@ -7,6 +7,7 @@ import type { AnnualWave } from "../soil/types.ts";
 import { undisturbedTemperature } from "../soil/mod.ts";
 import { bookWater, drySlope, marchAir, type MarchInput, marchOutput } from "./air_march.ts";
 import { type ControlState, decideMode, type FanMode, needsShortSteps } from "./control.ts";
+import { tubeCouplings } from "./coupling.ts";
 import type { SoilEngine } from "./engine.ts";
 import { emptyLedger, quarterOf, type SoilLedger } from "./ledger.ts";
 import type { StoreSite } from "./site.ts";
@@ -134,31 +135,8 @@ export function runYear(
   const laneHeat = new Float64Array(lanes * tubes);
   const result = marchOutput(field);
   const copies = field.copies;
-  const responses = engine.tubeResponse.map((response) =>
-    response.map((value) => value * site.tubeLengthFactor)
-  );
-  const crosses = engine.tubeCross.map((cross) =>
-    cross === null ? null : cross.map((value) => value * site.tubeLengthFactor)
-  );
-  const block = new Float64Array(field.slices * tubes);
-  /** Block temperatures with what the other tubes of the slice do to them at the last known heat. */
-  const gatherBlocks = (step: number): void => {
-    const cross = crosses[step]!;
-    for (let slice = 0; slice < field.slices; slice++) {
-      const first = slice * tubes;
-      for (let tube = 0; tube < tubes; tube++) {
-        let value = engine.blockTemperature[first + tube]!;
-        if (cross !== null) {
-          const row = tube * tubes;
-          for (let other = 0; other < tubes; other++) {
-            value += cross[row + other]! * result.heat[first + other]!;
-          }
-        }
-        block[first + tube] = value;
-      }
-    }
-  };
-  const slopes = responses.map((response) => copies * drySlope(field, response));
+  const couplings = tubeCouplings(engine, field, site.tubeLengthFactor);
+  const slopes = couplings.map((coupling) => copies * drySlope(field, coupling));
   const fanRise = site.fanPower / site.heatRate;
   const meshDepth = site.mesh.heights.reduce((sum, height) => sum + height, 0);
   const vapourRate = 0.9 * site.airRate;
@@ -200,17 +178,15 @@ export function runYear(
       march = {
         field,
         saturation: site.saturation,
-        block,
-        response: responses[step]!,
+        block: engine.blockTemperature,
+        coupling: couplings[step]!,
         temperature: seen.air + rise,
         ratio: start.humidityRatio,
         reversed: mode === -1 && inputs.reverse,
         water: state.water,
         seconds,
       };
-      gatherBlocks(step);
       marchAir(march, result);
-      gatherBlocks(step);
       const share = seconds / house.dryAirMass;
       const ratio = start.humidityRatio + (state.vapourGain + copies * result.vapour) * share /
           (1 + share * vapourRate);
@@ -235,7 +211,6 @@ export function runYear(
     let latent = 0;
     if (march !== null) {
       const warmer = moved.state.airTemperature - seen.air;
-      gatherBlocks(step);
       marchAir({ ...march, temperature: march.temperature + warmer }, result);
       const given = copies * result.toAir + site.fanPower;
       state.owed = (given - heatToHouse - slope * warmer) * seconds;
@@ -314,7 +289,7 @@ export function runYear(
     deep.fill(undisturbedTemperature(wave, meshDepth, day));
     const short = setting.fan &&
       (setting.schedule !== undefined || needsShortSteps(inputs, state.control, sight(hour)));
-    if (short) { for (let quarter = 0; quarter < 4; quarter++) oneStep(hour, 0, quarter); }
+    if (short) { for (let part = 0; part < partsPerHour; part++) oneStep(hour, 0, part); }
     else oneStep(hour, 1, 0);
   }
   const content = engine.content();

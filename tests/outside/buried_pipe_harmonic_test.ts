@@ -139,7 +139,7 @@ for (const each of CASES) {
 
 for (const each of [CASES[0]!, CASES[1]!, CASES[7]!]) {
   Deno.test(`production mesh meets Hollmuller 2003, ${each.name}, within 3 % and 5 %`, () => {
-    // Source: as above. The 2 × 2 block of the production mesh in a square of the ring's area; 3 %
+    // Source: as above. The 4 × 4 block of the production mesh in a square of the ring's area; 3 %
     // of amplitude and 5 % of lag are the accuracy claimed for the production mesh.
     const side = Math.sqrt(Math.PI) * Math.min(each.outerRadius, 1.2);
     const found = harmonicAnswer({

@@ -1,6 +1,7 @@
 /** One buried pipe run with the store's own stepper and tube coupling, dry air. */
 import { adiEngine } from "../../lib/store/adi_engine.ts";
 import { marchAir, marchOutput } from "../../lib/store/air_march.ts";
+import { type TubeCoupling, tubeCouplings } from "../../lib/store/coupling.ts";
 import type { SoilEngine } from "../../lib/store/engine.ts";
 import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "../../lib/store/operator.ts";
@@ -44,6 +45,7 @@ export function runPipe(given: {
   });
   const output = marchOutput(field);
   const zero = new Float64Array(slices);
+  const [coupling] = tubeCouplings(engine, field, 1) as [TubeCoupling];
   const saturation = saturationTable(101325);
   for (let step = 0; step < given.steps; step++) {
     const time = (step + 0.5) * seconds;
@@ -52,7 +54,7 @@ export function runPipe(given: {
       field,
       saturation,
       block: engine.blockTemperature,
-      response: engine.tubeResponse[0]!,
+      coupling,
       temperature: given.inlet(time),
       ratio: 0,
       reversed: false,
