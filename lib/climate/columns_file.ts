@@ -14,7 +14,7 @@ export type ColumnName = number | string;
 export interface TimePart {
   /** number or head of the column */
   readonly column: ColumnName;
-  /** of YYYY, YY, MM, DD, HH, mm and a (am or pm), with what stands between them */
+  /** of YYYY, YY, MM, MMM, DD, HH, mm and a (am or pm), with what stands between them */
   readonly format: string;
 }
 

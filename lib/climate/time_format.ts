@@ -1,4 +1,5 @@
 /** Dates and times as tables write them. @module */
+import { MONTH_NAMES } from "./calendar.ts";
 import { makeStamp, StampFault } from "./stamp.ts";
 import type { ColumnsFile } from "./columns_file.ts";
 import type { Stamp, TableLayout } from "./table.ts";
@@ -6,6 +7,7 @@ import type { Stamp, TableLayout } from "./table.ts";
 const TOKENS: Readonly<Record<string, string>> = {
   YYYY: "(?<year>\\d{4})",
   YY: "(?<year>\\d{2})",
+  MMM: "(?<name>[A-Za-z]{3,9})\\.?",
   MM: "(?<month>\\d{1,2})",
   DD: "(?<day>\\d{1,2})",
   HH: "(?<hour>\\d{1,2})",
@@ -17,7 +19,7 @@ const TOKENS: Readonly<Record<string, string>> = {
 /** A format such as "MM/DD/YYYY HH:mm" as a pattern with named groups. */
 export function timePattern(format: string): RegExp {
   const compact = /^[YMDHms]+$/.test(format);
-  const body = format.replace(/YYYY|YY|MM|DD|HH|mm|ss|a|[.*+?^${}()|[\]\\]/g, (part) => {
+  const body = format.replace(/YYYY|YY|MMM|MM|DD|HH|mm|ss|a|[.*+?^${}()|[\]\\]/g, (part) => {
     const token = TOKENS[part];
     if (token === undefined) return `\\${part}`;
     return compact ? token.replace("{1,2}", "{2}") : token;
@@ -65,8 +67,15 @@ function readParts(row: readonly string[], patterns: readonly Pattern[]): Stamp 
   }
   const text = patterns.map((part) => row[part.index]).join(" ");
   const minutes = hourOf(found) * 60 + Number(found.minute ?? 0);
-  const stamp = makeStamp(Number(found.month), Number(found.day), minutes, text);
+  const stamp = makeStamp(monthOf(found), Number(found.day), minutes, text);
   return found.year === undefined ? stamp : { ...stamp, year: fullYear(found.year) };
+}
+
+/** Month by its number, or by the first three letters of its English name. */
+function monthOf(found: Record<string, string | undefined>): number {
+  if (found.name === undefined) return Number(found.month);
+  const letters = found.name.slice(0, 3).toLowerCase();
+  return MONTH_NAMES.findIndex((month) => month.toLowerCase().startsWith(letters)) + 1;
 }
 
 /** Two digits are years from 1970 to 2069. */

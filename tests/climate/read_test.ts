@@ -190,6 +190,14 @@ Deno.test("twelve-hour clocks and other formats are read", () => {
   });
   const columns = PLAIN_COLUMNS.replace("YYYY-MM-DD", "DD.MM.YY").replace('"HH:mm"', '"HH:mm a"');
   assertEquals(read(rows, columns).dryBulb, BASE.dryBulb);
+  const named = restamp((hour) => {
+    const moment = new Date(Date.UTC(2001, 0, 1, hour)).toUTCString(); // Mon, 01 Jan 2001 00:00:00 GMT
+    return `${moment.slice(5, 16).replaceAll(" ", "-")},${moment.slice(17, 22)}`;
+  });
+  assertEquals(
+    read(named, PLAIN_COLUMNS.replace("YYYY-MM-DD", "DD-MMM-YYYY")).dryBulb,
+    BASE.dryBulb,
+  );
   rows[77] = rows[77]!.replace(/^\d+/, "32");
   assert(/^y\.csv:78: Cannot read the time: .*found "32\./.test(refuse(rows, columns)));
 });
