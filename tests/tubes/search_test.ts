@@ -1,7 +1,9 @@
-import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/assert";
 import fc from "fast-check";
 import { airProperties } from "../../lib/air/mod.ts";
+import { InputError } from "../../lib/basics/mod.ts";
 import {
+  DEMO_SEARCH_PRICES,
   depthBesideFooting,
   type FieldCandidate,
   findTube,
@@ -10,11 +12,25 @@ import {
   kneeLength,
   marginalHeat,
   paretoFront,
+  readSearchPrices,
+  searchAround,
   searchFields,
   type SearchLimits,
   type SearchSetting,
 } from "../../lib/tubes/mod.ts";
+import { HOUSE, STATE, TUBES } from "../headers/fields.ts";
 
+const AROUND = {
+  house: HOUSE,
+  ...STATE,
+  footingDepth: 0.9,
+  soil: { conductivity: 1.3, heatCapacity: 2.2e6 },
+  swing: 8,
+  otherPressure: 20,
+  fanEfficiency: 0.3,
+  fanHours: 12,
+  prices: DEMO_SEARCH_PRICES,
+};
 const AIR = airProperties(20, 95000);
 const LIMITS: SearchLimits = {
   airSpeedMin: 0.5,
@@ -148,4 +164,42 @@ Deno.test("heatLedCount() rounds up and depthBesideFooting() follows 45 degrees"
   assertEquals(heatLedCount(99, 3), 33);
   assertAlmostEquals(depthBesideFooting(0.6, 0.5), 1.1, 1e-12);
   assertAlmostEquals(depthBesideFooting(0.6, -1), 0.6, 1e-12);
+});
+
+Deno.test("searchAround() stays on the floor, beside the footing and among tubes of the same kind", () => {
+  // Property: constraints hold; a shallower footing never allows more
+  const inputs = { ...TUBES, count: 36, layers: 2, airFlow: 0.8 };
+  const result = searchAround(inputs, AROUND);
+  assert(result.front.length > 10);
+  for (const field of result.front) {
+    const product = findTube(field.tube);
+    assert(product.wall === "corrugated" && product.perforated);
+    assert(field.length <= 24 - 1.2 + 1e-9);
+    assert(field.airSpeed >= 0.5 && field.airSpeed <= 4);
+  }
+  const shallow = searchAround(inputs, { ...AROUND, footingDepth: 0.4 });
+  assert(shallow.allowed < result.allowed);
+  const best = (heat: typeof result): number => Math.max(...heat.front.map((field) => field.heat));
+  assert(best(shallow) <= best(result));
+});
+
+Deno.test("readSearchPrices() wants the ends and the digging, and no price below 0", () => {
+  // Property: bad input
+  const head = "item,price,unit,source\n";
+  const good = "tube-ends,10,per tube,me\nexcavation,8,per m3,me\nsmooth-4in,5,per metre,me\n";
+  assertEquals(readSearchPrices(head + good, "p.csv"), {
+    tubePerMetre: { "smooth-4in": 5 },
+    perTube: 10,
+    excavation: 8,
+  });
+  assertThrows(
+    () => readSearchPrices(head + "tube-ends,1,a,b\n", "p.csv"),
+    InputError,
+    "excavation",
+  );
+  assertThrows(
+    () => readSearchPrices(head + good.replace(",8,", ",-8,"), "p.csv"),
+    InputError,
+    'p.csv:3 (column "price")',
+  );
 });
