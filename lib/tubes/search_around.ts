@@ -20,6 +20,7 @@ import type { TubesInputs } from "./types.ts";
 
 /** What the search takes from the study besides the tubes. */
 export interface SearchSurroundings {
+  /** floor of the house */
   readonly house: HouseGeometry;
   /** underside of the footing below the floor, m; 0 where there is none */
   readonly footingDepth: number;
@@ -37,6 +38,7 @@ export interface SearchSurroundings {
   readonly fanEfficiency: number;
   /** hours that the fan runs in a day */
   readonly fanHours: number;
+  /** prices of tubes, ends and digging */
   readonly prices: SearchPrices;
 }
 
