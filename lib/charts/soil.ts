@@ -2,11 +2,12 @@
 import * as Plot from "@observablehq/plot";
 import type { GroundField, SoilResult } from "../soil/types.ts";
 import { MONTH_MIDDLES, MONTHS } from "./calendar.ts";
-import { classLegend, classOf } from "./carpet.ts";
+import { classLegend, classOf, type ColourClasses } from "./carpet.ts";
+import { groundClasses } from "./field_classes.ts";
 import { dataTable } from "./data_table.ts";
 import { showSi } from "./display_units.ts";
 import { type DisplayItem, figure } from "./figure.ts";
-import { GROUND_CLASSES, PALETTE } from "./palette.ts";
+import { PALETTE } from "./palette.ts";
 
 // January cold, April air, July warm, October soil: one sign a season
 const SHOWN = [
@@ -86,7 +87,7 @@ interface GroundBlock {
 const BLOCK_DAYS = 5;
 
 /** Blocks of the map: each depth of the field reaches halfway to its neighbours. */
-function groundBlocks(field: GroundField): GroundBlock[] {
+function groundBlocks(field: GroundField, classes: ColourClasses): GroundBlock[] {
   const depths = field.depths;
   const edge = (index: number) => (depths[index]! + depths[index + 1]!) / 2;
   return depths.flatMap((depth, index) => {
@@ -95,7 +96,7 @@ function groundBlocks(field: GroundField): GroundBlock[] {
     return Array.from({ length: 365 / BLOCK_DAYS }, (_, block) => {
       const day = block * BLOCK_DAYS;
       const value = field.temperature[index]![day + 2]!;
-      const colour = GROUND_CLASSES.colours[classOf(value, GROUND_CLASSES.thresholds)]!;
+      const colour = classes.colours[classOf(value, classes.thresholds)]!;
       return { day, top, bottom, colour };
     });
   });
@@ -104,6 +105,7 @@ function groundBlocks(field: GroundField): GroundBlock[] {
 /** Depth and day as a field of colour classes. */
 export function soilFieldChart(result: SoilResult): DisplayItem {
   const deepest = Math.max(...result.field.depths);
+  const classes = groundClasses(result.field.temperature);
   return figure({
     height: 300,
     x: {
@@ -116,7 +118,7 @@ export function soilFieldChart(result: SoilResult): DisplayItem {
     y: { label: "depth, m", reverse: true, domain: [0, deepest] },
     color: { type: "identity" },
     marks: [
-      Plot.rect(groundBlocks(result.field), {
+      Plot.rect(groundBlocks(result.field, classes), {
         x1: "day",
         x2: (block: GroundBlock) => Math.min(block.day + 1.4 * BLOCK_DAYS, 365),
         y1: "top",
@@ -135,7 +137,7 @@ export function soilFieldChart(result: SoilResult): DisplayItem {
     alt: "Map of ground temperature over day of the year and depth. The cold reaches the tube " +
       "depth weeks after the coldest day at the surface.",
     legend: [
-      ...classLegend(GROUND_CLASSES, "degC"),
+      ...classLegend(classes, "degC"),
       { label: "tube depth", colour: PALETTE.latent, sign: "dash" },
     ],
   });

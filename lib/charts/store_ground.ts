@@ -3,10 +3,11 @@ import * as Plot from "@observablehq/plot";
 import type { SoilSection, StoreResult } from "../store/types.ts";
 import type { TubesResult } from "../tubes/types.ts";
 import { dayName } from "./calendar.ts";
-import { classLegend, classOf } from "./carpet.ts";
+import { classLegend, classOf, type ColourClasses } from "./carpet.ts";
+import { groundClasses } from "./field_classes.ts";
 import { showSi } from "./display_units.ts";
 import { type DisplayItem, figure } from "./figure.ts";
-import { GROUND_CLASSES, PALETTE } from "./palette.ts";
+import { PALETTE } from "./palette.ts";
 
 /** One cell of the section. */
 interface SectionCell {
@@ -28,13 +29,17 @@ export function cellLimits(centres: readonly number[]): number[] {
 }
 
 /** Cells of one picture, neighbours of the same class in a row joined. */
-function sectionCells(section: SoilSection, picture: number): SectionCell[] {
+function sectionCells(
+  section: SoilSection,
+  picture: number,
+  classes: ColourClasses,
+): SectionCell[] {
   const across = cellLimits(section.x);
   const down = cellLimits(section.depths).map((depth) => Math.max(0, depth));
   const columns = section.x.length;
   const colour = (row: number, column: number) => {
     const value = section.temperatures[picture]![row * columns + column]!;
-    return GROUND_CLASSES.colours[classOf(value, GROUND_CLASSES.thresholds)]!;
+    return classes.colours[classOf(value, classes.thresholds)]!;
   };
   const cells: SectionCell[] = [];
   for (let row = 0; row < section.depths.length; row++) {
@@ -74,9 +79,11 @@ export function soilSectionChart(result: StoreResult, tubes: TubesResult): Displ
   const section = result.sections;
   const across = cellLimits(section.x);
   const deepest = cellLimits(section.depths).at(-1)!;
+  const pictures = shownPictures(section);
+  const classes = groundClasses(pictures.map((picture) => section.temperatures[picture]!));
   const inside = tubes.positions.filter((tube) => tube.x >= across[0]! - 0.01);
   return figure(
-    shownPictures(section).map((picture) => ({
+    pictures.map((picture) => ({
       height: 210,
       x: { label: "from the middle of the house, m", domain: [across[0]!, across.at(-1)!] },
       y: {
@@ -86,7 +93,7 @@ export function soilSectionChart(result: StoreResult, tubes: TubesResult): Displ
       },
       color: { type: "identity" },
       marks: [
-        Plot.rect(sectionCells(section, picture), {
+        Plot.rect(sectionCells(section, picture, classes), {
           x1: "left",
           x2: "right",
           y1: "top",
@@ -108,7 +115,7 @@ export function soilSectionChart(result: StoreResult, tubes: TubesResult): Displ
       alt: `Soil temperature across the middle of the tubes on four days of the year. The soil ` +
         `around the tubes falls to ${showSi(result.coldestSoil, "temperature")} at the lowest.`,
       legend: [
-        ...classLegend(GROUND_CLASSES, "degC"),
+        ...classLegend(classes, "degC"),
         { label: "tubes", colour: "white" },
       ],
     },

@@ -1,6 +1,8 @@
-import { assertEquals } from "@std/assert";
+import { assert, assertEquals } from "@std/assert";
 import { carpetRuns, classLegend, classOf } from "../../lib/charts/mod.ts";
-import { TEMPERATURE_CLASSES } from "../../lib/charts/palette.ts";
+import { GROUND_CLASSES, TEMPERATURE_CLASSES } from "../../lib/charts/palette.ts";
+import { groundClasses } from "../../lib/charts/field_classes.ts";
+import { luminance } from "./colour_vision.ts";
 import { outdoors } from "./sample.ts";
 
 Deno.test("carpetRuns() covers every hour of the year once, with the colour of its class", () => {
@@ -24,4 +26,16 @@ Deno.test("classOf() puts a value on a limit into the class above, as the legend
   assertEquals(classOf(0, [-30, 0]), 2);
   const labels = classLegend({ thresholds: [-30, 0], colours: ["a", "b", "c"] }, "degC");
   assertEquals(labels.map((entry) => entry.label), ["< −30", "−30 to 0", "≥ 0 degC"]);
+});
+
+Deno.test("groundClasses() keeps freezing in sight where it freezes, else spans the values", () => {
+  // Property: limits inside the values, one colour more than limits, darker with warmth
+  assertEquals(groundClasses([[-2, 12]]), GROUND_CLASSES);
+  const warm = groundClasses([[17.2, 20], [33.9]]);
+  assertEquals(warm.colours.length, warm.thresholds.length + 1);
+  assert(warm.thresholds.length >= 2);
+  for (const limit of warm.thresholds) assert(limit > 17.2 && limit < 33.9);
+  for (let i = 1; i < warm.colours.length; i++) {
+    assert(luminance(warm.colours[i]!) < luminance(warm.colours[i - 1]!));
+  }
 });

@@ -18,12 +18,13 @@ export function firstFreezeText(hour: number | null): string {
     : `after midsummer it first falls below freezing on ${hourName(hour)}`;
 }
 
-/** "1100 h to 1500 h": hours below freezing, were the house 1 K warmer or colder than computed. */
+/** "it would freeze for 1100 h to 1500 h": were the house 1 K warmer or colder than computed. */
 export function freezingRange(airTemperature: ArrayLike<number>): string {
-  const hours = (limit: number) => showSi(hoursBelow(airTemperature, limit), "hours");
-  return `were it 1 K warmer or colder all year than computed, it would freeze for ${
-    hours(-1)
-  } to ${hours(1)}`;
+  const [low, high] = [hoursBelow(airTemperature, -1), hoursBelow(airTemperature, 1)];
+  const sooner = "were it 1 K warmer or colder all year than computed, it would ";
+  return high === 0
+    ? `${sooner}not freeze in either case`
+    : `${sooner}freeze for ${showSi(low, "hours")} to ${showSi(high, "hours")}`;
 }
 
 /** Yes where the house never freezes, no where it freezes for more than a twentieth of the year. */

@@ -25,10 +25,13 @@ export function soilAnswer(result: SoilResult): DisplayItem {
         showBoth(Math.max(...lows), "temperature")
       }, the highest between ${showBoth(Math.min(...highs), "temperature")} and ${
         showBoth(Math.max(...highs), "temperature")
-      }, frost between ${showBoth(Math.min(...frost), "depth")} and ${
-        showBoth(Math.max(...frost), "depth")
-      }.` +
-      (cleared === undefined
+      }` +
+      (Math.max(...frost) > 0
+        ? `, frost between ${showBoth(Math.min(...frost), "depth")} and ${
+          showBoth(Math.max(...frost), "depth")
+        }.`
+        : ".") +
+      (cleared === undefined || cleared.frostDepth === 0
         ? ""
         : ` On bare ground kept clear of snow the lowest would be ${
           showBoth(cleared.minAtTubeDepth, "temperature")

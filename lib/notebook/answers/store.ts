@@ -19,6 +19,13 @@ function lowest(series: ArrayLike<number>): number {
   return low;
 }
 
+/** Says so where the fan is not needed against frost. */
+export function needText(hoursBelowFreezingWithout: number): string {
+  return hoursBelowFreezingWithout > 0
+    ? ""
+    : " It would not freeze with the fan never on either: against frost the store is not needed.";
+}
+
 /** The answer card. */
 export function storeAnswer(result: StoreResult): DisplayItem {
   const without = hoursBelow(result.noFan.airTemperature, 0);
@@ -33,7 +40,7 @@ export function storeAnswer(result: StoreResult): DisplayItem {
       } with the fan never ` +
       `on, and spends ${showSi(result.hoursBelowFreezing, "hours")} instead of ${
         showSi(without, "hours")
-      } below freezing; ${firstFreezeText(result.firstFreeze)}.`,
+      } below freezing; ${firstFreezeText(result.firstFreeze)}.` + needText(without),
     range:
       `The sums themselves close to ${
         showPower(result.balanceResidual)

@@ -1,9 +1,10 @@
 /** The whole study in one card. @module */
-import { type DisplayItem, showBoth, showSi } from "../../charts/mod.ts";
+import { type DisplayItem, hoursBelow, showBoth, showSi } from "../../charts/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { answer } from "../answer.ts";
 import { table } from "../table.ts";
 import { firstFreezeText, freezingRange, frostLight } from "./house.ts";
+import { needText } from "./store.ts";
 
 /** Does the house stay frost-free, and what does the store do for it? */
 export function studyAnswer(results: ChapterResults): DisplayItem {
@@ -17,11 +18,12 @@ export function studyAnswer(results: ChapterResults): DisplayItem {
   }[light];
   return answer({
     light,
-    answer: `${verdict} Coldest hour ${showBoth(store.coldestHour, "temperature")}, ${
-      showSi(store.hoursBelowFreezing, "hours")
-    } below freezing (${showSi(house.hoursBelowFreezingNoStore, "hours")} without the store); ${
-      firstFreezeText(store.firstFreeze)
-    }.`,
+    answer:
+      `${verdict} Coldest hour ${showBoth(store.coldestHour, "temperature")}, ${
+        showSi(store.hoursBelowFreezing, "hours")
+      } below freezing (${showSi(house.hoursBelowFreezingNoStore, "hours")} without the store); ${
+        firstFreezeText(store.firstFreeze)
+      }.` + needText(hoursBelow(store.noFan.airTemperature, 0)),
     range: `The house is not known to better than a kelvin: ${
       freezingRange(store.year.house.airTemperature)
     }. Back-up heat to hold the set point: ${
