@@ -14,6 +14,7 @@ import {
 } from "../press/mod.ts";
 import type { NotebookFile } from "./notebook_files.ts";
 import { showProgress } from "./progress.ts";
+import { CommandFailure } from "./terminal.ts";
 
 /** What to run and how. */
 export interface PressOptions {
@@ -38,7 +39,7 @@ export interface Pressed {
 }
 
 /** A cell that stopped the run. */
-export class NotebookFailure extends Error {
+export class NotebookFailure extends CommandFailure {
   override name = "NotebookFailure";
 }
 
