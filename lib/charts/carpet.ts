@@ -1,5 +1,5 @@
 /** A year as a carpet: day along, hour of the day up, colour classes. @module */
-import * as Plot from "@observablehq/plot";
+import { blocksMark } from "./blocks.ts";
 import { axisDate, monthTicks } from "./calendar.ts";
 import { type DataTable } from "./data_table.ts";
 import { type DisplayItem, figure } from "./figure.ts";
@@ -76,25 +76,24 @@ export function carpetRuns(series: ArrayLike<number>, classes: ColourClasses): R
 
 /** Draws the carpet. */
 export function carpet(input: CarpetInput): DisplayItem {
-  const runs = carpetRuns(input.series, input.classes);
-  const days = Math.floor(input.series.length / 24);
+  const blocks = carpetRuns(input.series, input.classes).map((run) => ({
+    left: axisDate(run.day * 24).getTime(),
+    right: axisDate(run.day * 24 + 24).getTime(),
+    bottom: run.from,
+    top: run.to,
+    colour: run.colour,
+  }));
   return figure({
     height: 260,
-    marginLeft: 62,
-    x: { type: "utc", label: "day of the year", ticks: monthTicks(), tickFormat: "%b" },
+    x: {
+      type: "utc",
+      label: "day of the year",
+      domain: [axisDate(0), axisDate(input.series.length)],
+      ticks: monthTicks(),
+      tickFormat: "%b",
+    },
     y: { label: "hour of the day, h", domain: [0, 24], ticks: [0, 6, 12, 18, 24] },
-    color: { type: "identity" },
-    marks: [
-      Plot.rect(runs, {
-        x1: (run: Run) => axisDate(run.day * 24),
-        // blocks reach under the next ones, so that no seam shows at any zoom
-        x2: (run: Run) => axisDate(Math.min(run.day + 1.4, days) * 24),
-        y1: "from",
-        y2: (run: Run) => Math.min(run.to + 0.4, 24),
-        fill: "colour",
-        shapeRendering: "crispEdges",
-      }),
-    ],
+    marks: [blocksMark(blocks)],
   }, {
     title: input.title,
     alt: input.alt,

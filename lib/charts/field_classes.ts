@@ -4,7 +4,7 @@ import type { ColourClasses } from "./carpet.ts";
 import { GROUND_CLASSES, RADIATION_CLASSES } from "./palette.ts";
 
 // light is cool, dark is warm: the radiation colours the other way round, without the night
-const WARMING = [...RADIATION_CLASSES.colours].reverse();
+const WARMING = RADIATION_CLASSES.colours.slice(1).reverse();
 
 /**
  * Classes for ground temperatures: those around freezing where anything freezes, else even steps

@@ -3,6 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { GroundField, SoilResult } from "../soil/types.ts";
 import { MONTH_MIDDLES, MONTHS } from "./calendar.ts";
 import { classLegend, classOf, type ColourClasses } from "./carpet.ts";
+import { type Block, blocksMark } from "./blocks.ts";
 import { groundClasses } from "./field_classes.ts";
 import { dataTable } from "./data_table.ts";
 import { showSi } from "./display_units.ts";
@@ -76,18 +77,10 @@ export function soilProfileChart(result: SoilResult): DisplayItem {
   });
 }
 
-/** One block of the depth and day map. */
-interface GroundBlock {
-  readonly day: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly colour: string;
-}
-
 const BLOCK_DAYS = 5;
 
 /** Blocks of the map: each depth of the field reaches halfway to its neighbours. */
-function groundBlocks(field: GroundField, classes: ColourClasses): GroundBlock[] {
+function groundBlocks(field: GroundField, classes: ColourClasses): Block[] {
   const depths = field.depths;
   const edge = (index: number) => (depths[index]! + depths[index + 1]!) / 2;
   return depths.flatMap((depth, index) => {
@@ -97,7 +90,7 @@ function groundBlocks(field: GroundField, classes: ColourClasses): GroundBlock[]
       const day = block * BLOCK_DAYS;
       const value = field.temperature[index]![day + 2]!;
       const colour = classes.colours[classOf(value, classes.thresholds)]!;
-      return { day, top, bottom, colour };
+      return { left: day, right: day + BLOCK_DAYS, bottom, top, colour };
     });
   });
 }
@@ -116,16 +109,8 @@ export function soilFieldChart(result: SoilResult): DisplayItem {
       tickSize: 0,
     },
     y: { label: "depth, m", reverse: true, domain: [0, deepest] },
-    color: { type: "identity" },
     marks: [
-      Plot.rect(groundBlocks(result.field, classes), {
-        x1: "day",
-        x2: (block: GroundBlock) => Math.min(block.day + 1.4 * BLOCK_DAYS, 365),
-        y1: "top",
-        y2: "bottom",
-        fill: "colour",
-        shapeRendering: "crispEdges",
-      }),
+      blocksMark(groundBlocks(result.field, classes)),
       Plot.ruleY([result.tubeDepth], {
         stroke: PALETTE.latent,
         strokeWidth: 2,

@@ -4,19 +4,11 @@ import type { SoilSection, StoreResult } from "../store/types.ts";
 import type { TubesResult } from "../tubes/types.ts";
 import { dayName } from "./calendar.ts";
 import { classLegend, classOf, type ColourClasses } from "./carpet.ts";
+import { type Block, blocksMark } from "./blocks.ts";
 import { groundClasses } from "./field_classes.ts";
 import { showSi } from "./display_units.ts";
 import { type DisplayItem, figure } from "./figure.ts";
 import { PALETTE } from "./palette.ts";
-
-/** One cell of the section. */
-interface SectionCell {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly colour: string;
-}
 
 /** Limits between cells whose centres are given; the outer ones lie as far out as the next inside. */
 export function cellLimits(centres: readonly number[]): number[] {
@@ -33,7 +25,7 @@ function sectionCells(
   section: SoilSection,
   picture: number,
   classes: ColourClasses,
-): SectionCell[] {
+): Block[] {
   const across = cellLimits(section.x);
   const down = cellLimits(section.depths).map((depth) => Math.max(0, depth));
   const columns = section.x.length;
@@ -41,7 +33,7 @@ function sectionCells(
     const value = section.temperatures[picture]![row * columns + column]!;
     return classes.colours[classOf(value, classes.thresholds)]!;
   };
-  const cells: SectionCell[] = [];
+  const cells: Block[] = [];
   for (let row = 0; row < section.depths.length; row++) {
     let from = 0;
     for (let column = 1; column <= columns; column++) {
@@ -91,16 +83,8 @@ export function soilSectionChart(result: StoreResult, tubes: TubesResult): Displ
         reverse: true,
         domain: [0, deepest],
       },
-      color: { type: "identity" },
       marks: [
-        Plot.rect(sectionCells(section, picture, classes), {
-          x1: "left",
-          x2: "right",
-          y1: "top",
-          y2: "bottom",
-          fill: "colour",
-          shapeRendering: "crispEdges",
-        }),
+        blocksMark(sectionCells(section, picture, classes)),
         Plot.dot(inside, {
           x: "x",
           y: "depth",
