@@ -133,12 +133,16 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
         "water carries the heat away. The run leaves the water out.",
     ));
   } else if (water !== null && water < request.inputs.meshDepth) {
+    const depth = `${water.toFixed(1)} m`;
     found.push(notice(
       "caution",
       "store",
-      `The soil is held at its undisturbed temperature at the water table (${
-        water.toFixed(1)
-      } m), as if the water moved. Keep perforated tubes above the highest level.`,
+      request.inputs.groundWaterMoves === true
+        ? `The soil is held at its undisturbed temperature at the water table (${depth}), as moving ` +
+          "water does. Keep perforated tubes above the highest level."
+        : `The water table (${depth}) is taken as still. Where the water moves it carries heat away: ` +
+          "ask who knows the ground, and run the study again with groundWaterMoves. Keep perforated " +
+          "tubes above the highest level.",
     ));
   }
   if (store.drained > 50) {

@@ -34,6 +34,11 @@ export interface StoreInputs {
   readonly meshDepth: number;
   /** true: no charging while the vents stand open; false or absent: the store is charged first */
   readonly ventsFirst?: boolean | undefined;
+  /**
+   * true: ground water moves at the water table and holds the soil there at its undisturbed
+   * temperature; false or absent: the soil conducts on as if dry
+   */
+  readonly groundWaterMoves?: boolean | undefined;
   /** m² K/W of a flat board below the floor, and its depth, m; absent for none */
   readonly flatBoardResistance?: number | undefined;
   /** m below the floor */
