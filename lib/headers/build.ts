@@ -125,6 +125,15 @@ export interface HeaderGroup {
   readonly air: AirProperties;
 }
 
+/** Sheet of which corrugated drain tube is made, m (from memory). */
+const CORRUGATED_SHEET = 0.001;
+
+/** Thickness of the edge that a cut tube end turns towards the air, m. */
+function edgeThickness(product: TubeProduct): number {
+  if (product.wall === "corrugated") return CORRUGATED_SHEET;
+  return (product.outsideDiameter - product.insideDiameter) / 2;
+}
+
 /**
  * Network of one group.
  *
@@ -139,7 +148,7 @@ export function groupNetwork(group: HeaderGroup): HeaderNetwork {
   const protrudes = inputs.inlet === "protruding";
   const insertion = (tube: number): number =>
     group.insertions?.[tube] ?? (protrudes ? inputs.insertion : 0);
-  const wall = (product.outsideDiameter - product.insideDiameter) / 2 / product.insideDiameter;
+  const wall = edgeThickness(product) / product.insideDiameter;
   const gaps = places.slice(1).map((place, i) => place - places[i]!).filter((gap) => gap > 0);
   const lead = gaps.length > 0 ? Math.min(...gaps) : product.outsideDiameter;
   const line = (diameter: number, at: readonly Port[]): HeaderLine => {

@@ -5,29 +5,38 @@
  */
 import reentrantText from "../../data/fittings/inlets_reentrant.csv" with { type: "text" };
 import roundedText from "../../data/fittings/inlets_rounded.csv" with { type: "text" };
-import { readDataTable, requireInRange } from "../basics/mod.ts";
+import { type DataRow, readDataTable, requireInRange } from "../basics/mod.ts";
 import { FLUSH_INLET_LOSS } from "../tubes/mod.ts";
 import type { TubeInlet } from "./types.ts";
 
-/** Wall thicknesses over diameter of the columns of the re-entrant table. */
-const WALLS = [0, 0.02, 0.05] as const;
-const REENTRANT = readDataTable(reentrantText, "data/fittings/inlets_reentrant.csv", [
+const REENTRANT = byWall(readDataTable(reentrantText, "data/fittings/inlets_reentrant.csv", [
+  "wall_over_diameter",
   "insertion_over_diameter",
-  "loss_thin_wall",
-  "loss_wall_0.02",
-  "loss_wall_0.05",
-]).map((row) => ({
-  insertion: row.number("insertion_over_diameter"),
-  losses: [
-    row.number("loss_thin_wall"),
-    row.number("loss_wall_0.02"),
-    row.number("loss_wall_0.05"),
-  ],
-}));
+  "loss",
+]));
 const ROUNDED = readDataTable(roundedText, "data/fittings/inlets_rounded.csv", [
   "radius_over_diameter",
   "loss",
 ]).map((row) => ({ at: row.number("radius_over_diameter"), loss: row.number("loss") }));
+
+interface WallCurve {
+  readonly wall: number;
+  readonly insertions: readonly number[];
+  readonly losses: readonly number[];
+}
+
+/** Gathers the rows of the table by wall thickness. */
+function byWall(rows: readonly DataRow[]): readonly WallCurve[] {
+  const walls = [...new Set(rows.map((row) => row.number("wall_over_diameter")))];
+  return walls.map((wall) => {
+    const own = rows.filter((row) => row.number("wall_over_diameter") === wall);
+    return {
+      wall,
+      insertions: own.map((row) => row.number("insertion_over_diameter")),
+      losses: own.map((row) => row.number("loss")),
+    };
+  });
+}
 
 /** Straight-line interpolation that holds the end values outside the table. */
 function interpolate(at: readonly number[], values: readonly number[], where: number): number {
@@ -42,8 +51,8 @@ function interpolate(at: readonly number[], values: readonly number[], where: nu
 /**
  * Loss of a tube that reaches into the header, sharp-edged.
  *
- * Source: Idelchik, Handbook of Hydraulic Resistance, diagram 3-1, as quoted by the fluids library;
- * straight lines between the points.
+ * Source: Idelchik, Handbook of Hydraulic Resistance, diagram 3-1, as quoted by the fluids library and
+ * by the Modelica Standard Library; straight lines between the points.
  *
  * @param insertion depth that it reaches in over its inside diameter, 0 or more
  * @param wall wall thickness over inside diameter
@@ -52,17 +61,17 @@ function interpolate(at: readonly number[], values: readonly number[], where: nu
 export function reentrantInletLoss(insertion: number, wall: number): number {
   requireInRange("insertion", insertion, 0, Infinity, "diameters");
   requireInRange("wall thickness", wall, 0, 1, "diameters");
-  const depths = REENTRANT.map((row) => row.insertion);
-  const byWall = WALLS.map((_, i) =>
-    interpolate(depths, REENTRANT.map((row) => row.losses[i]!), insertion)
+  return interpolate(
+    REENTRANT.map((curve) => curve.wall),
+    REENTRANT.map((curve) => interpolate(curve.insertions, curve.losses, insertion)),
+    wall,
   );
-  return interpolate(WALLS, byWall, wall);
 }
 
 /**
  * Loss of a flush inlet with a rounded edge.
  *
- * Source: Idelchik, diagram 3-4, as quoted by the fluids library; straight lines between the points.
+ * Source: Idelchik 1994, diagram 3-4, as quoted by the fluids library; straight lines between the points.
  *
  * @param radius edge radius over inside diameter
  * @returns velocity heads, 0.5 to 0.03

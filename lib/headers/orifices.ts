@@ -11,16 +11,18 @@ import { solveNetwork } from "./solve.ts";
 /**
  * Loss of a sharp-edged orifice plate in a tube, in velocity heads of the tube.
  *
- * ζ = (1 + 0.707·√(1 − φ) − φ)²/φ², φ the area of the hole over that of the tube.
+ * ζ = [1 − φ + 0.707·(1 − φ)^0.375]²/φ², φ the area of the hole over that of the tube.
  *
- * Source: Idelchik, Handbook of Hydraulic Resistance, diagram 4-11 (from memory).
+ * Source: Idelchik 1994, Handbook of Hydraulic Resistance, diagram 4-14, as quoted by the Modelica
+ * Standard Library. Valid for: thin sharp plate, Reynolds number of the hole above 1e5; below, the
+ * loss is somewhat larger.
  *
  * @param areaRatio φ, 0 to 1
  * @returns velocity heads
  */
 export function orificeLoss(areaRatio: number): number {
   requireInRange("orifice area ratio", areaRatio, 1e-3, 1, "(0.001 to 1)");
-  return (1 + 0.707 * Math.sqrt(1 - areaRatio) - areaRatio) ** 2 / areaRatio ** 2;
+  return (1 - areaRatio + 0.707 * (1 - areaRatio) ** 0.375) ** 2 / areaRatio ** 2;
 }
 
 /**

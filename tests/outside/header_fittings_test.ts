@@ -7,6 +7,7 @@ import {
   findJunctions,
   inletLoss,
   junctionRise,
+  orificeLoss,
   reentrantInletLoss,
   reentrantInletLossRennels,
   roundedInletLoss,
@@ -67,6 +68,30 @@ Deno.test("reentrantInletLoss() gives Idelchik's points, 1.0 for a thin wall and
   });
   assertAlmostEquals(reentrantInletLoss(3, 0), 1, 1e-12);
   assertAlmostEquals(inletLoss("flush", { insertion: 0, wall: 0 }), 0.5, 1e-12);
+});
+
+Deno.test("reentrantInletLoss() gives Idelchik's points for walls of 0.008 to 0.04 (Modelica Standard Library)", () => {
+  // Source: Idelchik 1994 diagram 3-1, p. 160, as quoted by the Modelica Standard Library; exact
+  const depths = [0, 0.005, 0.02, 0.1, 0.5];
+  const rows: readonly [number, readonly number[]][] = [
+    [0.008, [0.50, 0.55, 0.62, 0.74, 0.88]],
+    [0.016, [0.50, 0.51, 0.55, 0.64, 0.77]],
+    [0.024, [0.50, 0.50, 0.52, 0.58, 0.68]],
+    [0.040, [0.50, 0.50, 0.51, 0.51, 0.54]],
+  ];
+  for (const [wall, losses] of rows) {
+    depths.forEach((depth, i) =>
+      assertAlmostEquals(reentrantInletLoss(depth, wall), losses[i]!, 1e-12)
+    );
+  }
+});
+
+Deno.test("orificeLoss() gives [1 − φ + 0.707·(1 − φ)^0.375]²/φ²: 4.37 at half the area (Idelchik diagram 4-14)", () => {
+  // Source: Idelchik 1994 diagram 4-14, p. 221, formula as quoted by the Modelica Standard Library,
+  // recomputed: φ 0.5 → (0.5 + 0.707·0.77111)²/0.25
+  assertAlmostEquals(orificeLoss(0.5), (0.5 + 0.707 * 0.77110541) ** 2 / 0.25, 1e-6);
+  assertAlmostEquals(orificeLoss(0.5), 4.37, 0.005);
+  assertAlmostEquals(orificeLoss(1), 0, 1e-12);
 });
 
 Deno.test("reentrantInletLossRennels() gives 1.01541 for a wall of 0.005 (Rennels 2012)", () => {
