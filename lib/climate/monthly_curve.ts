@@ -12,10 +12,13 @@ import { MONTH_STARTS, monthOfHour } from "./calendar.ts";
  */
 export function curveOfMeans(means: readonly number[]): Float64Array {
   const knots = solve(WEIGHTS, Matrix.columnVector([...means])).to1DArray();
-  return Float64Array.from({ length: HOURS_PER_YEAR }, (_, hour) => {
-    const [left, right, share] = knotsAround(hour);
-    return (1 - share) * knots[left]! + share * knots[right]!;
-  });
+  const curve = new Float64Array(HOURS_PER_YEAR);
+  for (let hour = 0; hour < HOURS_PER_YEAR; hour++) {
+    const left = LEFT_KNOT[hour]!;
+    const share = RIGHT_SHARE[hour]!;
+    curve[hour] = (1 - share) * knots[left]! + share * knots[(left + 1) % 12]!;
+  }
+  return curve;
 }
 
 /** Means of an hourly series over the twelve months. */
@@ -33,7 +36,8 @@ export function toMonthlyMeans(series: Float64Array, means: readonly number[]): 
   return series.map((value, hour) => value + curve[hour]!);
 }
 
-function knotsAround(hour: number): [left: number, right: number, share: number] {
+/** Month of the knot before an hour, and how far the hour is on the way to the next knot. */
+function knotBefore(hour: number): [left: number, share: number] {
   const middle = (month: number) => (MONTH_STARTS[month]! + MONTH_STARTS[month + 1]!) / 2;
   const month = monthOfHour(hour);
   const at = hour + 0.5;
@@ -41,7 +45,13 @@ function knotsAround(hour: number): [left: number, right: number, share: number]
   const right = (left + 1) % 12;
   const from = middle(left) - (at < middle(left) ? HOURS_PER_YEAR : 0);
   const to = middle(right) + (right === 0 && at > middle(11) ? HOURS_PER_YEAR : 0);
-  return [left, right, (at - from) / (to - from)];
+  return [left, (at - from) / (to - from)];
+}
+
+const LEFT_KNOT = new Uint8Array(HOURS_PER_YEAR);
+const RIGHT_SHARE = new Float64Array(HOURS_PER_YEAR);
+for (let hour = 0; hour < HOURS_PER_YEAR; hour++) {
+  [LEFT_KNOT[hour], RIGHT_SHARE[hour]] = knotBefore(hour);
 }
 
 const WEIGHTS = knotWeights();
@@ -51,7 +61,9 @@ function knotWeights(): Matrix {
   for (let hour = 0; hour < HOURS_PER_YEAR; hour++) {
     const month = monthOfHour(hour);
     const hours = MONTH_STARTS[month + 1]! - MONTH_STARTS[month]!;
-    const [left, right, share] = knotsAround(hour);
+    const left = LEFT_KNOT[hour]!;
+    const right = (left + 1) % 12;
+    const share = RIGHT_SHARE[hour]!;
     weights.set(month, left, weights.get(month, left) + (1 - share) / hours);
     weights.set(month, right, weights.get(month, right) + share / hours);
   }

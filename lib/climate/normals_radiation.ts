@@ -168,20 +168,25 @@ function hourShape(sun: HourlySun, hour: number): number {
   return Math.max(0.1, a + b * Math.cos(angle));
 }
 
-/** Scales each month to its mean without passing 85 % of the light outside. */
+/** Light of an hour is held to this share of the light outside. */
+const MOST_LIGHT = 0.85;
+
+/** Scales each month to its mean without passing {@link MOST_LIGHT}; the rest goes to the other hours. */
 function meetMonthlySums(
   global: Float64Array,
   means: readonly number[],
   outside: Float64Array,
 ): void {
-  for (let round = 0; round < 20; round++) {
+  for (let round = 0; round < 30; round++) {
     const have = new Float64Array(12);
-    global.forEach((value, hour) => have[monthOfHour(hour)]! += value / 1000);
     for (let hour = 0; hour < global.length; hour++) {
-      const month = monthOfHour(hour);
-      const scale = means[month]! * MONTH_DAYS[month]! / have[month]!;
-      const most = Math.max(0.85, round > 15 ? 1 : 0) * outside[hour]!;
-      global[hour] = Math.min(most, global[hour]! * scale);
+      have[monthOfHour(hour)]! += global[hour]! / 1000;
+    }
+    const scale = means.map((mean, month) => mean * MONTH_DAYS[month]! / have[month]!);
+    if (scale.every((value) => Math.abs(value - 1) < 1e-9)) return;
+    for (let hour = 0; hour < global.length; hour++) {
+      const most = MOST_LIGHT * outside[hour]!;
+      global[hour] = Math.min(most, global[hour]! * scale[monthOfHour(hour)]!);
     }
   }
 }

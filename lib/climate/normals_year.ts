@@ -74,7 +74,9 @@ function humidityFromNormals(means: readonly number[], dryBulb: Float64Array): F
         result[hour] = Math.min(highest[hour]!, vapour / overWater[hour]!);
         total += result[hour]!;
       }
-      scale *= means[month]! / (total / (to - from));
+      const factor = means[month]! / (total / (to - from));
+      if (Math.abs(factor - 1) < 1e-6) break;
+      scale *= factor;
     }
   }
   return result;
