@@ -2,7 +2,7 @@
 import { type ClimateResult, summariseClimate } from "../climate/mod.ts";
 import { fanChapter, type FanResult } from "../fan/mod.ts";
 import { headersChapter, type HeadersResult } from "../headers/mod.ts";
-import { houseChapter, type HouseResult } from "../house/mod.ts";
+import { houseChapter, type HouseResult, type RankedMeasure, rankMeasures } from "../house/mod.ts";
 import { soilChapter, type SoilResult } from "../soil/mod.ts";
 import { storeChapter, type StoreResult } from "../store/mod.ts";
 import { tubesChapter, type TubesResult } from "../tubes/mod.ts";
@@ -39,6 +39,11 @@ export function soilOf(study: Study): SoilResult {
 /** House chapter of a study. */
 export function houseOf(study: Study, soil: SoilResult): HouseResult {
   return houseChapter(study.house, study.climate, soil);
+}
+
+/** What each improvement of the house of a study brings. */
+export function rankingOf(study: Study, soil: SoilResult): readonly RankedMeasure[] {
+  return rankMeasures(study.house, study.climate, soil);
 }
 
 /** Tubes chapter of a study. */

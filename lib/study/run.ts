@@ -4,12 +4,22 @@ import type { Notice } from "../basics/mod.ts";
 import type { ClimateResult } from "../climate/types.ts";
 import type { FanResult } from "../fan/types.ts";
 import type { HeadersResult } from "../headers/types.ts";
+import type { RankedMeasure } from "../house/mod.ts";
 import type { HouseResult } from "../house/types.ts";
 import type { SoilResult } from "../soil/types.ts";
 import type { StoreResult } from "../store/types.ts";
 import type { TubesResult } from "../tubes/types.ts";
 import { diskCache, NO_CACHE, type ResultCache } from "./cache.ts";
-import { climateOf, fanOf, headersOf, houseOf, soilOf, storeOf, tubesOf } from "./chapters.ts";
+import {
+  climateOf,
+  fanOf,
+  headersOf,
+  houseOf,
+  rankingOf,
+  soilOf,
+  storeOf,
+  tubesOf,
+} from "./chapters.ts";
 import { studyFigures } from "./figures.ts";
 import { hashOf } from "./hash.ts";
 import { libraryVersion } from "./library_version.ts";
@@ -33,6 +43,11 @@ export interface ChapterResults {
   readonly store: StoreResult;
 }
 
+/** Results kept on disk: the chapters', and what is only computed when it is asked for. */
+interface KeptResults extends ChapterResults {
+  readonly ranking: readonly RankedMeasure[];
+}
+
 /** One run of a study; every result is computed at most once. */
 export interface StudyRun {
   /** the study that is run */
@@ -43,6 +58,8 @@ export interface StudyRun {
   soil(): Promise<SoilResult>;
   /** House chapter. */
   house(): Promise<HouseResult>;
+  /** What each improvement of the house brings before any store; not part of `results`. */
+  ranking(): Promise<readonly RankedMeasure[]>;
   /** Tubes chapter. */
   tubes(): Promise<TubesResult>;
   /** Headers chapter. */
@@ -85,6 +102,7 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
     climate: chapter("climate", [climate], [], () => climateOf(study)),
     soil: chapter("soil", [climate, study.soil, tubesInputs], [], () => soilOf(study)),
     house: chapter("house", [climate, house], ["soil"], ({ soil }) => houseOf(study, soil)),
+    ranking: chapter("ranking", [climate, house], ["soil"], ({ soil }) => rankingOf(study, soil)),
     tubes: chapter("tubes", [tubesInputs], ["house"], (up) => tubesOf(study, up.house)),
     headers: chapter("headers", [headersInputs], ["tubes"], (up) => headersOf(study, up.tubes)),
     fan: chapter(
@@ -114,8 +132,8 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   return run;
 }
 
-type ChapterName = keyof ChapterResults;
-type Getter<Name extends ChapterName> = () => Promise<ChapterResults[Name]>;
+type ChapterName = keyof KeptResults;
+type Getter<Name extends ChapterName> = () => Promise<KeptResults[Name]>;
 
 /** Makes the getters: the key of a result is the hash of its inputs and of the keys upstream. */
 function chapterRunner(study: Study, cache: ResultCache) {
@@ -126,8 +144,8 @@ function chapterRunner(study: Study, cache: ResultCache) {
     inputs: readonly unknown[],
     upstream: readonly Up[],
     compute: (
-      results: Pick<ChapterResults, Up>,
-    ) => ChapterResults[Name] | Promise<ChapterResults[Name]>,
+      results: Pick<KeptResults, Up>,
+    ) => KeptResults[Name] | Promise<KeptResults[Name]>,
   ): Getter<Name> {
     const key = once(async () => {
       const { hash } = await libraryVersion();
@@ -139,7 +157,7 @@ function chapterRunner(study: Study, cache: ResultCache) {
       await cache.get(await key(), async () => {
         const results: Partial<Record<ChapterName, unknown>> = {};
         for (const other of upstream) results[other] = await getters.get(other)!();
-        return await compute(results as Pick<ChapterResults, Up>);
+        return await compute(results as Pick<KeptResults, Up>);
       })
     );
     keys.set(name, key);
