@@ -216,6 +216,7 @@ const store: Shape<StoreInputs> = {
   ventsFirst: yesNo("store.ventsFirst"),
   flatBoardResistance: quantityOr("store.flatBoardResistance", "none", undefined),
   flatBoardDepth: quantityOr("store.flatBoardDepth", "none", undefined),
+  groundWaterMoves: yesNo("store.groundWaterMoves"),
 };
 
 /** A section that may be left out when all its keys have defaults. */
