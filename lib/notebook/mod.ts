@@ -36,6 +36,7 @@ export { fanAnswer, fanSpeedTable, fanTable } from "./answers/fan.ts";
 export {
   earlyYearTable,
   emptyingTable,
+  freezingTable,
   quartersTable,
   seasonTable,
   storeAnswer,

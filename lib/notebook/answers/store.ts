@@ -10,7 +10,7 @@ import {
 } from "../../charts/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { answer } from "../answer.ts";
-import { numbers, table } from "../table.ts";
+import { numbers, paragraph, table } from "../table.ts";
 import { firstFreezeText, freezingRange, frostLight } from "./house.ts";
 
 function lowest(series: ArrayLike<number>): number {
@@ -89,6 +89,16 @@ export function storeTable(result: StoreResult): DisplayItem {
       kind: "share",
       note: "of the heat given back",
     },
+    {
+      label: "house warmer at night in the cold season",
+      value: result.nightLift,
+      kind: "temperatureDifference",
+      note: "than with the fan never on; nights below 8 degC outdoors",
+    },
+    { label: "fan hours, charging", value: result.chargeHours, kind: "hours" },
+    { label: "fan hours, discharging", value: result.dischargeHours, kind: "hours" },
+    { label: "water condensed in the tubes", value: result.condensed, kind: "waterMass" },
+    { label: "of that drained", value: result.drained, kind: "waterMass" },
     { label: "back-up heat to hold the set point", value: result.backupHeat, kind: "energy" },
     { label: "what the ledger leaves over", value: showPower(result.balanceResidual) },
   ]);
@@ -164,12 +174,40 @@ export function emptyingTable(result: StoreResult): DisplayItem {
     { label: "heat given back falls to half after", value: days(emptying.hoursToHalf) },
     { label: "and to a tenth after", value: days(emptying.hoursToTenth) },
     { label: "heat given back until then", value: emptying.heatOut, kind: "energy" },
+    { label: "back-up heat of the first three days", value: emptying.backupHeat, kind: "energy" },
     {
-      label: "house warmer than with the fan never on, first three days",
-      value: emptying.lift,
+      label: "the same with the fan never on",
+      value: emptying.backupHeatNoFan,
+      kind: "energy",
+    },
+  ], "A sunless cold spell from 1 December, house held at its set point");
+}
+
+/** What freezing soil does to the result; nothing to show where the soil stays above freezing. */
+export function freezingTable(result: StoreResult): DisplayItem {
+  const { freezing } = result;
+  if (freezing === null) {
+    return paragraph("The soil around the tubes stays above freezing: nothing to correct.");
+  }
+  return numbers([
+    {
+      label: "lowest between the tubes, without the heat of freezing",
+      value: freezing.coldestLinear,
+      kind: "temperature",
+      note: "as in the pictures of this chapter",
+    },
+    { label: "lowest between the tubes, with it", value: freezing.coldest, kind: "temperature" },
+    {
+      label: "mean shift from November to April",
+      value: freezing.meanShift,
       kind: "temperatureDifference",
     },
-  ], "A sunless cold spell that starts on New Year's Day");
+    {
+      label: "below freezing between the tubes, with it",
+      value: freezing.hoursBelowFreezing,
+      kind: "hours",
+    },
+  ], "Soil that freezes");
 }
 
 /** The first years after building. */
