@@ -25,7 +25,7 @@ export interface PreparedNetwork {
   readonly airFlow: number;
 }
 
-/** Flows in the left parts of the stretches of both headers, and of the stations. */
+/** Flows at the left ends of the stretches of both headers, and of the stations. */
 export interface HeaderFlows {
   readonly supply: Float64Array;
   readonly return: Float64Array;

@@ -65,6 +65,9 @@ export interface HeaderNetwork {
 export interface NetworkFlow {
   /** m³/s of each tube, positive from supply to return */
   readonly flows: Float64Array;
+  /** m³/s in the headers on the left of each tube, positive to the right; without a return header 0 */
+  readonly supplyFlows: Float64Array;
+  readonly returnFlows: Float64Array;
   /** static pressure at each tube, Pa over the first return port (or the room) */
   readonly supplyPressure: Float64Array;
   /** static pressure along the return header, Pa, by tube */

@@ -9,7 +9,13 @@ import { balanceFlows, type HeaderFlows, type PreparedNetwork } from "./balance.
 import { type PreparedLine, prepareLine } from "./header_line.ts";
 import type { HeaderLine, HeaderNetwork, NetworkFlow } from "./network.ts";
 import { type NetworkPressures, networkPressures } from "./pressures.ts";
-import { spreadOverTubes, type Station, type StationNetwork, stationNetwork } from "./stations.ts";
+import {
+  flowsAtTubes,
+  spreadOverTubes,
+  type Station,
+  type StationNetwork,
+  stationNetwork,
+} from "./stations.ts";
 import { shareStation } from "./tube_pressure.ts";
 
 /**
@@ -43,6 +49,7 @@ interface Shares {
 }
 
 interface Solved {
+  readonly prepared: PreparedNetwork;
   readonly flows: HeaderFlows;
   readonly pressures: NetworkPressures;
 }
@@ -177,7 +184,7 @@ function solveAtShares(network: StationNetwork, airFlow: number, shares: Shares)
   };
   const flows = airFlow === 0 ? standing(count) : balanceFlows(prepared);
   const ports = { supply: network.supply.ports, return: network.return?.ports ?? [] };
-  return { flows, pressures: networkPressures(prepared, flows, ports) };
+  return { prepared, flows, pressures: networkPressures(prepared, flows, ports) };
 }
 
 function standing(count: number): HeaderFlows {
@@ -196,7 +203,14 @@ function writeToTubes(
   stations: readonly Station[],
   solution: Solved & { readonly shares: Shares },
 ): NetworkFlow {
-  const { flows, pressures, shares } = solution;
+  const { prepared, flows, pressures, shares } = solution;
+  // behind a port in the middle of a stretch the header carries what the port adds
+  const atTubes = (line: PreparedLine | null, left: Float64Array): Float64Array =>
+    line === null ? new Float64Array(network.tubes.length) : flowsAtTubes(
+      network,
+      stations,
+      left.map((flow, k) => flow + line.entering[k]!),
+    );
   const tubeFlows = new Float64Array(network.tubes.length);
   stations.forEach(({ tubes, indices }, k) => {
     const each = shareStation(tubes, flows.stations[k]!, network.air);
@@ -206,6 +220,8 @@ function writeToTubes(
     values.reduce((sum, value, k) => sum + value * weights[k]!, 0);
   return {
     flows: tubeFlows,
+    supplyFlows: atTubes(prepared.supply, flows.supply),
+    returnFlows: atTubes(prepared.return, flows.return),
     supplyPressure: spreadOverTubes(network, stations, pressures.supply),
     returnPressure: spreadOverTubes(network, stations, pressures.return),
     pressureDrop: mean(pressures.supplyTotals, shares.supply) -

@@ -66,6 +66,26 @@ export function stationNetwork(network: HeaderNetwork): StationNetwork {
 }
 
 /**
+ * Flow on the left of each station written to all tubes; a blocked tube gets that of the next station,
+ * or what is left behind the last one.
+ *
+ * @param network the network
+ * @param stations its stations
+ * @param flows one a station, and one behind the last
+ * @returns one a tube
+ */
+export function flowsAtTubes(
+  network: HeaderNetwork,
+  stations: readonly Station[],
+  flows: Float64Array,
+): Float64Array {
+  return Float64Array.from(network.tubes, ({ position }) => {
+    const next = stations.findIndex((station) => station.position >= position - SAME_PLACE);
+    return flows[next === -1 ? stations.length : next]!;
+  });
+}
+
+/**
  * Values of the stations written to all tubes; blocked tubes get values between their neighbours'.
  *
  * @param network the network
