@@ -65,12 +65,14 @@ export interface HeaderNetwork {
 export interface NetworkFlow {
   /** m³/s of each tube, positive from supply to return */
   readonly flows: Float64Array;
-  /** m³/s in the headers on the left of each tube, positive to the right; without a return header 0 */
+  /** m³/s in the supply header on the left of each tube, positive to the right */
   readonly supplyFlows: Float64Array;
+  /** the same in the return header; 0 where there is none */
   readonly returnFlows: Float64Array;
   /** static pressure at each tube, Pa over the first return port (or the room) */
   readonly supplyPressure: Float64Array;
   /** static pressure along the return header, Pa, by tube */
+  /** the same in the return header */
   readonly returnPressure: Float64Array;
   /** total pressure lost from the first supply port to the first return port, Pa */
   readonly pressureDrop: number;
