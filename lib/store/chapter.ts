@@ -11,8 +11,10 @@ import {
 } from "../house/mod.ts";
 import { emptyHouseYear, recordStep } from "../house/mod.ts";
 import type { HouseModel, HouseYear } from "../house/types.ts";
-import { emptyingSpell } from "./emptying.ts";
+import { undisturbedTemperature } from "../soil/mod.ts";
+import { emptyingSpell, SPELL_START } from "./emptying.ts";
 import { heatFlows } from "./flows.ts";
+import { winterFreezing, winterRecorder } from "./freezing.ts";
 import { balanceResidual, type SoilLedger } from "./ledger.ts";
 import { storeNotices } from "./notices.ts";
 import { emptyStoreYear, yearRecorder } from "./recorder.ts";
@@ -52,6 +54,12 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   const year = emptyStoreYear();
   const record = yearRecorder(year, house, model.site.fanPower);
   const camera = sectionCamera(model.site, engine);
+  const winter = winterRecorder(
+    model.site,
+    engine,
+    (hour) => undisturbedTemperature(request.soil.wave, 0, (hour + 0.5) / 24),
+  );
+  let spellState: Float64Array | undefined;
   let coldestSoil = Infinity;
   const watch = () => {
     for (let lane = 0; lane < model.site.slices; lane++) {
@@ -68,10 +76,20 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
     listen: (report) => {
       record(report);
       camera.listen(report);
+      winter.listen(report);
+      if (report.hour === SPELL_START) spellState ??= engine.save();
       watch();
     },
   });
-  return { run, year, coldestSoil, sections: camera.section(), soilState: engine.save() };
+  return {
+    run,
+    year,
+    winter,
+    coldestSoil,
+    sections: camera.section(),
+    soilState: engine.save(),
+    spellState: spellState!,
+  };
 }
 
 /** A year of the house on this soil for comparison: no fan, or a heater without limit. */
@@ -232,7 +250,10 @@ export function storeChapter(request: StoreRequest): StoreResult {
     dischargeHours: hoursOf(-1),
     nightLift: nightLift(request, year.house, noFan.year),
     stateOfCharge: stateOfCharge(year),
-    emptying: emptyingSpell(request, model, soilState),
+    emptying: emptyingSpell(request, model, main.spellState),
+    freezing: main.coldestSoil < 0
+      ? winterFreezing(model.site, main.winter, request.soil.properties)
+      : null,
     coldestSoil: main.coldestSoil,
     cells: model.site.operator.capacity.length,
     slices: model.site.slices,

@@ -9,7 +9,7 @@ import { runYear, startState, type YearSetting } from "./year.ts";
 
 const DAYS = 60;
 const FIRST_HOURS = 6;
-const LIFT_HOURS = 72;
+const FIRST_DAYS = 3;
 
 /** The year with every hour as cold as the coldest three days and without sun. */
 function sunless(climate: ClimateYear): { climate: ClimateYear; outside: number } {
@@ -33,9 +33,13 @@ function sunless(climate: ClimateYear): { climate: ClimateYear; outside: number 
   };
 }
 
+/** Hour of 1 December, from which the spell starts. */
+export const SPELL_START = 334 * 24;
+
 /**
  * Runs a spell without sun, as cold outside as the coldest three days of the year, from the
- * store's state on 1 January of the year that repeats.
+ * store's state on 1 December of the year that repeats. A heater without limit holds the house at
+ * its set point, so that what the store gives is what the heater need not.
  *
  * @param request study
  * @param model soil
@@ -47,9 +51,8 @@ export function emptyingSpell(
   soilState: Float64Array,
 ): EmptyingSpell {
   const { climate, outside } = sunless(request.climate);
-  const house = withHeater(houseModel(request.houseInputs, climate), 0);
+  const house = withHeater(houseModel(request.houseInputs, climate), Infinity);
   const hours = DAYS * 24;
-  const air = [new Float64Array(hours), new Float64Array(hours)];
   const given = new Float64Array(hours);
   const setting: Omit<YearSetting, "fan"> = {
     site: model.site,
@@ -58,23 +61,26 @@ export function emptyingSpell(
     wave: request.soil.wave,
     house,
     stepHouse,
-    hours,
+    from: SPELL_START,
   };
-  [true, false].forEach((fan, k) => {
+  const spell = (fan: boolean, length: number) => {
     const engine = freshEngine(model);
     engine.load(soilState);
     const state = startState(model.site, engine, {
       ...initialHouseState(house),
-      airTemperature: Math.max(outside, 5),
+      airTemperature: request.houseInputs.heatSetPoint,
     });
-    runYear({ ...setting, fan, hours: fan ? hours : LIFT_HOURS }, state, (report) => {
-      air[k]![report.hour]! += report.house.state.airTemperature * report.seconds / 3600;
-      if (fan) {
-        given[report.hour]! -= (report.sensible + report.latent) * report.seconds /
-          KILOWATT_HOUR;
-      }
+    let heater = 0;
+    runYear({ ...setting, fan, hours: length }, state, (report) => {
+      const count = (report.hour - SPELL_START + HOURS_PER_YEAR) % HOURS_PER_YEAR;
+      const energy = report.seconds / KILOWATT_HOUR;
+      if (count < FIRST_DAYS * 24) heater += report.house.flows.heater * energy;
+      if (fan) given[count]! -= (report.sensible + report.latent) * energy;
     });
-  });
+    return heater;
+  };
+  const backupHeat = spell(true, hours);
+  const backupHeatNoFan = spell(false, FIRST_DAYS * 24);
   const first = mean(given.subarray(0, FIRST_HOURS));
   const below = (share: number): number | null => {
     if (first <= 0) return 0;
@@ -89,7 +95,8 @@ export function emptyingSpell(
     hoursToHalf: below(0.5),
     hoursToTenth,
     heatOut: given.subarray(0, hoursToTenth ?? hours).reduce((sum, value) => sum + value, 0),
-    lift: mean(air[0]!.subarray(0, LIFT_HOURS)) - mean(air[1]!.subarray(0, LIFT_HOURS)),
+    backupHeat,
+    backupHeatNoFan,
   };
 }
 

@@ -112,13 +112,16 @@ function seasonNotices(store: JudgedStore): Notice[] {
 
 function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
   const found: Notice[] = [];
-  if (store.coldestSoil < -0.1) {
+  if (store.freezing !== null) {
+    const { coldest, coldestLinear } = store.freezing;
     found.push(notice(
       "warning",
       "store",
-      `Soil around the tubes falls to ${
-        store.coldestSoil.toFixed(1)
-      } °C. This run leaves the latent heat of freezing out: see the freezing check.`,
+      `Soil between the tubes comes to freezing. The year leaves the latent heat out and falls to ${
+        coldestLinear.toFixed(1)
+      } °C; the winter run again with it, same heat flows, falls to ${
+        coldest.toFixed(1)
+      } °C and thaws later in spring. Frozen wet soil heaves: drains and footings need care.`,
     ));
   }
   const water = request.soilInputs.waterTableDepth;

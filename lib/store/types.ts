@@ -107,7 +107,7 @@ export interface TaggedQuarter {
   readonly remaining: number;
 }
 
-/** A sunless cold spell from the store's state on 1 January. */
+/** A sunless cold spell from the store's state on 1 December, house held at its set point. */
 export interface EmptyingSpell {
   /** degC outside, held through the spell, no sun */
   readonly outside: number;
@@ -117,8 +117,20 @@ export interface EmptyingSpell {
   readonly hoursToTenth: number | null;
   /** kWh given back until then (or in 60 days) */
   readonly heatOut: number;
-  /** K by which the house is warmer than without the fan, mean of the first three days */
-  readonly lift: number;
+  /** kWh of back-up heat in the first three days, with and without the fan */
+  readonly backupHeat: number;
+  readonly backupHeatNoFan: number;
+}
+
+/** The winter run again with the latent heat of freezing soil, same heat flows. */
+export interface FreezingCheck {
+  /** degC, lowest mean between the tubes without and with latent heat */
+  readonly coldestLinear: number;
+  readonly coldest: number;
+  /** K, with less without, mean between the tubes from 1 November to 1 May */
+  readonly meanShift: number;
+  /** h below 0 °C between the tubes, with latent heat */
+  readonly hoursBelowFreezing: number;
 }
 
 /** The soil across the middle of the tubes, thinned for a map. */
@@ -221,6 +233,8 @@ export interface StoreResult {
   readonly stateOfCharge: Float64Array;
   /** how fast it empties in a cold spell */
   readonly emptying: EmptyingSpell;
+  /** null where the soil around the tubes stays above freezing */
+  readonly freezing: FreezingCheck | null;
   /** soil temperatures across the field */
   readonly sections: SoilSection;
   /** mean heat flows of the step */
