@@ -82,13 +82,20 @@ async function checkTarget(target: string): Promise<void> {
   const found = await Deno.stat(target).catch(() => undefined);
   if (found === undefined) return;
   if (!found.isDirectory) throw new InputError(`Cannot write into ${target}: it is a file`);
-  if (await exists(join(target, RESULTS)) || await exists(join(target, FAILURE))) return;
+  if (await isOurs(target)) return;
   for (const entry of ENTRIES) {
     if (!await exists(join(target, entry))) continue;
     throw new InputError(
       `Cannot write into ${target}: its "${entry}" was not written by a study; choose another --out`,
     );
   }
+}
+
+/** True for a folder with the results of a study, or with the notebooks of one that failed. */
+async function isOurs(target: string): Promise<boolean> {
+  const text = await Deno.readTextFile(join(target, RESULTS)).catch(() => undefined);
+  if (text !== undefined) return /"provenance":[\s\S]*"figures":/.test(text);
+  return await exists(join(target, FAILURE));
 }
 
 async function exists(path: string): Promise<boolean> {

@@ -22,7 +22,8 @@ function tree(folder: string, prefix = ""): string[] {
 
 async function fill(folder: string, mark: string): Promise<void> {
   for (const name of ["results.json", "report.html", "notebooks/01-climate.ipynb"]) {
-    await Deno.writeTextFile(join(folder, name), mark);
+    const results = '{ "provenance": {}, "figures": {} }';
+    await Deno.writeTextFile(join(folder, name), name === "results.json" ? results : mark);
   }
 }
 
@@ -56,7 +57,7 @@ Deno.test("discard() leaves an earlier result as it was, and nothing where there
     const second = await openStage(target);
     await fill(second.folder, "second");
     await second.discard();
-    assertEquals(await Deno.readTextFile(join(target, "results.json")), "first");
+    assertEquals(await Deno.readTextFile(join(target, "report.html")), "first");
     assertEquals(tree(folder), ALL.map((name) => `farm/${name}`));
   });
 });
@@ -89,6 +90,8 @@ Deno.test("openStage() refuses a file, and a folder whose notebooks are not ours
     await assertRejects(() => openStage(join(folder, "file")), InputError, "it is a file");
     await Deno.mkdir(join(folder, "notebooks"));
     await assertRejects(() => openStage(folder), InputError, '"notebooks" was not written');
-    assertEquals([...Deno.readDirSync(folder)].length, 2);
+    await Deno.writeTextFile(join(folder, "results.json"), '{ "survey": 1 }');
+    await assertRejects(() => openStage(folder), InputError, "was not written");
+    assertEquals([...Deno.readDirSync(folder)].length, 3);
   });
 });
