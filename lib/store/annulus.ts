@@ -4,11 +4,13 @@ import type { ConductionOperator, SurfacePort } from "./operator.ts";
 
 /** Ring of soil around a tube. */
 export interface Annulus {
-  /** m, the tube's outside radius and the outer radius of the soil */
+  /** m, the tube's outside radius */
   readonly innerRadius: number;
+  /** m, where the soil ends */
   readonly outerRadius: number;
-  /** W/(m K) and J/(m³ K) */
+  /** W/(m K) */
   readonly conductivity: number;
+  /** J/(m³ K) */
   readonly heatCapacity: number;
   /** cells outwards, growing geometrically */
   readonly rings: number;

@@ -1,6 +1,5 @@
 /** The store chapter: tubes, soil and house together over days, seasons and years. @module */
 export type * from "./types.ts";
-export { type Annulus, annulusOperator } from "./annulus.ts";
 export { storeChapter } from "./chapter.ts";
 export type { StoreRequest } from "./site.ts";
 export {

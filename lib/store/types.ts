@@ -117,15 +117,17 @@ export interface EmptyingSpell {
   readonly hoursToTenth: number | null;
   /** kWh given back until then (or in 60 days) */
   readonly heatOut: number;
-  /** kWh of back-up heat in the first three days, with and without the fan */
+  /** kWh of back-up heat in the first three days, with the fan */
   readonly backupHeat: number;
+  /** the same without the fan */
   readonly backupHeatNoFan: number;
 }
 
 /** The winter run again with the latent heat of freezing soil, same heat flows. */
 export interface FreezingCheck {
-  /** degC, lowest mean between the tubes without and with latent heat */
+  /** degC, lowest mean between the tubes without latent heat */
   readonly coldestLinear: number;
+  /** the same with latent heat */
   readonly coldest: number;
   /** K, with less without, mean between the tubes from 1 November to 1 May */
   readonly meanShift: number;

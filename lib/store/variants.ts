@@ -17,22 +17,31 @@ import { startState } from "./year.ts";
 
 /** A change to a study's store. */
 export interface StoreVariant {
+  /** what is changed, as a row heading */
   readonly name: string;
+  /** the study with the change made */
   readonly change: (request: StoreRequest) => StoreRequest;
 }
 
 /** Year of one variant. */
 export interface VariantRow {
+  /** name of the variant */
   readonly name: string;
-  /** kWh a year */
+  /** kWh a year into the tube walls */
   readonly heatIn: number;
+  /** kWh a year out of them */
   readonly heatOut: number;
+  /** kWh a year of the heat in that is latent */
   readonly latentIn: number;
+  /** kWh a year */
   readonly fanEnergy: number;
+  /** heatOut / heatIn */
   readonly recovery: number;
+  /** heatOut / fanEnergy */
   readonly cop: number;
-  /** degC and h in the free-running house */
+  /** degC in the free-running house */
   readonly coldestHour: number;
+  /** h a year in the free-running house */
   readonly hoursBelowFreezing: number;
   /** kWh a year to hold the heating set point */
   readonly backupHeat: number;
