@@ -65,4 +65,10 @@ export {
 export { cellLimits, soilSectionChart } from "./store_ground.ts";
 export { sunPathChart } from "./sun_path.ts";
 export { thin } from "./thin.ts";
-export { tubeLengthChart, type TubeLengthRow, tubeLengthRows, tubeSpeedChart } from "./tubes.ts";
+export {
+  marginalHeatChart,
+  tubeLengthChart,
+  type TubeLengthRow,
+  tubeLengthRows,
+  tubeSpeedChart,
+} from "./tubes.ts";

@@ -1,5 +1,6 @@
 /** Pictures of the tubes chapter. @module */
 import * as Plot from "@observablehq/plot";
+import type { LengthRow } from "../tubes/mod.ts";
 import type { TubesResult } from "../tubes/types.ts";
 import { dataTable } from "./data_table.ts";
 import { showSi } from "./display_units.ts";
@@ -134,6 +135,56 @@ export function tubeSpeedChart(rows: readonly TubesResult[], study: TubesResult)
       { head: "flow of one tube", value: (row) => row.flowPerTube, kind: "tubeFlow" },
       { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
       { head: "effectiveness", value: (row) => row.effectiveness, kind: "share" },
+    ]),
+  });
+}
+
+/** What the next metre of tube brings, for waves of several lengths in time. */
+export function marginalHeatChart(
+  studies: readonly { readonly days: number; readonly rows: readonly LengthRow[] }[],
+  tubes: TubesResult,
+  swing: number,
+): DisplayItem {
+  const colours = [PALETTE.warm, PALETTE.cold, PALETTE.latent];
+  const label = (days: number) => days === 1 ? "a wave of one day" : `a wave of ${days} days`;
+  const perDay = (days: number) => (row: LengthRow) => row.marginalHeat / Math.max(1, days / 2);
+  return figure({
+    height: 280,
+    x: { label: "tube length, m", grid: true, zero: true },
+    y: { label: "heat of the next metre, kWh a day", grid: true, zero: true },
+    marks: [
+      Plot.ruleX([tubes.length], { stroke: PALETTE.latent, strokeDasharray: "4 3" }),
+      ...studies.map((study, index) =>
+        Plot.lineY(study.rows, {
+          x: "length",
+          y: perDay(study.days),
+          stroke: colours[index]!,
+          strokeWidth: 2.5,
+          ...(index === 0 ? {} : { strokeDasharray: "7 3" }),
+        })
+      ),
+    ],
+  }, {
+    title: "What the next metre brings",
+    alt: `Heat that one more metre of tube stores, by length, for an inlet that swings by ${
+      showSi(swing, "temperatureDifference", 0)
+    } about the soil. It falls with length: the air arrives ever closer to soil temperature.`,
+    note: `One tube with the soil that belongs to it; inlet air swings by ${
+      showSi(swing, "temperatureDifference", 0)
+    } about the soil (common practice, no source).`,
+    legend: [
+      ...studies.map((study, index) => ({
+        label: label(study.days),
+        colour: colours[index]!,
+        sign: index === 0 ? "line" as const : "dash" as const,
+      })),
+      { label: "this study", colour: PALETTE.latent, sign: "dash" },
+    ],
+    table: dataTable(studies[0]!.rows.filter((_, index) => index % 3 === 2), [
+      { head: "length", value: (row) => row.length, kind: "length" },
+      { head: "heat a day of one tube, kWh", value: (row) => row.heat, digits: 2 },
+      { head: "next metre, kWh a day", value: (row) => row.marginalHeat, digits: 4 },
+      { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
     ]),
   });
 }

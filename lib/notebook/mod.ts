@@ -31,7 +31,9 @@ export {
   tubesAnswer,
   tubeTable,
 } from "./answers/tubes.ts";
-export { headersAnswer } from "./answers/headers.ts";
+export { headersAnswer, headerSizeTable, workmanshipTable } from "./answers/headers.ts";
+export { carelessEnds, type HeaderVariant, headerVariants } from "./header_variants.ts";
+export { INLET_SWING, type LengthStudy, tubeHeatByLength } from "./tube_variants.ts";
 export { fanAnswer, fanSpeedTable, fanTable } from "./answers/fan.ts";
 export {
   earlyYearTable,

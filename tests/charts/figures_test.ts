@@ -22,6 +22,23 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   coldestWeek: [() => charts.coldestWeekChart(houseResult, climateYear), ["degC", "W/m²"]],
   tubeLength: [() => charts.tubeLengthChart(tubesResult), ["Pa", "length, m"]],
   tubeSpeed: [() => charts.tubeSpeedChart(speeds, tubesResult), ["Pa", "m/s"]],
+  marginalHeat: [
+    () =>
+      charts.marginalHeatChart(
+        [1, 10].map((days) => ({
+          days,
+          rows: [5, 10, 15, 20].map((length) => ({
+            length,
+            heat: days * (1 - Math.exp(-length / 8)),
+            marginalHeat: days * Math.exp(-length / 8) / 8,
+            pressureDrop: 2 * length,
+          })),
+        })),
+        tubesResult,
+        8,
+      ),
+    ["kWh", "length, m"],
+  ],
   tubeFlow: [() => charts.tubeFlowChart(headersResult, tubesResult), ["mean, –"]],
   headerPressure: [() => charts.headerPressureChart(headersResult, tubesResult), ["Pa"]],
   fan: [() => charts.fanChart(sample.fanResult, sample.fanInputs), ["Pa", "m³/s"]],

@@ -120,6 +120,7 @@ export const houseResult = made<HouseResult>({
   hoursBelowFreezingNoStore: 1700,
   firstFreezeNoStore: 6700,
   freeRunning: houseYear(4),
+  heated: houseYear(6),
   notices: [],
 });
 

@@ -1,11 +1,13 @@
 import { assert, assertEquals } from "@std/assert";
 import { hoursBelow } from "../../lib/charts/mod.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
+import { tubesOf } from "../../lib/study/chapters.ts";
 import { fanAnswer, pointAgainst } from "../../lib/notebook/answers/fan.ts";
 import { headersAnswer } from "../../lib/notebook/answers/headers.ts";
 import { freezingRange, frostLight, houseAnswer } from "../../lib/notebook/answers/house.ts";
 import { goodDay } from "../../lib/notebook/answers/tubes.ts";
 import { figureTexts } from "../../lib/notebook/figures_table.ts";
+import { carelessEnds, headerVariants } from "../../lib/notebook/header_variants.ts";
 import { inputRows } from "../../lib/notebook/inputs.ts";
 import * as sample from "../charts/sample.ts";
 
@@ -91,4 +93,30 @@ Deno.test("inputRows() shows every section's inputs once, with unit and origin",
       assert(row.from === "given" || row.from.startsWith("default: "), row.key);
     }
   }
+});
+
+Deno.test("headerVariants() get more even with the size, in every layout", async () => {
+  // Property: wider header, more even tubes; from 15 inches on all within the study's tubes
+  const study = await openStudy(defaultStudyPath(), {});
+  const house = { geometry: { parts: [], floorArea: 192, volume: 600, perimeter: 64 } };
+  const tubes = tubesOf(study, house as unknown as Parameters<typeof tubesOf>[1]);
+  const variants = headerVariants(study, tubes);
+  for (const layout of ["Z", "U", "centre"]) {
+    const rows = variants.filter((row) => row.layout === layout);
+    assert(rows.length >= 5);
+    for (let i = 1; i < rows.length; i++) {
+      assert(rows[i]!.unevenness < rows[i - 1]!.unevenness, `${layout} ${rows[i]!.diameter}`);
+    }
+  }
+});
+
+Deno.test("carelessEnds() draws the same fields every time and makes them less even", async () => {
+  // Property: seeded; the poorest tube gets less than with flush ends
+  const study = await openStudy(defaultStudyPath(), {});
+  const house = { geometry: { parts: [], floorArea: 192, volume: 600, perimeter: 64 } };
+  const tubes = tubesOf(study, house as unknown as Parameters<typeof tubesOf>[1]);
+  const first = carelessEnds(study, tubes);
+  assertEquals(carelessEnds(study, tubes), first);
+  assert(first.flowMin.low <= first.flowMin.high && first.flowMin.mean < 1);
+  assert(first.flowMax.mean > 1);
 });

@@ -1,8 +1,10 @@
 /** What the headers chapter answers. @module */
 import { type DisplayItem, showBoth, showSi } from "../../charts/mod.ts";
-import type { HeadersInputs, HeadersResult } from "../../headers/types.ts";
+import type { HeadersInputs, HeadersResult, WorkmanshipResult } from "../../headers/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { answer, type Light } from "../answer.ts";
+import type { HeaderVariant } from "../header_variants.ts";
+import { table } from "../table.ts";
 
 const LAYOUT_WORDS: Readonly<Record<HeadersInputs["layout"], string>> = {
   Z: "fed at one end, drawn off at the opposite end",
@@ -11,11 +13,12 @@ const LAYOUT_WORDS: Readonly<Record<HeadersInputs["layout"], string>> = {
   "two-ended": "fed at both ends",
 };
 
-/** The answer card. */
+/** The answer card; the range takes carelessly set tube ends where they were drawn. */
 export function headersAnswer(
   result: HeadersResult,
   inputs: HeadersInputs,
   tubes: TubesResult,
+  careless?: WorkmanshipResult,
 ): DisplayItem {
   const outside = [...result.shares].filter((share) => Math.abs(share - 1) > 0.1).length;
   const light: Light = outside === 0 ? "yes" : outside <= tubes.count / 10 ? "partly" : "no";
@@ -29,13 +32,49 @@ export function headersAnswer(
       } of the mean, ${outside} of ${tubes.count} lie outside ±10 %; the field gives ${
         showSi(result.heatFactor, "sharePrecise")
       } of the heat of an even one.`,
-    range:
-      `Workmanship is not in these numbers: ends pushed in to different depths and burrs spread ` +
-      `the flows further. Measure each tube before backfilling.`,
+    range: careless === undefined
+      ? "Workmanship is not in these numbers: ends pushed in to different depths and burrs spread " +
+        "the flows further."
+      : `With tube ends set carelessly the poorest tube carries ${
+        showSi(careless.flowMin.low, "share")
+      } to ${showSi(careless.flowMin.high, "share")} of the mean, the richest up to ${
+        showSi(careless.flowMax.high, "share")
+      } (nine of ten in ${careless.trials} drawn fields). Measure each tube before backfilling.`,
     drivenBy: `the area of the tubes over that of the header, ${result.areaRatio.toFixed(2)}` +
       (least >= 0 ? `; tube ${least + 1} gets least.` : "."),
     changesWith:
       "the header were wider, the tubes longer, or the feed moved. A faster fan changes " +
       "nothing: all these losses go with the square of the air speed.",
   });
+}
+
+/** Evenness of headers of other sizes and layouts. */
+export function headerSizeTable(variants: readonly HeaderVariant[]): DisplayItem {
+  return table(variants, [
+    { head: "layout", value: (row) => LAYOUT_WORDS[row.layout] },
+    { head: "inside", value: (row) => row.diameter, kind: "diameter" },
+    { head: "tubes over header area", value: (row) => row.areaRatio, digits: 2 },
+    { head: "least over mean", value: (row) => row.flowMin, digits: 2 },
+    { head: "greatest over mean", value: (row) => row.flowMax, digits: 2 },
+    { head: "pressure", value: (row) => row.pressureDrop, kind: "pressure", us: false },
+  ], "The same tubes on other headers");
+}
+
+/** What carelessly set tube ends do. */
+export function workmanshipTable(result: WorkmanshipResult): DisplayItem {
+  const rows = [
+    { name: "poorest tube over mean", spread: result.flowMin },
+    { name: "richest tube over mean", spread: result.flowMax },
+    { name: "heat over that of flush ends, same air", spread: result.heatAtEqualFlow },
+    {
+      name: "heat over that of flush ends, same pressure",
+      spread: result.heatAtEqualPressure,
+    },
+  ];
+  return table(rows, [
+    { head: "", value: (row) => row.name },
+    { head: "mean", value: (row) => row.spread.mean, digits: 3 },
+    { head: "low (5 %)", value: (row) => row.spread.low, digits: 3 },
+    { head: "high (95 %)", value: (row) => row.spread.high, digits: 3 },
+  ], `Ends up to 25 mm in, half of the holes with a burr: ${result.trials} fields drawn`);
 }
