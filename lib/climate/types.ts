@@ -1,5 +1,6 @@
 /** What the climate chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
+import type { Horizon } from "../sun/mod.ts";
 
 /** A spot on the earth. */
 export interface Place {
@@ -13,6 +14,8 @@ export interface Place {
   readonly elevation: number;
   /** hours east of UTC of local standard time */
   readonly timeZone: number;
+  /** skyline of the site, azimuths from true north; open where not given */
+  readonly horizon?: Horizon;
 }
 
 /**

@@ -54,13 +54,18 @@ export function pastMonthMean(series: Float64Array): Float64Array {
 /** Radiation on planes of one year; walls in one plane share their series. */
 export type PlaneSeries = (plane: Plane) => PlaneRadiation;
 
-/** Remembers the radiation of each plane asked for, ground white in the cold months. */
+/**
+ * Remembers the radiation of each plane asked for, ground white in the cold months, behind the
+ * skyline of the place where it has one.
+ */
 export function planeSeries(climate: ClimateYear, sun: HourlySun): PlaneSeries {
   const albedo = groundAlbedo(climate);
+  const { horizon } = climate.place;
+  const skyline = horizon === undefined || horizon.length === 0 ? {} : { horizon };
   const known = new Map<string, PlaneRadiation>();
   return (plane) => {
     const key = `${plane.tilt} ${plane.azimuth}`;
-    const found = known.get(key) ?? planeRadiation({ climate, sun, plane, albedo });
+    const found = known.get(key) ?? planeRadiation({ climate, sun, plane, albedo, ...skyline });
     known.set(key, found);
     return found;
   };

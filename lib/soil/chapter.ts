@@ -83,7 +83,7 @@ export function soilChapter(
     },
     snowDepth: ground.snow.depth,
     difference: compared,
-    sensitivity: soilSensitivity({ inputs, properties, weather, ground, tubeDepth }),
+    sensitivity: soilSensitivity({ inputs, weather, ground, tubeDepth }),
     balanceResidual: ground.ledger.residual,
     spinUpYears: ground.years,
     notices: soilNotices({

@@ -3,7 +3,7 @@ import type { SoilLayer } from "./column.ts";
 import { soilProperties } from "./properties.ts";
 import type { SoilMake } from "./properties.ts";
 import { findSoil } from "./table.ts";
-import type { SoilInputs, SoilProperties } from "./types.ts";
+import type { SoilInputs, SoilLayerInputs, SoilProperties } from "./types.ts";
 
 /** m of soil above a water table so shallow that none is left dry. */
 const THINNEST_LAYER = 0.05;
@@ -29,13 +29,33 @@ export function soilWithMoisture(soil: SoilMake, moisture: number): SoilProperti
   return soilProperties({ ...soil, moisture, measuredConductivity: measured });
 }
 
-/** Layers of a uniform soil, saturated below the water table where its depth is known. */
+/**
+ * Layers of the column: those the study lists, top first, then the soil of the section to the
+ * bottom; each saturated below the water table where its depth is known.
+ *
+ * @param inputs `soil` section
+ * @param propertiesOf thermal properties of one soil above the water table
+ */
 export function studyLayers(
   inputs: SoilInputs,
-  properties: SoilProperties = soilProperties(inputs),
+  propertiesOf: (soil: SoilMake) => SoilProperties = soilProperties,
 ): SoilLayer[] {
-  const table = inputs.waterTableDepth;
-  if (table === null) return [{ thickness: Infinity, properties }];
-  const wet = { thickness: Infinity, properties: saturatedSoil(inputs) };
-  return table < THINNEST_LAYER ? [wet] : [{ thickness: table, properties }, wet];
+  const makes = [...inputs.layers ?? [], { ...inputs, thickness: Infinity }];
+  const water = inputs.waterTableDepth ?? Infinity;
+  let top = 0;
+  return makes.flatMap((make) => {
+    const { thickness } = make;
+    const aboveWater = Math.min(thickness, Math.max(0, water - top));
+    top += thickness;
+    const dry = { thickness: aboveWater, properties: propertiesOf(make) };
+    if (aboveWater === thickness) return [dry];
+    const wet = { thickness: thickness - aboveWater, properties: saturatedSoil(make) };
+    return aboveWater < THINNEST_LAYER ? [{ ...wet, thickness }] : [dry, wet];
+  });
+}
+
+/** The soil at a depth: the layer listed there, or null where it is the soil of the section. */
+export function listedLayerAt(inputs: SoilInputs, depth: number): SoilLayerInputs | null {
+  let bottom = 0;
+  return inputs.layers?.find((layer) => (bottom += layer.thickness) > depth) ?? null;
 }

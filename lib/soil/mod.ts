@@ -42,7 +42,7 @@ export {
 export { ANNUAL_MESH, groundAtDepth, undisturbedGround } from "./ground.ts";
 export type { GroundLedger, GroundQuestion, GroundYear } from "./ground.ts";
 export { fitWaveToGround, monthlyMeans, monthlyWave } from "./ground_wave.ts";
-export { saturatedSoil, soilWithMoisture, studyLayers } from "./layers.ts";
+export { listedLayerAt, saturatedSoil, soilWithMoisture, studyLayers } from "./layers.ts";
 export { snowCover, snowCoverOfDepth, typicalSnowDepth } from "./snow.ts";
 export type { SnowCover } from "./snow.ts";
 export { BARE_SOIL, GRASS, surfaceForcing } from "./surface.ts";

@@ -1,6 +1,7 @@
 /** What the reader of the soil chapter must be told. @module */
 import { notice } from "../basics/mod.ts";
 import type { Notice } from "../basics/mod.ts";
+import { listedLayerAt } from "./layers.ts";
 import type { GroundDifference, SoilInputs, SoilProperties } from "./types.ts";
 
 /** What the notices look at. */
@@ -72,10 +73,34 @@ function propertyNotices(inputs: SoilInputs, properties: SoilProperties): Notice
   return found;
 }
 
+function layerNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
+  if ((inputs.layers ?? []).length === 0) return [];
+  const layer = listedLayerAt(inputs, tubeDepth);
+  return [
+    notice(
+      "info",
+      "soil",
+      "The layers listed are in the undisturbed ground of this chapter; house and store reckon with " +
+        "the soil of the section alone, and with the wave fitted to the layered ground.",
+    ),
+    ...(layer === null ? [] : [notice(
+      "warning",
+      "soil",
+      `The tubes lie in a listed layer of ${layer.texture}, but the store reckons with the ` +
+        `${inputs.texture} of the section: give the soil at the tubes as the section's own and list ` +
+        "only what lies above it.",
+    )]),
+  ];
+}
+
 /** Cautions and plausibility messages of the soil chapter. */
 export function soilNotices(facts: SoilNoticeFacts): Notice[] {
   const { inputs, properties, frostDepth, tubeDepth } = facts;
-  const found = [...waterNotices(inputs, tubeDepth), ...propertyNotices(inputs, properties)];
+  const found = [
+    ...waterNotices(inputs, tubeDepth),
+    ...propertyNotices(inputs, properties),
+    ...layerNotices(inputs, tubeDepth),
+  ];
   if (frostDepth > PERMANENT_FROST) {
     found.push(notice(
       "warning",

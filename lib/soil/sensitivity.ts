@@ -2,20 +2,25 @@
 import { groundAtDepth, undisturbedGround } from "./ground.ts";
 import type { GroundYear } from "./ground.ts";
 import { soilWithMoisture, studyLayers } from "./layers.ts";
+import { soilProperties } from "./properties.ts";
+import type { SoilMake } from "./properties.ts";
 import { BARE_SOIL, GRASS } from "./surface.ts";
-import type { GroundCover } from "./surface.ts";
+import { findSoil } from "./table.ts";
 import type { SoilInputs, SoilProperties, SoilSensitivity } from "./types.ts";
 import type { DailyWeather } from "./weather.ts";
 
 /** One variant of the soil. */
 interface Variant {
   readonly change: string;
-  readonly inputs: SoilInputs;
-  readonly properties: SoilProperties;
-  readonly cover?: GroundCover;
+  readonly propertiesOf: (soil: SoilMake) => SoilProperties;
+  readonly moisture: number;
+  readonly cleared?: true;
 }
 
-function withConductivity(properties: SoilProperties, conductivity: number): SoilProperties {
+/** The soil with the lower (0) or upper (1) end of its plausible conductivity. */
+function atRangeEnd(soil: SoilMake, end: 0 | 1): SoilProperties {
+  const properties = soilProperties(soil);
+  const conductivity = properties.conductivityRange[end];
   const factor = conductivity / properties.conductivity;
   return {
     ...properties,
@@ -25,43 +30,47 @@ function withConductivity(properties: SoilProperties, conductivity: number): Soi
   };
 }
 
-function variants(inputs: SoilInputs, properties: SoilProperties): Variant[] {
-  const [low, high] = properties.conductivityRange;
-  const drier = inputs.moisture / 2;
-  const wetter = Math.min(1.5 * inputs.moisture, properties.porosity);
-  const moist = (change: string, moisture: number): Variant => ({
-    change,
-    inputs: { ...inputs, moisture },
-    properties: soilWithMoisture(inputs, moisture),
-  });
+/** Changes of every layer at once. */
+function variants(inputs: SoilInputs): Variant[] {
+  const { moisture } = inputs;
+  const wetter = (soil: SoilMake) =>
+    Math.min(1.5 * soil.moisture, 1 - soil.dryDensity / findSoil(soil.texture).solidDensity);
   return [
     {
       change: "lowest plausible conductivity",
-      inputs,
-      properties: withConductivity(properties, low),
+      propertiesOf: (soil) => atRangeEnd(soil, 0),
+      moisture,
     },
     {
       change: "highest plausible conductivity",
-      inputs,
-      properties: withConductivity(properties, high),
+      propertiesOf: (soil) => atRangeEnd(soil, 1),
+      moisture,
     },
-    moist("half the moisture", drier),
-    moist("moisture up by half, at most saturated", wetter),
+    {
+      change: "half the moisture",
+      propertiesOf: (soil) => soilWithMoisture(soil, soil.moisture / 2),
+      moisture: moisture / 2,
+    },
+    {
+      change: "moisture up by half, at most saturated",
+      propertiesOf: (soil) => soilWithMoisture(soil, wetter(soil)),
+      moisture: wetter(inputs),
+    },
     {
       change: "bare ground kept clear of snow",
-      inputs: { ...inputs, snowDepth: 0 },
-      properties,
-      cover: BARE_SOIL,
+      propertiesOf: soilProperties,
+      moisture,
+      cleared: true,
     },
   ];
 }
 
-function row(variant: Variant, ground: GroundYear, depth: number): SoilSensitivity {
-  const series = groundAtDepth(ground, depth);
+function row(variant: Variant, ground: GroundYear, question: Question): SoilSensitivity {
+  const series = groundAtDepth(ground, question.tubeDepth);
   return {
     change: variant.change,
-    conductivity: variant.properties.conductivity,
-    moisture: variant.inputs.moisture,
+    conductivity: variant.propertiesOf(question.inputs).conductivity,
+    moisture: variant.moisture,
     frostDepth: ground.frostDepth,
     meanAtTubeDepth: series.reduce((sum, value) => sum + value, 0) / series.length,
     minAtTubeDepth: Math.min(...series),
@@ -69,27 +78,31 @@ function row(variant: Variant, ground: GroundYear, depth: number): SoilSensitivi
   };
 }
 
+/** Soil, weather, the unchanged ground, tube depth in m. */
+interface Question {
+  readonly inputs: SoilInputs;
+  readonly weather: DailyWeather;
+  readonly ground: GroundYear;
+  readonly tubeDepth: number;
+}
+
 /**
  * How far conductivity, moisture and a cleared surface move the ground at tube depth and the frost.
  *
- * @param question soil, its properties, weather, the unchanged ground, tube depth in m
+ * @param question soil, weather, the unchanged ground, tube depth in m
  */
-export function soilSensitivity(
-  question: {
-    readonly inputs: SoilInputs;
-    readonly properties: SoilProperties;
-    readonly weather: DailyWeather;
-    readonly ground: GroundYear;
-    readonly tubeDepth: number;
-  },
-): SoilSensitivity[] {
-  const { inputs, properties, weather, ground, tubeDepth } = question;
-  const changed = variants(inputs, properties).map((variant) => {
-    const layers = studyLayers(variant.inputs, variant.properties);
-    const { snowDepth } = variant.inputs;
-    const cover = variant.cover ?? GRASS;
-    const found = undisturbedGround({ weather, layers, snowDepth, cover });
-    return row(variant, found, tubeDepth);
+export function soilSensitivity(question: Question): SoilSensitivity[] {
+  const { inputs, weather, ground } = question;
+  const changed = variants(inputs).map((variant) => {
+    const layers = studyLayers(inputs, variant.propertiesOf);
+    const cover = variant.cleared ? BARE_SOIL : GRASS;
+    const snowDepth = variant.cleared ? 0 : inputs.snowDepth;
+    return row(variant, undisturbedGround({ weather, layers, snowDepth, cover }), question);
   });
-  return [row({ change: "as given", inputs, properties }, ground, tubeDepth), ...changed];
+  const given = {
+    change: "as given",
+    propertiesOf: soilProperties,
+    moisture: inputs.moisture,
+  };
+  return [row(given, ground, question), ...changed];
 }
