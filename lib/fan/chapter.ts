@@ -25,8 +25,13 @@ export interface FanSurroundings {
   readonly pressure: number;
   /** degC at the fan */
   readonly airTemperature: number;
-  /** fans to choose from; those of the library where not given */
+  /** fans to choose from; the user's own and those of the library where not given */
   readonly fans?: readonly FanCurve[];
+}
+
+/** The fan of the study: of the caller's list, the user's own file, or the library, in this order. */
+function chosenFan(inputs: FanInputs, surroundings: FanSurroundings): FanCurve {
+  return findFan(inputs.fan, surroundings.fans ?? [...inputs.ownFans ?? [], ...FANS]);
 }
 
 /** Dirty over clean filter pressure at which filters are changed (common practice, no source). */
@@ -47,7 +52,7 @@ export function fanAirPath(inputs: FanInputs, surroundings: FanSurroundings): Ai
     filterPressure: inputs.filterPressure,
     designFlow: surroundings.tubesInputs.airFlow,
     fanCount: inputs.count,
-    outletArea: findFan(inputs.fan, surroundings.fans ?? FANS).outletArea,
+    outletArea: chosenFan(inputs, surroundings).outletArea,
     density: airDensity(surroundings.airTemperature, 0, surroundings.pressure),
   };
 }
@@ -68,7 +73,7 @@ export function fanChapter(inputs: FanInputs, surroundings: FanSurroundings): Fa
   requireInRange("riser losses", inputs.riserLosses, 0, 1000, "velocity heads");
   requireInRange("filter pressure", inputs.filterPressure, 0, 10000, "Pa");
   const path = fanAirPath(inputs, surroundings);
-  const rated = findFan(inputs.fan, surroundings.fans ?? FANS);
+  const rated = chosenFan(inputs, surroundings);
   const ratios = { speed: inputs.speed, density: path.density / STANDARD_DENSITY };
   const curve = fansInParallel(changeFan(rated, ratios), inputs.count);
   const system = systemPressure(path);

@@ -3,6 +3,8 @@ import type { Notice } from "../basics/mod.ts";
 
 /** `fan` section of the study file, in SI. */
 export interface FanInputs {
+  /** curves of the user's own to choose from before those of data/fans; none where not given */
+  readonly ownFans?: readonly FanCurve[] | undefined;
   /** id in data/fans */
   readonly fan: string;
   /** fans side by side */

@@ -1,5 +1,4 @@
 /** Ids a study may name; each finder throws an error that lists the known ids. @module */
-import { findFan as fan } from "../fan/mod.ts";
 import { findJunctions as junctions } from "../headers/mod.ts";
 import { findCrop as crop } from "../house/crop_table.ts";
 import { findGlazing as glazing } from "../house/glazing_table.ts";
@@ -17,8 +16,6 @@ export const findCrop: Finder = crop;
 export const findTube: Finder = tube;
 /** Row of data/fittings/junctions.csv. */
 export const findJunctions: Finder = junctions;
-/** Row of data/fans. */
-export const findFan: Finder = fan;
 /** W/(m² K) of a row of data/walls/walls.csv. */
 export function wallTransmittance(id: string): number {
   return findWall(id).heatTransmittance;

@@ -32,9 +32,14 @@ function flowAgainst(curve: FanCurve): number {
  *
  * @param airFlow m³/s
  * @param fan id of the kind to count, any kind of the catalogue unless given
+ * @param fans the catalogue; data/fans unless given
  */
-export function chooseFan(airFlow: number, fan?: string): FanChoice {
-  const curves = fan === undefined ? FANS : [findFan(fan)];
+export function chooseFan(
+  airFlow: number,
+  fan?: string,
+  fans: readonly FanCurve[] = FANS,
+): FanChoice {
+  const curves = fan === undefined ? fans : [findFan(fan, fans)];
   const choices = curves.map((curve) => {
     const each = flowAgainst(curve);
     const count = each > 0 ? Math.ceil(airFlow / each - 1e-9) : MOST_FANS;

@@ -1,15 +1,17 @@
 /** Defaults that follow from other inputs. @module */
+import { FANS } from "../fan/mod.ts";
 import type { FanInputs } from "../fan/types.ts";
 import type { HeadersInputs } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import { findSoil } from "../soil/mod.ts";
-import type { SoilInputs } from "../soil/types.ts";
+import type { SoilInputs, SoilLayerInputs } from "../soil/types.ts";
 import { findTube } from "../tubes/mod.ts";
 import type { TubesInputs } from "../tubes/types.ts";
 import { formatQuantity } from "../units/mod.ts";
 import { chooseFan } from "./choose_fan.ts";
 import { fieldKind, fieldRow } from "./fields.ts";
-import type { StudyGiven } from "./schema.ts";
+import type { LoadedFans } from "./own_fans.ts";
+import type { SoilLayerGiven, StudyGiven } from "./schema.ts";
 import type { DefaultTaken } from "./types.ts";
 
 /** Inputs of the chapters with nothing left open. */
@@ -30,18 +32,24 @@ const END_CLEARANCE = 1;
 /** m² of drum for each m³ of water: a 208 L drum, 0.57 m across and 0.85 m high, all round. */
 const DRUM_SURFACE = (Math.PI * 0.57 * 0.85 + 0.5 * Math.PI * 0.57 ** 2) / 0.208;
 
-type Note = <T extends number | string>(key: string, given: T | undefined, otherwise: () => T) => T;
+type Note = <T extends number | string>(
+  key: string,
+  given: T | undefined,
+  otherwise: () => T,
+  shownKey?: string,
+) => T;
 
 /** Fills the open inputs and notes each value taken. */
 export function deriveDefaults(
   given: StudyGiven,
+  fans: Pick<LoadedFans, "own" | "all"> = { own: null, all: FANS },
 ): { readonly inputs: ChapterInputs; readonly taken: readonly DefaultTaken[] } {
   const taken: DefaultTaken[] = [];
-  const note: Note = (key, value, otherwise) => {
+  const note: Note = (key, value, otherwise, shownKey = key) => {
     if (value !== undefined) return value;
     const chosen = otherwise();
     const shown = typeof chosen === "string" ? chosen : formatQuantity(chosen, fieldKind(key));
-    taken.push({ key, value: shown, source: fieldRow(key).source });
+    taken.push({ key: shownKey, value: shown, source: fieldRow(key).source });
     return chosen;
   };
   const house = deriveHouse(given.house, note);
@@ -49,7 +57,13 @@ export function deriveDefaults(
   const headers = deriveHeaders(given.headers, tubes, note);
   const soil = deriveSoil(given.soil, note);
   return {
-    inputs: { soil, house, tubes, headers, fan: deriveFan(given.fan, tubes, headers, note) },
+    inputs: {
+      soil,
+      house,
+      tubes,
+      headers,
+      fan: deriveFan(given.fan, { tubes, headers, fans }, note),
+    },
     taken,
   };
 }
@@ -61,6 +75,24 @@ function deriveSoil(given: StudyGiven["soil"], note: Note): SoilInputs {
     dryDensity: note("soil.dryDensity", given.dryDensity, () => typical.dryDensity),
     moisture: note("soil.moisture", given.moisture, () => typical.moisture),
     quartz: note("soil.quartz", given.quartz, () => typical.quartz),
+    layers: given.layers.map((layer, index) => deriveLayer(layer, index, note)),
+  };
+}
+
+function deriveLayer(given: SoilLayerGiven, index: number, note: Note): SoilLayerInputs {
+  const typical = findSoil(given.texture);
+  const filled = (name: "dryDensity" | "moisture" | "quartz") =>
+    note(
+      `soil.layers.${name}`,
+      given[name],
+      () => typical[name],
+      `soil.layers.${index + 1}.${name}`,
+    );
+  return {
+    ...given,
+    dryDensity: filled("dryDensity"),
+    moisture: filled("moisture"),
+    quartz: filled("quartz"),
   };
 }
 
@@ -131,15 +163,23 @@ function deriveHeaders(
 
 function deriveFan(
   given: StudyGiven["fan"],
-  tubes: TubesInputs,
-  headers: HeadersInputs,
+  upstream: {
+    readonly tubes: TubesInputs;
+    readonly headers: HeadersInputs;
+    readonly fans: Pick<LoadedFans, "own" | "all">;
+  },
   note: Note,
 ): FanInputs {
-  const fan = note("fan.fan", given.fan, () => chooseFan(tubes.airFlow).fan);
+  const { tubes, headers, fans } = upstream;
+  const { curves: _curves, ...rest } = given;
+  const choose = (id?: string) =>
+    chooseFan(tubes.airFlow, id, id === undefined ? fans.own ?? fans.all : fans.all);
+  const fan = note("fan.fan", given.fan, () => choose().fan);
   return {
-    ...given,
+    ...rest,
+    ...(fans.own === null ? {} : { ownFans: fans.own }),
     fan,
-    count: note("fan.count", given.count, () => chooseFan(tubes.airFlow, fan).count),
+    count: note("fan.count", given.count, () => choose(fan).count),
     riserDiameter: note("fan.riserDiameter", given.riserDiameter, () => headers.diameter),
   };
 }

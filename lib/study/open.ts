@@ -8,6 +8,7 @@ import { defaultsTaken } from "./defaults.ts";
 import { deriveDefaults } from "./derive.ts";
 import { deepFreeze } from "./freeze.ts";
 import { crossFaults, fieldNotices, placeNotices, unusualValues } from "./plausibility.ts";
+import { checkFanId, loadFans } from "./own_fans.ts";
 import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
 import type { Study, StudyHeading } from "./types.ts";
@@ -33,23 +34,30 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
   const text = await readTextFile(path, "study file");
   const source = parseYaml(text, path);
   const given = checkSchema(source);
-  const early = checkClimateSection(given.climate, source);
-  const { inputs, taken } = deriveDefaults(given);
+  const fans = await loadFans(given.fan, source);
+  const unknownFan = given.fan.fan === undefined ? [] : checkFanId(given.fan.fan, fans.all, source);
+  const early = [...checkClimateSection(given.climate, source), ...unknownFan];
+  if (unknownFan.length > 0) throw new InputErrors(early);
+  const { inputs, taken } = deriveDefaults(given, fans);
   const checked = { ...given, ...inputs };
   const faults = [...early, ...crossFaults(checked, source)];
   if (faults.length > 0) throw new InputErrors(faults);
-  const loaded = await loadClimate(given.climate, given.place, source, options);
+  const { horizon, ...place } = given.place;
+  const loaded = await loadClimate(given.climate, place, source, options);
+  const year = horizon.length === 0
+    ? loaded.year
+    : { ...loaded.year, place: { ...loaded.year.place, horizon } };
   return deepFreeze({
     path,
     heading: completeHeading(given.study, path),
-    place: loaded.year.place,
-    climate: loaded.year,
+    place: year.place,
+    climate: year,
     ...inputs,
     store: given.store,
     defaults: [...defaultsTaken(source.data), ...taken],
-    inputHash: hashTexts([text, ...loaded.texts]),
+    inputHash: hashTexts([text, ...loaded.texts, ...fans.texts]),
     notices: [
-      ...placeNotices(given.place, loaded.year.place),
+      ...placeNotices(place, year.place),
       ...unusualValues(checked),
       ...fieldNotices(checked),
     ],

@@ -4,17 +4,18 @@ import type { Place } from "../climate/types.ts";
 import type { FanInputs } from "../fan/types.ts";
 import type { HeadersInputs } from "../headers/types.ts";
 import type { CurtainInputs, HouseInputs } from "../house/types.ts";
-import type { SoilInputs } from "../soil/types.ts";
+import type { SoilInputs, SoilLayerInputs } from "../soil/types.ts";
 import type { StoreInputs } from "../store/types.ts";
+import type { Horizon, HorizonPoint } from "../sun/mod.ts";
 import type { TubesInputs } from "../tubes/types.ts";
-import { findCrop, findFan, findGlazing, findJunctions, findTube } from "./catalogues.ts";
+import { findCrop, findGlazing, findJunctions, findTube } from "./catalogues.ts";
 import {
   choice,
-  derivedId,
   derivedQuantity,
   derivedWhole,
   type Field,
   id,
+  list,
   optionalText,
   quantity,
   quantityOr,
@@ -41,13 +42,21 @@ export type HouseGiven =
   & Omit<Partly<HouseInputs, "ridgeHeight" | "waterSurface">, "curtain">
   & { readonly curtain: CurtainGiven | null };
 /** Soil as given. */
-export type SoilGiven = Partly<SoilInputs, "dryDensity" | "moisture" | "quartz">;
+export type SoilGiven =
+  & Omit<Partly<SoilInputs, "dryDensity" | "moisture" | "quartz">, "layers">
+  & { readonly layers: readonly SoilLayerGiven[] };
+/** A layer of soil as given. */
+export type SoilLayerGiven = Partly<SoilLayerInputs, "dryDensity" | "moisture" | "quartz">;
+/** Place as given; an open skyline is an empty one. */
+export type PlaceGiven = Omit<Place, "horizon"> & { readonly horizon: Horizon };
 /** Tubes as given. */
 export type TubesGiven = Partly<TubesInputs, "count" | "length" | "airFlow">;
 /** Headers as given. */
 export type HeadersGiven = Partly<HeadersInputs, "diameter" | "returnDiameter">;
 /** Fan as given. */
-export type FanGiven = Partly<FanInputs, "fan" | "count" | "riserDiameter">;
+export type FanGiven =
+  & Omit<Partly<FanInputs, "fan" | "count" | "riserDiameter">, "ownFans">
+  & { readonly curves: string | undefined };
 /** Heading as given. */
 export type HeadingGiven = Partly<StudyHeading, "name" | "title">;
 
@@ -62,7 +71,7 @@ export interface ClimateGiven {
 /** The study file after the schema, before derived defaults and the climate. */
 export interface StudyGiven {
   readonly study: HeadingGiven;
-  readonly place: Place;
+  readonly place: PlaceGiven;
   readonly climate: ClimateGiven;
   readonly soil: SoilGiven;
   readonly house: HouseGiven;
@@ -79,12 +88,18 @@ const heading: Shape<HeadingGiven> = {
   question: text("study.question"),
 };
 
-const place: Shape<Place> = {
+const horizonPoint: Shape<HorizonPoint> = {
+  azimuth: quantity("place.horizon.azimuth"),
+  elevation: quantity("place.horizon.elevation"),
+};
+
+const place: Shape<PlaceGiven> = {
   name: text("place.name"),
   latitude: quantity("place.latitude"),
   longitude: quantity("place.longitude"),
   elevation: quantity("place.elevation"),
   timeZone: timeZone("place.timeZone"),
+  horizon: list("place.horizon", horizonPoint),
 };
 
 const climate: Shape<ClimateGiven> = {
@@ -94,22 +109,34 @@ const climate: Shape<ClimateGiven> = {
   seed: whole("climate.seed"),
 };
 
+const TEXTURES = [
+  "gravel",
+  "coarse sand",
+  "fine sand",
+  "silt",
+  "loam",
+  "clay",
+  "peat",
+] as const;
+
+const soilLayer: Shape<SoilLayerGiven> = {
+  thickness: quantity("soil.layers.thickness"),
+  texture: choice("soil.layers.texture", TEXTURES),
+  dryDensity: derivedQuantity("soil.layers.dryDensity"),
+  moisture: derivedQuantity("soil.layers.moisture"),
+  quartz: derivedQuantity("soil.layers.quartz"),
+  measuredConductivity: quantityOr("soil.layers.measuredConductivity", "none", null),
+};
+
 const soil: Shape<SoilGiven> = {
-  texture: choice("soil.texture", [
-    "gravel",
-    "coarse sand",
-    "fine sand",
-    "silt",
-    "loam",
-    "clay",
-    "peat",
-  ]),
+  texture: choice("soil.texture", TEXTURES),
   dryDensity: derivedQuantity("soil.dryDensity"),
   moisture: derivedQuantity("soil.moisture"),
   quartz: derivedQuantity("soil.quartz"),
   measuredConductivity: quantityOr("soil.measuredConductivity", "none", null),
   waterTableDepth: quantityOr("soil.waterTableDepth", "none", null),
   snowDepth: quantity("soil.snowDepth"),
+  layers: list("soil.layers", soilLayer),
 };
 
 const curtain: Shape<CurtainGiven> = {
@@ -188,7 +215,8 @@ const headers: Shape<HeadersGiven> = {
 };
 
 const fan: Shape<FanGiven> = {
-  fan: derivedId("fan.fan", findFan),
+  fan: optionalText("fan.fan"),
+  curves: optionalText("fan.curves"),
   count: derivedWhole("fan.count"),
   speed: quantity("fan.speed"),
   riserDiameter: derivedQuantity("fan.riserDiameter"),
@@ -243,8 +271,10 @@ export const STUDY_KEYS: ReadonlyMap<string, readonly string[]> = new Map(
     "": { study: 0, place, climate, soil, house, tubes, headers, fan, store },
     study: heading,
     place,
+    "place.horizon": horizonPoint,
     climate,
     soil,
+    "soil.layers": soilLayer,
     house,
     "house.curtain": curtain,
     tubes,

@@ -39,7 +39,14 @@ Deno.test("openStudy() lists every default it took, each with its source", async
   const study = await open(SMALLEST);
   const taken = new Map(study.defaults.map((item) => [item.key, item]));
   for (const item of study.defaults) assert(item.source !== "" && item.value !== "", item.key);
-  const given = ["place.", "climate.file", "climate.columns", "climate.normals", "house.length"];
+  const given = [
+    "place.",
+    "climate.file",
+    "climate.columns",
+    "climate.normals",
+    "fan.curves",
+    "house.length",
+  ];
   const open_ = [...FIELDS.keys()].filter((key) =>
     !taken.has(key) && !given.some((start) => key.startsWith(start)) && key !== "house.width" &&
     !key.startsWith("house.curtain.") && key !== "study.name" && key !== "study.title"
