@@ -75,6 +75,7 @@ export function adiEngine(
     deep: new Float64Array(lanes),
   };
   const drive = { outdoor: new Float64Array(lanes), deep: new Float64Array(lanes) };
+  const sizes = new Float64Array(LANES);
   const base = (lane: number) => Math.floor(lane / LANES) * LANES * count + (lane % LANES);
 
   const read = (lane: number, cells: Int32Array, weights: Float64Array): number => {
@@ -85,11 +86,27 @@ export function adiEngine(
   };
   const readSurface = (lane: number, port: SurfacePort) =>
     read(lane, port.cells, port.conductances);
-  const add = (lane: number, response: PortResponse, size: number): void => {
-    if (size === 0) return;
-    const start = base(lane);
+  /** Adds a port's response to the four slices of a group, each by its own size. */
+  const add = (group: number, response: PortResponse): void => {
+    const [s0, s1, s2, s3] = [sizes[0]!, sizes[1]!, sizes[2]!, sizes[3]!];
+    if (s0 === 0 && s1 === 0 && s2 === 0 && s3 === 0) return;
+    const start = group * LANES * count;
     const { cells, values } = response;
-    for (let k = 0; k < cells.length; k++) field[start + LANES * cells[k]!]! += size * values[k]!;
+    for (let k = 0; k < cells.length; k++) {
+      const at = start + LANES * cells[k]!;
+      const value = values[k]!;
+      field[at] = field[at]! + s0 * value;
+      field[at + 1] = field[at + 1]! + s1 * value;
+      field[at + 2] = field[at + 2]! + s2 * value;
+      field[at + 3] = field[at + 3]! + s3 * value;
+    }
+  };
+  /** Sizes of a group's four slices; slices that only fill up the group get 0. */
+  const gather = (group: number, of: (lane: number) => number): void => {
+    for (let l = 0; l < LANES; l++) {
+      const lane = group * LANES + l;
+      sizes[l] = lane < lanes ? of(lane) : 0;
+    }
   };
   const remember = (): void => {
     for (let lane = 0; lane < lanes; lane++) {
@@ -118,12 +135,14 @@ export function adiEngine(
     const plan = plans[step]!;
     for (let group = 0; group < groups; group++) {
       adiKernel(operator, plan.factors, field, group * LANES * count, work);
+      gather(group, (lane) => outdoor[lane]!);
+      add(group, plan.outdoor);
+      gather(group, (lane) => deep[lane]!);
+      add(group, plan.deep);
     }
     for (let lane = 0; lane < lanes; lane++) {
       drive.outdoor[lane] = outdoor[lane]!;
       drive.deep[lane] = deep[lane]!;
-      add(lane, plan.outdoor, outdoor[lane]!);
-      add(lane, plan.deep, deep[lane]!);
       for (let tube = 0; running && tube < tubes; tube++) {
         const port = operator.tubes[tube]!;
         const k = lane * tubes + tube;
@@ -139,11 +158,15 @@ export function adiEngine(
     running: boolean,
   ): void => {
     const plan = plans[step]!;
-    for (let lane = 0; lane < lanes; lane++) {
+    for (let group = 0; group < groups; group++) {
       for (let tube = 0; running && tube < tubes; tube++) {
-        add(lane, plan.tubes[tube]!, tubeHeat[lane * tubes + tube]!);
+        gather(group, (lane) => tubeHeat[lane * tubes + tube]!);
+        add(group, plan.tubes[tube]!);
       }
-      add(lane, plan.floor, floorDriving[lane]!);
+      gather(group, (lane) => floorDriving[lane]!);
+      add(group, plan.floor);
+    }
+    for (let lane = 0; lane < lanes; lane++) {
       floorHeat[lane] = conductance.floor * floorDriving[lane]! - 0.5 * before.floor[lane]!;
       outdoorHeat[lane] = conductance.outdoor * drive.outdoor[lane]! - 0.5 * before.outdoor[lane]!;
       deepHeat[lane] = conductance.deep * drive.deep[lane]! - 0.5 * before.deep[lane]!;

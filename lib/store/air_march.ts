@@ -143,15 +143,18 @@ function exchange(
   const phi = coupling.own[tube]!;
   const air = scratch.air[tube]!;
   const ratio = scratch.ratio[tube]!;
-  const base = input.block[k]! + fromOthers(coupling, field.tubes, tube, scratch.heat);
-  let wall = (base + phi * a * air) / (1 + phi * a);
+  const guess = output.latentHeat[k]!;
+  // with no latent heat about, the joint answer of the slice's tubes stands as it is
+  let wall = coupling.cross === null
+    ? (input.block[k]! + phi * a * air) / (1 + phi * a)
+    : air - (scratch.heat[tube]! - guess) / a;
   let latent = 0;
   let slope = 0;
   const damp = ratio > saturation.ratio[0]!;
-  if (damp && (water[k]! > 0 || ratio > saturatedRatio(saturation, wall))) {
+  if (damp && (water[k]! > 0 || guess !== 0 || ratio > saturatedRatio(saturation, wall))) {
     const { wet } = scratch;
-    wet.wall = wall;
-    wet.base = base;
+    wet.base = input.block[k]! + fromOthers(coupling, field.tubes, tube, scratch.heat);
+    wet.wall = (wet.base + phi * a * air) / (1 + phi * a);
     wet.phi = phi;
     wet.sensible = a;
     wet.latent = field.latent[tube]!;

@@ -1,0 +1,25 @@
+/** Speed of the soil engines: hours of sixteen slices; compare within one run only. */
+import { adiEngine, uniformState } from "../../lib/store/adi_engine.ts";
+import { reducedEngine, reducedState } from "../../lib/store/reduced_engine.ts";
+import { reduceSlice } from "../../lib/store/reduction.ts";
+import { benchSite, runHours, SLICES } from "./store_case.ts";
+
+const site = benchSite();
+const start = site.operator.capacity.map(() => 8);
+const full = adiEngine(site.operator, SLICES, [3600]);
+full.load(uniformState(SLICES, start));
+const slice = reduceSlice(site.operator);
+const reduced = reducedEngine(slice, SLICES, [3600]);
+reduced.load(reducedState(slice, SLICES, start));
+
+Deno.bench("full model, 24 h of 16 slices", { group: "store", baseline: true }, () => {
+  runHours(site, full, 24);
+});
+
+Deno.bench("reduced model, 24 h of 16 slices", { group: "store" }, () => {
+  runHours(site, reduced, 24);
+});
+
+Deno.bench("reducing the slice", { group: "store build" }, () => {
+  reduceSlice(site.operator);
+});
