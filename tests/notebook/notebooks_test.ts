@@ -1,0 +1,59 @@
+import { assert, assertEquals } from "@std/assert";
+import { type Notebook, parseNotebook } from "../../lib/press/mod.ts";
+
+const folder = new URL("../../notebooks/", import.meta.url);
+const names = [...Deno.readDirSync(folder)].map((entry) => entry.name)
+  .filter((name) => /^\d\d-.*\.ipynb$/.test(name)).sort();
+const open = (name: string): Notebook =>
+  parseNotebook(Deno.readTextFileSync(new URL(name, folder)), name);
+
+// a number with the unit of a result; years, cell numbers and words stay allowed
+const RESULT = /[\d.]+\s?(?:degC|degF|kWh|kW|Pa|W\/|m³|m²|mm\b|cfm|ft\b|K d|%)/;
+
+Deno.test("notebooks are there in the order of the job", () => {
+  // Property: one notebook a chapter, numbered
+  const wanted = ["00", "01", "02", "03", "04", "05", "06", "07"];
+  assertEquals(names.map((name) => name.slice(0, 2)).slice(0, 8), wanted);
+});
+
+for (const name of names) {
+  const notebook = open(name);
+  const code = notebook.cells.filter((cell) => cell.cell_type === "code");
+  const words = notebook.cells.filter((cell) => cell.cell_type === "markdown");
+
+  Deno.test(`${name} says before each code cell what it does`, () => {
+    // Property: text, then code
+    notebook.cells.forEach((cell, index) => {
+      if (cell.cell_type !== "code") return;
+      assertEquals(notebook.cells[index - 1]?.cell_type, "markdown", `cell ${index + 1}`);
+    });
+  });
+
+  Deno.test(`${name} has no number of the study in its text`, () => {
+    // Property: the notebook is run with other climates; numbers come from cells
+    for (const cell of words) {
+      const found = RESULT.exec(cell.source);
+      assertEquals(found, null, `"${found?.[0]}" in: ${cell.source.slice(0, 60)}`);
+    }
+  });
+
+  Deno.test(`${name} starts with a title and a question and imports once`, () => {
+    // Property: shape of a notebook
+    const first = words[0]!.source;
+    assert(/^# \S/.test(first), "title");
+    assert(/\*\*[^*]+\?\*\*/.test(first), "question in bold");
+    const imports = code.filter((cell) => /^import\b/m.test(cell.source));
+    assertEquals(imports.length, 1);
+    assertEquals(imports[0], code[0]);
+  });
+
+  if (name.startsWith("00")) continue;
+  Deno.test(`${name} ends with answer, cautions, two exercises and sources`, () => {
+    // Property: shape of a chapter's notebook
+    const all = code.map((cell) => cell.source).join("\n");
+    assert(/\bshow\(\w+Answer\(/.test(all), "answer");
+    assert(/\bcaution\("\w+"\)/.test(all), "cautions");
+    assert([...all.matchAll(/\bexercise\("/g)].length >= 2, "two exercises");
+    assert(words.at(-1)!.source.includes("## Sources"), "sources");
+  });
+}
