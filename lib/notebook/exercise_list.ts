@@ -1,5 +1,15 @@
-/** The exercises of the notebooks. Their numbers are textbook cases, not those of any study. @module */
-import { humidityRatioFromRelativeHumidity, moistEnthalpy } from "../air/mod.ts";
+/**
+ * The exercises of the notebooks. Their numbers are textbook cases, not those of any study. The file
+ * is long because it is a list; no entry depends on another.
+ *
+ * @module
+ */
+import {
+  dewPoint,
+  humidityRatioFromRelativeHumidity,
+  moistEnthalpy,
+  saturationPressure,
+} from "../air/mod.ts";
 import { STANDARD_PRESSURE } from "../basics/mod.ts";
 import { type Exercise, exerciseItem } from "./exercise.ts";
 import type { DisplayItem } from "../charts/mod.ts";
@@ -12,6 +22,9 @@ const lag = 1 / yearDepth * 365 * 86400 / (2 * Math.PI);
 const leakLoss = 961 / 3600 * 1207;
 const skinLoss = 486 * 4.0;
 const houseLoss = skinLoss + leakLoss;
+const curtainTight = 1 / (1 / 3.3 + 0.35);
+const curtainNight = 0.9 * curtainTight + 0.1 * 3.3;
+const dripPoint = dewPoint(0.8 * saturationPressure(16));
 const tubeHead = 1.2 * 3 ** 2 / 2;
 const tubeUnits = 6 * Math.PI * 0.102 * 15 / (1207 * 2 * Math.PI * 0.102 ** 2 / 4);
 const warmRatio = humidityRatioFromRelativeHumidity(28, 0.8, STANDARD_PRESSURE);
@@ -114,6 +127,57 @@ export const EXERCISES: readonly Exercise[] = [
     explanation:
       "Loss coefficient times temperature difference times hours. A store gives a part " +
       "of one such night, not a week of them.",
+  },
+  {
+    id: "house.curtain",
+    question:
+      "Twin-wall sheet loses 3.3 W/(m² K). A night curtain adds 0.35 m² K/W over the whole " +
+      "sheet, but a tenth of its area leaks past the edges as if it were open. What does the sheet " +
+      'lose at night? Answer such as "2.0 W/(m2 K)".',
+    kind: "transmittance",
+    answer: curtainNight,
+    tolerance: 0.02,
+    slips: [
+      { value: curtainTight, hint: "That is a curtain without leaks: a tenth stays at 3.3." },
+      {
+        value: 3.3 - 1 / 0.35,
+        hint: "U-values are not taken off each other: add resistances, 1/3.3 + 0.35.",
+      },
+      { value: 3.3 * 0.9, hint: "The cloth's resistance is missing." },
+    ],
+    explanation:
+      "0.9/(1/3.3 + 0.35) + 0.1·3.3. The leaks alone are a fifth of what is left: close " +
+      "the edges.",
+  },
+  {
+    id: "house.drip",
+    question: "Evening: the house air has 16 degC and 80 % humidity, the inside of the cover is " +
+      'at 9 degC. Does it drip? Answer "yes" or "no".',
+    kind: "choice",
+    answer: "yes",
+    tolerance: 0,
+    slips: [{
+      value: "no",
+      hint: "Find the dew point of the air: 80 % of the vapour pressure at 16 degC.",
+    }],
+    explanation: `The dew point is ${dripPoint.toFixed(1)} degC, warmer than the cover. A second ` +
+      "layer keeps the inside warmer and drips less, and then the air stays damper.",
+  },
+  {
+    id: "house.first",
+    question:
+      "Foam strips and tape for 150 save 900 kWh a year, a curtain for 2400 saves 6000 kWh " +
+      'a year. Which saves more for each coin spent? Answer "sealing" or "curtain".',
+    kind: "choice",
+    answer: "sealing",
+    tolerance: 0,
+    slips: [{
+      value: "curtain",
+      hint: "It saves more in all; divide what each saves by what it costs.",
+    }],
+    explanation:
+      "6 kWh against 2.5 kWh a year for each coin. Do it first, then work out the curtain " +
+      "again for the sealed house. The prices are made up: put your own quotes in.",
   },
   {
     id: "tubes.pressure",
