@@ -13,11 +13,15 @@ function valueAt(data: unknown, key: string): unknown {
   );
 }
 
+/** Lists: their entries take no default of the file. */
+const LIST_KEYS = ["place.horizon", "soil.layers"];
+
 /** Every fixed default taken, in the order of the table; derived ones are noted where derived. */
 export function defaultsTaken(data: unknown): readonly DefaultTaken[] {
   const taken: DefaultTaken[] = [];
   for (const row of FIELDS.values()) {
     if (row.default === "" || valueAt(data, row.key) !== undefined) continue;
+    if (LIST_KEYS.some((list) => row.key.startsWith(`${list}.`))) continue;
     if (row.key.startsWith("house.curtain.") && noCurtain(data)) continue;
     if (row.key === "climate.seed" && valueAt(data, "climate.normals") === undefined) continue;
     taken.push({ key: row.key, value: row.default, source: row.source });

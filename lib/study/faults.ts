@@ -5,9 +5,9 @@ import { InputError, InputErrors } from "../basics/mod.ts";
 import { STUDY_KEYS } from "./schema.ts";
 import type { KeyPath, YamlSource } from "./yaml_source.ts";
 
-/** "soil.quartz" from a path. */
+/** "soil.quartz" from a path; entries of lists count from 1. */
 export function dotted(path: KeyPath): string {
-  return path.map(String).join(".");
+  return path.map((part) => String(typeof part === "number" ? part + 1 : part)).join(".");
 }
 
 /**
@@ -31,8 +31,13 @@ export function nearestKey(word: string, known: readonly string[]): string | und
   return distance(lower, near) <= limit ? plain.get(near) : undefined;
 }
 
+/** The path without the places in lists, under which the keys of its section are known. */
+function sectionName(path: KeyPath): string {
+  return dotted(path.filter((part) => typeof part !== "number"));
+}
+
 function unknownKey(key: string, path: KeyPath, source: YamlSource): InputError {
-  const section = dotted(path);
+  const section = sectionName(path);
   const known = STUDY_KEYS.get(section) ?? [];
   const near = nearestKey(key, known);
   const where = section === "" ? "the study file" : `"${section}"`;
@@ -56,11 +61,15 @@ function sectionOf(key: string, besides: string): string | undefined {
 function messageOf(issue: z.core.$ZodIssue, source: YamlSource): string {
   const name = dotted(issue.path);
   if (issue.code === "invalid_type" && issue.expected === "object") {
-    const keys = (STUDY_KEYS.get(name) ?? []).slice(0, 4).join(", ");
+    const keys = (STUDY_KEYS.get(sectionName(issue.path)) ?? []).slice(0, 4).join(", ");
     if (name === "") return `Cannot use the study file: expected sections such as ${keys}`;
     return source.has(issue.path)
       ? `Cannot use "${name}": expected a section with keys such as ${keys}`
       : `The section "${name}" is missing: expected keys such as ${keys}`;
+  }
+  if (issue.code === "invalid_type" && issue.expected === "array") {
+    const keys = (STUDY_KEYS.get(sectionName(issue.path)) ?? []).join(", ");
+    return `Cannot use "${name}": expected none or a list, each entry with ${keys}`;
   }
   return issue.message.startsWith('"') ? issue.message : `Cannot use "${name}": ${issue.message}`;
 }

@@ -226,3 +226,18 @@ export function timeZone(key: string): Field<number> {
     return read(match[1] === "-" ? -size : size, refuse);
   });
 }
+
+/**
+ * A list of entries with the given keys, or "none", which stands for an empty one.
+ *
+ * @param key of the list
+ * @param entry keys of one entry
+ */
+export function list<T>(key: string, entry: z.ZodRawShape): Field<readonly T[]> {
+  const row = fieldRow(key);
+  return z.preprocess(
+    (value) => value === "none" ? null : value,
+    z.array(z.strictObject(entry)).nullable(),
+  ).prefault("none").meta({ default: "none", description: row.meaning })
+    .transform((entries) => entries ?? []) as unknown as Field<readonly T[]>;
+}

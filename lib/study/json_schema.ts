@@ -13,14 +13,17 @@ export function studyJsonSchema(): Record<string, unknown> {
     override({ zodSchema, jsonSchema }) {
       const examples = (zodSchema as unknown as z.ZodType).meta()?.examples;
       if (Array.isArray(examples)) jsonSchema.examples = examples;
-      // "none" is how a study file writes a part that is not there
-      if (jsonSchema.type === "null") {
-        delete jsonSchema.type;
-        jsonSchema.const = "none";
-      }
     },
   });
-  return { ...schema, title: "Study file of Winterground" };
+  return { ...withNone(schema) as Record<string, unknown>, title: "Study file of Winterground" };
+}
+
+/** The schema with "none" in place of null: so a study file writes a part that is not there. */
+function withNone(part: unknown): unknown {
+  if (Array.isArray(part)) return part.map(withNone);
+  if (typeof part !== "object" || part === null) return part;
+  if ((part as { type?: unknown }).type === "null") return { const: "none" };
+  return Object.fromEntries(Object.entries(part).map(([key, value]) => [key, withNone(value)]));
 }
 
 /** The text of `docs/study.schema.json`. */

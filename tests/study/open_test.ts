@@ -46,6 +46,7 @@ Deno.test("openStudy() lists every default it took, each with its source", async
     "climate.normals",
     "fan.curves",
     "house.length",
+    "soil.layers.",
   ];
   const open_ = [...FIELDS.keys()].filter((key) =>
     !taken.has(key) && !given.some((start) => key.startsWith(start)) && key !== "house.width" &&
