@@ -1,5 +1,5 @@
 /** What the headers chapter answers. @module */
-import { type DisplayItem, showBoth, showSi } from "../../charts/mod.ts";
+import { type DisplayItem, showBoth, showNumber, showSi } from "../../charts/mod.ts";
 import type { HeadersInputs, HeadersResult, WorkmanshipResult } from "../../headers/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { answer, type Light } from "../answer.ts";
@@ -22,7 +22,10 @@ export function headersAnswer(
 ): DisplayItem {
   const outside = [...result.shares].filter((share) => Math.abs(share - 1) > 0.1).length;
   const light: Light = outside === 0 ? "yes" : outside <= tubes.count / 10 ? "partly" : "no";
-  const least = result.shares.indexOf(result.flowMin);
+  const least = result.shares.reduce(
+    (best, share, tube) => share < result.shares[best]! ? tube : best,
+    0,
+  );
   return answer({
     light,
     answer:
@@ -40,8 +43,9 @@ export function headersAnswer(
       } to ${showSi(careless.flowMin.high, "share")} of the mean, the richest up to ${
         showSi(careless.flowMax.high, "share")
       } (nine of ten in ${careless.trials} drawn fields). Measure each tube before backfilling.`,
-    drivenBy: `the area of the tubes over that of the header, ${result.areaRatio.toFixed(2)}` +
-      (least >= 0 ? `; tube ${least + 1} gets least.` : "."),
+    drivenBy: `the area of the tubes over that of the header, ${
+      showNumber(result.areaRatio, 2)
+    }; tube ${least + 1} gets least.`,
     changesWith:
       "the header were wider, the tubes longer, or the feed moved. A faster fan changes " +
       "nothing: all these losses go with the square of the air speed.",
