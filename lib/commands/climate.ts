@@ -1,13 +1,16 @@
 /**
- * `deno task climate FILE [--columns FILE]`: reads, checks and summarises one climate file.
+ * `deno task climate FILE [--columns FILE] [--against FILE2]`: reads, checks and summarises one
+ * climate file, or sets two side by side.
  *
  * @module
  */
-import { summariseClimate } from "../climate/mod.ts";
-import { climateReport } from "../study/climate_report.ts";
+import type { Notice } from "../basics/mod.ts";
+import { climateQuality, compareClimates, summariseClimate } from "../climate/mod.ts";
+import type { ClimateYear } from "../climate/mod.ts";
+import { climateReport, comparisonReport } from "../study/climate_report.ts";
 import { loadClimateFile } from "../study/climate_source.ts";
 import type { CommandSpec } from "./command_line.ts";
-import { runCommand, say } from "./terminal.ts";
+import { CommandFailure, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "climate",
@@ -15,28 +18,68 @@ const SPEC: CommandSpec = {
   args: "FILE",
   minArgs: 1,
   maxArgs: 1,
-  options: [{
-    name: "columns",
-    value: "FILE",
-    meaning: "how to read a file of another layout (docs/climate.md)",
-  }],
+  options: [
+    {
+      name: "columns",
+      value: "FILE",
+      meaning: "how to read a file of another layout (docs/climate-files.md)",
+    },
+    {
+      name: "against",
+      value: "FILE2",
+      meaning: "compare with a second file instead: one line a figure",
+    },
+    {
+      name: "against-columns",
+      value: "FILE",
+      meaning: "how to read the second file, where its layout is another",
+    },
+  ],
 };
 
 /** The summary of one climate file as text. */
 async function summaryText(file: string, columns: string | undefined): Promise<string> {
   const { year } = await loadClimateFile(file, columns);
   const result = summariseClimate(year);
+  return climateReport(year, result, eachOnce([...year.notices, ...result.notices]));
+}
+
+/** Two climate files side by side as text. */
+async function comparisonText(
+  first: { readonly file: string; readonly columns: string | undefined },
+  second: { readonly file: string; readonly columns: string | undefined },
+): Promise<string> {
+  const a = (await loadClimateFile(first.file, first.columns)).year;
+  const b = (await loadClimateFile(second.file, second.columns)).year;
+  const notices = [...noticesOf(a, "A"), ...noticesOf(b, "B")];
+  return comparisonReport([a, b], compareClimates(a, b), notices);
+}
+
+function noticesOf(year: ClimateYear, name: string): Notice[] {
+  return eachOnce([...year.notices, ...climateQuality(year).notices])
+    .map((notice) => ({ ...notice, text: `${name}: ${notice.text}` }));
+}
+
+function eachOnce(notices: readonly Notice[]): Notice[] {
   const seen = new Set<string>();
-  const notices = [...year.notices, ...result.notices].filter(({ text }) => {
+  return notices.filter(({ text }) => {
     const fresh = !seen.has(text);
     seen.add(text);
     return fresh;
   });
-  return climateReport(year, result, notices);
 }
 
 if (import.meta.main) {
   await runCommand(SPEC, async ({ args, values }) => {
-    say((await summaryText(args[0]!, values.columns)).trimEnd());
+    const file = args[0]!;
+    const { columns, against } = values;
+    const againstColumns = values["against-columns"];
+    if (against === undefined && againstColumns !== undefined) {
+      throw new CommandFailure("--against-columns needs --against FILE2", 2);
+    }
+    const text = against === undefined
+      ? await summaryText(file, columns)
+      : await comparisonText({ file, columns }, { file: against, columns: againstColumns });
+    say(text.trimEnd());
   });
 }

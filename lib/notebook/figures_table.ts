@@ -16,6 +16,7 @@ const KIND_OF_UNIT: Readonly<Record<string, string>> = {
   K: "temperatureDifference",
   kWh: "energy",
   "kWh/m2": "radiation",
+  "kWh/(m2 d)": "dailyRadiation",
   "K d": "degreeDays",
   "W/K": "conductance",
   "W/(m K)": "conductivity",

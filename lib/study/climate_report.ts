@@ -1,4 +1,5 @@
 /** One climate file summarised as text for a terminal. @module */
+import type { ClimateDifference } from "../climate/mod.ts";
 import type { ClimateResult, ClimateYear } from "../climate/types.ts";
 import type { Notice } from "../basics/mod.ts";
 
@@ -37,7 +38,7 @@ function monthRows(result: ClimateResult): string[][] {
 
 /** Lines of a table, numbers right under their head. */
 function alignTable(rows: readonly (readonly string[])[]): string[] {
-  const widths = COLUMNS.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
   return rows.map((row) => row.map((cell, column) => cell.padStart(widths[column]!)).join("  "));
 }
 
@@ -79,6 +80,7 @@ export function climateReport(
     `exceeded 99.6 % of the time ${result.design99_6.toFixed(1)} degC`,
     `exceeded 99 % of the time   ${result.design99.toFixed(1)} degC`,
     `degree-days below 18 degC   ${result.heatingDegreeDays18.toFixed(0)} K d`,
+    `degree-days below 18.3 degC ${result.heatingDegreeDays18_3.toFixed(0)} K d (from hours)`,
     `global radiation            ${result.globalRadiation.toFixed(0)} kWh/m2 a year`,
     "",
     ...result.coldSpells.map((spell) =>
@@ -89,4 +91,43 @@ export function climateReport(
   ];
   const marks = notices.map(({ level, text }) => `${level}: ${text}`);
   return [...lines, ...(marks.length > 0 ? ["", ...marks] : [])].join("\n") + "\n";
+}
+
+function signed(value: number, digits: number): string {
+  const text = Math.abs(value).toFixed(digits);
+  if (Number(text) === 0) return text;
+  return `${value > 0 ? "+" : "-"}${text}`;
+}
+
+/**
+ * Text of the comparison of two climates: one line a figure, and what was noticed in the second.
+ *
+ * @param years both years, the first one first
+ * @param rows from `compareClimates`
+ * @param notices what was noticed in either
+ */
+export function comparisonReport(
+  years: readonly [ClimateYear, ClimateYear],
+  rows: readonly ClimateDifference[],
+  notices: readonly Notice[],
+): string {
+  const digits = (row: ClimateDifference) =>
+    Math.abs(row.first) >= 100 ? 0 : row.unit.startsWith("kWh") ? 2 : 1;
+  const cells = rows.map((row) => [
+    row.label.padEnd(Math.max(...rows.map(({ label }) => label.length))),
+    row.unit,
+    row.first.toFixed(digits(row)),
+    row.second.toFixed(digits(row)),
+    signed(row.difference, digits(row)),
+  ]);
+  const marks = notices.map(({ level, text }) => `${level}: ${text}`);
+  return [
+    `A: ${years[0].source} (layout: ${years[0].layout})`,
+    `   ${placeLine(years[0])}`,
+    `B: ${years[1].source} (layout: ${years[1].layout})`,
+    `   ${placeLine(years[1])}`,
+    "",
+    ...alignTable([["", "", "A", "B", "B - A"], ...cells]),
+    ...(marks.length > 0 ? ["", ...marks] : []),
+  ].join("\n") + "\n";
 }

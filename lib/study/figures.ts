@@ -6,6 +6,7 @@ import type { Figure, Figures } from "./types.ts";
 type Rows = readonly (readonly [key: string, value: number, unit: string, label: string])[];
 
 function climateRows({ climate }: ChapterResults): Rows {
+  const week = climate.coldSpells.find((spell) => spell.length === 7);
   return [
     ["climate.meanTemperature", climate.meanTemperature, "degC", "mean outdoor temperature"],
     ["climate.coldestHour", climate.coldestHour, "degC", "coldest hour outdoors"],
@@ -15,6 +16,25 @@ function climateRows({ climate }: ChapterResults): Rows {
       climate.heatingDegreeDays18,
       "K d",
       "heating degree-days below 18 degC",
+    ],
+    ["climate.design99", climate.design99, "degC", "temperature exceeded 99 % of the year"],
+    [
+      "climate.heatingDegreeDays18_3",
+      climate.heatingDegreeDays18_3,
+      "K d",
+      "heating degree-days below 18.3 degC (65 degF), from hours",
+    ],
+    [
+      "climate.worstWeekTemperature",
+      week?.meanTemperature ?? NaN,
+      "degC",
+      "mean temperature of the worst cold and dull week",
+    ],
+    [
+      "climate.worstWeekRadiation",
+      week?.globalRadiation ?? NaN,
+      "kWh/(m2 d)",
+      "radiation on the horizontal a day in that week",
     ],
     [
       "climate.globalRadiation",
@@ -32,6 +52,18 @@ function soilRows({ soil }: ChapterResults): Rows {
     ["soil.surfaceAmplitude", wave.amplitude, "K", "yearly amplitude at the ground's surface"],
     ["soil.diffusivity", properties.diffusivity, "m2/s", "thermal diffusivity of the soil"],
     ["soil.conductivity", properties.conductivity, "W/(m K)", "thermal conductivity of the soil"],
+    [
+      "soil.conductivityLow",
+      properties.conductivityRange[0],
+      "W/(m K)",
+      "lowest plausible thermal conductivity of the soil",
+    ],
+    [
+      "soil.conductivityHigh",
+      properties.conductivityRange[1],
+      "W/(m K)",
+      "highest plausible thermal conductivity of the soil",
+    ],
     ["soil.frostDepth", soil.frostDepth, "m", "deepest frost in the undisturbed ground"],
     [
       "soil.temperatureAtTubeDepthMin",
