@@ -10,39 +10,106 @@ import { type DisplayItem, figure } from "./figure.ts";
 import { coldestWeekStart, lineLegend, type TimeLine, timePlot, yearWindow } from "./lines.ts";
 import { PALETTE } from "./palette.ts";
 
-/** What the house loses, part by part, as bars from the largest. */
+/** Colours of the parts, in their fixed order; further parts begin again. */
+const PART_COLOURS = [
+  PALETTE.cold,
+  PALETTE.ink,
+  PALETTE.soil,
+  PALETTE.air,
+  PALETTE.latent,
+  PALETTE.warm,
+];
+
+interface LossBar {
+  readonly name: string;
+  readonly conductance: number;
+  readonly share: number;
+  readonly colour: string;
+  readonly from: number;
+}
+
+/** Parts from the largest, each with its colour and where it starts in the stack. */
+function lossBars(result: HouseResult): LossBar[] {
+  let from = 0;
+  return result.lossParts
+    .map((part, index) => ({
+      ...part,
+      share: part.conductance / result.lossCoefficient,
+      colour: PART_COLOURS[index % PART_COLOURS.length]!,
+    }))
+    .filter((part) => part.conductance > 0)
+    .sort((a, b) => b.conductance - a.conductance)
+    .map((part) => {
+      const bar = { ...part, from };
+      from += part.conductance;
+      return bar;
+    });
+}
+
+/** The whole loss as one stacked bar, and below it each part from the largest. */
 export function lossesChart(result: HouseResult): DisplayItem {
-  const parts = [...result.lossParts].sort((a, b) => b.conductance - a.conductance);
-  const largest = parts[0]!;
-  return figure({
-    height: 60 + parts.length * 34,
-    marginLeft: 190,
-    marginRight: 130,
-    x: { label: "heat lost for each kelvin between inside and outside, W/K", grid: true },
-    y: { domain: parts.map((part) => part.name), label: null, padding: 0.3 },
+  const bars = lossBars(result);
+  const largest = bars[0]!;
+  const whole = showSi(result.lossCoefficient, "conductance");
+  const domain = [0, result.lossCoefficient * 1.02];
+  const sides = { marginLeft: 110, marginRight: 130 };
+  return figure([{
+    ...sides,
+    height: 74,
+    marginTop: 8,
+    marginBottom: 30,
+    x: { domain, label: null, grid: true },
+    y: { domain: ["all together"], label: null, padding: 0.1 },
     marks: [
-      Plot.barX(parts, { x: "conductance", y: "name", fill: PALETTE.cold }),
-      Plot.text(parts, {
+      Plot.barX(bars, {
+        x1: "from",
+        x2: (bar: LossBar) => bar.from + bar.conductance,
+        y: () => "all together",
+        fill: "colour",
+        stroke: "white",
+      }),
+      Plot.text(bars.filter((bar) => bar.share >= 0.07), {
+        x: (bar: LossBar) => bar.from + bar.conductance / 2,
+        y: () => "all together",
+        text: (bar: LossBar) => showSi(bar.share, "share"),
+        fill: "white",
+        fontWeight: "bold",
+      }),
+      Plot.text([result.lossCoefficient], {
+        x: (value: number) => value,
+        y: () => "all together",
+        text: () => whole,
+        textAnchor: "start",
+        dx: 5,
+      }),
+    ],
+  }, {
+    ...sides,
+    height: 50 + bars.length * 34,
+    marginTop: 8,
+    x: { domain, label: "heat lost for each kelvin between inside and outside, W/K", grid: true },
+    y: { domain: bars.map((bar) => bar.name), label: null, padding: 0.3 },
+    marks: [
+      Plot.barX(bars, { x: "conductance", y: "name", fill: "colour" }),
+      Plot.text(bars, {
         x: "conductance",
         y: "name",
-        text: (part: { conductance: number }) =>
-          `${showSi(part.conductance, "conductance")}, ${
-            showSi(part.conductance / result.lossCoefficient, "share")
-          }`,
+        text: (bar: LossBar) =>
+          `${showSi(bar.conductance, "conductance")}, ${showSi(bar.share, "share")}`,
         textAnchor: "start",
         dx: 5,
       }),
       Plot.ruleX([0], { stroke: PALETTE.ink }),
     ],
-  }, {
+  }], {
     title: "Where the heat goes",
-    alt: `Heat loss by part; the largest is ${largest.name} with ${
-      showSi(largest.conductance / result.lossCoefficient, "share")
-    } of ${showSi(result.lossCoefficient, "conductance")}.`,
-    table: dataTable(parts, [
-      { head: "part", value: (part) => part.name },
-      { head: "loss", value: (part) => part.conductance, kind: "conductance" },
-      { head: "share", value: (part) => part.conductance / result.lossCoefficient, kind: "share" },
+    alt: `Heat loss as a stacked bar and part by part; the largest is ${largest.name} with ${
+      showSi(largest.share, "share")
+    } of ${whole}.`,
+    table: dataTable(bars, [
+      { head: "part", value: (bar) => bar.name },
+      { head: "loss", value: (bar) => bar.conductance, kind: "conductance" },
+      { head: "share", value: (bar) => bar.share, kind: "share" },
     ]),
   });
 }
@@ -82,6 +149,11 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
     colour: PALETTE.ink,
     series: climate.globalHorizontal,
   };
+  const heater: TimeLine = {
+    label: "heat that would hold the set point",
+    colour: PALETTE.latent,
+    series: result.heated.heater.map((heat) => heat / 1000),
+  };
   const days = Array.from({ length: 7 }, (_, day) => day);
   const dayOf = (series: ArrayLike<number>, day: number) =>
     Array.from(window(series).slice(day * 24, day * 24 + 24));
@@ -93,12 +165,14 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
       axis: "air temperature, degC",
       limits: [0],
     }),
-    timePlot({ lines: [sun], start, hours: 168, axis: "radiation, W/m²", height: 160 }),
+    timePlot({ lines: [sun], start, hours: 168, axis: "radiation, W/m²", height: 150 }),
+    timePlot({ lines: [heater], start, hours: 168, axis: "heater, kW", height: 150 }),
   ], {
     title: "The coldest week of the house without a store",
-    alt: `From ${hourName(start)}: outdoor and indoor temperature and radiation for seven days; ` +
+    alt: `From ${hourName(start)}: outdoor and indoor temperature, radiation and heat demand for ` +
+      `seven days; ` +
       `lowest indoor temperature ${showSi(result.coldestHourNoStore, "temperature")}.`,
-    legend: lineLegend([...temperatures, sun]),
+    legend: lineLegend([...temperatures, sun, heater]),
     table: dataTable(days, [
       { head: "day", value: (day) => hourName(start + day * 24).replace(" 00:00", "") },
       {
@@ -120,6 +194,11 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
         head: "radiation",
         value: (day) => dayOf(climate.globalHorizontal, day).reduce((a, b) => a + b, 0) / 1000,
         kind: "radiation",
+      },
+      {
+        head: "heat demand",
+        value: (day) => dayOf(heater.series, day).reduce((a, b) => a + b, 0),
+        kind: "energy",
       },
     ]),
   });

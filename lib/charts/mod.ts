@@ -44,6 +44,17 @@ export { fanChart, fanCurvePoints } from "./fan.ts";
 export { type DisplayItem, figure, type FigureWords, pictureItem } from "./figure.ts";
 export { headerPressureChart, tubeFlowChart } from "./headers.ts";
 export { coldestWeekChart, freeRunningDurationChart, lossesChart } from "./house.ts";
+export { hourlyMeansByDay, logChart } from "./house_log.ts";
+export { measuresChart } from "./house_measures.ts";
+export {
+  type DayRange,
+  dayRanges,
+  freeRunningYearChart,
+  heatDemandChart,
+  heatFlowsByMonth,
+  heatFlowsChart,
+  humidityChart,
+} from "./house_year.ts";
 export { coldestWeekStart, dailyMeans, type TimeLine, type TimePlot, timePlot } from "./lines.ts";
 export { PALETTE, SERIES_COLOURS } from "./palette.ts";
 export type { LegendEntry } from "./picture.ts";
@@ -64,7 +75,7 @@ export {
 } from "./store_heat.ts";
 export { cellLimits, soilSectionChart } from "./store_ground.ts";
 export { sunPathChart } from "./sun_path.ts";
-export { thin } from "./thin.ts";
+export { type Point, thin } from "./thin.ts";
 export {
   marginalHeatChart,
   tubeLengthChart,

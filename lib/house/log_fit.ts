@@ -1,6 +1,6 @@
 /** Fits the unknowns of a logged compartment and scores the prediction. @module */
 import { Matrix, solve } from "ml-matrix";
-import { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
+import { type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 
 /** Where the fit starts: common practice for a glass compartment, no source. */
@@ -41,6 +41,7 @@ const STRIDE = 6;
 /** K and share that weigh the same in the fit */
 const TEMPERATURE_WEIGHT = 1;
 const HUMIDITY_WEIGHT = 0.05;
+const MOST_ROUNDS = 15;
 
 /**
  * Scores a prediction against the log after a day of warm-up.
@@ -66,6 +67,19 @@ export function scoreLog(log: GreenhouseLog, prediction: LogPrediction): LogScor
   };
 }
 
+/** Entries of a log that a fit must not see. */
+export interface HeldOut {
+  /** first entry */
+  readonly from: number;
+  /** entry after the last */
+  readonly to: number;
+}
+
+interface FitQuestion {
+  readonly log: GreenhouseLog;
+  readonly heldOut: HeldOut | undefined;
+}
+
 const NAMES = Object.keys(LOG_START) as (keyof LogParameters)[];
 
 function fromLogs(logs: readonly number[]): LogParameters {
@@ -74,10 +88,14 @@ function fromLogs(logs: readonly number[]): LogParameters {
   ) as unknown as LogParameters;
 }
 
-function residuals(log: GreenhouseLog, logs: readonly number[]): number[] {
+function residuals(
+  { log, heldOut }: FitQuestion,
+  logs: readonly number[],
+): number[] {
   const prediction = replayLog(log, fromLogs(logs));
   const result: number[] = [];
   for (let i = WARM_UP; i < log.airTemperature.length; i += STRIDE) {
+    if (heldOut !== undefined && i >= heldOut.from && i < heldOut.to) continue;
     result.push((prediction.airTemperature[i]! - log.airTemperature[i]!) / TEMPERATURE_WEIGHT);
     result.push((prediction.relativeHumidity[i]! - log.airHumidity[i]!) / HUMIDITY_WEIGHT);
   }
@@ -91,19 +109,20 @@ function residuals(log: GreenhouseLog, logs: readonly number[]): number[] {
  * Fits the parameters to a log by damped least squares on their logarithms
  * (Levenberg 1944, Marquardt 1963), temperature errors of 1 K and humidity errors of 5 % alike.
  *
- * @param log the half to fit on
- * @param rounds most rounds
+ * @param log the part to fit on
+ * @param heldOut entries that do not count
  * @returns fitted parameters
  */
-export function fitLog(log: GreenhouseLog, rounds = 15): LogParameters {
+export function fitLog(log: GreenhouseLog, heldOut?: HeldOut): LogParameters {
+  const question = { log, heldOut };
   let at = NAMES.map((name) => Math.log(LOG_START[name]));
-  let here = residuals(log, at);
+  let here = residuals(question, at);
   let cost = sumOfSquares(here);
   let damping = 0.05;
-  for (let round = 0; round < rounds; round++) {
+  for (let round = 0; round < MOST_ROUNDS; round++) {
     const normal = Matrix.zeros(NAMES.length, NAMES.length);
     const gradient = Matrix.zeros(NAMES.length, 1);
-    const slopes = NAMES.map((_, j) => slopeOf(log, at, here, j));
+    const slopes = NAMES.map((_, j) => slopeOf(question, at, here, j));
     for (let a = 0; a < NAMES.length; a++) {
       gradient.set(a, 0, -dot(slopes[a]!, here));
       for (let b = 0; b < NAMES.length; b++) normal.set(a, b, dot(slopes[a]!, slopes[b]!));
@@ -114,7 +133,7 @@ export function fitLog(log: GreenhouseLog, rounds = 15): LogParameters {
       for (let a = 0; a < NAMES.length; a++) damped.set(a, a, normal.get(a, a) * (1 + damping));
       const move = solve(damped, gradient).to1DArray();
       const next = at.map((value, i) => value + Math.max(-0.7, Math.min(0.7, move[i]!)));
-      const there = residuals(log, next);
+      const there = residuals(question, next);
       const nextCost = sumOfSquares(there);
       improved = nextCost < cost;
       if (improved) {
@@ -130,13 +149,13 @@ export function fitLog(log: GreenhouseLog, rounds = 15): LogParameters {
 }
 
 function slopeOf(
-  log: GreenhouseLog,
+  question: FitQuestion,
   at: readonly number[],
   here: readonly number[],
   j: number,
 ): number[] {
   const nudge = 0.02;
-  const moved = residuals(log, at.map((value, i) => i === j ? value + nudge : value));
+  const moved = residuals(question, at.map((value, i) => i === j ? value + nudge : value));
   return moved.map((value, i) => (value - here[i]!) / nudge);
 }
 
@@ -148,39 +167,4 @@ function dot(a: readonly number[], b: readonly number[]): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
   return sum;
-}
-
-/** Fit on one half of the log, scores on both. */
-export interface LogCheck {
-  /** what was fitted */
-  readonly parameters: LogParameters;
-  /** entries of the half fitted on */
-  readonly fitted: LogScore;
-  /** entries of the other half */
-  readonly unseen: LogScore;
-  /** score on the unseen half of the mean of the fitted half as the prediction */
-  readonly baseline: LogScore;
-}
-
-/**
- * Fits on the first half of the log and scores the second, which the fit has not seen.
- *
- * @param log the whole log
- */
-export function checkLog(log: GreenhouseLog): LogCheck {
-  const count = log.airTemperature.length;
-  const half = Math.floor(count / 2);
-  const [first, second] = [cutLog(log, 0, half), cutLog(log, half, count)];
-  const parameters = fitLog(first);
-  const mean = (series: Float64Array) =>
-    series.reduce((sum, value) => sum + value, 0) / series.length;
-  return {
-    parameters,
-    fitted: scoreLog(first, replayLog(first, parameters)),
-    unseen: scoreLog(second, replayLog(second, parameters)),
-    baseline: scoreLog(second, {
-      airTemperature: new Float64Array(count - half).fill(mean(first.airTemperature)),
-      relativeHumidity: new Float64Array(count - half).fill(mean(first.airHumidity)),
-    }),
-  };
 }

@@ -4,7 +4,7 @@ import { leakageRate } from "./balance.ts";
 import { withCurtain } from "./films.ts";
 import { findGlazing } from "./glazing_table.ts";
 import { buriedConductance } from "./model.ts";
-import type { HouseGeometry, HouseInputs, HouseModel } from "./types.ts";
+import type { HouseGeometry, HouseInputs, HouseModel, SkinPart } from "./types.ts";
 
 /** One part of the loss coefficient. */
 export interface LossPart {
@@ -23,6 +23,27 @@ export interface LossPart {
 export function nightTransmittance(inputs: Pick<HouseInputs, "glazing" | "curtain">): number {
   const open = findGlazing(inputs.glazing).heatTransmittance;
   return inputs.curtain === null ? open : withCurtain(open, inputs.curtain);
+}
+
+/**
+ * U·A of one part of the skin as at night: glazing with the curtain closed where there is one, a
+ * wall behind earth with the earth's resistance.
+ *
+ * @param part of the geometry
+ * @param inputs house section of the study
+ * @param geometry the part belongs to
+ * @returns W/K in the design wind
+ */
+export function nightConductance(
+  part: SkinPart,
+  inputs: HouseInputs,
+  geometry: HouseGeometry,
+): number {
+  if (part.kind === "glazed") return part.area * nightTransmittance(inputs);
+  if (part.name.includes("roof")) return part.area * part.transmittanceHeat;
+  if (part.transmittanceHeat <= 0) return 0;
+  const { buried, earth } = buriedConductance(part, inputs, geometry);
+  return part.area * part.transmittanceHeat * (1 - buried) + earth;
 }
 
 /** Conditions of {@link lossParts}. */
@@ -51,15 +72,12 @@ export interface LossConditions {
  */
 export function lossParts(given: LossConditions): readonly LossPart[] {
   const { inputs, geometry } = given;
-  const night = nightTransmittance(inputs);
   let [glazed, walls, roof] = [0, 0, 0];
   for (const part of geometry.parts) {
-    if (part.kind === "glazed") glazed += part.area * night;
-    else if (part.name.includes("roof")) roof += part.area * part.transmittanceHeat;
-    else if (part.transmittanceHeat > 0) {
-      const { buried, earth } = buriedConductance(part, inputs, geometry);
-      walls += part.area * part.transmittanceHeat * (1 - buried) + earth;
-    }
+    const conductance = nightConductance(part, inputs, geometry);
+    if (part.kind === "glazed") glazed += conductance;
+    else if (part.name.includes("roof")) roof += conductance;
+    else walls += conductance;
   }
   const rate = leakageRate(inputs, given.difference, given.windSpeed);
   return [

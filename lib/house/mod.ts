@@ -16,10 +16,17 @@ export {
 } from "./floor_column.ts";
 export { houseGeometry } from "./geometry.ts";
 export { findGlazing, type Glazing, GLAZINGS } from "./glazing_table.ts";
-export { checkLog, fitLog, LOG_START, type LogCheck, type LogScore, scoreLog } from "./log_fit.ts";
+export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log_check.ts";
+export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";
 export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
 export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
-export { type LossConditions, type LossPart, lossParts, nightTransmittance } from "./losses.ts";
+export {
+  type LossConditions,
+  type LossPart,
+  lossParts,
+  nightConductance,
+  nightTransmittance,
+} from "./losses.ts";
 export { MASS_FREEZING_RANGE, massContent, type MassStore } from "./mass.ts";
 export { houseModel, initialHouseState } from "./model.ts";
 export { type HouseMeasure, houseMeasures, type RankedMeasure, rankMeasures } from "./ranking.ts";

@@ -18,12 +18,21 @@ export {
   soilSensitivityTable,
 } from "./answers/soil.ts";
 export {
+  frostTable,
   geometryTable,
   houseAnswer,
   houseLedgerTable,
-  houseMonthTable,
+  measuresTable,
   skinTable,
 } from "./answers/house.ts";
+export {
+  greenhouseLog,
+  greenhouseLogItems,
+  LOG_VARIABLE,
+  RECORDED_SCORES,
+  type ScoreRow,
+  scoreRows,
+} from "./greenhouse_log.ts";
 export {
   tubeCountEffects,
   tubeCountTable,

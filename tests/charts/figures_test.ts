@@ -9,6 +9,8 @@ const speeds = [1, 2, 3].map((airSpeed) => ({
 }));
 const { climateYear, climateResult, houseResult, tubesResult, headersResult, storeResult } = sample;
 
+const CROP = { name: "spinach", killingLimit: -7 };
+
 const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, readonly string[]]>> = {
   monthlyClimate: [() => charts.monthlyClimateChart(climateResult), ["degC", "kWh/m²"]],
   temperatureCarpet: [() => charts.temperatureCarpet(climateYear), ["degC", "day, h"]],
@@ -19,7 +21,16 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   soilField: [() => charts.soilFieldChart(sample.soilResult), ["degC", "depth, m"]],
   losses: [() => charts.lossesChart(houseResult), ["W/K"]],
   freeRunning: [() => charts.freeRunningDurationChart(houseResult, climateYear), ["degC"]],
-  coldestWeek: [() => charts.coldestWeekChart(houseResult, climateYear), ["degC", "W/m²"]],
+  freeRunningYear: [
+    () => charts.freeRunningYearChart(houseResult, climateYear, CROP),
+    ["degC", "spinach dies below"],
+  ],
+  coldestWeek: [() => charts.coldestWeekChart(houseResult, climateYear), ["degC", "W/m²", "kW"]],
+  humidity: [() => charts.humidityChart(houseResult, 0.9), ["humidity, %", "kg a day"]],
+  heatFlows: [() => charts.heatFlowsChart(houseResult), ["kWh", "leakage"]],
+  heatDemand: [() => charts.heatDemandChart(houseResult), ["kWh"]],
+  measures: [() => charts.measuresChart(sample.ranking), ["kWh a year", "sealing"]],
+  log: [() => charts.logChart(sample.logCheck, "second half"), ["degC", "humidity, %"]],
   tubeLength: [() => charts.tubeLengthChart(tubesResult), ["Pa", "length, m"]],
   tubeSpeed: [() => charts.tubeSpeedChart(speeds, tubesResult), ["Pa", "m/s"]],
   marginalHeat: [
@@ -81,6 +92,13 @@ Deno.test("the same data give the same bytes", () => {
   assertEquals(charts.monthlyHeatChart(storeResult), charts.monthlyHeatChart(storeResult));
 });
 
+Deno.test("numbers written into a picture keep their digits", () => {
+  // Property: shortening coordinates leaves the words alone
+  const svg = svgOf(charts.fanChart({ ...sample.fanResult, airFlow: 0.4567 }, sample.fanInputs));
+  assert(svg.includes("0.457\u00a0m³/s"), "the flow at the operating point");
+  assert(!/="[^"]*\d\.\d{3}/.test(svg.replace(/font-size="[^"]*"/g, "")), "long coordinate");
+});
+
 Deno.test("figure() escapes words that look like markup", () => {
   // Property: no markup injection through names
   const item = charts.lossesChart(houseResult);
@@ -127,4 +145,35 @@ Deno.test("cellLimits() puts each centre between its limits and leaves no gap", 
   centres.forEach((centre, index) => {
     assert(limits[index]! < centre && centre < limits[index + 1]!);
   });
+});
+
+Deno.test("dayRanges() keeps the mean between lowest and highest, and every hour in its day", () => {
+  // Property: order, and the mean of the days is the mean of the year
+  const { airTemperature } = houseResult.freeRunning;
+  const days = charts.dayRanges(airTemperature);
+  assertEquals(days.length, 365);
+  for (const day of days) assert(day.low <= day.mean && day.mean <= day.high);
+  const mean = days.reduce((sum, day) => sum + day.mean, 0) / 365;
+  const year = airTemperature.reduce((sum, value) => sum + value, 0) / 8760;
+  assert(Math.abs(mean - year) < 1e-9);
+});
+
+Deno.test("heatFlowsByMonth() adds up to the flows of the year, heat out of the floor above zero", () => {
+  // Property: conservation and sign
+  const rows = charts.heatFlowsByMonth(houseResult.heated);
+  const total = (name: string) =>
+    rows.filter((row) => row.name === name).reduce((sum, row) => sum + row.heat, 0);
+  const year = (series: Float64Array) => series.reduce((sum, value) => sum + value, 0) / 1000;
+  const { glazing, floor } = houseResult.heated;
+  assert(Math.abs(total("glazing") - year(glazing)) < 1e-6 * Math.abs(year(glazing)));
+  assert(Math.abs(total("floor soil") + year(floor)) < 1e-6);
+  assert(rows.find((row) => row.name === "floor soil" && row.month === "Jan")!.heat > 0);
+});
+
+Deno.test("hourlyMeansByDay() gives one point an hour and keeps the mean", () => {
+  // Property: averages
+  const series = Float64Array.from({ length: 48 }, (_, i) => i % 12);
+  const points = charts.hourlyMeansByDay(series, 300);
+  assertEquals(points.map((point) => point.y), [5.5, 5.5, 5.5, 5.5]);
+  assertEquals(points[0]!.x, 0.5 / 24);
 });

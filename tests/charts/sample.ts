@@ -2,6 +2,7 @@
 import type { ClimateResult, ClimateYear } from "../../lib/climate/types.ts";
 import type { FanCurve, FanInputs, FanResult } from "../../lib/fan/types.ts";
 import type { HeadersResult } from "../../lib/headers/types.ts";
+import type { LogCheck, RankedMeasure } from "../../lib/house/mod.ts";
 import type { HouseResult, HouseYear } from "../../lib/house/types.ts";
 import type { SoilResult } from "../../lib/soil/types.ts";
 import type { StoreResult } from "../../lib/store/types.ts";
@@ -104,6 +105,13 @@ const houseYear = (lift: number): HouseYear =>
     heater: zeros,
     solar: radiation,
     vent: zeros,
+    floor: hourly((hour) => 300 * season(hour)),
+    glazing: hourly((hour) => -2000 + 1500 * season(hour)),
+    opaque: hourly(() => -100),
+    leakage: hourly(() => -200),
+    evaporation: hourly((hour) => -100 * daytime(hour)),
+    condensed: hourly(() => 1e-5),
+    evaporated: hourly(() => 2e-5),
   });
 
 export const houseResult = made<HouseResult>({
@@ -121,7 +129,39 @@ export const houseResult = made<HouseResult>({
   firstFreezeNoStore: 6700,
   freeRunning: houseYear(4),
   heated: houseYear(6),
+  heatDemandByMonth: [6000, 5000, 3000, 1000, 0, 0, 0, 0, 0, 1000, 3000, 6000],
+  condensateByMonth: Array.from({ length: 12 }, () => 26),
   notices: [],
+});
+
+const changed = { coldestHour: -13, coldestHourGain: 1, hoursBelowFreezing: 1500 };
+const unchanged = { coldestHour: -14, coldestHourGain: 0, hoursBelowFreezing: 1700 };
+export const ranking: readonly RankedMeasure[] = [
+  { name: "as it is", change: "", heatDemand: 30000, saved: 0, savedShare: 0, ...unchanged },
+  {
+    name: "sealing",
+    change: "leakage halved",
+    heatDemand: 27000,
+    saved: 3000,
+    savedShare: 0.1,
+    ...changed,
+  },
+  {
+    name: "water barrels",
+    change: "more water",
+    heatDemand: 30300,
+    saved: -300,
+    savedShare: -0.01,
+    ...changed,
+  },
+];
+
+const logged = (level: number, swing: number) =>
+  Float64Array.from({ length: 288 * 3 }, (_, i) => level + swing * Math.sin(i / 46));
+export const logCheck = made<LogCheck>({
+  log: { stepSeconds: 300, airTemperature: logged(20, 4), airHumidity: logged(0.7, 0.1) },
+  prediction: { airTemperature: logged(21, 4), relativeHumidity: logged(0.68, 0.1) },
+  unseen: { temperatureError: 1, temperatureBias: 1, humidityError: 0.02, humidityBias: -0.02 },
 });
 
 export const tubesResult = made<TubesResult>({

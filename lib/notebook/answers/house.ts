@@ -1,13 +1,15 @@
 /** What the house chapter answers. @module */
+import { type DisplayItem, hourName, hoursBelow, showBoth, showSi } from "../../charts/mod.ts";
 import {
-  type DisplayItem,
-  hourName,
-  hoursBelow,
-  MONTHS,
-  showBoth,
-  showSi,
-} from "../../charts/mod.ts";
-import type { HouseInputs, HouseLedger, HouseResult } from "../../house/mod.ts";
+  findCrop,
+  firstHourBelow,
+  type HouseInputs,
+  type HouseLedger,
+  type HouseResult,
+  lastHourBelow,
+  nightConductance,
+  type RankedMeasure,
+} from "../../house/mod.ts";
 import { answer, type Light } from "../answer.ts";
 import { numbers, table } from "../table.ts";
 
@@ -77,13 +79,82 @@ export function geometryTable(result: HouseResult): DisplayItem {
   ]);
 }
 
-/** The surfaces of the skin. */
-export function skinTable(result: HouseResult): DisplayItem {
-  return table(result.geometry.parts, [
-    { head: "part", value: (part) => part.name },
-    { head: "kind", value: (part) => part.kind },
-    { head: "area", value: (part) => part.area, kind: "area" },
-    { head: "U-value", value: (part) => part.transmittanceHeat, kind: "transmittance" },
+/**
+ * The UA table: each surface of the skin with its loss as at night, then leakage and floor edge,
+ * then all together.
+ */
+export function skinTable(result: HouseResult, inputs: HouseInputs): DisplayItem {
+  const { geometry, lossParts, lossCoefficient } = result;
+  const skin = geometry.parts.filter((part) => part.area > 0).map((part) => ({
+    name: part.name,
+    kind: part.kind as string,
+    area: part.area as number | null,
+    open: part.transmittanceHeat as number | null,
+    loss: nightConductance(part, inputs, geometry),
+  }));
+  const others = lossParts.slice(-2).map(({ name, conductance }) => ({
+    name,
+    kind: name === "leakage" ? "air" : "ground",
+    area: null,
+    open: null,
+    loss: conductance,
+  }));
+  const total = { name: "all together", kind: "", area: null, open: null, loss: lossCoefficient };
+  return table([...skin, ...others, total], [
+    { head: "part", value: (row) => row.name },
+    { head: "kind", value: (row) => row.kind },
+    { head: "area", value: (row) => row.area, kind: "area" },
+    { head: "U-value, curtain open", value: (row) => row.open, kind: "transmittance" },
+    { head: "U·A at night", value: (row) => row.loss, kind: "conductance", digits: 1 },
+  ]);
+}
+
+/** First and last hour below freezing and below what kills the crop, and the hours between. */
+export function frostTable(result: HouseResult, inputs: HouseInputs): DisplayItem {
+  const crop = findCrop(inputs.crop);
+  const air = result.freeRunning.airTemperature;
+  const moment = (hour: number | null) => hour === null ? "never" : hourName(hour);
+  const rows = [
+    {
+      words: "below freezing",
+      limit: 0,
+      hours: result.hoursBelowFreezingNoStore,
+      first: result.firstFreezeNoStore,
+      last: result.lastFreezeNoStore,
+    },
+    {
+      words: `${crop.name}: growth suffers`,
+      limit: crop.chillingLimit,
+      hours: hoursBelow(air, crop.chillingLimit),
+      first: firstHourBelow(air, crop.chillingLimit),
+      last: lastHourBelow(air, crop.chillingLimit),
+    },
+    {
+      words: `${crop.name}: plants die`,
+      limit: crop.killingLimit,
+      hours: result.hoursBelowCropLimitNoStore,
+      first: result.firstCropKillNoStore,
+      last: result.lastCropKillNoStore,
+    },
+  ];
+  return table(rows, [
+    { head: "limit", value: (row) => row.words },
+    { head: "below", value: (row) => row.limit, kind: "temperature" },
+    { head: "in a year", value: (row) => row.hours, kind: "hours" },
+    { head: "first hour after 1 July", value: (row) => moment(row.first), right: true },
+    { head: "last hour before 1 July", value: (row) => moment(row.last), right: true },
+  ]);
+}
+
+/** What each improvement brings, the house as it is in the first line. */
+export function measuresTable(ranking: readonly RankedMeasure[]): DisplayItem {
+  return table(ranking, [
+    { head: "measure", value: (row) => row.name },
+    { head: "what was changed", value: (row) => row.change },
+    { head: "heat demand", value: (row) => row.heatDemand, kind: "energy", us: false },
+    { head: "saved", value: (row) => row.saved, kind: "energy", us: false },
+    { head: "coldest hour without heat", value: (row) => row.coldestHour, kind: "temperature" },
+    { head: "below freezing", value: (row) => row.hoursBelowFreezing, kind: "hours" },
   ]);
 }
 
@@ -108,22 +179,4 @@ export function houseLedgerTable(result: HouseResult): DisplayItem {
     { head: "running free", value: ([key]) => free[key], kind: "energy" },
     { head: "held at the set point", value: ([key]) => heated[key], kind: "energy" },
   ]);
-}
-
-/** Heat demand and water on the cover month by month. */
-export function houseMonthTable(result: HouseResult): DisplayItem {
-  return table(MONTHS, [
-    { head: "month", value: (month) => month },
-    { head: "heat demand", value: (_, index) => result.heatDemandByMonth[index]!, kind: "energy" },
-    {
-      head: "water condensed on the cover",
-      value: (_, index) => result.condensateByMonth[index]!,
-      kind: "waterMass",
-    },
-  ]);
-}
-
-/** What holds the heating set point, in words, for the input line. */
-export function setPointText(inputs: HouseInputs): string {
-  return `heating set point ${showBoth(inputs.heatSetPoint, "temperature")}`;
 }
