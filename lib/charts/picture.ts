@@ -61,9 +61,14 @@ export function drawPlot(options: Plot.PlotOptions): Picture {
  * the tables do: none for four digits, a narrow space from five on.
  */
 function shorten(svg: string): string {
-  return svg.replace(/(\d\.\d\d)\d+/g, "$1")
+  return svg.replace(/<[^>]*>/g, roundCoordinates)
     .replace(/>(−?\d),(\d{3})</g, ">$1$2<")
     .replace(/>(−?\d{2,3}),(\d{3})</g, ">$1\u202f$2<");
+}
+
+/** Only within tags: the numbers a reader sees stay as they are. */
+function roundCoordinates(tag: string): string {
+  return tag.replace(/-?\d+\.\d{3,}/g, (number) => String(Math.round(Number(number) * 100) / 100));
 }
 
 /** Sets plots below each other under one legend. */
