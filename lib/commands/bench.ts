@@ -4,7 +4,7 @@
  * @module
  */
 import { join } from "node:path";
-import type { CommandSpec } from "./command_line.ts";
+import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { CommandFailure, PROJECT_FOLDER, runCommand } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
@@ -13,10 +13,14 @@ const SPEC: CommandSpec = {
   args: "",
   minArgs: 0,
   maxArgs: 0,
-  options: [],
+  options: [{
+    name: "reference",
+    meaning:
+      "also race the store against scipy; needs a Python with numpy and scipy (PYTHON names it)",
+  }],
 };
 
-async function runBenchmarks(): Promise<number> {
+async function runBenchmarks(line: CommandLine): Promise<number> {
   const folder = join(PROJECT_FOLDER, "tests", "bench");
   if (!await Deno.stat(folder).then((found) => found.isDirectory, () => false)) {
     throw new CommandFailure("There are no benchmarks yet: the folder tests/bench is missing", 2);
@@ -25,7 +29,12 @@ async function runBenchmarks(): Promise<number> {
     args: ["bench", "-A", folder],
     stdin: "null",
   }).spawn().status;
-  return code;
+  if (code !== 0 || !line.switches.has("reference")) return code;
+  const race = await new Deno.Command(Deno.execPath(), {
+    args: ["run", "-A", join(folder, "reference.ts")],
+    stdin: "null",
+  }).spawn().status;
+  return race.code;
 }
 
 if (import.meta.main) await runCommand(SPEC, runBenchmarks);
