@@ -25,6 +25,7 @@ const SPELLED: Readonly<Record<string, readonly [string, string]>> = {
   energy: ["kWh", "BTU"],
   radiation: ["kWh/m^2", "BTU/ft^2"],
   energyPerArea: ["kWh/m^2", "BTU/ft^2"],
+  dailyRadiation: ["kWh/m^2/day", "BTU/ft^2/day"],
   dailyRadiation: ["kWh/m^2", "BTU/ft^2"],
   heatFlow: ["W", "BTU/hour"],
   conductance: ["W/K", "BTU/hour/degR"],
@@ -37,7 +38,14 @@ const SPELLED: Readonly<Record<string, readonly [string, string]>> = {
   waterMass: ["kg", "lbm"],
 };
 // shown in thousands
-const THOUSANDS = new Set(["dailyRadiation", "energy", "radiation", "energyPerArea", "heatFlow"]);
+const THOUSANDS = new Set([
+  "dailyRadiation",
+  "energy",
+  "radiation",
+  "energyPerArea",
+  "dailyRadiation",
+  "heatFlow",
+]);
 
 Deno.test("US factors agree with the mathjs unit tables", () => {
   // Source: mathjs 15 unit definitions; 2e-6 because two NIST SP 811 factors print seven digits
