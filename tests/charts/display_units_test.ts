@@ -26,7 +26,6 @@ const SPELLED: Readonly<Record<string, readonly [string, string]>> = {
   radiation: ["kWh/m^2", "BTU/ft^2"],
   energyPerArea: ["kWh/m^2", "BTU/ft^2"],
   dailyRadiation: ["kWh/m^2/day", "BTU/ft^2/day"],
-  dailyRadiation: ["kWh/m^2", "BTU/ft^2"],
   heatFlow: ["W", "BTU/hour"],
   conductance: ["W/K", "BTU/hour/degR"],
   transmittance: ["W/m^2/K", "BTU/hour/ft^2/degR"],
@@ -43,7 +42,6 @@ const THOUSANDS = new Set([
   "energy",
   "radiation",
   "energyPerArea",
-  "dailyRadiation",
   "heatFlow",
 ]);
 
