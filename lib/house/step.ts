@@ -151,7 +151,10 @@ function control(
   }
   let settled: Settled = { temperature: free, opening: 0 };
   if (free > inputs.ventSetPoint) {
-    const opening = openingFor(terms, inputs.ventSetPoint, vapour);
+    // on a day hotter than the set point open vents still cool a house that is hotter than the day
+    const opening = terms.outside < inputs.ventSetPoint
+      ? openingFor(terms, inputs.ventSetPoint, vapour)
+      : Number(free > terms.outside);
     settled = { temperature: solveTemperature(terms, opening, 0, vapour), opening };
   } else {
     tryAt(terms, free, 0, vapour);
@@ -200,8 +203,9 @@ function gatherFlows(
  * surface and leaf are without capacity. The air takes up
  * sun + store + heater − evaporation − skin − leakage − vents − floor − barrels = C·dT/dt.
  * Below the heating set point the heater fills the gap up to its power; above the ventilation set
- * point the vents open just far enough; above the purge humidity they open as far as the heating
- * set point allows, when the air outside is drier.
+ * point the vents open just far enough, and on a day hotter than that wide while it is hotter
+ * inside; above the purge humidity they open as far as the heating set point allows, when the air
+ * outside is drier.
  *
  * Balances close to rounding: solar + glazing + opaque + leakage + vent + heater − floor + store +
  * evaporation + mass = air.

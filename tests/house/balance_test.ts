@@ -312,3 +312,28 @@ Deno.test("barrels that freeze hold the house at 0 degC until their latent heat 
   assert(given > 5 * 334e6 && given < 1.1 * 5 * 334e6, `${given} J`);
   assert(hours > 24, `${hours} h`);
 });
+
+Deno.test("vents stand wide open on a day hotter than their set point while it is hotter inside", () => {
+  // Property: with enough air through the vents the house comes close to the outdoors, and no
+  // vent opens to let in air that is warmer than the house.
+  const climate = simpleYear({ temperature: () => 32, humidity: 0.2, sun: 1 });
+  const model = houseModel({ ...HOUSE, crop: "bare", leafArea: 0, ventCapacity: 400 }, climate);
+  const noon = 172 * 24 + 12;
+  const at = (airTemperature: number, hour: number) =>
+    stepHouse(
+      model,
+      { airTemperature, humidityRatio: 0.006, massTemperature: airTemperature, ventOpening: 0 },
+      hour,
+      1800,
+      NO_FLOOR,
+    );
+  const hot = at(34, noon);
+  assertEquals(hot.state.ventOpening, 1);
+  assert(
+    hot.state.airTemperature > 32 && hot.state.airTemperature < 35,
+    `${hot.state.airTemperature}`,
+  );
+  const cool = at(27, 172 * 24 + 1);
+  assert(cool.state.airTemperature < 32);
+  assertEquals(cool.state.ventOpening, 0);
+});
