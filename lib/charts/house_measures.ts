@@ -41,7 +41,7 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
       Plot.ruleX([0], { stroke: PALETTE.ink }),
     ],
   }, {
-    title: "Do this first",
+    title: "What each improvement saves",
     alt: best === undefined
       ? "No improvement was tried."
       : `Heat demand that each improvement alone saves in this climate; most by ${best.name}: ${

@@ -79,7 +79,7 @@ export function freeRunningYearChart(
       { label: "house, coldest hour of the day", colour: PALETTE.warm, sign: "line" },
       { label: "house, coldest to warmest hour", colour: "#f4d2bb" },
       { label: "outdoors, coldest hour", colour: PALETTE.cold, sign: "dash" },
-      { label: `${crop.name} dies below ${limit}`, colour: PALETTE.latent, sign: "line" },
+      { label: `below ${limit} kills ${crop.name}`, colour: PALETTE.latent, sign: "line" },
     ],
     table: dataTable(MONTHS, [
       { head: "month", value: (month) => month },

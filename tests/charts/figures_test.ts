@@ -23,7 +23,7 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   freeRunning: [() => charts.freeRunningDurationChart(houseResult, climateYear), ["degC"]],
   freeRunningYear: [
     () => charts.freeRunningYearChart(houseResult, climateYear, CROP),
-    ["degC", "spinach dies below"],
+    ["degC", "kills spinach"],
   ],
   coldestWeek: [() => charts.coldestWeekChart(houseResult, climateYear), ["degC", "W/m²", "kW"]],
   humidity: [() => charts.humidityChart(houseResult, 0.9), ["humidity, %", "kg a day"]],
