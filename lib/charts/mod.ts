@@ -14,6 +14,7 @@ export {
   radiationCarpet,
   temperatureCarpet,
 } from "./climate.ts";
+export { glazingAngleChart, planeMonthsChart } from "./climate_glazing.ts";
 export {
   type Cell,
   type Column,
@@ -59,6 +60,15 @@ export { coldestWeekStart, dailyMeans, type TimeLine, type TimePlot, timePlot } 
 export { PALETTE, SERIES_COLOURS } from "./palette.ts";
 export type { LegendEntry } from "./picture.ts";
 export { soilFieldChart, soilProfileChart } from "./soil.ts";
+export {
+  type EstimateMonth,
+  type FrostDay,
+  frostDays,
+  frostSnowChart,
+  soilSensitivityChart,
+  twoEstimates,
+  twoEstimatesChart,
+} from "./soil_frost.ts";
 export {
   storeCarpet,
   storeDurationChart,

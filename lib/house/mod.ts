@@ -40,7 +40,8 @@ export {
   windAtTwoMetres,
 } from "./reference_evaporation.ts";
 export { type Slab, slabHeat } from "./slab_loss.ts";
-export { roomAbsorptance } from "./solar_gain.ts";
+export { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./plane_months.ts";
+export { glazingOptics, roomAbsorptance } from "./solar_gain.ts";
 export {
   coldestRun,
   durationCurve,

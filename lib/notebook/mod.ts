@@ -12,6 +12,13 @@ export { drawing, type SheetName } from "./drawing.ts";
 export { tubesAtCounts, tubesAtFlows } from "./variants.ts";
 export { climateAnswer, coldSpellTable } from "./answers/climate.ts";
 export {
+  cropLimitTable,
+  designTable,
+  qualityTable,
+  shortDayTable,
+} from "./answers/climate_tables.ts";
+export { groundWaterTable, soilLayerTable } from "./answers/soil_tables.ts";
+export {
   penetrationTable,
   soilAnswer,
   soilPropertyTable,
