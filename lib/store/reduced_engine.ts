@@ -82,6 +82,9 @@ export function reducedEngine(
   const { states, tubes, ports, conductances } = slice;
   const plans = steps.map((seconds) => planStep(slice, seconds));
   const [floorPort, outdoorPort, deepPort] = [tubes, tubes + 1, tubes + 2];
+  /** ports that can carry anything: the deep end only where it is held */
+  const active = conductances[2] > 0 ? ports : ports - 1;
+  const surfaces = active - tubes;
   const blocks = Math.ceil(lanes / BLOCK);
   const padded = blocks * BLOCK;
   const gains = byState(slice);
@@ -122,7 +125,7 @@ export function reducedEngine(
     const row = port * ports;
     let at = (block * ports + first) * BLOCK;
     let [a0, a1, a2, a3] = [four[0]!, four[1]!, four[2]!, four[3]!];
-    for (let q = first; q < ports; q++) {
+    for (let q = first; q < active; q++) {
       const r = response[row + q]!;
       a0 += r * input[at]!;
       a1 += r * input[at + 1]!;
@@ -159,7 +162,7 @@ export function reducedEngine(
           for (let l = 0; l < count; l++) blockTemperature[(first + l) * tubes + p] = four[l]!;
         }
       }
-      for (let s = 0; s < 3; s++) {
+      for (let s = 0; s < surfaces; s++) {
         meanOfPort(mean, block, tubes + s);
         free.set(four, (block * 3 + s) * BLOCK);
         if (s > 0) continue;
@@ -188,7 +191,7 @@ export function reducedEngine(
         }
         input[own + floorPort * BLOCK + l] = floorDriving[first + l]!;
       }
-      for (let s = 0; s < 3; s++) {
+      for (let s = 0; s < surfaces; s++) {
         for (let l = 0; l < BLOCK; l++) four[l] = free[(block * 3 + s) * BLOCK + l]!;
         addInputs(response, block, tubes + s, from);
         const heat = s === 0 ? floorHeat : s === 1 ? outdoorHeat : deepHeat;
@@ -196,9 +199,15 @@ export function reducedEngine(
           heat[first + l] = conductances[s]! * input[own + (tubes + s) * BLOCK + l]! - four[l]!;
         }
       }
-      moveStates(block, from, decay, growth);
+      moveStates(block, silent(block, from) ? active : from, decay, growth);
     }
     refresh();
+  };
+  /** True where no input of a block from a port on is other than 0, as in tagged fields at rest. */
+  const silent = (block: number, from: number): boolean => {
+    const end = (block * ports + active) * BLOCK;
+    for (let k = (block * ports + from) * BLOCK; k < end; k++) if (input[k] !== 0) return false;
+    return true;
   };
   /** x ← e^(−λΔt)·x + growth·(gains·input) for four lanes. */
   const moveStates = (
@@ -212,7 +221,7 @@ export function reducedEngine(
       let a0 = 0, a1 = 0, a2 = 0, a3 = 0;
       let known = (block * ports + from) * BLOCK;
       const row = k * ports;
-      for (let q = from; q < ports; q++) {
+      for (let q = from; q < active; q++) {
         const g = gains[row + q]!;
         a0 += g * input[known]!;
         a1 += g * input[known + 1]!;

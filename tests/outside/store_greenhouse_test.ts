@@ -11,7 +11,7 @@ Deno.test("sanity band only: a store like the 24-pipe one near Geneva stores 0.1
     climate: formulaClimate({ mean: 10, swing: 9 }),
     tubes: { count: 24, layers: 1, length: 11, spacing: 0.33, depth: 0.8, airFlow: 1.2 },
     house: { length: 12, width: 9 },
-    store: { slices: 4, spinUpYears: 1 },
+    store: { slices: 3, spinUpYears: 1 },
   });
   const result = storeChapter({
     ...base,

@@ -2,7 +2,7 @@ import { assert, assertAlmostEquals, assertLess } from "@std/assert";
 import { storeChapter } from "../../lib/store/mod.ts";
 import { formulaClimate, standInRequest } from "./stand_in.ts";
 
-const cold = storeChapter(standInRequest({ store: { slices: 6, spinUpYears: 1 } }));
+const cold = storeChapter(standInRequest({ store: { slices: 3, spinUpYears: 1 } }));
 
 Deno.test("storeChapter() closes the heat ledger to 1e-9 of its throughput", () => {
   // Property: energy is conserved
@@ -46,7 +46,7 @@ Deno.test("storeChapter() sums its hourly series to its yearly figures", () => {
 Deno.test("storeChapter() says so where the store makes no sense", () => {
   // Property: a hot and a sunless climate run through with a notice
   for (const climate of [formulaClimate({ mean: 24, swing: 9 }), formulaClimate({ sun: 0.02 })]) {
-    const result = storeChapter(standInRequest({ climate, store: { slices: 4, spinUpYears: 1 } }));
+    const result = storeChapter(standInRequest({ climate, store: { slices: 2, spinUpYears: 1 } }));
     assert(
       result.notices.some((notice) => notice.text.startsWith("The store makes no sense here")),
     );
