@@ -65,6 +65,21 @@ export const EXERCISES: readonly Exercise[] = [
     explanation: "(18 − (−20)) · 7. Multiply by the loss coefficient and 24 h to get heat.",
   },
   {
+    id: "climate.incidence",
+    question: "The noon sun stands 17 degrees above level, straight in front of a vertical " +
+      "glazing. At what angle from the normal of the glazing does it strike? Answer as an angle, " +
+      'such as "30 deg".',
+    kind: "angle",
+    answer: 17,
+    tolerance: 0.02,
+    slips: [
+      { value: 73, hint: "That is the angle from the upright: the normal of a wall lies level." },
+      { value: 90, hint: "That would graze along the wall: the sun stands in front of it." },
+    ],
+    explanation: "The normal lies level, so the angle is the sun's height. On level glazing the " +
+      "same sun strikes at 73 degrees, where clear sheets throw much of it back.",
+  },
+  {
     id: "soil.penetration",
     question:
       "A soil has conductivity 1.0 W/(m K) and heat capacity 2.0 MJ/(m³ K). At what depth " +
@@ -94,6 +109,24 @@ export const EXERCISES: readonly Exercise[] = [
     explanation:
       "depth/penetration depth is the lag in radians; times 365/2π in days. The ground " +
       "at tube depth is coldest weeks after the air.",
+  },
+  {
+    id: "soil.freezing",
+    question: "One cubic metre of soil holds 25 % water by volume. How much heat does that water " +
+      'set free when all of it freezes at 0 degC, at 334 kJ/kg? Answer such as "50 MJ".',
+    kind: "energy",
+    answer: 0.25 * 1000 * 334e3,
+    tolerance: 0.02,
+    slips: [
+      { value: 1000 * 334e3, hint: "That is a cubic metre of water; only a quarter of it is." },
+      { value: 0.25 * 334e3, hint: "Litres and cubic metres: a cubic metre of water is 1000 kg." },
+      {
+        value: 0.25 * 1000 * 4180,
+        hint: "That is the heat of cooling it by 1 K, not of freezing.",
+      },
+    ],
+    explanation: "0.25 · 1000 kg · 334 kJ/kg. As much as cooling the same soil by some forty " +
+      "kelvin: wet ground freezes slowly, and thaws slowly.",
   },
   {
     id: "house.loss",

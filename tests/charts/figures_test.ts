@@ -1,6 +1,18 @@
 import { assert, assertEquals, assertMatch } from "@std/assert";
 import * as charts from "../../lib/charts/mod.ts";
+import { GLAZINGS } from "../../lib/house/mod.ts";
 import * as sample from "./sample.ts";
+
+const planes = ["south wall", "roof"].map((name, index) => ({
+  name,
+  plane: { tilt: 90 - 60 * index, azimuth: 180 },
+  area: 40,
+  months: Array.from({ length: 12 }, (_, month) => ({
+    hayDavies: 60 + month,
+    isotropic: 55 + month,
+    open: 62 + month,
+  })),
+}));
 
 const speeds = [1, 2, 3].map((airSpeed) => ({
   ...sample.tubesResult,
@@ -19,6 +31,11 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   outdoorDuration: [() => charts.outdoorDurationChart(climateYear, climateResult), ["degC", ", h"]],
   soilProfile: [() => charts.soilProfileChart(sample.soilResult), ["degC", "depth, m"]],
   soilField: [() => charts.soilFieldChart(sample.soilResult), ["degC", "depth, m"]],
+  frostSnow: [() => charts.frostSnowChart(sample.soilResult), ["depth of frost, m"]],
+  twoEstimates: [() => charts.twoEstimatesChart(sample.soilResult), ["tube depth, degC"]],
+  soilSensitivity: [() => charts.soilSensitivityChart(sample.soilResult), ["degC", "depth, m"]],
+  planeMonths: [() => charts.planeMonthsChart(planes), ["kWh/m²"]],
+  glazingAngle: [() => charts.glazingAngleChart(GLAZINGS[0]!, GLAZINGS), ["degrees", "–"]],
   losses: [() => charts.lossesChart(houseResult), ["W/K"]],
   freeRunning: [() => charts.freeRunningDurationChart(houseResult, climateYear), ["degC"]],
   freeRunningYear: [
@@ -176,4 +193,28 @@ Deno.test("hourlyMeansByDay() gives one point an hour and keeps the mean", () =>
   const points = charts.hourlyMeansByDay(series, 300);
   assertEquals(points.map((point) => point.y), [5.5, 5.5, 5.5, 5.5]);
   assertEquals(points[0]!.x, 0.5 / 24);
+});
+
+Deno.test("frostDays() finds both ends of the frozen ground between the depths of the map", () => {
+  // Property: straight profiles with known crossings; thawed from above; all thawed
+  const profile = (values: readonly number[]) => ({
+    ...sample.soilResult,
+    field: { depths: [0, 1, 2], temperature: values.map((value) => Float64Array.of(value)) },
+  });
+  const [frozen] = charts.frostDays(profile([-3, -1, 3]));
+  assertEquals([frozen!.top, frozen!.bottom], [0, 1.25]);
+  const [thawing] = charts.frostDays(profile([2, -2, 2]));
+  assertEquals([thawing!.top, thawing!.bottom], [0.5, 1.5]);
+  const [thawed] = charts.frostDays(profile([2, 1, 3]));
+  assertEquals(thawed!.top, thawed!.bottom);
+});
+
+Deno.test("twoEstimates() meets the table of the chapter at a depth of the table", () => {
+  // Property: no interpolation error at a node
+  const tubeDepth = sample.soilResult.depths[2]!;
+  const rows = charts.twoEstimates({ ...sample.soilResult, tubeDepth });
+  for (const row of rows) {
+    const found = sample.soilResult.monthly[row.month]![2]!;
+    assert(Math.abs(row.column - found) < 1e-12);
+  }
 });

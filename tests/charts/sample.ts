@@ -95,6 +95,18 @@ export const soilResult = made<SoilResult>({
   tubeDepth: 0.9,
   temperatureAtTubeDepthMin: -3,
   temperatureAtTubeDepthMax: 13,
+  climateWave: { mean: 4, amplitude: 15, minimumDay: 25, diffusivity: 5.6e-7 },
+  difference: { mean: 1, largest: 1.6, waveFrostDepth: 2, waveFit: 0.7 },
+  snowDepth: Float64Array.from({ length: 365 }, (_, day) => Math.max(0, 0.4 - day / 200)),
+  sensitivity: ["as given", "bare ground kept clear of snow"].map((change, index) => ({
+    change,
+    conductivity: 1.3,
+    moisture: 0.25,
+    frostDepth: 1.4 + index,
+    meanAtTubeDepth: 5,
+    minAtTubeDepth: -3 - index,
+    maxAtTubeDepth: 13,
+  })),
   notices: [],
 });
 
