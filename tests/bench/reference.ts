@@ -1,7 +1,7 @@
 /**
  * Races the soil engines against the same slice in scipy (tests/outside/store_reference.py): same
  * mesh, same hours, same tubes. Prints microseconds for a slice and an hour, ratios, and how far each
- * is from the full model in short steps. Needs a Python with numpy and scipy: PYTHON names it.
+ * is from the full model in short steps; times are the best of three rounds. Needs a Python with numpy and scipy: PYTHON names it.
  */
 import { adiEngine, uniformState } from "../../lib/store/adi_engine.ts";
 import type { SoilEngine } from "../../lib/store/engine.ts";
