@@ -705,6 +705,7 @@ export {
   drawing,
   earlyYearTable,
   emptyingTable,
+  estimatesTable,
   type Exercise,
   exercise,
   exerciseItem,

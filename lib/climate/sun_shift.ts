@@ -15,6 +15,8 @@ export interface MonthFit {
   readonly misfitLater: number;
   /** hours the radiation of the file is late against the sun: -1, 0 or 1 */
   readonly late: -1 | 0 | 1;
+  /** what was measured: closure of the three series, or global against the sun's height where they close by themselves */
+  readonly against: "closure" | "height";
 }
 
 /** Misfit below which a month is never called shifted, W/m². */
@@ -88,7 +90,8 @@ function fitMonths(closure: Misfit, height: Misfit = closure): MonthFit[] {
     const best = Math.min(misfitEarlier, misfitLater);
     const shifted = misfit > SMALL_MISFIT && best < gain * misfit;
     const late = !shifted ? 0 : misfitEarlier < misfitLater ? 1 : -1;
-    return { month: month + 1, misfit, misfitEarlier, misfitLater, late };
+    const against = closesByItself ? "height" : "closure";
+    return { month: month + 1, misfit, misfitEarlier, misfitLater, late, against };
   });
 }
 

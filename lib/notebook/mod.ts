@@ -17,7 +17,7 @@ export {
   qualityTable,
   shortDayTable,
 } from "./answers/climate_tables.ts";
-export { groundWaterTable, soilLayerTable } from "./answers/soil_tables.ts";
+export { estimatesTable, groundWaterTable, soilLayerTable } from "./answers/soil_tables.ts";
 export {
   penetrationTable,
   soilAnswer,

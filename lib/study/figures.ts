@@ -11,13 +11,13 @@ function climateRows({ climate }: ChapterResults): Rows {
     ["climate.meanTemperature", climate.meanTemperature, "degC", "mean outdoor temperature"],
     ["climate.coldestHour", climate.coldestHour, "degC", "coldest hour outdoors"],
     ["climate.design99_6", climate.design99_6, "degC", "temperature exceeded 99.6 % of the year"],
+    ["climate.design99", climate.design99, "degC", "temperature exceeded 99 % of the year"],
     [
       "climate.heatingDegreeDays18",
       climate.heatingDegreeDays18,
       "K d",
       "heating degree-days below 18 degC",
     ],
-    ["climate.design99", climate.design99, "degC", "temperature exceeded 99 % of the year"],
     [
       "climate.heatingDegreeDays18_3",
       climate.heatingDegreeDays18_3,

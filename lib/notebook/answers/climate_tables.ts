@@ -14,6 +14,10 @@ export function qualityTable(quality: ClimateQuality): DisplayItem {
     { head: "an hour earlier, W/m²", value: (fit) => fit.misfitEarlier, digits: 1 },
     { head: "an hour later, W/m²", value: (fit) => fit.misfitLater, digits: 1 },
     {
+      head: "misfit of",
+      value: (fit) => fit.against === "closure" ? "the three series" : "global to height",
+    },
+    {
       head: "verdict",
       value: (fit) => fit.late === 0 ? "in time" : fit.late > 0 ? "an hour late" : "an hour early",
     },

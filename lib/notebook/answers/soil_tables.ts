@@ -1,7 +1,7 @@
 /** Tables of the soil notebook: layers with their ranges, and the way down to ground water. @module */
 import { type DisplayItem, showNumber } from "../../charts/mod.ts";
 import { soilProperties } from "../../soil/mod.ts";
-import type { SoilInputs } from "../../soil/types.ts";
+import type { SoilInputs, SoilResult } from "../../soil/types.ts";
 import { type NamedNumber, numbers, table } from "../table.ts";
 
 /** Soils of the study from the surface down, each with the plausible range of its conductivity. */
@@ -73,4 +73,34 @@ function gapWords(gap: number | null): string {
   }
   if (gap < 1) return "too near: tubes may flood in a wet spring, and moving water takes the heat";
   return "clear of the tubes; water that moves below still takes part of the heat";
+}
+
+/** By how much the column and the wave from air temperature part. */
+export function estimatesTable(result: SoilResult): DisplayItem {
+  const { difference } = result;
+  return numbers([
+    {
+      label: "column less wave at tube depth, mean of the year",
+      value: difference.mean,
+      kind: "temperatureDifference",
+    },
+    {
+      label: "the same, largest of the months, either way",
+      value: difference.largest,
+      kind: "temperatureDifference",
+    },
+    { label: "frost depth by the column", value: result.frostDepth, kind: "depth" },
+    {
+      label: "frost depth by the wave",
+      value: difference.waveFrostDepth,
+      kind: "depth",
+      note: "it knows no heat of freezing; a dash where it would never end",
+    },
+    {
+      label: "wave handed to the other chapters against the column",
+      value: difference.waveFit,
+      kind: "temperatureDifference",
+      note: "root mean square, 0.5 to 5 m deep, all days",
+    },
+  ], "How far the estimates part");
 }
