@@ -35,6 +35,10 @@ export function frostDays(result: SoilResult): FrostDay[] {
   });
 }
 
+function isFrozen(day: FrostDay): boolean {
+  return day.bottom > day.top;
+}
+
 const DAY_AXIS = {
   label: null,
   domain: [0, 365] as [number, number],
@@ -49,7 +53,7 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
   const snow = Array.from(result.snowDepth, (depth, day) => ({ day, depth }));
   const reach = Math.max(result.frostDepth, result.tubeDepth) + 0.2;
   const deepestSnow = Math.max(...result.snowDepth);
-  const days = frost.filter(({ top, bottom }) => bottom > top).length;
+  const days = frost.filter(isFrozen).length;
   return figure({
     height: 280,
     x: DAY_AXIS,
@@ -63,8 +67,8 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
       Plot.areaY(snow, { x: "day", y: "depth", fill: "#b7cff2" }),
       Plot.areaY(frost, {
         x: "day",
-        y1: (one: FrostDay) => -one.top,
-        y2: (one: FrostDay) => -one.bottom,
+        y1: (one: FrostDay) => isFrozen(one) ? -one.top : NaN,
+        y2: (one: FrostDay) => isFrozen(one) ? -one.bottom : NaN,
         fill: PALETTE.cold,
       }),
       Plot.ruleY([0], { stroke: PALETTE.ink }),
@@ -79,9 +83,7 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
       : `Snow up to ${
         showSi(deepestSnow, "depth")
       }; undisturbed ground does not freeze in this year.`,
-    note:
-      "Grassed open ground beside the house. Frost goes on sinking while snow melts, and thaws " +
-      "from above and from below.",
+    note: "Grassed open ground beside the house; it thaws from above and from below.",
     legend: [
       { label: "snow", colour: "#b7cff2" },
       { label: "frozen ground", colour: PALETTE.cold },
@@ -97,7 +99,7 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
 }
 
 function ends(day: FrostDay, end: "top" | "bottom"): number | null {
-  return day.bottom > day.top ? day[end] : null;
+  return isFrozen(day) ? day[end] : null;
 }
 
 /** One month of the two estimates at tube depth. */
@@ -180,7 +182,7 @@ export function soilSensitivityChart(result: SoilResult): DisplayItem {
     {
       height: 210,
       marginLeft: 262,
-      x: { label: "lowest to highest at tube depth, degC", grid: true },
+      x: { label: "lowest to highest at tube depth, degC", grid: true, nice: true },
       y,
       marks: [
         Plot.barX(rows, {
