@@ -42,12 +42,13 @@ export interface Stage {
 export async function openStage(target: string): Promise<Stage> {
   await checkTarget(target);
   const final = resolve(target);
-  await Deno.mkdir(dirname(final), { recursive: true });
   const folder = join(
     dirname(final),
     `.${basename(final)}.${crypto.randomUUID().slice(0, 8)}.part`,
   );
-  await Deno.mkdir(join(folder, "notebooks"), { recursive: true });
+  await Deno.mkdir(join(folder, "notebooks"), { recursive: true }).catch((error) => {
+    throw new InputError(`Cannot write into ${target}: ${reasonOf(error)}; choose another --out`);
+  });
   const discard = (): Promise<void> => Deno.remove(folder, { recursive: true }).catch(() => {});
 
   const moveInto = async (destination: string): Promise<void> => {
@@ -76,6 +77,15 @@ export async function openStage(target: string): Promise<Stage> {
       return join(target, complete ? "failed" : "", "notebooks");
     },
   };
+}
+
+/** Why a folder cannot be made, in plain words. */
+function reasonOf(error: unknown): string {
+  if (error instanceof Deno.errors.PermissionDenied) return "that is not allowed";
+  if (error instanceof Deno.errors.AlreadyExists || error instanceof Deno.errors.NotADirectory) {
+    return "a part of the path is a file";
+  }
+  return error instanceof Error ? error.message : String(error);
 }
 
 async function checkTarget(target: string): Promise<void> {

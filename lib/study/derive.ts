@@ -149,10 +149,11 @@ function deriveHeaders(
   note: Note,
 ): HeadersInputs {
   const perGroup = tubes.count / given.groups;
+  const { insideDiameter, outsideDiameter } = findTube(tubes.tube);
   const diameter = note(
     "headers.diameter",
     given.diameter,
-    () => rounded(findTube(tubes.tube).insideDiameter * Math.sqrt(perGroup), 0.01),
+    () => rounded(Math.max(insideDiameter * Math.sqrt(perGroup), 1.25 * outsideDiameter), 0.01),
   );
   return {
     ...given,

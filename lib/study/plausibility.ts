@@ -1,6 +1,7 @@
 /** Faults between inputs, and values that are possible but unusual. @module */
 import { InputError, type Notice, notice } from "../basics/mod.ts";
 import type { Place } from "../climate/types.ts";
+import { findTube } from "../tubes/mod.ts";
 import { formatQuantity, parseQuantity } from "../units/mod.ts";
 import type { ChapterInputs } from "./derive.ts";
 import { fieldKind, FIELDS } from "./fields.ts";
@@ -12,8 +13,13 @@ type Checked = Omit<StudyGiven, keyof ChapterInputs> & ChapterInputs;
 interface Rule {
   readonly path: KeyPath;
   readonly broken: (study: Checked) => boolean;
-  readonly message: string;
+  readonly message: string | ((study: Checked) => string);
 }
+
+/** Least soil between the floor and the top of a tube, m. */
+const LEAST_COVER = 0.02;
+/** Air speed in the tubes beyond which no fan of a greenhouse works, m/s. */
+const MOST_SPEED = 50;
 
 /** A name that is safe as the name of a folder on every system. */
 const FOLDER_NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
@@ -69,16 +75,90 @@ const RULES: readonly Rule[] = [
     broken: ({ headers, tubes }) => headers.groups > tubes.count,
     message: '"headers.groups" must not be above "tubes.count"',
   },
+  {
+    path: ["tubes", "spacing"],
+    broken: ({ tubes }) => inOneLayer(tubes) > 1 && tubes.spacing < outsideDiameter(tubes),
+    message: ({ tubes }) =>
+      `"tubes.spacing" lets the tubes overlap: expected at least their outside diameter, ${
+        millimetres(outsideDiameter(tubes))
+      }`,
+  },
+  {
+    path: ["tubes", "layerSpacing"],
+    broken: ({ tubes }) => tubes.layers > 1 && tubes.layerSpacing < outsideDiameter(tubes),
+    message: ({ tubes }) =>
+      `"tubes.layerSpacing" lets the layers overlap: expected at least the outside diameter of the ` +
+      `tubes, ${millimetres(outsideDiameter(tubes))}`,
+  },
+  {
+    path: ["tubes", "depth"],
+    broken: ({ tubes }) => tubes.depth < outsideDiameter(tubes) / 2 + LEAST_COVER,
+    message: ({ tubes }) =>
+      `"tubes.depth" leaves less than 20 mm of soil on the upper tubes: expected at least ${
+        millimetres(outsideDiameter(tubes) / 2 + LEAST_COVER)
+      } to their middle`,
+  },
+  {
+    path: ["tubes", "count"],
+    broken: ({ tubes, house, store }) =>
+      fieldWidth(tubes) > roomAcross(tubes, house) + 2 * (store.outsideSoil - 0.5),
+    message: ({ tubes, house }) =>
+      `Cannot compute a field of tubes ${fieldWidth(tubes).toFixed(1)} m wide under a house with ${
+        roomAcross(tubes, house).toFixed(1)
+      } m: use fewer tubes, less spacing or more layers`,
+  },
+  {
+    path: ["tubes", "airFlow"],
+    broken: ({ tubes }) => designSpeed(tubes) > MOST_SPEED,
+    message: ({ tubes }) =>
+      `"tubes.airFlow" would move at ${
+        designSpeed(tubes).toFixed(0)
+      } m/s in ${tubes.count} tubes, ` +
+      `the most that can be computed is ${MOST_SPEED} m/s: use more or wider tubes`,
+  },
+  ...(["diameter", "returnDiameter"] as const).map((key): Rule => ({
+    path: ["headers", key],
+    broken: ({ headers, tubes }) =>
+      headers[key] * (headers.taper ?? 1) <= outsideDiameter(tubes) &&
+      (key === "diameter" || headers.returnDiameter !== headers.diameter),
+    message: ({ headers, tubes }) =>
+      `Cannot put tubes of ${millimetres(outsideDiameter(tubes))} outside diameter into a header ` +
+      `whose narrow end is ${
+        millimetres(headers[key] * (headers.taper ?? 1))
+      } ("headers.${key}"): ` +
+      "choose a larger header",
+  })),
 ];
 
-function lowestLayer(tubes: ChapterInputs["tubes"]): number {
+type Tubes = ChapterInputs["tubes"];
+
+const outsideDiameter = (tubes: Tubes): number => findTube(tubes.tube).outsideDiameter;
+const inOneLayer = (tubes: Tubes): number => Math.ceil(tubes.count / tubes.layers);
+const fieldWidth = (tubes: Tubes): number => (inOneLayer(tubes) - 1) * tubes.spacing;
+const millimetres = (value: number): string => `${(1000 * value).toFixed(0)} mm`;
+
+function roomAcross(tubes: Tubes, house: ChapterInputs["house"]): number {
+  return tubes.direction === "along" ? house.width : house.length;
+}
+
+function designSpeed(tubes: Tubes): number {
+  const area = Math.PI / 4 * findTube(tubes.tube).insideDiameter ** 2;
+  return tubes.airFlow / (tubes.count * area);
+}
+
+function lowestLayer(tubes: Tubes): number {
   return tubes.depth + (tubes.layers - 1) * tubes.layerSpacing;
 }
 
 /** Inputs that contradict each other. */
 export function crossFaults(study: Checked, source: YamlSource): readonly InputError[] {
   return RULES.filter((rule) => rule.broken(study))
-    .map((rule) => new InputError(rule.message, source.locate(rule.path)));
+    .map(({ message, path }) =>
+      new InputError(
+        typeof message === "string" ? message : message(study),
+        source.locate(path),
+      )
+    );
 }
 
 /** Notices for values outside the usual range of the field table. */
@@ -109,9 +189,9 @@ export function unusualValues(study: Checked): readonly Notice[] {
 /** Notices about how the inputs go together. */
 export function fieldNotices(study: Checked): readonly Notice[] {
   const { tubes, house, soil } = study;
-  const room = tubes.direction === "along" ? house.width : house.length;
+  const room = roomAcross(tubes, house);
   const run = tubes.direction === "along" ? house.length : house.width;
-  const across = (Math.ceil(tubes.count / tubes.layers) - 1) * tubes.spacing;
+  const across = fieldWidth(tubes);
   const list: Notice[] = [];
   if (across > room) {
     list.push(notice(

@@ -1,5 +1,13 @@
 /** YAML text with the place of every key, so that each fault can name its line. @module */
-import { isMap, isScalar, LineCounter, type Node, type Pair, parseDocument } from "yaml";
+import {
+  isMap,
+  isScalar,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+  type YAMLParseError,
+} from "yaml";
 import { type FileLocation, InputError, InputErrors } from "../basics/mod.ts";
 
 /** Keys from the top of the file down to a value. */
@@ -33,12 +41,24 @@ export function parseYaml(text: string, file: string): YamlSource {
     return { file, line, column: col };
   };
   if (document.errors.length > 0) {
+    // what follows the first fault is mostly its consequence
+    const faults = document.errors.filter((fault, index) =>
+      index === 0 || fault.code === "DUPLICATE_KEY"
+    );
     throw new InputErrors(
-      document.errors.map((fault) =>
-        new InputError(`Cannot read the YAML: ${fault.message}`, place(fault.pos[0]))
-      ),
+      faults.map((fault) => new InputError(yamlMessage(fault, text), place(fault.pos[0]))),
     );
   }
+  const plain = (): unknown => {
+    try {
+      return document.toJS();
+    } catch (error) {
+      // aliases without an anchor, or so many that they would fill the memory
+      throw new InputErrors([
+        new InputError(`Cannot read the YAML: ${(error as Error).message}`, { file, line: 1 }),
+      ]);
+    }
+  };
   const nodeAt = (path: KeyPath): Node | null => {
     for (let length = path.length; length >= 0; length--) {
       const node = length === 0 ? document.contents : document.getIn(path.slice(0, length), true);
@@ -48,7 +68,7 @@ export function parseYaml(text: string, file: string): YamlSource {
   };
   return {
     file,
-    data: withoutEmptySections(document.toJS()),
+    data: withoutEmptySections(plain()),
     has: (path) => document.hasIn(path) && document.getIn(path) !== null,
     locate(path) {
       const whole = path.length > 0 && document.hasIn(path);
@@ -61,6 +81,21 @@ export function parseYaml(text: string, file: string): YamlSource {
       return node?.range ? place(node.range[0]) : { file, line: 1 };
     },
   };
+}
+
+/** A fault of the parser in words for the person who wrote the file. */
+function yamlMessage(fault: YAMLParseError, text: string): string {
+  if (fault.code === "DUPLICATE_KEY") {
+    const key = /^[^:\n]*/.exec(text.slice(fault.pos[0]))![0].trim();
+    return `The key "${key}" stands twice in the same section: keep one`;
+  }
+  if (fault.code === "MULTIPLE_DOCS") {
+    return 'Cannot read the YAML: a second document starts here ("---"); expected one';
+  }
+  if (fault.code === "TAB_AS_INDENT") {
+    return "Cannot read the YAML: a tab stands at the start of the line; indent with spaces";
+  }
+  return `Cannot read the YAML: ${fault.message}`;
 }
 
 /** The key node of a map: the one named, or the first. */

@@ -95,3 +95,16 @@ Deno.test("openStage() refuses a file, and a folder whose notebooks are not ours
     assertEquals([...Deno.readDirSync(folder)].length, 3);
   });
 });
+
+Deno.test("openStage() refuses a path that leads through a file, in plain words", async () => {
+  // Property: wrong use, told before anything runs
+  await inTemporary(async (folder) => {
+    await Deno.writeTextFile(join(folder, "file"), "x");
+    await assertRejects(
+      () => openStage(join(folder, "file", "below")),
+      InputError,
+      "a part of the path is a file; choose another --out",
+    );
+    assertEquals(tree(folder), ["file"]);
+  });
+});

@@ -201,3 +201,55 @@ Deno.test("a climate section names one source", async () => {
     }
   }
 });
+
+/** The message with which a whole study is refused. */
+async function refusal(text: string): Promise<string> {
+  const path = await Deno.makeTempFile({ suffix: ".yaml" });
+  try {
+    await Deno.writeTextFile(path, text);
+    const error = await assertRejects(() => openStudy(path), InputErrors);
+    return error.message.replaceAll(path, "bad.yaml");
+  } finally {
+    await Deno.remove(path);
+  }
+}
+
+Deno.test("what cannot be built is refused with its line, before anything is computed", async () => {
+  // Property: the size of the tube against spacing, layers, floor, house and header
+  const cases: readonly (readonly [section: string, message: string])[] = [
+    ["tubes:\n  spacing: 6 cm\n", '13:12: "tubes.spacing" lets the tubes overlap'],
+    ["tubes:\n  layerSpacing: 6 cm\n", '13:17: "tubes.layerSpacing" lets the layers overlap'],
+    [
+      "tubes:\n  tube: corrugated-10in\n  depth: 10 cm\n",
+      '14:10: "tubes.depth" leaves less than 20 mm of soil',
+    ],
+    ["tubes:\n  count: 400\n", "13:10: Cannot compute a field of tubes 79.6 m wide"],
+    ["tubes:\n  airFlow: 900 m3/s\n  count: 40\n", '13:12: "tubes.airFlow" would move at'],
+    [
+      "headers:\n  diameter: 3 in\n",
+      "13:13: Cannot put tubes of 118 mm outside diameter into a header",
+    ],
+  ];
+  for (const [section, message] of cases) {
+    assertEquals((await refusal(GOOD + section)).slice(9).slice(0, message.length), message);
+  }
+});
+
+Deno.test("broken YAML is told once and in plain words", async () => {
+  // Property: one message a cause, none in the words of the parser's programmer
+  assertEquals(faults(GOOD.replace("  length", "\tlength")), [
+    "bad.yaml:10:1: Cannot read the YAML: a tab stands at the start of the line; indent with spaces",
+  ]);
+  assertEquals(faults(`${GOOD}  length: 3 m\n`), [
+    'bad.yaml:12:3: The key "length" stands twice in the same section: keep one',
+  ]);
+  assert(faults(`${GOOD}---\nplace: x\n`)[0]!.includes("a second document starts here"));
+  const many = ["a: &a [x, x, x, x, x, x, x, x, x, x]"];
+  for (const [name, from] of ["ba", "cb", "dc", "ed"]) {
+    many.push(`${name}: &${name} [${Array(10).fill(`*${from}`).join(", ")}]`);
+  }
+  for (const text of [changed("20 m", "*nowhere"), many.join("\n")]) {
+    const message = await refusal(text);
+    assert(/^bad\.yaml:1: Cannot read the YAML: .*alias/i.test(message), message);
+  }
+});

@@ -75,7 +75,7 @@ Deno.test("a sensible study carries no notices of its own, an odd one says what 
   assertEquals((await open(SMALLEST)).notices, []);
   const odd = await open(
     SMALLEST.replace("width: 8 m", "width: 8 m, leakage: 6 1/h") +
-      "soil: {waterTableDepth: 0.8 m}\ntubes: {count: 120, length: 40 m}\n",
+      "soil: {waterTableDepth: 0.8 m}\ntubes: {count: 90, length: 40 m}\n",
   );
   const words = odd.notices.map(({ text }) => text).join("\n");
   assert(/house\.leakage is 6 1\/h, outside the usual 0\.1 1\/h to 3 1\/h/.test(words), words);
