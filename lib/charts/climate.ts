@@ -112,11 +112,14 @@ export function radiationCarpet(climate: ClimateYear): DisplayItem {
 
 /** Hours of the year at or below each outdoor temperature. */
 export function outdoorDurationChart(climate: ClimateYear, result: ClimateResult): DisplayItem {
+  const warmest = climate.dryBulb.reduce((most, value) => Math.max(most, value));
   return durationChart({
     curves: [{ label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb }],
     axis: "air temperature, degC",
     kind: "temperature",
-    limits: [-30, -20, -10, 0, 10, 20],
+    limits: [-40, -30, -20, -10, 0, 10, 20, 30].filter((limit) =>
+      limit > result.coldestHour && limit < warmest
+    ),
     title: "How long it is how cold",
     alt: `Sorted outdoor temperatures of the year, from ${
       showSi(result.coldestHour, "temperature")

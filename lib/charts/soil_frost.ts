@@ -178,6 +178,17 @@ export function soilSensitivityChart(result: SoilResult): DisplayItem {
     `${showSi(Math.min(...rows.map(of)), "temperature")} to ${
       showSi(Math.max(...rows.map(of)), "temperature")
     }`;
+  const freezes = rows.some(({ frostDepth }) => frostDepth > 0);
+  const frostPlot: Plot.PlotOptions = {
+    height: 210,
+    marginLeft: 262,
+    x: { label: "frost depth, m", grid: true, domain: [0, deepestFrost(result)] },
+    y,
+    marks: [
+      Plot.barX(rows, { y: "change", x: "frostDepth", fill: PALETTE.cold }),
+      Plot.ruleX([result.tubeDepth], { stroke: PALETTE.latent, strokeDasharray: "4 3" }),
+    ],
+  };
   return figure([
     {
       height: 210,
@@ -200,16 +211,7 @@ export function soilSensitivityChart(result: SoilResult): DisplayItem {
         Plot.ruleX([0], { stroke: PALETTE.cold }),
       ],
     },
-    {
-      height: 210,
-      marginLeft: 262,
-      x: { label: "frost depth, m", grid: true, domain: [0, deepestFrost(result)] },
-      y,
-      marks: [
-        Plot.barX(rows, { y: "change", x: "frostDepth", fill: PALETTE.cold }),
-        Plot.ruleX([result.tubeDepth], { stroke: PALETTE.latent, strokeDasharray: "4 3" }),
-      ],
-    },
+    ...(freezes ? [frostPlot] : []),
   ], {
     title: "The same ground with one thing changed",
     alt: `Lowest at tube depth ${span((row) => row.minAtTubeDepth)}, highest ${
@@ -218,8 +220,12 @@ export function soilSensitivityChart(result: SoilResult): DisplayItem {
     legend: [
       { label: "lowest to highest day", colour: "#e6c9a8" },
       { label: "mean of the year", colour: PALETTE.ink, sign: "line" },
-      { label: "frost depth", colour: PALETTE.cold },
-      { label: "tube depth", colour: PALETTE.latent, sign: "dash" },
+      ...(freezes
+        ? [
+          { label: "frost depth", colour: PALETTE.cold },
+          { label: "tube depth", colour: PALETTE.latent, sign: "dash" as const },
+        ]
+        : []),
     ],
   });
 }
