@@ -154,6 +154,7 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
     colour: PALETTE.latent,
     series: result.heated.heater.map((heat) => heat / 1000),
   };
+  const heated = window(heater.series).some((heat) => heat > 0);
   const days = Array.from({ length: 7 }, (_, day) => day);
   const dayOf = (series: ArrayLike<number>, day: number) =>
     Array.from(window(series).slice(day * 24, day * 24 + 24));
@@ -166,13 +167,15 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
       limits: [0],
     }),
     timePlot({ lines: [sun], start, hours: 168, axis: "radiation, W/m²", height: 150 }),
-    timePlot({ lines: [heater], start, hours: 168, axis: "heater, kW", height: 150 }),
+    ...(heated
+      ? [timePlot({ lines: [heater], start, hours: 168, axis: "heater, kW", height: 150 })]
+      : []),
   ], {
     title: "The coldest week of the house without a store",
     alt: `From ${hourName(start)}: outdoor and indoor temperature, radiation and heat demand for ` +
       `seven days; ` +
       `lowest indoor temperature ${showSi(result.coldestHourNoStore, "temperature")}.`,
-    legend: lineLegend([...temperatures, sun, heater]),
+    legend: lineLegend([...temperatures, sun, ...(heated ? [heater] : [])]),
     table: dataTable(days, [
       { head: "day", value: (day) => hourName(start + day * 24).replace(" 00:00", "") },
       {

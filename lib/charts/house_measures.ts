@@ -42,11 +42,13 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
     ],
   }, {
     title: "What each improvement saves",
-    alt: best === undefined
-      ? "No improvement was tried."
+    alt: best === undefined || base!.heatDemand <= 0
+      ? "There is no heat to save: the house holds its set point by itself."
       : `Heat demand that each improvement alone saves in this climate; most by ${best.name}: ${
         showSi(best.saved, "energy")
       } of ${showSi(base!.heatDemand, "energy")} a year.`,
-    note: "Each measure alone, all else as it is: two together save less than the sum.",
+    note: base!.heatDemand <= 0
+      ? "No heat to save in this climate; only the coldest hour moves."
+      : "Each measure alone, all else as it is: two together save less than the sum.",
   });
 }

@@ -254,7 +254,7 @@ export function heatDemandChart(result: HouseResult): DisplayItem {
   return figure({
     height: 250,
     x: { domain: MONTHS as string[], label: null, padding: 0.25 },
-    y: { label: "heat demand, kWh", grid: true },
+    y: { label: "heat demand, kWh", domain: [0, Math.max(1, worst.heat) * 1.12], grid: true },
     marks: [
       Plot.barY(rows, { x: "month", y: "heat", fill: PALETTE.latent }),
       Plot.text(rows.filter((row) => row.heat >= 0.5), {
@@ -267,11 +267,14 @@ export function heatDemandChart(result: HouseResult): DisplayItem {
     ],
   }, {
     title: "Heat demand by month",
-    alt: `Heat to hold the set point: ${
-      showSi(result.heatDemand, "energy")
-    } a year, most in ${worst.month} with ${showSi(worst.heat, "energy")}; the largest hour takes ${
-      showSi(peak, "heatFlow")
-    }.`,
+    alt: peak <= 0
+      ? "The house needs no heat to hold the set point in any hour of the year."
+      : `Heat to hold the set point: ${
+        showSi(result.heatDemand, "energy")
+      } a year, most in ${worst.month} with ${
+        showSi(worst.heat, "energy")
+      }; the largest hour takes ${showSi(peak, "heatFlow")}.`,
+    ...(peak <= 0 ? { note: "No heat is needed to hold the set point in this climate." } : {}),
     table: dataTable(rows, [
       { head: "month", value: (row) => row.month },
       { head: "heat demand", value: (row) => row.heat, kind: "energy" },

@@ -42,7 +42,7 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
     () => charts.freeRunningYearChart(houseResult, climateYear, CROP),
     ["degC", "kills spinach"],
   ],
-  coldestWeek: [() => charts.coldestWeekChart(houseResult, climateYear), ["degC", "W/m²", "kW"]],
+  coldestWeek: [() => charts.coldestWeekChart(houseResult, climateYear), ["degC", "W/m²"]],
   humidity: [() => charts.humidityChart(houseResult, 0.9), ["humidity, %", "kg a day"]],
   heatFlows: [() => charts.heatFlowsChart(houseResult), ["kWh", "leakage"]],
   heatDemand: [() => charts.heatDemandChart(houseResult), ["kWh"]],
@@ -217,4 +217,22 @@ Deno.test("twoEstimates() meets the table of the chapter at a depth of the table
     const found = sample.soilResult.monthly[row.month]![2]!;
     assert(Math.abs(row.column - found) < 1e-12);
   }
+});
+
+Deno.test("charts of a house that needs no heat say so and keep their axes", () => {
+  // Property: warm climates
+  const warm = {
+    ...houseResult,
+    heatDemand: 0,
+    heatDemandByMonth: new Array<number>(12).fill(0),
+    heated: { ...houseResult.heated, heater: new Float64Array(8760) },
+  };
+  const none = { ...sample.ranking[0]!, heatDemand: 0, saved: 0, savedShare: 0 };
+  for (
+    const item of [charts.heatDemandChart(warm), charts.measuresChart([none, none])]
+  ) {
+    assert(!/0\.0000/.test(svgOf(item)), "axis without a span");
+    assert(/[Nn]o heat/.test(item["text/plain"]));
+  }
+  assert(!svgOf(charts.coldestWeekChart(warm, climateYear)).includes("heater"));
 });
