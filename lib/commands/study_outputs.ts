@@ -5,7 +5,14 @@
  * @module
  */
 import { join } from "node:path";
-import { drawingInputs, drawSheets, quantitiesCsv, quantityTakeOff } from "../drawings/mod.ts";
+import {
+  drawingInputs,
+  drawSheets,
+  headerHoles,
+  holesCsv,
+  quantitiesCsv,
+  quantityTakeOff,
+} from "../drawings/mod.ts";
 import {
   openStudy,
   type ResultsFile,
@@ -40,11 +47,12 @@ async function writeDrawings(run: StudyRun, folder: string): Promise<void> {
   const inputs = drawingInputs(run.study, { soil: await run.soil(), tubes: await run.tubes() });
   const drawings = join(folder, "drawings");
   await Deno.mkdir(drawings, { recursive: true });
-  for (const paper of ["A4", "A3"] as const) {
+  for (const paper of ["A4", "A3", "Letter", "Tabloid"] as const) {
     for (const [name, svg] of Object.entries(drawSheets(inputs, paper))) {
       await Deno.writeTextFile(join(drawings, name), svg);
     }
   }
+  await Deno.writeTextFile(join(drawings, "header-holes.csv"), holesCsv(headerHoles(inputs)));
   const quantities = quantitiesCsv(quantityTakeOff(inputs));
   await Deno.writeTextFile(join(folder, "quantities.csv"), quantities);
 }

@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { line, type PaperPoint, text } from "./svg.ts";
+import { label as words, line, type PaperPoint } from "./svg.ts";
 
 /** Metres with centimetres, such as "24.00". */
 export function metres(value: number): string {
@@ -39,8 +39,8 @@ export function horizontalDimension(
     tick({ x: from.x, y }),
     tick({ x: to.x, y }),
     beside
-      ? text({ x: to.x + 1.5, y: y + 0.9 }, label)
-      : text({ x: (from.x + to.x) / 2, y: y - 0.9 }, label, { anchor: "middle" }),
+      ? words({ x: to.x + 2, y: y + 0.9 }, label)
+      : words({ x: (from.x + to.x) / 2, y: y - 0.9 }, label, { anchor: "middle" }),
   ];
 }
 
@@ -66,7 +66,7 @@ export function verticalDimension(
     line({ x, y: from.y }, { x, y: to.y }, thin),
     tick({ x, y: from.y }),
     tick({ x, y: to.y }),
-    text({ x: x + outward * 1.4, y: (from.y + to.y) / 2 + 0.9 }, label, {
+    words({ x: x + outward * 1.4, y: (from.y + to.y) / 2 + 0.9 }, label, {
       anchor: outward < 0 ? "end" : "start",
     }),
   ];

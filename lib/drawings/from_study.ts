@@ -25,6 +25,7 @@ export function drawingInputs(
     tubes: results.tubes,
     headersInputs: study.headers,
     riserDiameter: study.fan.riserDiameter,
+    fans: study.fan.count,
     frostDepth: results.soil.frostDepth,
     waterTableDepth: study.soil.waterTableDepth,
   };

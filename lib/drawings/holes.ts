@@ -4,9 +4,11 @@
  * @module
  */
 import { horizontalDimension } from "./dimension.ts";
-import type { DrawingInputs } from "./field.ts";
+import Papa from "papaparse";
+import { splitGroups } from "../headers/mod.ts";
+import { type DrawingInputs, fieldGeometry } from "./field.ts";
 import { allowance, safetyNotes } from "./notes.ts";
-import { closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { caption, closeSheet, openSheet, type Paper, paperSize, type Sheet } from "./sheet.ts";
 import { circle, line, rectangle, text } from "./svg.ts";
 
 /** One hole of a header. */
@@ -47,8 +49,9 @@ export interface HoleLayout {
  */
 export function headerHoles(inputs: DrawingInputs): HoleLayout {
   const { tubes, headersInputs } = inputs;
-  const perGroup = Math.ceil(tubes.count / headersInputs.groups);
-  const group = tubes.positions.slice(0, perGroup);
+  const groups = splitGroups(tubes.positions, headersInputs.groups);
+  const largest = groups.reduce((most, one) => one.length > most.length ? one : most, groups[0]!);
+  const group = largest.map((tube) => tubes.positions[tube]!);
   const depths = [...new Set(group.map((position) => position.depth))].sort((a, b) => a - b);
   const first = Math.min(...group.map((position) => position.x));
   const diameter = tubes.product.outsideDiameter + allowance("hole clearance");
@@ -56,7 +59,7 @@ export function headerHoles(inputs: DrawingInputs): HoleLayout {
     .map((position) => ({ position, row: depths.indexOf(position.depth) }))
     .sort((a, b) => a.row - b.row || a.position.x - b.position.x)
     .map(({ position, row }, index): Hole => {
-      const angle = rowAngle(row, depths.length);
+      const angle = depths.length === 1 ? levelAngle(inputs) : rowAngle(row, depths.length);
       return {
         number: index + 1,
         along: position.x - first,
@@ -75,6 +78,13 @@ export function headerHoles(inputs: DrawingInputs): HoleLayout {
     tooClose: (pitch - diameter) / pitch < allowance("least ligament") ||
       diameter > 0.8 * headersInputs.diameter,
   };
+}
+
+/** Angle of tubes that enter off the centre of headers wider than the step between the layers. */
+function levelAngle(inputs: DrawingInputs): number {
+  const { offCentre } = fieldGeometry(inputs).headers[0]!;
+  if (offCentre === 0) return 0;
+  return -Math.asin(2 * offCentre / inputs.headersInputs.diameter) * 180 / Math.PI;
 }
 
 function rowAngle(row: number, rows: number): number {
@@ -103,7 +113,7 @@ export function headerHoleDrawing(inputs: DrawingInputs, paper: Paper, number: s
     right: layout.run + end,
     top: -girth / 2,
     bottom: girth / 2,
-  }, 20);
+  }, { left: 10, right: 10, top: 6 + LINE * tableLines(paper, layout), bottom: 18 });
   sheet.content.push(
     rectangle(sheet.place(-end, -girth / 2), {
       width: sheet.length(layout.run + 2 * end),
@@ -140,7 +150,7 @@ function holeMark(sheet: Sheet, hole: Hole): Element[] {
     }),
     text({ x: centre.x, y: centre.y - radius - 0.6 }, String(hole.number), {
       anchor: "middle",
-      size: 2.1,
+      size: 2,
     }),
   ];
 }
@@ -171,35 +181,72 @@ function pitchDimensions(sheet: Sheet, layout: HoleLayout, girth: number): Eleme
 function heading(inputs: DrawingInputs, layout: HoleLayout): Element[] {
   const { headersInputs } = inputs;
   const diameter = layout.holes[0]!.diameter;
-  const words = `${headersInputs.groups} supply header${headersInputs.groups === 1 ? "" : "s"}, ` +
-    `inside diameter ${
-      layout.headerDiameter.toFixed(3)
-    } m, each with ${layout.holes.length} holes ` +
-    `of ${diameter.toFixed(3)} m; ${(100 * layout.strengthLeft).toFixed(0)} % of the tightest ` +
-    `pitch is left (${(1000 * layout.ligament).toFixed(0)} mm)`;
-  const warning = layout.tooClose
-    ? "Too little wall is left between holes, or the holes are too wide for the pipe: use a larger header or moulded take-offs."
-    : "Drill every second hole first and check the fit before the rest.";
-  return [
-    text({ x: 12, y: 13.5 }, words, { size: 2.5 }),
-    text({ x: 12, y: 17.5 }, warning, { size: 2.5, bold: layout.tooClose }),
-  ];
+  const several = headersInputs.groups > 1;
+  const strength = layout.holes.length > 1
+    ? `; ${(100 * layout.strengthLeft).toFixed(0)} % of the tightest pitch is left ` +
+      `(${(1000 * layout.ligament).toFixed(0)} mm)`
+    : "";
+  const count = several ? `${headersInputs.groups} supply headers` : "1 supply header";
+  const words = `${count}, inside diameter ${layout.headerDiameter.toFixed(3)} m, ` +
+    `${several ? "each with " : ""}${layout.holes.length} hole${
+      layout.holes.length === 1 ? "" : "s"
+    } of ${diameter.toFixed(3)} m${strength}`;
+  const turned = layout.holes.every((hole) => hole.angle === layout.holes[0]!.angle) &&
+    layout.holes[0]!.angle !== 0;
+  const drill = "Drill every second hole first and check the fit before the rest. Return headers " +
+    "are drilled as mirror images." +
+    (turned ? " Upper header shown; turn the lower one over." : "");
+  if (!layout.tooClose) return caption([words, drill]);
+  return caption([
+    "Too little wall is left between holes, or the holes are too wide for the pipe: use a larger " +
+    "header or moulded take-offs.",
+    words,
+  ], true);
 }
 
-/** Centres of the first holes as a table; the file of quantities lists all. */
+const LINE = 3.4;
+const COLUMN = 54;
+
+function tableColumns(paper: Paper): number {
+  return Math.floor((paperSize(paper).width - 24) / COLUMN);
+}
+
+/** Lines of the table of centres, its head included. */
+function tableLines(paper: Paper, layout: HoleLayout): number {
+  return 1 + Math.ceil(layout.holes.length / tableColumns(paper));
+}
+
+/** Centres of all holes. */
 function table(sheet: Sheet, layout: HoleLayout): Element[] {
-  const top = 24;
-  const room = sheet.place(0, -Math.PI * layout.headerDiameter / 2).y - top - 4;
-  const lines = Math.max(0, Math.floor(room / 3.4) - 1);
-  const columns = Math.max(1, Math.floor((sheet.size.width - 24) / 52));
-  const shown = layout.holes.slice(0, lines * columns);
-  if (shown.length < Math.min(layout.holes.length, 4)) return [];
-  return shown.map((hole, index) => {
-    const column = Math.floor(index / lines);
-    const row = index % lines;
+  const top = 23.5;
+  const lines = tableLines(sheet.paper, layout) - 1;
+  const used = Math.ceil(layout.holes.length / lines);
+  const small = { size: 2.3 };
+  const heads = Array.from(
+    { length: used },
+    (_, column) => text({ x: 12 + column * COLUMN, y: top }, "hole: along, angle, arc", small),
+  );
+  const rows = layout.holes.map((hole, index) => {
     const words = `${hole.number}: ${hole.along.toFixed(3)} m, ${hole.angle.toFixed(0)}°, ${
       (1000 * hole.around).toFixed(0)
     } mm`;
-    return text({ x: 12 + column * 52, y: top + row * 3.4 }, words, { size: 2.3 });
+    const at = {
+      x: 12 + Math.floor(index / lines) * COLUMN,
+      y: top + (1 + index % lines) * LINE,
+    };
+    return text(at, words, small);
   });
+  return [...heads, ...rows];
+}
+
+/** The table of centres as CSV, for the person at the drill. */
+export function holesCsv(layout: HoleLayout): string {
+  const rows = layout.holes.map((hole) => ({
+    hole: hole.number,
+    "along from first hole, m": hole.along.toFixed(3),
+    "angle above horizontal, deg": hole.angle.toFixed(1),
+    "arc above horizontal, mm": (1000 * hole.around).toFixed(0),
+    "diameter, mm": (1000 * hole.diameter).toFixed(0),
+  }));
+  return `${Papa.unparse(rows, { newline: "\n" })}\n`;
 }

@@ -1,84 +1,49 @@
 /**
- * Section along one tube: fall, low point, headers.
+ * Section along one tube: fall, headers, low point.
  *
  * @module
  */
 import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
-import { type DrawingInputs, fieldGeometry } from "./field.ts";
+import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import { COLOURS, groundParts, WALL_ABOVE } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
-import { closeSheet, openSheet, type Paper } from "./sheet.ts";
-import { circle, line, text } from "./svg.ts";
+import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { circle, label, line, pipeRun, polyline, rectangle } from "./svg.ts";
+
+const BEYOND = 0.4;
+/** m, drawn depth of the sump below the low end of the pit */
+const SUMP = 0.3;
+const STEP = 9;
+/** m of house that are drawn; longer ones are broken in the middle */
+const MOST_SHOWN = 10;
+/** m of cover below which the caption warns (common practice, no source) */
+const LEAST_COVER = 0.3;
 
 /** Section to scale along the tubes: each layer with its fall, both headers, the drained low point. */
 export function tubeFieldLongSection(inputs: DrawingInputs, paper: Paper, number: string): string {
   const field = fieldGeometry(inputs);
-  const { headersInputs, tubesInputs } = inputs;
-  const half = field.length / 2;
-  const fall = tubesInputs.slope * field.length;
-  const sheet = openSheet(paper, {
-    left: -field.houseAlong / 2,
-    right: field.houseAlong / 2,
-    top: -0.3,
-    bottom: field.pit.depth + fall + 0.3,
-  }, 22);
-  const { place } = sheet;
+  const cut = Math.max(0, field.houseAlong - MOST_SHOWN);
+  const half = (field.houseAlong - cut) / 2;
+  const opened = openSheet(paper, {
+    left: -half - BEYOND,
+    right: half + BEYOND,
+    top: -WALL_ABOVE,
+    bottom: Math.max(field.pit.lowEnd + SUMP, inputs.house.footingDepth),
+  }, {
+    left: 12 + STEP * field.layers.length,
+    right: 12 + STEP * field.layers.length,
+    top: 10,
+    bottom: 14,
+  });
+  const sheet = shortened(opened, cut);
   sheet.content.push(
-    line(place(-field.houseAlong / 2, 0), place(field.houseAlong / 2, 0), { "stroke-width": 0.5 }),
-  );
-  for (const depth of field.layers) {
-    sheet.content.push(
-      line(place(-half, depth), place(half, depth + fall), {
-        stroke: "#1f6f8b",
-        "stroke-width": Math.max(0.3, sheet.length(2 * field.radius)),
-      }),
-    );
-  }
-  const middle = field.layers.reduce((sum, depth) => sum + depth, 0) / field.layers.length;
-  const stacked = headersInputs.groups >= field.layers.length ? field.layers : [middle];
-  for (const depth of stacked) {
-    sheet.content.push(
-      circle(place(-half, depth), sheet.length(headersInputs.diameter / 2), {
-        fill: "#f7e3c8",
-        stroke: "#8a4b08",
-      }),
-      circle(place(half, depth + fall), sheet.length(headersInputs.returnDiameter / 2), {
-        fill: "#f7e3c8",
-        stroke: "#8a4b08",
-      }),
-    );
-  }
-  const deepest = field.layers.at(-1)!;
-  const low = place(half, deepest + fall);
-  const bottom = place(0, field.pit.depth + fall + 0.3).y;
-  const percent = (tubesInputs.slope * 100).toFixed(1);
-  sheet.content.push(
-    ...horizontalDimension(
-      place(-half, deepest),
-      place(half, deepest + fall),
-      bottom + 8,
-      `between header centres ${metresAndFeet(field.length)}, fall ${percent} %, ${
-        metres(fall)
-      } m in all`,
-    ),
-    ...verticalDimension(
-      place(-half, 0),
-      place(-half, deepest),
-      place(-field.houseAlong / 2, 0).x - 4,
-      metres(deepest),
-    ),
-    ...verticalDimension(
-      place(half, 0),
-      place(half, deepest + fall),
-      place(field.houseAlong / 2, 0).x + 4,
-      metres(deepest + fall),
-    ),
-    text({ x: low.x - 2, y: bottom + 1 }, "low point: drained sump with trap and clean-out", {
-      anchor: "end",
-      size: 2.4,
-    }),
-    text({ x: 12, y: 13.5 }, "Test every tube for air speed before backfill; cap open ends.", {
-      size: 2.5,
-    }),
+    pitOutline(sheet, field, cut),
+    ...groundParts(opened, inputs, { half, lowest: field.pit.lowEnd, beyond: BEYOND }),
+    ...tubesAndHeaders(sheet, field, inputs, cut),
+    ...breakMark(opened, field, cut),
+    ...sump(sheet, field),
+    ...dimensions(sheet, field),
+    ...headline(inputs, field, cut),
   );
   return closeSheet(sheet, {
     study: inputs.title,
@@ -86,4 +51,178 @@ export function tubeFieldLongSection(inputs: DrawingInputs, paper: Paper, number
     number,
     notes: safetyNotes("section"),
   });
+}
+
+/** A sheet that leaves out `cut` metres in the middle. */
+function shortened(sheet: Sheet, cut: number): Sheet {
+  return { ...sheet, place: (x, y) => sheet.place(x - Math.sign(x) * cut / 2, y) };
+}
+
+/** Two break lines over the middle, with the ground between them wiped out. */
+function breakMark(sheet: Sheet, field: FieldGeometry, cut: number): Element[] {
+  if (cut === 0) return [];
+  const top = sheet.place(0, 0).y + 0.4;
+  const bottom = sheet.place(0, field.pit.lowEnd).y + 1;
+  const middle = (top + bottom) / 2;
+  const x = sheet.place(0, 0).x;
+  const ground = rectangle({ x: x - 1.5, y: top }, { width: 3, height: bottom - top }, {
+    fill: "#fff",
+    stroke: "none",
+  });
+  return [
+    ground,
+    ...[-1.5, 1.5].map((shift) =>
+      polyline([
+        { x: x + shift, y: top },
+        { x: x + shift, y: middle - 2 },
+        { x: x + shift - 1, y: middle - 0.7 },
+        { x: x + shift + 1, y: middle + 0.7 },
+        { x: x + shift, y: middle + 2 },
+        { x: x + shift, y: bottom },
+      ], { "stroke-width": 0.2 })
+    ),
+  ];
+}
+
+function pitOutline(sheet: Sheet, field: FieldGeometry, cut: number): Element {
+  const { length, depth, lowEnd } = field.pit;
+  const { place } = sheet;
+  const drop = lowEnd - depth;
+  const seen = drop * cut / length;
+  return polyline([
+    place(-length / 2, 0),
+    place(-length / 2, depth - drop),
+    place(-cut / 2, depth - seen),
+    place(cut / 2, depth + seen),
+    place(length / 2, lowEnd),
+    place(length / 2, 0),
+  ], { fill: COLOURS.pit, "stroke-width": 0.2 });
+}
+
+function tubesAndHeaders(
+  sheet: Sheet,
+  field: FieldGeometry,
+  inputs: DrawingInputs,
+  cut: number,
+): Element[] {
+  const { place } = sheet;
+  const half = field.length / 2;
+  const { diameter, returnDiameter } = inputs.headersInputs;
+  const drop = field.fall / 2;
+  const seen = drop * cut / field.length;
+  const upper = field.headers[0]!;
+  const supplyTop = place(-half, upper.depth - drop - diameter / 2);
+  const returnTop = place(half, upper.depth + drop - returnDiameter / 2);
+  return [
+    ...field.layers.flatMap((depth) =>
+      [-1, 1].flatMap((side) =>
+        pipeRun(
+          [place(side * half, depth + side * drop), place(side * cut / 2, depth + side * seen)],
+          sheet.length(2 * field.radius),
+          COLOURS.tube,
+        )
+      )
+    ),
+    ...field.headers.flatMap(({ depth }) => [
+      circle(place(-half, depth - drop), sheet.length(diameter / 2), COLOURS.header),
+      circle(place(half, depth + drop), sheet.length(returnDiameter / 2), COLOURS.header),
+    ]),
+    ...named(supplyTop, sheet.place(0, -WALL_ABOVE).y, "supply header", 1),
+    ...named(returnTop, sheet.place(0, -WALL_ABOVE).y, "return header", -1),
+  ];
+}
+
+/** A name above the floor with a leader down to what it names. */
+function named(
+  at: { readonly x: number; readonly y: number },
+  y: number,
+  words: string,
+  side: 1 | -1,
+): Element[] {
+  const elbow = { x: at.x + side * 4, y: y + 0.5 };
+  return [
+    polyline([at, elbow, { x: elbow.x + side * 2, y: elbow.y }], { "stroke-width": 0.2 }),
+    label({ x: elbow.x + side * 2.8, y: y + 1.4 }, words, {
+      anchor: side > 0 ? "start" : "end",
+      size: 2.4,
+    }),
+  ];
+}
+
+function sump(sheet: Sheet, field: FieldGeometry): Element[] {
+  const { place } = sheet;
+  const x = field.length / 2;
+  const bottom = place(0, field.pit.lowEnd + SUMP).y;
+  const words = "low point: drained sump with trap and clean-out";
+  return [
+    rectangle(place(x - 0.15, field.pit.lowEnd - 0.1), {
+      width: sheet.length(0.3),
+      height: sheet.length(SUMP + 0.1),
+    }, { fill: "#fff" }),
+    line(
+      place(x - 0.15, field.pit.lowEnd + SUMP / 2),
+      place(x + 0.15, field.pit.lowEnd + SUMP / 2),
+      {
+        stroke: COLOURS.tube.stroke,
+        "stroke-width": 0.3,
+      },
+    ),
+    label({ x: place(x - 0.15, 0).x - 2, y: bottom + 1.5 }, words, { anchor: "end", size: 2.4 }),
+  ];
+}
+
+function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
+  const { place } = sheet;
+  const half = field.length / 2;
+  const drop = field.fall / 2;
+  const bottom = place(0, field.pit.lowEnd + SUMP).y;
+  const left = place(-field.houseAlong / 2 - BEYOND, 0).x;
+  const right = place(field.houseAlong / 2 + BEYOND, 0).x;
+  return [
+    ...horizontalDimension(
+      place(-half, field.layers.at(-1)! - drop),
+      place(half, field.layers.at(-1)! + drop),
+      bottom + 8,
+      metresAndFeet(field.length),
+    ),
+    ...field.layers.flatMap((depth, index) => [
+      ...verticalDimension(
+        place(-half, 0),
+        place(-half, depth - drop),
+        left - 2 - index * STEP,
+        metres(depth - drop),
+      ),
+      ...verticalDimension(
+        place(half, 0),
+        place(half, depth + drop),
+        right + 2 + index * STEP,
+        metres(depth + drop),
+      ),
+    ]),
+  ];
+}
+
+function headline(inputs: DrawingInputs, field: FieldGeometry, cut: number): Element[] {
+  const percent = (inputs.tubesInputs.slope * 100).toFixed(1);
+  const diameter = Math.max(inputs.headersInputs.diameter, inputs.headersInputs.returnDiameter);
+  const offCentre = Math.abs(field.headers[0]!.offCentre);
+  const cover = field.layers[0]! - field.fall / 2 - field.radius;
+  const warnings = [
+    ...cover < LEAST_COVER
+      ? [`Cover at the supply end is only ${metres(cover)} m: lay the field deeper or flatter`]
+      : [],
+    ...field.headersFit ? [] : [
+      `Headers of ${diameter.toFixed(3)} m run into each other in layers so close: smaller ` +
+      "headers, one for all layers, or one pair set further along",
+    ],
+  ];
+  const words = `Fall ${percent} %, ${metres(field.fall)} m from the supply to the return header` +
+    `${cut > 0 ? `; ${metres(cut)} m of tube left out in the middle` : ""}. ` +
+    "Test every tube for air speed before backfill; cap open ends.";
+  const fitted = offCentre === 0 || !field.headersFit ? [] : [
+    `Headers are wider than the step between layers: tubes enter ${
+      (1000 * offCentre).toFixed(0)
+    } mm off their centres`,
+  ];
+  return caption([...warnings, words, ...fitted].slice(0, 2), warnings.length > 0);
 }

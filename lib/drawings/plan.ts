@@ -4,9 +4,14 @@
  * @module
  */
 import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
-import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import {
+  type DrawingInputs,
+  type FieldGeometry,
+  fieldGeometry,
+  footingClearance,
+} from "./field.ts";
 import { safetyNotes } from "./notes.ts";
-import { closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
 import { element, label, line, type PaperPoint, polyline, rectangle, text } from "./svg.ts";
 
 const TUBE = "#1f6f8b";
@@ -28,14 +33,14 @@ export function tubeFieldPlan(inputs: DrawingInputs, paper: Paper, number: strin
     right: field.houseAlong / 2,
     top: -field.houseAcross / 2,
     bottom: field.houseAcross / 2,
-  }, 16);
+  }, { left: 20, right: 20, top: 10, bottom: 14 });
   sheet.content.push(
     ...houseOutline(sheet, field),
     ...footingLine(sheet, field, inputs),
     ...pipes(sheet, field, inputs),
     ...dimensions(sheet, field),
     ...northArrow(sheet, inputs),
-    legend(inputs),
+    ...legend(inputs, field),
   );
   return closeSheet(sheet, {
     study: inputs.title,
@@ -60,7 +65,7 @@ function houseOutline(sheet: Sheet, field: FieldGeometry): Element[] {
 }
 
 function footingLine(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
-  const inset = Math.max(0, field.pit.depth - inputs.house.footingDepth);
+  const inset = Math.max(0, field.pit.lowEnd - inputs.house.footingDepth);
   const along = field.houseAlong - 2 * inset;
   const across = field.houseAcross - 2 * inset;
   if (inset === 0 || along <= 0 || across <= 0) return [];
@@ -133,13 +138,14 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
   const bottom = sheet.place(0, across / 2).y;
   const left = sheet.place(-along / 2, 0).x;
   const right = sheet.place(along / 2, 0).x;
-  const first = row[0]!;
-  const spacing = row.length > 1 ? row[1]! - first : 0;
+  const pair = Math.floor((row.length - 1) / 3);
+  const first = row[pair]!;
+  const spacing = row.length > 1 ? row[pair + 1]! - first : 0;
   const shown = [
     ...horizontalDimension(
       { x: left, y: top },
       { x: right, y: top },
-      top - 10,
+      top - 5,
       `house ${metresAndFeet(along)}`,
     ),
     ...horizontalDimension(
@@ -152,12 +158,12 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
     ...verticalDimension(
       sheet.place(length / 2, -width / 2),
       sheet.place(length / 2, width / 2),
-      right + 4,
+      right + 5,
       metres(width),
     ),
   ];
   if (spacing > 0) {
-    const at = sheet.place(0, first + spacing / 2);
+    const at = sheet.place(-length / 4, first + spacing / 2);
     shown.push(spacingMark(sheet, { first, second: first + spacing }, at, spacing));
   }
   return shown;
@@ -169,7 +175,10 @@ function spacingMark(
   at: PaperPoint,
   spacing: number,
 ): Element {
-  const bar = line(sheet.place(0, pair.first), sheet.place(0, pair.second), {
+  const bar = line({ x: at.x, y: sheet.place(0, pair.first).y }, {
+    x: at.x,
+    y: sheet.place(0, pair.second).y,
+  }, {
     "stroke-width": 0.5,
   });
   const words = label({ x: at.x + 1.8, y: at.y + 0.9 }, `spacing ${metres(spacing)}`);
@@ -196,12 +205,16 @@ function northArrow(sheet: Sheet, inputs: DrawingInputs): Element[] {
   ];
 }
 
-function legend(inputs: DrawingInputs): Element {
+function legend(inputs: DrawingInputs, field: FieldGeometry): Element[] {
   const { tubes, headersInputs } = inputs;
   const layers = inputs.tubesInputs.layers;
   const header = headersInputs.diameter.toFixed(3);
   const words = `${tubes.count} tubes, ${tubes.product.name}, in ${layers} layer${
     layers === 1 ? "" : "s"
-  }; header inside diameter ${header} m; dashed: line at pit bottom 45° from the footing`;
-  return text({ x: 12, y: 13.5 }, words, { size: 2.5 });
+  }; header inside diameter ${header} m; dashed: 45° line from the footing at pit depth`;
+  const room = footingClearance(inputs, field);
+  const where = room < 0
+    ? `The pit cuts the 45° line from the footing by ${metres(-room)} m: ask an engineer first`
+    : `Room to the 45° line from the footing at the low end: ${metres(room)} m`;
+  return caption(room < 0 ? [where, words] : [words, where], room < 0);
 }

@@ -41,17 +41,19 @@ function pipeRows(inputs: DrawingInputs): Quantity[] {
   const holes = headerHoles(inputs);
   const headerLength = headersInputs.groups * (holes.run + 2 * holes.holes[0]!.diameter);
   const middle = field.layers.reduce((sum, depth) => sum + depth, 0) / field.layers.length;
-  const risers = headersInputs.groups * (house.ridgeHeight - 0.4 + middle + 0.4 + middle);
+  const ports = headersInputs.groups * (headersInputs.layout === "two-ended" ? 2 : 1);
+  const supplyRisers = Math.max(ports, inputs.fans);
+  const risers = supplyRisers * (house.ridgeHeight - 0.4 + middle) + ports * (0.4 + middle);
   const ends = 2 * tubes.count;
-  const mesh = allowance("mesh overlap") * 2 * headersInputs.groups * Math.PI *
-    riserDiameter ** 2 / 4;
+  const mesh = allowance("mesh overlap") * (supplyRisers + ports) * Math.PI * riserDiameter ** 2 /
+    4;
   return [
     {
       item: `tube, ${tubes.product.name}`,
       amount: tubes.totalLength,
       unit: "m",
       order: withWaste(tubes.totalLength, "tube waste"),
-      basis: `${tubes.count} × ${tubes.length} m`,
+      basis: `${tubes.count} × ${tubes.length.toFixed(2)} m`,
     },
     {
       item: "supply header pipe",
@@ -93,7 +95,15 @@ function pipeRows(inputs: DrawingInputs): Quantity[] {
       amount: risers,
       unit: "m",
       order: withWaste(risers, "header waste"),
-      basis: "intake near the ridge, outlet 0.4 m above the floor, down to the headers",
+      basis: `${supplyRisers} × intake 0.4 m below the ridge, ${ports} × outlet 0.4 m above the ` +
+        "floor, down to the middle of the headers",
+    },
+    {
+      item: "riser-to-header tees or sweeps",
+      amount: supplyRisers + ports,
+      unit: "pieces",
+      order: supplyRisers + ports,
+      basis: "one for each riser",
     },
     {
       item: "rodent mesh",
@@ -107,10 +117,13 @@ function pipeRows(inputs: DrawingInputs): Quantity[] {
 
 function earthRows(inputs: DrawingInputs): Quantity[] {
   const { pit, radius } = fieldGeometry(inputs);
-  const { tubes } = inputs;
+  const { tubes, headersInputs } = inputs;
+  const { run, holes } = headerHoles(inputs);
+  const headers = headersInputs.groups * (run + 2 * holes[0]!.diameter) * Math.PI / 4 *
+    (headersInputs.diameter ** 2 + headersInputs.returnDiameter ** 2);
   const bank = pit.length * pit.width * pit.depth;
   const bedding = pit.length * pit.width * allowance("bedding");
-  const displaced = tubes.totalLength * Math.PI * radius ** 2;
+  const displaced = tubes.totalLength * Math.PI * radius ** 2 + headers;
   return [
     {
       item: "excavation",
@@ -119,7 +132,7 @@ function earthRows(inputs: DrawingInputs): Quantity[] {
       order: bank * allowance("swell"),
       basis: `${pit.length.toFixed(2)} × ${pit.width.toFixed(2)} × ${
         pit.depth.toFixed(2)
-      } m with vertical sides; sloped or shored sides come on top`,
+      } m (mean depth) with vertical sides; sloped or shored sides come on top; "to order" is the loose volume`,
     },
     {
       item: "bedding",
@@ -133,7 +146,7 @@ function earthRows(inputs: DrawingInputs): Quantity[] {
       amount: bank - bedding - displaced,
       unit: "m³",
       order: (bank - bedding - displaced) * allowance("swell"),
-      basis: "pit less bedding and tubes",
+      basis: "pit less bedding, tubes and headers",
     },
   ];
 }
@@ -143,11 +156,13 @@ function boardRows(inputs: DrawingInputs): Quantity[] {
   if (house.edgeInsulation <= 0 || house.edgeInsulationDepth <= 0) return [];
   const board = 2 * (house.length + house.width) * house.edgeInsulationDepth;
   return [{
-    item: `edge insulation, ${house.edgeInsulation} m² K/W`,
+    item: `edge insulation, ${house.edgeInsulation.toFixed(2)} m² K/W`,
     amount: board,
     unit: "m²",
     order: withWaste(board, "insulation waste"),
-    basis: "perimeter × depth",
+    basis: `${2 * (house.length + house.width)} m round the house × ${
+      house.edgeInsulationDepth.toFixed(2)
+    } m`,
   }];
 }
 

@@ -10,37 +10,45 @@ import {
   fieldGeometry,
   footingClearance,
 } from "./field.ts";
+import { COLOURS, groundParts, WALL_ABOVE } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
-import { closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
-import { circle, line, polyline, rectangle, text } from "./svg.ts";
+import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { circle, label, line, rectangle } from "./svg.ts";
 
-const WALL = 0.2;
+/** m of ground drawn beyond the house */
+const BEYOND = 0.6;
+/** mm between dimension lines side by side */
+const STEP = 9;
+/** mm between levels written below each other */
+const LINE = 3.6;
 
 /**
- * Section to scale across the tubes: floor, footing with its 45° line, pit, layers, cover, edge
- * insulation, frost depth, water table where known.
+ * Section to scale across the tubes at the middle of their fall: floor, footing with its 45° line,
+ * pit, layers, cover, edge insulation, frost depth, water table where known.
  */
 export function tubeFieldSection(inputs: DrawingInputs, paper: Paper, number: string): string {
   const field = fieldGeometry(inputs);
   const half = field.houseAcross / 2;
-  const lowest = Math.max(
-    field.pit.depth,
-    inputs.house.footingDepth,
-    inputs.house.edgeInsulationDepth,
-    inputs.frostDepth,
-  );
+  const levels = namedLevels(inputs, field);
+  const lowest = Math.max(field.pit.depth, ...levels.map((level) => level.depth));
   const sheet = openSheet(paper, {
-    left: -half - 0.6,
-    right: half + 0.6,
-    top: -0.6,
-    bottom: lowest + 0.3,
-  }, Math.max(18, 10 + 9 * field.layers.length));
+    left: -half - BEYOND,
+    right: half + BEYOND,
+    top: -WALL_ABOVE,
+    bottom: lowest + 0.2,
+  }, { left: 12 + STEP * field.layers.length, right: 48, top: 8, bottom: 16 });
   sheet.content.push(
-    ...ground(sheet, field, inputs),
-    ...levels(sheet, field, inputs, lowest),
-    ...tubeSections(sheet, field, inputs),
-    ...dimensions(sheet, field, inputs),
-    clearanceText(inputs, field),
+    rectangle(sheet.place(-field.pit.width / 2, 0), {
+      width: sheet.length(field.pit.width),
+      height: sheet.length(field.pit.depth),
+    }, { fill: COLOURS.pit, "stroke-width": 0.2 }),
+    ...groundParts(sheet, inputs, { half, lowest: field.pit.depth, beyond: BEYOND }),
+    ...inputs.tubes.positions.map((position) =>
+      circle(sheet.place(position.x, position.depth), sheet.length(field.radius), COLOURS.tube)
+    ),
+    ...levelLines(sheet, levels, half),
+    ...dimensions(sheet, field),
+    ...headline(inputs, field),
   );
   return closeSheet(sheet, {
     study: inputs.title,
@@ -50,142 +58,105 @@ export function tubeFieldSection(inputs: DrawingInputs, paper: Paper, number: st
   });
 }
 
-function ground(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
-  const half = field.houseAcross / 2;
-  const depth = inputs.house.footingDepth;
-  const drawn: Element[] = [
-    line(sheet.place(-half - 0.6, 0), sheet.place(half + 0.6, 0), { "stroke-width": 0.5 }),
-    rectangle(sheet.place(-field.pit.width / 2, 0), {
-      width: sheet.length(field.pit.width),
-      height: sheet.length(field.pit.depth),
-    }, { fill: "#f4efe6", "stroke-width": 0.2 }),
-  ];
-  for (const side of [-1, 1]) {
-    const outer = side < 0 ? -half : half - WALL;
-    drawn.push(
-      rectangle(sheet.place(outer, -0.5), {
-        width: sheet.length(WALL),
-        height: sheet.length(0.5 + depth),
-      }, { fill: "#ddd" }),
-    );
-    if (depth > 0) {
-      const reach = Math.max(0.2, field.pit.depth - depth + 0.2);
-      const inner = side * (half - WALL);
-      drawn.push(
-        polyline([sheet.place(inner, depth), sheet.place(inner - side * reach, depth + reach)], {
-          stroke: "#b00020",
-          "stroke-dasharray": "2 1.2",
-        }),
-      );
-    }
-    const insulation = inputs.house.edgeInsulation > 0 ? inputs.house.edgeInsulationDepth : 0;
-    if (insulation > 0) {
-      drawn.push(
-        rectangle(sheet.place(side < 0 ? -half - 0.08 : half, 0), {
-          width: sheet.length(0.08),
-          height: sheet.length(insulation),
-        }, { fill: "#f6c1d0", "stroke-width": 0.2 }),
-      );
-    }
+interface NamedLevel {
+  readonly depth: number;
+  readonly name: string;
+  readonly colour: string;
+  /** true for a line across the whole section, false for a mark at the right end */
+  readonly across: boolean;
+}
+
+function namedLevels(inputs: DrawingInputs, field: FieldGeometry): NamedLevel[] {
+  const { house, frostDepth, waterTableDepth } = inputs;
+  const shown = Math.max(field.pit.depth, house.footingDepth, house.edgeInsulationDepth) + 0.5;
+  const levels: NamedLevel[] = [];
+  const add = (depth: number, name: string, colour: string, across: boolean) =>
+    depth > 0 && levels.push({ depth, name: `${name} ${metres(depth)}`, colour, across });
+  add(house.footingDepth, "footing", "#111", false);
+  if (house.edgeInsulation > 0) add(house.edgeInsulationDepth, "edge board", "#111", false);
+  if (frostDepth <= shown) add(frostDepth, "frost outside", "#3b5bdb", true);
+  if (waterTableDepth !== null && waterTableDepth <= shown) {
+    add(waterTableDepth, "water table", "#0b7285", true);
   }
-  return drawn;
+  return levels.sort((a, b) => a.depth - b.depth);
 }
 
-function levels(
-  sheet: Sheet,
-  field: FieldGeometry,
-  inputs: DrawingInputs,
-  lowest: number,
-): Element[] {
-  const half = field.houseAcross / 2 + 0.6;
-  const drawn: Element[] = [];
-  const level = (depth: number, label: string, colour: string) => {
-    const left = sheet.place(-half, depth);
-    const right = sheet.place(half, depth);
-    const style = { stroke: colour, "stroke-dasharray": "5 1.5 1 1.5" };
-    drawn.push(
-      line(left, right, style),
-      text({ x: right.x, y: right.y - 0.8 }, label, { anchor: "end", size: 2.3 }),
-    );
-  };
-  if (inputs.frostDepth > 0 && inputs.frostDepth <= lowest) {
-    level(inputs.frostDepth, `frost outside ${metres(inputs.frostDepth)}`, "#3b5bdb");
-  }
-  const water = inputs.waterTableDepth;
-  if (water !== null && water <= lowest + 0.3) level(water, `water ${metres(water)}`, "#0b7285");
-  return drawn;
+/** Levels with their names to the right of the section, moved apart where they would touch. */
+function levelLines(sheet: Sheet, levels: readonly NamedLevel[], half: number): Element[] {
+  const end = sheet.place(half + BEYOND, 0).x;
+  const words = end + 16;
+  let above = -Infinity;
+  return levels.flatMap(({ depth, name, colour, across }) => {
+    const at = sheet.place(across ? -half - BEYOND : half, depth);
+    const y = Math.max(at.y, above + LINE);
+    above = y;
+    const style = { stroke: colour, "stroke-width": 0.2, "stroke-dasharray": "5 1.5 1 1.5" };
+    return [
+      line(at, { x: end + 10, y: at.y }, style),
+      line({ x: end + 10, y: at.y }, { x: words - 1, y }, { stroke: colour, "stroke-width": 0.2 }),
+      label({ x: words, y: y + 0.9 }, name, { size: 2.3 }),
+    ];
+  });
 }
 
-function tubeSections(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
-  return inputs.tubes.positions.map((position) =>
-    circle(sheet.place(position.x, position.depth), sheet.length(field.radius), {
-      fill: "#cfe6ee",
-      stroke: "#1f6f8b",
-    })
-  );
-}
-
-function dimensions(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
+function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
   const half = field.houseAcross / 2;
   const { row, layers, pit } = field;
   const below = sheet.place(0, pit.depth).y;
-  const left = sheet.place(-half - 0.6, 0).x;
-  const right = sheet.place(half + 0.6, 0).x;
+  const left = sheet.place(-half - BEYOND, 0).x;
+  const right = sheet.place(half + BEYOND, 0).x;
+  const top = sheet.place(0, -WALL_ABOVE).y;
   const drawn: Element[] = [
     ...horizontalDimension(
-      sheet.place(-half, -0.5),
-      sheet.place(half, -0.5),
-      sheet.place(0, -0.5).y - 5,
+      sheet.place(-half, -WALL_ABOVE),
+      sheet.place(half, -WALL_ABOVE),
+      top - 4,
       `house ${metres(field.houseAcross)}`,
     ),
     ...horizontalDimension(
       sheet.place(-pit.width / 2, pit.depth),
       sheet.place(pit.width / 2, pit.depth),
-      below + 13,
+      below + 12,
       `pit ${metres(pit.width)}`,
     ),
-  ];
-  layers.forEach((depth, index) => {
-    const from = sheet.place(row[0]!, 0);
-    const to = sheet.place(row[0]!, depth);
-    drawn.push(...verticalDimension(from, to, left - 2 - index * 9, metres(depth)));
-  });
-  drawn.push(
+    ...layers.flatMap((depth, index) =>
+      verticalDimension(
+        sheet.place(row[0]!, 0),
+        sheet.place(row[0]!, depth),
+        left - 2 - index * STEP,
+        metres(depth),
+      )
+    ),
     ...verticalDimension(
       sheet.place(pit.width / 2, 0),
       sheet.place(pit.width / 2, pit.depth),
       right + 2,
       metres(pit.depth),
     ),
-  );
-  if (row.length > 1) {
-    const deepest = layers.at(-1)!;
-    const middle = Math.floor(row.length / 2);
-    drawn.push(
-      ...horizontalDimension(
-        sheet.place(row[middle - 1]!, deepest),
-        sheet.place(row[middle]!, deepest),
-        below + 6,
-        metres(row[middle]! - row[middle - 1]!),
-      ),
-    );
-  }
-  if (inputs.house.footingDepth > 0) {
-    const at = sheet.place(half - WALL, inputs.house.footingDepth);
-    drawn.push(
-      text({ x: at.x - 1.5, y: at.y - 1 }, `footing ${metres(inputs.house.footingDepth)}`, {
-        anchor: "end",
-        size: 2.3,
-      }),
-    );
-  }
-  return drawn;
+  ];
+  if (row.length < 2) return drawn;
+  const middle = Math.floor(row.length / 2);
+  const deepest = layers.at(-1)!;
+  return [
+    ...drawn,
+    ...horizontalDimension(
+      sheet.place(row[middle - 1]!, deepest),
+      sheet.place(row[middle]!, deepest),
+      below + 5.5,
+      metres(row[middle]! - row[middle - 1]!),
+    ),
+  ];
 }
 
-function clearanceText(inputs: DrawingInputs, field: FieldGeometry): Element {
+function headline(inputs: DrawingInputs, field: FieldGeometry): Element[] {
   const room = footingClearance(inputs, field);
   const words = room < 0
     ? `The pit cuts the 45° line from the footing by ${metres(-room)} m: ask an engineer first`
-    : `Room to the 45° line from the footing: ${metres(room)} m`;
-  return text({ x: 12, y: 13.5 }, words, { size: 2.5, bold: room < 0 });
+    : `Room to the 45° line from the footing at the low end: ${metres(room)} m`;
+  const cover = field.layers[0]! - field.radius;
+  return caption([
+    words,
+    `Cover over the upper tubes ${metres(cover)} m; depths at the middle of the tubes, to their ` +
+    `centres; at the low end ${metres(field.fall / 2)} m more`,
+  ], room < 0);
 }

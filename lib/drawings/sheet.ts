@@ -57,24 +57,34 @@ export function paperSize(paper: Paper): { readonly width: number; readonly heig
   return PAPER_SIZES[paper];
 }
 
+/** mm left free round the drawn area for dimensions and words. */
+export interface Border {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** mm at the head of every sheet that belong to its caption. */
+const CAPTION_HEIGHT = 12;
+
 /**
- * Opens a sheet at the largest common scale that shows the whole area with `border` mm left free
- * on every side for dimensions.
+ * Opens a sheet at the largest common scale that shows the whole area with a border left free.
  *
  * @throws {OutOfRangeError} if the area fits no scale up to 1:1000
  */
-export function openSheet(paper: Paper, area: ModelArea, border: number): Sheet {
+export function openSheet(paper: Paper, area: ModelArea, border: Border): Sheet {
   const size = PAPER_SIZES[paper];
   const room = {
-    width: size.width - 2 * MARGIN - 2 * border,
-    height: size.height - 2 * MARGIN - STRIP_HEIGHT - 2 * border,
+    width: size.width - 2 * MARGIN - border.left - border.right,
+    height: size.height - 2 * MARGIN - STRIP_HEIGHT - CAPTION_HEIGHT - border.top - border.bottom,
   };
   const width = (area.right - area.left) * 1000;
   const height = (area.bottom - area.top) * 1000;
   const scale = SCALES.find((one) => width / one <= room.width && height / one <= room.height);
   if (scale === undefined) throw new OutOfRangeError("drawing width", width / 1000, 0, 250, "m");
-  const left = MARGIN + border + (room.width - width / scale) / 2;
-  const top = MARGIN + border + (room.height - height / scale) / 2;
+  const left = MARGIN + border.left + (room.width - width / scale) / 2;
+  const top = MARGIN + CAPTION_HEIGHT + border.top + (room.height - height / scale) / 2;
   return {
     paper,
     size,
@@ -180,4 +190,11 @@ function scaleBar(scale: number, at: PaperPoint, room: number): Element[] {
     text({ x: at.x + width, y: at.y - 1.5 }, `${metres} m`, { anchor: "middle" }),
     text({ x: at.x, y: at.y + 6.5 }, `bar = ${metres} m = ${feet.toFixed(2)} ft`, { size: 2.4 }),
   ];
+}
+
+/** Words at the head of a sheet; the first line may be a warning in bold. */
+export function caption(lines: readonly string[], warning = false): Element[] {
+  return lines.map((words, index) =>
+    text({ x: 12, y: 13.5 + 4 * index }, words, { size: 2.5, bold: warning && index === 0 })
+  );
 }

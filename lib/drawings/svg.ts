@@ -94,10 +94,31 @@ export function textWidth(content: string, size: number): number {
 }
 
 /** One line of text on a white ground, so that lines behind it do not cross the letters. */
-export function label(at: PaperPoint, content: string, size = 2.6): Element {
-  const ground = rectangle({ x: at.x - 0.6, y: at.y - size * 0.95 }, {
-    width: textWidth(content, size) + 1.2,
-    height: size * 1.3,
+export function label(
+  at: PaperPoint,
+  content: string,
+  options: { readonly size?: number; readonly anchor?: "start" | "middle" | "end" } = {},
+): Element {
+  const { size = 2.6, anchor = "start" } = options;
+  const width = textWidth(content, size);
+  const left = at.x - (anchor === "middle" ? width / 2 : anchor === "end" ? width : 0);
+  const ground = rectangle({ x: left - 0.5, y: at.y - size * 0.9 }, {
+    width: width + 1,
+    height: size * 1.2,
   }, { fill: "#fff", stroke: "none" });
-  return element("g", {}, [ground, text(at, content, { size })]);
+  return element("g", {}, [ground, text(at, content, { size, anchor })]);
+}
+
+/** A pipe seen from the side, as a run of straight pieces with a wall on either side. */
+export function pipeRun(
+  points: readonly PaperPoint[],
+  width: number,
+  colours: { readonly fill: string; readonly stroke: string },
+): Element[] {
+  const wide = Math.max(width, 0.8);
+  const joined = { "stroke-linejoin": "round" };
+  return [
+    polyline(points, { stroke: colours.stroke, "stroke-width": wide, ...joined }),
+    polyline(points, { stroke: colours.fill, "stroke-width": wide - 0.5, ...joined }),
+  ];
 }

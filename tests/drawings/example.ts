@@ -1,22 +1,42 @@
 import type { DrawingInputs } from "winterground/drawings/mod.ts";
 
+/** What a test may change of the made-up field. */
+export interface ExampleChanges {
+  readonly layers?: number;
+  readonly perLayer?: number;
+  readonly groups?: number;
+  readonly footingDepth?: number;
+  readonly houseLength?: number;
+  readonly houseWidth?: number;
+  readonly length?: number;
+  readonly spacing?: number;
+  readonly direction?: "along" | "across";
+  readonly layout?: "Z" | "U" | "centre" | "two-ended";
+  readonly header?: number;
+  readonly riser?: number;
+  readonly fans?: number;
+  readonly slope?: number;
+  readonly frostDepth?: number;
+  readonly waterTableDepth?: number | null;
+  readonly title?: string;
+}
+
 /** A made-up field for the drawing tests. */
-export function exampleInputs(
-  overrides: { layers?: number; perLayer?: number; groups?: number; footingDepth?: number } = {},
-): DrawingInputs {
+export function exampleInputs(overrides: ExampleChanges = {}): DrawingInputs {
   const layers = overrides.layers ?? 2;
   const perLayer = overrides.perLayer ?? 12;
-  const spacing = 0.45;
+  const spacing = overrides.spacing ?? 0.45;
+  const length = overrides.length ?? 20;
   const positions = Array.from({ length: layers * perLayer }, (_, index) => ({
     x: (index % perLayer - (perLayer - 1) / 2) * spacing,
     depth: 0.6 + 0.4 * Math.floor(index / perLayer),
   }));
   return {
-    title: "Drawing test, an invented field",
+    title: overrides.title ?? "Drawing test, an invented field",
     house: {
       shape: "gable",
-      length: 24,
-      width: 8,
+      length: overrides.houseLength ?? 24,
+      width: overrides.houseWidth ?? 8,
       eaveHeight: 2,
       ridgeHeight: 4.2,
       facing: 180,
@@ -45,14 +65,14 @@ export function exampleInputs(
     tubesInputs: {
       tube: "corrugated 100",
       count: layers * perLayer,
-      length: 20,
+      length,
       spacing,
       layers,
       layerSpacing: 0.4,
       depth: 0.6,
       airFlow: 0.4,
-      slope: 0.01,
-      direction: "along",
+      slope: overrides.slope ?? 0.01,
+      direction: overrides.direction ?? "along",
       extraLosses: 0,
     },
     tubes: {
@@ -68,8 +88,8 @@ export function exampleInputs(
         source: "invented for the test",
       },
       count: layers * perLayer,
-      length: 20,
-      totalLength: layers * perLayer * 20,
+      length,
+      totalLength: layers * perLayer * length,
       diameter: 0.102,
       positions,
       airSpeed: 2,
@@ -84,17 +104,68 @@ export function exampleInputs(
       notices: [],
     } as unknown as DrawingInputs["tubes"],
     headersInputs: {
-      layout: "U",
-      diameter: 0.381,
-      returnDiameter: 0.381,
+      layout: overrides.layout ?? "U",
+      diameter: overrides.header ?? 0.381,
+      returnDiameter: overrides.header ?? 0.381,
       roughness: 0.0001,
       manning: null,
       inlet: "flush",
       insertion: 0,
       groups: overrides.groups ?? 2,
     } as unknown as DrawingInputs["headersInputs"],
-    riserDiameter: 0.4,
-    frostDepth: 1.3,
-    waterTableDepth: null,
+    riserDiameter: overrides.riser ?? 0.4,
+    fans: overrides.fans ?? 1,
+    frostDepth: overrides.frostDepth ?? 1.3,
+    waterTableDepth: overrides.waterTableDepth ?? null,
   };
 }
+
+/** Fields at the edges of what people build: narrow, wide, long, small, one tube, every layout. */
+export const ODD_FIELDS: Readonly<Record<string, DrawingInputs>> = {
+  "one tube": exampleInputs({ layers: 1, perLayer: 1, groups: 1 }),
+  "sixty tubes across": exampleInputs({
+    layers: 1,
+    perLayer: 60,
+    groups: 1,
+    direction: "across",
+    length: 6,
+    spacing: 0.38,
+    fans: 3,
+    riser: 0.3,
+  }),
+  "across the house": exampleInputs({
+    perLayer: 40,
+    direction: "across",
+    length: 6.4,
+    spacing: 0.5,
+    layout: "Z",
+    fans: 2,
+  }),
+  "three layers on one header": exampleInputs({ layers: 3, perLayer: 6, groups: 1, header: 0.61 }),
+  "long house": exampleInputs({
+    houseLength: 60,
+    houseWidth: 9,
+    length: 55,
+    perLayer: 16,
+    slope: 0.02,
+    layout: "Z",
+    fans: 2,
+  }),
+  "small house": exampleInputs({
+    houseLength: 6,
+    houseWidth: 4,
+    length: 4,
+    perLayer: 5,
+    spacing: 0.4,
+    header: 0.254,
+    riser: 0.2,
+    footingDepth: 0,
+    groups: 1,
+  }),
+  "two-ended": exampleInputs({ layout: "two-ended", fans: 2, frostDepth: 0.8 }),
+  "from the centre": exampleInputs({
+    layout: "centre",
+    waterTableDepth: 1.5,
+    title: "A study whose title runs on and on until it needs more than a single line of the block",
+  }),
+};

@@ -5,13 +5,14 @@ import {
   fieldGeometry,
   footingClearance,
   headerHoles,
+  holesCsv,
   type Paper,
   paperSize,
   quantitiesCsv,
   quantityTakeOff,
   scaleBarLength,
 } from "winterground/drawings/mod.ts";
-import { exampleInputs } from "./example.ts";
+import { exampleInputs, ODD_FIELDS } from "./example.ts";
 
 const PAPERS: readonly Paper[] = ["A4", "A3", "Letter", "Tabloid"];
 const CASES = [
@@ -19,6 +20,7 @@ const CASES = [
   exampleInputs({ groups: 1 }),
   exampleInputs({ layers: 1, perLayer: 14 }),
   exampleInputs({ layers: 3, perLayer: 4, footingDepth: 0 }),
+  ...Object.values(ODD_FIELDS),
 ];
 
 interface Box {
@@ -78,6 +80,100 @@ Deno.test("no two words overlap on any sheet", () => {
               one.bottom <= other.top || other.bottom <= one.top;
             assert(apart, `${name}: "${one.words}" overlaps "${other.words}"`);
           }
+        }
+      }
+    }
+  }
+});
+
+/** Line thickness from which words are hard to read across, mm. */
+const THICK = 0.3;
+
+/** Thick lines, house outlines and pipes as boxes, with their place in the order of drawing. */
+function thickBoxes(svg: string): { readonly box: Box; readonly order: number }[] {
+  const nodes = [...openSvg(svg).querySelectorAll("*")];
+  const found: { box: Box; order: number }[] = [];
+  const add = (order: number, points: readonly (readonly [number, number])[], width: number) => {
+    for (const [index, [x, y]] of points.slice(1).entries()) {
+      const [before, above] = points[index]!;
+      const slanted = before !== x && Math.abs(above - y) > 3;
+      if (slanted) continue;
+      found.push({
+        order,
+        box: {
+          words: "line",
+          left: Math.min(before, x) - width / 2,
+          right: Math.max(before, x) + width / 2,
+          top: Math.min(above, y) - width / 2,
+          bottom: Math.max(above, y) + width / 2,
+        },
+      });
+    }
+  };
+  for (const [order, node] of nodes.entries()) {
+    const width = numberOf(node, "stroke-width");
+    if (!(width >= THICK) || node.tagName.toLowerCase() === "svg") continue;
+    const at = (name: string) => numberOf(node, name);
+    if (node.tagName.toLowerCase() === "line") {
+      const [x1, y1, x2, y2] = [at("x1"), at("y1"), at("x2"), at("y2")];
+      const tick = Math.abs(x1 - x2) < 2 && Math.abs(y1 - y2) < 2;
+      if (!tick) add(order, [[x1, y1], [x2, y2]], width);
+    } else if (node.tagName.toLowerCase() === "rect") {
+      const [x, y, w, h] = [at("x"), at("y"), at("width"), at("height")];
+      add(order, [[x, y], [x + w, y], [x + w, y + h], [x, y + h], [x, y]], width);
+    } else if (node.tagName.toLowerCase() === "polyline") {
+      const points = node.getAttribute("points")!.split(" ").map((pair) =>
+        pair.split(",").map(Number) as [number, number]
+      );
+      add(order, points, width);
+    }
+  }
+  return found;
+}
+
+Deno.test("no thick line runs through words", () => {
+  // Property: words are clear of walls, pipes and the floor, or stand on a white ground above them.
+  for (const inputs of CASES) {
+    for (const [name, svg] of Object.entries(drawSheets(inputs, "A4"))) {
+      const nodes = [...openSvg(svg).querySelectorAll("*")];
+      const lines = thickBoxes(svg);
+      assert(lines.length > 0, name);
+      const boxes = textBoxes(svg);
+      const places = nodes.flatMap((node, order) =>
+        node.tagName.toLowerCase() === "text" ? [{ node, order }] : []
+      );
+      for (const [index, { node, order }] of places.entries()) {
+        const grounded = node.parentElement!.tagName.toLowerCase() === "g";
+        const words = boxes[index]!;
+        for (const { box, order: drawn } of lines) {
+          if (grounded && drawn < order) continue;
+          const apart = words.right <= box.left || box.right <= words.left ||
+            words.bottom <= box.top || box.bottom <= words.top;
+          assert(apart, `${name}: a line crosses "${words.words}"`);
+        }
+      }
+    }
+  }
+});
+
+/** Words that stand on pipes of the plan on purpose. */
+const ON_PIPES = /^(spacing .*|in|out)$/;
+
+Deno.test("a white ground under words hides no wall", () => {
+  // Property: grounds of words that stand over thick lines would cut them: only thin ones may pass.
+  for (const inputs of CASES) {
+    for (const [name, svg] of Object.entries(drawSheets(inputs, "A4"))) {
+      const lines = thickBoxes(svg);
+      const boxes = textBoxes(svg);
+      const nodes = [...openSvg(svg).querySelectorAll("text")];
+      for (const [index, node] of nodes.entries()) {
+        const grounded = node.parentElement!.tagName.toLowerCase() === "g";
+        if (!grounded || ON_PIPES.test(node.textContent!)) continue;
+        const words = boxes[index]!;
+        for (const { box } of lines) {
+          const apart = words.right <= box.left || box.right <= words.left ||
+            words.bottom <= box.top || box.bottom <= words.top;
+          assert(apart, `${name}: "${words.words}" stands on a thick line`);
         }
       }
     }
@@ -149,10 +245,61 @@ Deno.test("quantityTakeOff() agrees with hand arithmetic", () => {
   assertAlmostEquals(tube.order, 504, 1e-9);
   const width = 2 * (11 * 0.45 / 2 + 0.059 + 0.3);
   const length = 20 + 2 * (0.381 / 2 + 0.6);
-  const depth = 1 + 0.381 / 2 + 0.1;
+  const spread = (0.381 + 0.015 - 0.4) / 2;
+  const depth = 1 + Math.max(0, spread) + 0.381 / 2 + 0.1;
   assertAlmostEquals(rows.get("excavation")!.amount, width * length * depth, 1e-9);
   assertEquals(rows.get("holes in headers")!.amount, 48);
   const csv = quantitiesCsv([...rows.values()]);
   assertEquals(csv.split("\n")[0], "item,net amount,to order,unit,basis");
   assertEquals(csv.trim().split("\n").length, rows.size + 1);
+});
+
+Deno.test("fieldGeometry() spreads headers that are wider than the step between layers", () => {
+  // Property: hand arithmetic: 18-inch headers, layers 16 inches apart, 15 mm between the pipes
+  const wide = exampleInputs({ header: 0.4572 });
+  const step = 0.4;
+  const spread = 0.4572 + 0.015 - step;
+  const field = fieldGeometry(wide);
+  assert(field.headersFit);
+  assertAlmostEquals(field.headers[1]!.depth - field.headers[0]!.depth, 0.4722, 1e-9);
+  assertAlmostEquals(field.headers[0]!.offCentre, spread / 2, 1e-9);
+  assertAlmostEquals(field.headers[1]!.offCentre, -spread / 2, 1e-9);
+  const [hole] = headerHoles(wide).holes;
+  assertAlmostEquals(Math.sin(hole!.angle * Math.PI / 180), -spread / 0.4572, 1e-9);
+  const sheet = textBoxes(drawSheets(exampleInputs({ header: 0.7 }), "A4")["long-section-A4.svg"]!);
+  assert(!fieldGeometry(exampleInputs({ header: 0.7 })).headersFit);
+  assert(sheet.some(({ words }) => words.includes("run into each other")));
+});
+
+Deno.test("the fall puts the low end of the pit half of it deeper than the middle", () => {
+  // Property: hand arithmetic: 20 m at 1 % and at 3 %
+  for (const slope of [0, 0.01, 0.03]) {
+    const inputs = exampleInputs({ slope });
+    const { pit, fall } = fieldGeometry(inputs);
+    assertAlmostEquals(fall, 20 * slope, 1e-9);
+    assertAlmostEquals(pit.lowEnd - pit.depth, 10 * slope, 1e-9);
+  }
+  const steep = drawSheets(exampleInputs({ slope: 0.05 }), "A4")["long-section-A4.svg"]!;
+  assert(textBoxes(steep).some(({ words }) => words.startsWith("Cover at the supply end")));
+});
+
+Deno.test("the sheet of holes and its CSV list every hole of the header", () => {
+  // Property: one row a hole, whatever the field
+  for (const [name, inputs] of Object.entries(ODD_FIELDS)) {
+    const { holes } = headerHoles(inputs);
+    const rows = holesCsv({ ...headerHoles(inputs) }).trim().split("\n");
+    assertEquals(rows.length, 1 + holes.length, name);
+    const words = textBoxes(drawSheets(inputs, "A4")["header-holes-A4.svg"]!).map((box) =>
+      box.words
+    );
+    for (const hole of holes) assert(words.some((one) => one.startsWith(`${hole.number}: `)), name);
+  }
+});
+
+Deno.test("a break in the long section leaves all dimensions true", () => {
+  // Property: the length written on a broken drawing is that of the tube
+  const svg = drawSheets(ODD_FIELDS["long house"]!, "A4")["long-section-A4.svg"]!;
+  const words = textBoxes(svg).map((box) => box.words);
+  assert(words.includes("55.00 m (180.4 ft)"));
+  assert(words.some((one) => one.includes("left out in the middle")));
 });
