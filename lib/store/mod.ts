@@ -1,6 +1,14 @@
 /** The store chapter: tubes, soil and house together over days, seasons and years. @module */
 export type * from "./types.ts";
 export { storeChapter } from "./chapter.ts";
+export {
+  type PlateAir,
+  type PlateCollector,
+  plateEfficiency,
+  type PlateTransfer,
+  plateTransfer,
+} from "./collector.ts";
+export { type HouseWay, houseWays } from "./comparison.ts";
 export type { StoreRequest } from "./site.ts";
 export {
   STORE_VARIANTS,

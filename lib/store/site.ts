@@ -1,14 +1,20 @@
 /** From a study's chapters to slices, tubes and control: everything that stays the same. @module */
-import { DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from "../air/mod.ts";
+import { airProperties, DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from "../air/mod.ts";
 import { InputError } from "../basics/mod.ts";
 import type { FanResult } from "../fan/types.ts";
 import type { HeadersResult } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
-import type { SoilInputs, SoilResult } from "../soil/types.ts";
+import { type SoilInputs, type SoilResult, studyLayers } from "../soil/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import type { ClimateYear } from "../climate/types.ts";
+import { plateEfficiency } from "./collector.ts";
 import { PRODUCTION_MESH, type SliceMesh, sliceMesh } from "./mesh.ts";
-import { type ConductionOperator, sliceOperator, type SoilBoard } from "./operator.ts";
+import {
+  type ConductionOperator,
+  sliceOperator,
+  type SoilBoard,
+  type SoilZone,
+} from "./operator.ts";
 import { type SaturationTable, saturationTable } from "./saturation.ts";
 import { type TubeField, tubeField } from "./tube_field.ts";
 import type { StoreInputs } from "./types.ts";
@@ -55,6 +61,8 @@ export interface StoreSite {
   readonly airRate: number;
   /** W electric while the fan runs */
   readonly fanPower: number;
+  /** K of the charging air for each W of sun that comes into the house: the plate collector */
+  readonly collectorRise: number;
   /** m², all of the floor */
   readonly floorArea: number;
 }
@@ -120,6 +128,32 @@ function boards(request: StoreRequest): SoilBoard[] {
   return found;
 }
 
+/** Soils by depth as the soil chapter has them, and the bed around the tubes where there is one. */
+function soilZones(request: StoreRequest): SoilZone[] {
+  const zones: SoilZone[] = [];
+  let top = 0;
+  for (const { thickness, properties } of studyLayers(request.soilInputs)) {
+    zones.push({
+      within: Infinity,
+      from: top,
+      to: top + thickness,
+      conductivity: properties.conductivity,
+      heatCapacity: properties.heatCapacity,
+    });
+    top += thickness;
+  }
+  const bed = request.inputs.gravelBed;
+  if (bed === undefined) return zones;
+  const depths = request.tubes.positions.map((tube) => tube.depth);
+  return [...zones, {
+    within: Math.max(...request.tubes.positions.map((tube) => Math.abs(tube.x))) + bed.margin,
+    from: Math.min(...depths) - bed.margin,
+    to: Math.max(...depths) + bed.margin,
+    conductivity: bed.conductivity,
+    heatCapacity: bed.heatCapacity,
+  }];
+}
+
 /**
  * Film coefficient at another flow than the tubes chapter's: turbulent film goes with flow^0.8
  * (Dittus & Boelter 1930).
@@ -127,6 +161,29 @@ function boards(request: StoreRequest): SoilBoard[] {
 function filmAt(request: StoreRequest, share: number): number {
   const { tubes, fan, tubesInputs } = request;
   return tubes.filmCoefficient * (share * fan.airFlow / tubesInputs.airFlow) ** 0.8;
+}
+
+/** degC at which the collector's efficiency is taken, common practice, no source. */
+const COLLECTOR_AIR = 20;
+
+/**
+ * K of the charging air for each W of sun in the house. The sun on the plate is part of the sun the
+ * house already counts, so the air takes it and the rest of the house goes without.
+ */
+function collectorRise(request: StoreRequest, heatRate: number): number {
+  const plate = request.inputs.collector;
+  if (plate === undefined) return 0;
+  const pressure = request.climate.pressure[0]!;
+  const air = airProperties(COLLECTOR_AIR, pressure);
+  const efficiency = plateEfficiency(plate, {
+    suction: request.fan.airFlow / plate.area,
+    crosswind: 0,
+    density: air.density,
+    kinematicViscosity: air.viscosity / air.density,
+    conductivity: air.conductivity,
+    heatCapacity: air.heatCapacity,
+  }, COLLECTOR_AIR);
+  return efficiency * plate.sunShare / heatRate;
 }
 
 /** Settings of the mesh that refined runs may change. */
@@ -179,7 +236,7 @@ export function storeSite(
   const operator = sliceOperator(mesh, {
     conductivity: soil.properties.conductivity,
     heatCapacity: soil.properties.heatCapacity,
-    zones: [],
+    zones: soilZones(request),
     boards: soilBoards,
     floorFilm,
     outdoorFilm: Infinity,
@@ -232,6 +289,7 @@ export function storeSite(
     heatRate: airRate * moist,
     airRate,
     fanPower: fan.power,
+    collectorRise: collectorRise(request, airRate * moist),
     floorArea,
   };
 }

@@ -1,6 +1,17 @@
 /** What the store chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
 import type { HouseYear } from "../house/types.ts";
+import type { PlateCollector } from "./collector.ts";
+
+/** Another soil around the tubes, such as washed gravel. */
+export interface GravelBed {
+  /** m beyond the outermost tube centres on all sides */
+  readonly margin: number;
+  /** W/(m K) */
+  readonly conductivity: number;
+  /** J/(m³ K) */
+  readonly heatCapacity: number;
+}
 
 /** `store` section of the study file, in SI. */
 export interface StoreInputs {
@@ -39,6 +50,10 @@ export interface StoreInputs {
    * temperature; false or absent: the soil conducts on as if dry
    */
   readonly groundWaterMoves?: boolean | undefined;
+  /** perforated dark plate on the back wall as a hotter intake for charging; absent for none */
+  readonly collector?: PlateCollector | undefined;
+  /** another soil around the tubes; absent: the study's soil */
+  readonly gravelBed?: GravelBed | undefined;
   /** m² K/W of a flat board below the floor, and its depth, m; absent for none */
   readonly flatBoardResistance?: number | undefined;
   /** m below the floor */

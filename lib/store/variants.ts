@@ -1,19 +1,10 @@
 /** The same store built or run otherwise. @module */
 import { KILOWATT_HOUR } from "../basics/mod.ts";
-import {
-  emptyHouseYear,
-  hoursBelow,
-  houseModel,
-  initialHouseState,
-  recordStep,
-  stepHouse,
-  withHeater,
-} from "../house/mod.ts";
+import { hoursBelow, houseModel, withHeater } from "../house/mod.ts";
 import { fitWave, soilProperties } from "../soil/mod.ts";
 import type { StoreRequest } from "./site.ts";
-import { freshEngine, soilModel } from "./soil_model.ts";
-import { periodicYear } from "./spin_up.ts";
-import { startState } from "./year.ts";
+import { settledYear } from "./settled_year.ts";
+import { soilModel } from "./soil_model.ts";
 
 /** A change to a study's store. */
 export interface StoreVariant {
@@ -131,32 +122,14 @@ export function variantRow(request: StoreRequest, variant: StoreVariant): Varian
   const changed = variant.change(request);
   const house = houseModel(changed.houseInputs, changed.climate);
   const model = soilModel(changed, house);
-  const run = (heater: number, soilState: Float64Array | null, jumps: number) => {
-    const engine = freshEngine(model);
-    if (soilState !== null) engine.load(soilState);
-    const heated = withHeater(house, heater);
-    const year = emptyHouseYear();
-    const { ledger } = periodicYear({
-      setting: {
-        site: model.site,
-        inputs: changed.inputs,
-        climate: changed.climate,
-        wave: changed.soil.wave,
-        house: heated,
-        stepHouse,
-        fan: true,
-      },
-      state: startState(model.site, engine, initialHouseState(heated)),
-      engine,
-      plainYears: 0,
-      jumps,
-      listen: (report) =>
-        recordStep(year, heated, report.hour, report.house, report.seconds / 3600),
-    });
-    return { ledger, year, state: engine.save() };
-  };
-  const free = run(0, null, 3);
-  const backup = run(Infinity, free.state, 1);
+  const free = settledYear({ request: changed, model, house: withHeater(house, 0), fan: true });
+  const backup = settledYear({
+    request: changed,
+    model,
+    house: withHeater(house, Infinity),
+    fan: true,
+    start: free.soilState,
+  });
   const { ledger, year } = free;
   const fanEnergy = ledger.fanSeconds * model.site.fanPower / KILOWATT_HOUR;
   return {

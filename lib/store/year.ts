@@ -141,11 +141,15 @@ export function runYear(
   const meshDepth = site.mesh.heights.reduce((sum, height) => sum + height, 0);
   const vapourRate = 0.9 * site.airRate;
 
+  /** W of sun taken up inside the house. */
+  const insideSun = (hour: number) =>
+    house.solarFloor[hour]! + house.solarCrop[hour]! + house.solarMass[hour]! +
+    house.solarAir[hour]!;
   const sight = (hour: number) => {
     const sun = Math.min(1.25, climate.globalHorizontal[hour]! / 800);
     const air = state.house.airTemperature;
     return {
-      intake: air + inputs.stratification * sun,
+      intake: air + inputs.stratification * sun + site.collectorRise * insideSun(hour),
       store: storeTemperature(site, engine),
       air,
       humidity: relativeHumidityFromRatio(air, state.house.humidityRatio, house.pressure),
