@@ -11,6 +11,9 @@ const kilowattHours = (value: number) => `${Math.round(value)} kWh`;
 /** kWh a year per m² of floor below which nothing worth the digging is stored; own judgement. */
 const LEAST_CHARGE = 5;
 
+/** Share of the heat put in below which next to nothing comes back; own judgement. */
+const LEAST_RETURN = 0.05;
+
 /** Where the store makes no sense: hardly any charge, discharge or need. */
 function pointNotices(store: JudgedStore, request: StoreRequest, floorArea: number): Notice[] {
   const found: Notice[] = [];
@@ -47,7 +50,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
         store.cop.toFixed(0)
       }; measured stores reach 1 to 7. Check fan efficiency, pressure, air flow and standby.`,
     ));
-  } else if (store.fanEnergy > 1 && store.cop < 1) {
+  } else if (store.heatOut > 0 && store.fanEnergy > 1 && store.cop < 1) {
     found.push(notice(
       "warning",
       "store",
@@ -85,20 +88,23 @@ function performanceNotices(store: JudgedStore): Notice[] {
   return found;
 }
 
+/** Shares of what comes back mean something only where something comes back. */
 function seasonNotices(store: JudgedStore): Notice[] {
   const found: Notice[] = [];
+  if (store.heatOut < Math.max(store.fanEnergy, LEAST_RETURN * store.heatIn)) return found;
   const [early] = store.earlyYears;
-  if (early !== undefined && store.heatOut > 0) {
+  if (early !== undefined) {
     const share = early.heatOut / store.heatOut;
+    const years = store.yearsUntilPeriodic;
     found.push(notice(
       "info",
       "store",
       `The first year gives back ${(share * 100).toFixed(0)} % of what a settled year does; ` +
-        `about ${store.yearsUntilPeriodic} years until it repeats within 2 %.`,
+        `about ${years} ${years === 1 ? "year" : "years"} until it repeats within 2 %.`,
     ));
   }
   const ground = store.quarters.reduce((sum, row) => sum + row.at(-1)!, 0);
-  if (store.heatOut > 0 && ground > 0.5 * store.heatOut) {
+  if (ground > 0.5 * store.heatOut) {
     found.push(notice(
       "info",
       "store",

@@ -1,5 +1,7 @@
 import { assert, assertAlmostEquals, assertLess } from "@std/assert";
 import { storeChapter } from "../../lib/store/mod.ts";
+import { storeNotices } from "../../lib/store/notices.ts";
+import type { StoreResult } from "../../lib/store/types.ts";
 import { formulaClimate, standInRequest } from "./stand_in.ts";
 
 const cold = storeChapter(standInRequest({ store: { slices: 3, spinUpYears: 1 } }));
@@ -52,4 +54,16 @@ Deno.test("storeChapter() says so where the store makes no sense", () => {
     );
     assertLess(Math.abs(result.balanceResidual), 1e-9);
   }
+});
+
+Deno.test("storeNotices() gives shares of the heat given back only where some comes back", () => {
+  // Property: no "1059 %" of next to nothing, one year and two years in the right number
+  const text = (changes: Partial<StoreResult>): string =>
+    storeNotices({ ...cold, ...changes }, standInRequest(), 192).map((entry) => entry.text).join(
+      "\n",
+    );
+  assert(text({ yearsUntilPeriodic: 1 }).includes("about 1 year until"));
+  assert(text({ yearsUntilPeriodic: 2 }).includes("about 2 years until"));
+  const idle = text({ heatOut: 0.002 * cold.heatIn });
+  assert(!/The first year gives back|that the tubes never warmed/.test(idle), idle);
 });

@@ -65,7 +65,9 @@ Deno.test("tubesChapter() gives notices for fields that do not fit, overlap, lie
   assert(has({ layers: 2, layerSpacing: 0.1 }, "layers overlap"));
   assert(has({ slope: 0.002 }, "Legionella"));
   assert(has({ depth: 1.6 }, "Trench walls collapse"));
-  assert(has({ airFlow: 16 * 0.04 }, "above 4 m/s"));
+  assert(has({ airFlow: 16 * 0.04 }, "up to 1.5 to 3 m/s"));
+  const area = Math.PI / 4 * field({}).diameter ** 2;
+  assert(!has({ airFlow: 16 * 2.9 * area }, "The air moves"), "the study's default is 2.5 m/s");
   assert(has({ airFlow: 16 * 0.003 }, "puddle"));
   const beside = tubesChapter({ ...TUBES, spacing: 0.5, depth: 1.5 }, {
     house: HOUSE,
