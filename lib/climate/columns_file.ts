@@ -134,14 +134,15 @@ export function parseColumns(yamlText: string, file: string): ColumnsFile {
   const broken = document.errors[0];
   if (broken !== undefined) {
     const start = lines.linePos(broken.pos[0]);
-    throw new InputError(`Cannot read the columns file: ${broken.message.split("\n")[0]}`, {
+    const reason = broken.message.split("\n")[0]!.replace(/ at line \d+, column \d+:?$/, "");
+    throw new InputError(`Cannot read the columns file: ${reason}`, {
       file,
       line: start.line,
       column: start.col,
     });
   }
   const lineOf = (path: readonly PropertyKey[]) => lineOfPath(document, lines, path);
-  const parsed = schema.safeParse(document.toJS() ?? {});
+  const parsed = schema.safeParse(plainData(document, file) ?? {});
   if (!parsed.success) {
     throw new InputErrors(parsed.error.issues.map((issue) => describeIssue(issue, file, lineOf)));
   }
@@ -168,6 +169,18 @@ export function parseColumns(yamlText: string, file: string): ColumnsFile {
   };
 }
 
+/** The data of a document; aliases without an anchor are a fault of the file. */
+function plainData(document: Document, file: string): unknown {
+  try {
+    return document.toJS();
+  } catch (error) {
+    throw new InputError(`Cannot read the columns file: ${(error as Error).message}`, {
+      file,
+      line: 1,
+    });
+  }
+}
+
 type LineOf = (path: readonly PropertyKey[]) => number;
 
 function describeIssue(issue: z.core.$ZodIssue, file: string, lineOf: LineOf): InputError {
@@ -180,8 +193,34 @@ function describeIssue(issue: z.core.$ZodIssue, file: string, lineOf: LineOf): I
     });
   }
   const name = issue.path.join(".") || "the columns file";
-  return new InputError(`Cannot use ${name}: ${issue.message}`, { file, line: lineOf(issue.path) });
+  return new InputError(`Cannot use ${name}: ${issueWords(issue)}`, {
+    file,
+    line: lineOf(issue.path),
+  });
 }
+
+/** What is wrong with a value, in plain words. */
+function issueWords(issue: z.core.$ZodIssue): string {
+  switch (issue.code) {
+    case "too_big":
+      return `expected at most ${issue.maximum}`;
+    case "too_small":
+      return issue.origin === "string" ? "it is empty" : `expected at least ${issue.minimum}`;
+    case "invalid_type":
+      return `expected ${TYPE_WORDS[issue.expected] ?? issue.expected}`;
+    case "invalid_value":
+      return `expected one of ${issue.values.map(String).join(", ")}`;
+    default:
+      return issue.message;
+  }
+}
+
+const TYPE_WORDS: Readonly<Record<string, string>> = {
+  object: "keys with values",
+  array: "a list",
+  string: "text",
+  number: "a number",
+};
 
 function known(path: readonly PropertyKey[]): string {
   const keys: Record<string, readonly string[]> = {
@@ -207,7 +246,8 @@ function checkUnits(
       unitLine(quantity as Quantity, column.unit);
     } catch (error) {
       if (!(error instanceof QuantityError)) throw error;
-      const text = `Cannot use the unit of ${quantity}: ${error.message}`;
+      const reason = error.message.replace("found 0 ", "found ");
+      const text = `Cannot use the unit of ${quantity}: ${reason}`;
       faults.push(new InputError(text, { file, line: lineOf(["columns", quantity, "unit"]) }));
     }
   }

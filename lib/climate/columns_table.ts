@@ -1,10 +1,9 @@
 /** Tables of any layout, read through a columns file. @module */
-import Papa from "papaparse";
 import { InputError } from "../basics/mod.ts";
 import type { ColumnName, ColumnsFile } from "./columns_file.ts";
 import { planColumn } from "./plan.ts";
 import type { Quantity } from "./quantities.ts";
-import { splitLines, type TableLayout } from "./table.ts";
+import { parseRows, splitLines, type TableLayout } from "./table.ts";
 import { trimTail } from "./tail.ts";
 import { stampReader } from "./time_format.ts";
 import { twelveMonths } from "./twelve_months.ts";
@@ -36,11 +35,9 @@ export function layoutColumns(
     );
   }
   const body = trimTail(splitLines(text).slice(columns.skipLines));
-  const table = Papa.parse<string[]>(body.join("\n"), {
-    delimiter: columns.delimiter,
-    newline: "\n",
-  }).data;
   const headLine = columns.skipLines + 1;
+  const { delimiter } = columns;
+  const table = parseRows(body, { delimiter, file, firstLine: headLine });
   const heads = columns.header ? (table[0] ?? []).map((head) => head.trim()) : null;
   const find = (name: ColumnName) => indexOf(name, heads, table[0] ?? [], { file, line: headLine });
   const missing = new Set(["", ...columns.missing]);

@@ -1,9 +1,8 @@
 /** Reader for the public NSRDB hourly layout. @module */
-import Papa from "papaparse";
 import { InputError } from "../basics/mod.ts";
 import { makeStamp } from "./stamp.ts";
 import { planByHeads } from "./plan.ts";
-import { parseNumber, splitLines, type TableLayout } from "./table.ts";
+import { parseNumber, parseRows, splitLines, type TableLayout } from "./table.ts";
 import { trimTail } from "./tail.ts";
 import type { Place } from "./types.ts";
 
@@ -33,10 +32,7 @@ export function layoutNsrdb(text: string, file: string): TableLayout {
   const names = lines[0]!.split(",");
   const site = lines[1]!.split(",");
   const heads = lines[2]!.split(",").map((head) => head.trim());
-  const rows = Papa.parse<string[]>(trimTail(lines.slice(3)).join("\n"), {
-    delimiter: ",",
-    newline: "\n",
-  }).data;
+  const rows = parseRows(trimTail(lines.slice(3)), { delimiter: ",", file, firstLine: 4 });
   const minute = heads.indexOf("Minute");
   const place = readPlace(names, site, file);
   const columns = planByHeads(heads, [

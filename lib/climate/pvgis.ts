@@ -1,9 +1,8 @@
 /** Reader for the public PVGIS typical-year layout. @module */
-import Papa from "papaparse";
 import { InputError, notice } from "../basics/mod.ts";
 import { makeStamp, StampFault } from "./stamp.ts";
 import { planByHeads } from "./plan.ts";
-import { parseNumber, splitLines, type TableLayout } from "./table.ts";
+import { parseNumber, parseRows, splitLines, type TableLayout } from "./table.ts";
 import type { Place } from "./types.ts";
 
 const HEADS = /^time\(UTC\),T2m,/;
@@ -50,7 +49,7 @@ export function layoutPvgis(text: string, file: string, study?: Place): TableLay
     layout: "PVGIS",
     file,
     place,
-    rows: Papa.parse<string[]>(body.join("\n"), { delimiter: ",", newline: "\n" }).data,
+    rows: parseRows(body, { delimiter: ",", file, firstLine: headLine + 2 }),
     firstLine: headLine + 2,
     columns: planByHeads(lines[headLine]!.split(",").map((name) => name.trim()), [
       ["dryBulb", "T2m", "degC"],

@@ -38,7 +38,7 @@ export const QUANTITY_RULES: Readonly<Record<Quantity, QuantityRule>> = {
   relativeHumidity: {
     words: "relative humidity",
     kind: "share",
-    unit: "(0 to 1)",
+    unit: "",
     low: 0,
     high: 1.1,
   },
@@ -60,7 +60,7 @@ export const QUANTITY_RULES: Readonly<Record<Quantity, QuantityRule>> = {
   windSpeed: { words: "wind speed", kind: "speed", unit: "m/s", low: 0, high: 75 },
   pressure: { words: "air pressure", kind: "pressure", unit: "Pa", low: 45000, high: 110000 },
   skyLongwave: { words: "long-wave radiation", kind: "heatFlux", unit: "W/m²", low: 40, high: 600 },
-  albedo: { words: "albedo", kind: "share", unit: "(0 to 1)", low: 0, high: 1 },
+  albedo: { words: "albedo", kind: "share", unit: "", low: 0, high: 1 },
 };
 
 /** Every quantity name. */

@@ -1,4 +1,5 @@
 /** A text table with known columns, read into numbers row by row. @module */
+import Papa from "papaparse";
 import { InputError, InputErrors, type Notice } from "../basics/mod.ts";
 import { type Quantity, QUANTITY_RULES } from "./quantities.ts";
 import type { Place } from "./types.ts";
@@ -121,10 +122,12 @@ function readColumn(layout: TableLayout, plan: ColumnPlan, faults: FaultList): F
     const text = layout.rows[row]![plan.index]!.trim();
     const inSi = plan.scale === 1 && plan.shift === 0
       ? ""
-      : ` (${Number(result[row]!.toPrecision(4))} ${rule.unit})`;
+      : ` (${`${Number(result[row]!.toPrecision(4))} ${rule.unit}`.trim()})`;
     faults.add(
-      `Cannot use ${rule.words}: expected ${rule.low} to ${rule.high} ${rule.unit}, found ${text} ` +
-        `${plan.unit}${inSi}; check the unit, or name the value as missing in a columns file`,
+      `Cannot use ${rule.words}: expected ${`${rule.low} to ${rule.high} ${rule.unit}`.trim()}, ` +
+        `found ${
+          `${text} ${plan.unit}`.trim()
+        }${inSi}; check the unit, or name the value as missing in a columns file`,
       locate(layout, plan, row),
     );
   }
@@ -171,6 +174,32 @@ function looksLikeFahrenheit(
 export function parseNumber(text: string, decimalComma: boolean): number {
   const plain = decimalComma ? text.replace(",", ".") : text;
   return /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(plain) ? Number(plain) : NaN;
+}
+
+/** How the lines of a table are split into cells, and where they stand. */
+export interface RowsPlan {
+  readonly delimiter: string;
+  readonly file: string;
+  /** line of the first row in the file, from 1 */
+  readonly firstLine: number;
+}
+
+/**
+ * Splits lines into cells.
+ *
+ * @throws {InputError} where a quotation mark is left open and swallows the lines that follow
+ */
+export function parseRows(lines: readonly string[], plan: RowsPlan): string[][] {
+  const { delimiter, file, firstLine } = plan;
+  const rows = Papa.parse<string[]>(lines.join("\n"), { delimiter, newline: "\n" }).data;
+  const open = rows.findIndex((row) => row.some((cell) => cell.includes("\n")));
+  if (open !== -1) {
+    throw new InputError(
+      "Cannot read the line: a quotation mark is opened and not closed in it; take it out",
+      { file, line: firstLine + open },
+    );
+  }
+  return rows;
 }
 
 /** Splits text into lines whatever ends them; a byte-order mark goes. */

@@ -3,7 +3,7 @@ import Papa from "papaparse";
 import { InputError } from "../basics/mod.ts";
 import { makeStamp, StampFault } from "./stamp.ts";
 import { planByHeads } from "./plan.ts";
-import { parseNumber, splitLines, type TableLayout } from "./table.ts";
+import { parseNumber, parseRows, splitLines, type TableLayout } from "./table.ts";
 import { trimTail } from "./tail.ts";
 import type { Place } from "./types.ts";
 
@@ -35,7 +35,7 @@ export function layoutTmy3(text: string, file: string): TableLayout {
     layout: "TMY3",
     file,
     place,
-    rows: Papa.parse<string[]>(body.join("\n"), { delimiter: ",", newline: "\n" }).data,
+    rows: parseRows(body, { delimiter: ",", file, firstLine: 3 }),
     firstLine: 3,
     columns: planByHeads(heads, [
       ["dryBulb", "Dry-bulb (C)", "degC"],

@@ -107,6 +107,33 @@ Deno.test("Fahrenheit given as Celsius is told in a notice", async () => {
   assert(/fahrenheit|degF/i.test(words), words);
 });
 
+Deno.test("an open quotation mark is told with its line, without the rest of the file", async () => {
+  // Property: one short message, not thousands of swallowed lines
+  const rows = YEAR.map((row, index) => index === 500 ? `"${row}` : row);
+  const message = await refused(rows);
+  assert(message.startsWith("year.csv:501: Cannot read the line: a quotation mark"), message);
+  assert(message.length < 200, message);
+});
+
+Deno.test("a broken columns file is told with its line and in plain words", async () => {
+  // Property: bad input
+  for (
+    const [text, words] of [
+      [PLAIN_COLUMNS.replace("header: true", "header: *nowhere"), "columns.yaml:1: Cannot read"],
+      [
+        PLAIN_COLUMNS.replace("latitude: 47", "latitude: 95"),
+        "place.latitude: expected at most 66",
+      ],
+      ["- one\n", "columns.yaml:1: Cannot use the columns file: expected keys with values"],
+      [`${PLAIN_COLUMNS}header: true\n`, "columns.yaml:12:1: Cannot read the columns file: Map"],
+      [PLAIN_COLUMNS.replace("unit: degC", "unit: kg"), "41 degF; found kg"],
+    ] as const
+  ) {
+    const message = await refused(YEAR, text);
+    assert(message.includes(words) && !message.includes("at line"), message);
+  }
+});
+
 Deno.test("missing, empty, folder and unknown layout are told in plain words", async () => {
   // Property: InputError with the file, nothing else
   await inFolder(async (folder) => {
