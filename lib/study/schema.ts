@@ -5,7 +5,7 @@ import type { FanInputs } from "../fan/types.ts";
 import type { HeadersInputs } from "../headers/types.ts";
 import type { CurtainInputs, HouseInputs } from "../house/types.ts";
 import type { SoilInputs, SoilLayerInputs } from "../soil/types.ts";
-import type { StoreInputs } from "../store/types.ts";
+import type { GravelBed, PlateCollector, StoreInputs } from "../store/mod.ts";
 import type { Horizon, HorizonPoint } from "../sun/mod.ts";
 import type { TubesInputs } from "../tubes/types.ts";
 import { findCrop, findGlazing, findJunctions, findTube } from "./catalogues.ts";
@@ -147,10 +147,15 @@ const curtain: Shape<CurtainGiven> = {
   closeBelowOutside: derivedQuantity("house.curtain.closeBelowOutside"),
 };
 
-const curtainOrNone = z.preprocess(
-  (value) => value === "none" ? null : value,
-  z.strictObject(curtain).nullable(),
-).prefault("none").meta({ default: "none" }) as unknown as Field<CurtainGiven | null>;
+/** A section of its own, or the word none, which stands for `meaning`. */
+function sectionOrNone<T, N>(shape: Shape<T>, meaning: N): Field<T | N> {
+  return z.preprocess(
+    (value) => value === "none" ? null : value,
+    z.strictObject(shape as z.ZodRawShape).nullable(),
+  ).prefault("none").meta({ default: "none" }).transform((value) =>
+    value === null ? meaning : value
+  ) as unknown as Field<T | N>;
+}
 
 const house: Shape<HouseGiven> = {
   shape: choice("house.shape", ["gable", "hoop", "lean-to"]),
@@ -167,7 +172,7 @@ const house: Shape<HouseGiven> = {
   northRoof: wallOrGlazed("house.northRoof"),
   leakage: quantity("house.leakage"),
   leakageWind: quantity("house.leakageWind"),
-  curtain: curtainOrNone,
+  curtain: sectionOrNone(curtain, null),
   edgeInsulation: quantity("house.edgeInsulation"),
   edgeInsulationDepth: quantity("house.edgeInsulationDepth"),
   footingDepth: quantity("house.footingDepth"),
@@ -226,6 +231,21 @@ const fan: Shape<FanGiven> = {
   note: text("fan.note"),
 };
 
+const collector: Shape<PlateCollector> = {
+  area: quantity("store.collector.area"),
+  sunShare: quantity("store.collector.sunShare"),
+  holeDiameter: quantity("store.collector.holeDiameter"),
+  pitch: quantity("store.collector.pitch"),
+  absorptance: quantity("store.collector.absorptance"),
+  emissivity: quantity("store.collector.emissivity"),
+};
+
+const gravelBed: Shape<GravelBed> = {
+  margin: quantity("store.gravelBed.margin"),
+  conductivity: quantity("store.gravelBed.conductivity"),
+  heatCapacity: quantity("store.gravelBed.heatCapacity"),
+};
+
 const store: Shape<StoreInputs> = {
   chargeStart: quantity("store.chargeStart"),
   chargeStop: quantity("store.chargeStop"),
@@ -245,6 +265,8 @@ const store: Shape<StoreInputs> = {
   flatBoardResistance: quantityOr("store.flatBoardResistance", "none", undefined),
   flatBoardDepth: quantityOr("store.flatBoardDepth", "none", undefined),
   groundWaterMoves: yesNo("store.groundWaterMoves"),
+  collector: sectionOrNone(collector, undefined),
+  gravelBed: sectionOrNone(gravelBed, undefined),
 };
 
 /** A section that may be left out when all its keys have defaults. */
@@ -281,5 +303,7 @@ export const STUDY_KEYS: ReadonlyMap<string, readonly string[]> = new Map(
     headers,
     fan,
     store,
+    "store.collector": collector,
+    "store.gravelBed": gravelBed,
   }).map(([section, shape]) => [section, Object.keys(shape)]),
 );

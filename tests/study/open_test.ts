@@ -47,6 +47,8 @@ Deno.test("openStudy() lists every default it took, each with its source", async
     "fan.curves",
     "house.length",
     "soil.layers.",
+    "store.collector.",
+    "store.gravelBed.",
   ];
   const open_ = [...FIELDS.keys()].filter((key) =>
     !taken.has(key) && !given.some((start) => key.startsWith(start)) && key !== "house.width" &&
