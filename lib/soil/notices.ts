@@ -80,15 +80,15 @@ function layerNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
     notice(
       "info",
       "soil",
-      "The layers listed are in the undisturbed ground of this chapter; house and store reckon with " +
-        "the soil of the section alone, and with the wave fitted to the layered ground.",
+      "The layers listed are in the undisturbed ground of this chapter and in the store's slices; the " +
+        "house's own floor reckons with the soil of the section alone, and both with the wave fitted " +
+        "to the layered ground.",
     ),
     ...(layer === null ? [] : [notice(
-      "warning",
+      "info",
       "soil",
-      `The tubes lie in a listed layer of ${layer.texture}, but the store reckons with the ` +
-        `${inputs.texture} of the section: give the soil at the tubes as the section's own and list ` +
-        "only what lies above it.",
+      `The tubes lie in a listed layer of ${layer.texture}: the store takes it, the house without a ` +
+        `store takes the ${inputs.texture} of the section.`,
     )]),
   ];
 }
