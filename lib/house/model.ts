@@ -39,6 +39,8 @@ export const LEWIS_POWER = 0.91;
 /** Solar absorptance of the outside of solid walls (common practice, no source). */
 const WALL_ABSORPTANCE = 0.5;
 const INSIDE_HEAT = 1006;
+/** degC of the past 30 days above which shade is on (common practice, no source). */
+const SUMMER_SHADE_ABOVE = 15;
 
 /** m² K/W of a metre of earth against a wall: path πd/4 through soil of 1.5 W/(m K) (common practice, no source). */
 const EARTH_RESISTANCE = Math.PI / 4 / 1.5;
@@ -164,6 +166,13 @@ export function buriedConductance(
   return { buried, earth: part.area * buried / resistance };
 }
 
+/** Share of the light that whitewash or shade cloth lets in; on while the past month was warm. */
+function summerLight(inputs: HouseInputs, climate: ClimateYear): Float64Array {
+  const shade = inputs.summerShade ?? 0;
+  const limit = inputs.summerShadeAbove ?? SUMMER_SHADE_ABOVE;
+  return pastMonthMean(climate.dryBulb).map((mean) => mean > limit ? 1 - shade : 1);
+}
+
 /** Capacity and film of barrels and masonry together; masonry through half its mean thickness. */
 function thermalMass(
   inputs: HouseInputs,
@@ -204,8 +213,11 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   const series = planeSeries(climate, sun);
   const gain = solarGain({ inputs, geometry, glazing, crop, leafArea, sun, series });
   const blocked = inputs.curtain === null ? 0 : closedShare(inputs.curtain);
+  const summer = summerLight(inputs, climate);
   const shaded = (series: Float64Array) =>
-    series.map((heat, hour) => curtainClosed[hour] === 1 ? heat * (1 - blocked) : heat);
+    series.map((heat, hour) =>
+      heat * summer[hour]! * (curtainClosed[hour] === 1 ? 1 - blocked : 1)
+    );
   const hours = climate.dryBulb.length;
   const pressure = climate.pressure.reduce((sum, value) => sum + value, 0) / hours;
   const dryAirMass = geometry.volume * airDensity(10, 0, pressure);

@@ -72,6 +72,10 @@ export interface HouseInputs {
   readonly masonrySurface?: number;
   /** share of the surface of barrels and masonry that sees the sun, 0 to 1; 0.5 unless given */
   readonly massSunView?: number;
+  /** share of the light kept out by whitewash or shade cloth while it is on; 0 unless given */
+  readonly summerShade?: number;
+  /** degC, it is on while the mean of the past 30 days outside is above this; 15 unless given */
+  readonly summerShadeAbove?: number;
   /** id in data/crops */
   readonly crop: string;
   /** leaf area over floor area, 0 to 5 */

@@ -183,6 +183,8 @@ const house: Shape<HouseGiven> = {
   masonryVolume: quantity("house.masonryVolume"),
   masonrySurface: quantity("house.masonrySurface"),
   massSunView: quantity("house.massSunView"),
+  summerShade: quantity("house.summerShade"),
+  summerShadeAbove: quantity("house.summerShadeAbove"),
   crop: id("house.crop", findCrop),
   leafArea: quantity("house.leafArea"),
   heatSetPoint: quantity("house.heatSetPoint"),

@@ -1,4 +1,4 @@
-import { assert, assertAlmostEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { houseModel, roomAbsorptance } from "../../lib/house/mod.ts";
 import { hourlySun } from "../../lib/sun/mod.ts";
 import { HOUSE, simpleYear } from "./fixtures.ts";
@@ -68,4 +68,22 @@ Deno.test("roomAbsorptance() is 1 without glazing to lose light through, and fal
   // Property: limits of Duffie & Beckman 2013 §5.11
   assertAlmostEquals(roomAbsorptance(0, 100, 0.7), 1, 1e-12);
   assert(roomAbsorptance(200, 100, 0.7) < roomAbsorptance(50, 100, 0.7));
+});
+
+Deno.test("summer shade keeps its share out in the warm months and nothing in the cold ones", () => {
+  // Property: light times share, by the mean of the past 30 days.
+  const climate = simpleYear({
+    temperature: (hour) => 5 - 20 * Math.cos(2 * Math.PI * hour / 8760),
+    sun: 0.5,
+  });
+  const open = houseModel(HOUSE, climate);
+  const shaded = houseModel({ ...HOUSE, summerShade: 0.4, summerShadeAbove: 12 }, climate);
+  const noon = (day: number) => day * 24 + 12;
+  for (const part of ["solarFloor", "solarCrop", "solarMass", "solarAir"] as const) {
+    assertEquals(shaded[part][noon(20)], open[part][noon(20)]);
+    assertAlmostEquals(shaded[part][noon(200)]!, 0.6 * open[part][noon(200)]!, 1e-9);
+  }
+  // 12 degC lies between the means of the 30 days before 1 May (9.6) and 1 June (18.8)
+  assertEquals(shaded.solarFloor[noon(120)], open.solarFloor[noon(120)]);
+  assert(shaded.solarFloor[noon(151)]! < open.solarFloor[noon(151)]!);
 });
