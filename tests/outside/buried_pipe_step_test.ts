@@ -214,3 +214,10 @@ Deno.test("runPipe() converges at second order when the rings are halved", () =>
   const [coarse, fine] = [stepError(5, 60), stepError(10, 60)];
   assertLess(fine, coarse / 3, `${coarse} to ${fine}`);
 });
+
+Deno.test("adiEngine() converges at second order when the step is halved", () => {
+  // Property: refinement order; the outlet six hours after a step against steps of 37.5 s
+  const answers = [600, 300, 37.5].map((seconds) => stepAnswer(0.2, [6], seconds)[0]!);
+  const [coarse, fine] = [answers[0]! - answers[2]!, answers[1]! - answers[2]!];
+  assertLess(Math.abs(fine), Math.abs(coarse) / 3, `${coarse} to ${fine}`);
+});
