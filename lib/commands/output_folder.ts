@@ -1,6 +1,7 @@
 /**
- * The folder a study writes to. Everything is written beside it first and moved in when the study
- * is done, so a run that fails leaves nothing half-written and an earlier result as it was.
+ * The folder a study writes to. Everything is written to a hidden folder first, beside it or in it
+ * where it is there, and moved when the study is done, so a run that fails leaves nothing
+ * half-written and an earlier result as it was.
  *
  * @module
  */
@@ -21,7 +22,7 @@ const ENTRIES = [
   "report.html",
 ] as const;
 
-/** A folder beside the final one. */
+/** A folder in which results wait until they are complete. */
 export interface Stage {
   /** where to write */
   readonly folder: string;
@@ -42,10 +43,9 @@ export interface Stage {
 export async function openStage(target: string): Promise<Stage> {
   await checkTarget(target);
   const final = resolve(target);
-  const folder = join(
-    dirname(final),
-    `.${basename(final)}.${crypto.randomUUID().slice(0, 8)}.part`,
-  );
+  // in the folder itself where there is one: it may be all of a disk, or all that may be written to
+  const home = await exists(final) ? final : dirname(final);
+  const folder = join(home, `.${basename(final)}.${crypto.randomUUID().slice(0, 8)}.part`);
   await Deno.mkdir(join(folder, "notebooks"), { recursive: true }).catch((error) => {
     throw new InputError(`Cannot write into ${target}: ${reasonOf(error)}; choose another --out`);
   });

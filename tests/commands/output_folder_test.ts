@@ -108,3 +108,16 @@ Deno.test("openStage() refuses a path that leads through a file, in plain words"
     assertEquals(tree(folder), ["file"]);
   });
 });
+
+Deno.test("openStage() needs no place beside a folder that is there", async () => {
+  // Property: the folder may be all that may be written to, or a disk of its own
+  await inTemporary(async (folder) => {
+    const target = join(folder, "results");
+    await Deno.mkdir(target);
+    const stage = await openStage(target);
+    assertEquals([...Deno.readDirSync(folder)].map((entry) => entry.name), ["results"]);
+    await fill(stage.folder, "whole");
+    await stage.publish();
+    assertEquals(tree(folder), ALL.map((name) => `results/${name}`));
+  });
+});
