@@ -4,6 +4,8 @@
  * is from the full model in short steps; times are the best of three rounds. Needs a Python with numpy and scipy: PYTHON names it.
  */
 import { adiEngine, uniformState } from "../../lib/store/adi_engine.ts";
+import { adiFactors } from "../../lib/store/adi_factors.ts";
+import { adiKernel, LANES } from "../../lib/store/adi_kernel.ts";
 import type { SoilEngine } from "../../lib/store/engine.ts";
 import { reducedEngine, reducedState } from "../../lib/store/reduced_engine.ts";
 import { PRODUCTION_STATES, reduceSlice } from "../../lib/store/reduction.ts";
@@ -122,11 +124,62 @@ const rows = [
   },
   ...raced,
 ];
-console.table(rows.map(({ name, time, outlets }) => ({
-  model: name,
-  "us a slice and hour": +(time * 1e6).toFixed(2),
-  "times scipy per slice": +(python.perSlice / time).toFixed(2),
-  "times scipy global": +(python.oneGlobal / time).toFixed(2),
-  "outlet RMS K": +rootMeanSquare(outlets, truth, SKIP).toFixed(4),
-})));
-console.info(`${operator.capacity.length} cells, ${field.tubes} tubes, ${SLICES} slices`);
+const lines = [
+  "| model | µs for a slice and hour | × scipy per slice | × scipy global | outlet RMS, K |",
+  "| --- | --- | --- | --- | --- |",
+  ...rows.map(({ name, time, outlets }) =>
+    `| ${name} | ${(time * 1e6).toFixed(2)} | ${(python.perSlice / time).toFixed(2)} | ${
+      (python.oneGlobal / time).toFixed(2)
+    } | ${rootMeanSquare(outlets, truth, SKIP).toFixed(4)} |`
+  ),
+];
+
+/** What eight independent multiply-add sums reach in this language on this machine just now, flop/s. */
+function scalarLimit(): number {
+  const chains = (count: number): number => {
+    let [a, b, c, d, e, f, g, h] = [1, 1, 1, 1, 1, 1, 1, 1];
+    for (let k = 0; k < count; k++) {
+      a = a * 1.0000001 + 1e-9;
+      b = b * 1.0000001 + 1e-9;
+      c = c * 1.0000001 + 1e-9;
+      d = d * 1.0000001 + 1e-9;
+      e = e * 1.0000001 + 1e-9;
+      f = f * 1.0000001 + 1e-9;
+      g = g * 1.0000001 + 1e-9;
+      h = h * 1.0000001 + 1e-9;
+    }
+    return a + b + c + d + e + f + g + h;
+  };
+  let best = 0;
+  for (let round = 0; round < 8; round++) {
+    const begin = performance.now();
+    if (chains(5e6) === 0) return 0;
+    best = Math.max(best, 16 * 5e6 / ((performance.now() - begin) / 1000));
+  }
+  return best;
+}
+
+/** The kernel of the full model alone: flop/s at 20 flops a cell and slice. */
+function kernelRate(): number {
+  const cells = operator.capacity.length;
+  const factors = adiFactors(operator, 3600);
+  const [states, work] = [
+    new Float64Array(LANES * cells).fill(START),
+    new Float64Array(LANES * cells),
+  ];
+  let best = 0;
+  for (let round = 0; round < 8; round++) {
+    const begin = performance.now();
+    for (let step = 0; step < 100; step++) adiKernel(operator, factors, states, 0, work);
+    best = Math.max(best, 100 * 20 * LANES * cells / ((performance.now() - begin) / 1000));
+  }
+  return best;
+}
+
+const [limit, kernel] = [scalarLimit(), kernelRate()];
+lines.push(
+  "",
+  `Full model's kernel ${(kernel / 1e9).toFixed(1)} of ${(limit / 1e9).toFixed(1)} GF/s; ` +
+    `${operator.capacity.length} cells, ${field.tubes} tubes, ${SLICES} slices.`,
+);
+await Deno.stdout.write(new TextEncoder().encode(`${lines.join("\n")}\n`));
