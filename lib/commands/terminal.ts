@@ -14,7 +14,7 @@ import { type CommandLine, type CommandSpec, helpText, readCommandLine } from ".
 /** Folder of the project. */
 export const PROJECT_FOLDER: string = fileURLToPath(new URL("../../", import.meta.url));
 
-/** Reported already: the command only has to end with this status. */
+/** A command that could not be done: its message is printed as it stands. */
 export class CommandFailure extends Error {
   override name = "CommandFailure";
   /** exit status */
@@ -35,7 +35,7 @@ export function complain(line: string): void {
   Deno.stderr.writeSync(new TextEncoder().encode(`${line}\n`));
 }
 
-/** Reads a file of the user; a missing file is bad input. */
+/** What a command does: gets its command line and a signal that is aborted when it must stop. */
 export type CommandBody = (line: CommandLine, signal: AbortSignal) => Promise<number | void>;
 
 /**

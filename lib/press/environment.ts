@@ -28,6 +28,9 @@ const HANDED_ON = [
   "NPM_CONFIG_REGISTRY",
   "DENO_CERT",
   "DENO_TLS_CA_STORE",
+  "SSL_CERT_FILE",
+  "SSL_CERT_DIR",
+  "NODE_EXTRA_CA_CERTS",
 ];
 
 /**
