@@ -30,6 +30,14 @@ export function fanChart(result: FanResult, inputs: FanInputs): DisplayItem {
   const furthest = result.curve.airFlow.at(-1)!;
   const system = [{ airFlow: 0, pressure: 0 }, ...result.systemCurve]
     .filter((point) => point.pressure <= highest && point.airFlow <= furthest);
+  const designFlow = result.airFlow / result.flowRatio;
+  const dirtyMore = inputs.filterPressure * ((inputs.filterDirty ?? 2) - 1) || 0;
+  const dirtySystem = dirtyMore === 0 ? [] : result.systemCurve
+    .map(({ airFlow, pressure }) => ({
+      airFlow,
+      pressure: pressure + dirtyMore * (airFlow / designFlow) ** 2,
+    }))
+    .filter((point) => point.pressure <= highest);
   const dirty = result.dirtyFilter === null ? [] : [result.dirtyFilter];
   const point = { x: "airFlow", y: "pressure" } as const;
   return figure({
@@ -45,6 +53,7 @@ export function fanChart(result: FanResult, inputs: FanInputs): DisplayItem {
         strokeWidth: 2.5,
         strokeDasharray: "7 3",
       }),
+      Plot.lineY(dirtySystem, { ...point, stroke: PALETTE.latent, strokeDasharray: "2 3" }),
       Plot.dot(dirty, { ...point, r: 5, stroke: PALETTE.latent, strokeWidth: 2, fill: "white" }),
       Plot.dot([result], { ...point, r: 6, fill: PALETTE.ink }),
       Plot.text([result], {
@@ -70,7 +79,7 @@ export function fanChart(result: FanResult, inputs: FanInputs): DisplayItem {
       { label: `${inputs.count} × ${result.curve.name}`, colour: PALETTE.cold, sign: "line" },
       { label: "system", colour: PALETTE.warm, sign: "dash" },
       { label: "operating point", colour: PALETTE.ink },
-      { label: "with a dirty filter", colour: PALETTE.latent },
+      { label: "with a dirty filter", colour: PALETTE.latent, sign: "dash" },
     ],
     table: dataTable(rated, [
       { head: "air flow", value: (row) => row.x, kind: "airFlow" },

@@ -42,7 +42,14 @@ export {
 } from "./duration.ts";
 export { escapeMarkup } from "./escape.ts";
 export { fanChart, fanCurvePoints } from "./fan.ts";
+export { fanCountChart, fanMonthsChart, fanSpeedChart, type TriedFan } from "./fan_choice.ts";
 export { type DisplayItem, figure, type FigureWords, pictureItem } from "./figure.ts";
+export {
+  LAYOUT_NAMES,
+  layoutChart,
+  workmanshipChart,
+  type WorkmanshipOutcome,
+} from "./header_layouts.ts";
 export { headerPressureChart, tubeFlowChart } from "./headers.ts";
 export { coldestWeekChart, freeRunningDurationChart, lossesChart } from "./house.ts";
 export { hourlyMeansByDay, logChart } from "./house_log.ts";
@@ -93,3 +100,5 @@ export {
   tubeLengthRows,
   tubeSpeedChart,
 } from "./tubes.ts";
+export { condensateChart, tubeAlongChart, type TubePlace } from "./tubes_along.ts";
+export { costClasses, fieldSearchChart } from "./tubes_search.ts";

@@ -27,6 +27,7 @@ const curtainNight = 0.9 * curtainTight + 0.1 * 3.3;
 const dripPoint = dewPoint(0.8 * saturationPressure(16));
 const tubeHead = 1.2 * 3 ** 2 / 2;
 const tubeUnits = 6 * Math.PI * 0.102 * 15 / (1207 * 2 * Math.PI * 0.102 ** 2 / 4);
+const halfCylinder = Math.PI * 4.572 ** 2 / 2 * 29.26;
 const warmRatio = humidityRatioFromRelativeHumidity(28, 0.8, STANDARD_PRESSURE);
 const coolRatio = humidityRatioFromRelativeHumidity(18, 1, STANDARD_PRESSURE);
 const wholeDrop = moistEnthalpy(28, warmRatio) - moistEnthalpy(18, coolRatio);
@@ -246,6 +247,31 @@ export const EXERCISES: readonly Exercise[] = [
     explanation: "1 − exp(−NTU). Twice the length brings it near one, but not to twice the heat.",
   },
   {
+    id: "tubes.count",
+    question: "A half-cylinder house of 4.572 m radius and 29.26 m length is to pass its air " +
+      "5 times an hour through tubes of 0.102 m at 2 m/s. How many tubes is that? Answer as a plain " +
+      "number.",
+    kind: "number",
+    answer: halfCylinder * 5 / 3600 / (2 * Math.PI * 0.102 ** 2 / 4),
+    tolerance: 0.015,
+    slips: [
+      {
+        value: 2 * halfCylinder * 5 / 3600 / (2 * Math.PI * 0.102 ** 2 / 4),
+        hint: "That is the whole cylinder: half of it stands above ground.",
+      },
+      {
+        value: halfCylinder * 5 / 3600 / (2 * Math.PI * 0.102 ** 2),
+        hint: "The area of a circle is π·d²/4.",
+      },
+      {
+        value: halfCylinder / 3600 / (2 * Math.PI * 0.102 ** 2 / 4),
+        hint: "That is one air change an hour.",
+      },
+    ],
+    explanation: "Volume · 5/3600 over the flow of one tube, to the nearest whole one. This buys " +
+      "air, not heat: ask next what a night costs and what a metre of tube stores.",
+  },
+  {
     id: "headers.areaRatio",
     question:
       "16 tubes of 0.102 m branch off one end-fed header of 0.254 m. How large is the area " +
@@ -263,6 +289,25 @@ export const EXERCISES: readonly Exercise[] = [
       "tubes.",
   },
   {
+    id: "headers.strength",
+    question:
+      "Holes of 121 mm stand 406 mm apart along a header, centre to centre. What share of " +
+      'the wall along that line is left between them? Answer as a share, such as "50 %".',
+    kind: "share",
+    answer: (406 - 121) / 406,
+    tolerance: 0.01,
+    slips: [
+      { value: 121 / 406, hint: "That is the share that was drilled away." },
+      {
+        value: (406 - 2 * 121) / 406,
+        hint: "Between two centres lie two halves of a hole, not two.",
+      },
+    ],
+    explanation:
+      "(pitch − hole)/pitch. Engineers of pressure pipe call it the ligament; a buried header " +
+      "carries soil, so leave plenty and ask for moulded take-offs where little is left.",
+  },
+  {
     id: "headers.starving",
     question: "Headers without friction, fed at one end and drawn off at the opposite end: which " +
       'tubes get least, those near the feed or those far from it? Answer "near" or "far".',
@@ -277,6 +322,26 @@ export const EXERCISES: readonly Exercise[] = [
     explanation: "Static pressure is regained along the supply header and lost along the return " +
       "header, so the drop across a tube is smallest near the feed. A faster fan changes nothing: " +
       "both go with the square of the speed.",
+  },
+  {
+    id: "fan.twoFans",
+    question: "One fan moves 0.5 m³/s through a tube field. A second one of the same kind is set " +
+      "beside it, blowing into the same header. How much do both move? Answer " +
+      '"twice", "less" or "more".',
+    kind: "choice",
+    answer: "less",
+    tolerance: 0,
+    slips: [
+      {
+        value: "twice",
+        hint: "Only if the field asked for no more pressure at more flow: it asks for four times " +
+          "as much at twice the flow.",
+      },
+      { value: "more", hint: "The field gets stiffer with more flow, not softer." },
+    ],
+    explanation:
+      "The point slides up the fans' curves until field and fans agree. On a stiff field " +
+      "a second fan brings a few per cent: spend on more tubes instead.",
   },
   {
     id: "fan.halfSpeed",

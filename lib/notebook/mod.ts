@@ -47,8 +47,51 @@ export {
   tubesAnswer,
   tubeTable,
 } from "./answers/tubes.ts";
+export {
+  fieldSearchTable,
+  fouledTable,
+  type MaterialRow,
+  materialRows,
+  materialTable,
+} from "./answers/tube_choice.ts";
+export { fanHoursPerDay, fieldSearch, type SearchSources } from "./field_search.ts";
+export { type AlongRow, type TubeAlong, tubeAlong } from "./tube_along.ts";
+export { type FouledRow, fouledTubes, slopeThatDrains } from "./tube_water.ts";
+export {
+  balanceTable,
+  blockedTable,
+  drillingTable,
+  wantedHeaderTable,
+} from "./answers/header_choice.ts";
+export { elevationTable, fanChoiceTable, fanPointWords } from "./answers/fan_choice.ts";
+export {
+  type ElevationTrial,
+  fanChoices,
+  fanCounts,
+  fanElevations,
+  type FanMonth,
+  fanMonths,
+  type FanSources,
+  fanSpeeds,
+  type FanTrial,
+  standbyEnergy,
+} from "./fan_variants.ts";
 export { headersAnswer, headerSizeTable, workmanshipTable } from "./answers/headers.ts";
-export { carelessEnds, type HeaderVariant, headerVariants } from "./header_variants.ts";
+export {
+  type BalanceStudy,
+  balanceStudy,
+  type BlockedRow,
+  blockedTubes,
+  carelessEnds,
+  type HeaderVariant,
+  headerVariants,
+  type LayoutVariant,
+  layoutVariants,
+  type WantedHeader,
+  wantedHeaders,
+  workmanshipStudies,
+  type WorkmanshipStudy,
+} from "./header_variants.ts";
 export { INLET_SWING, type LengthStudy, tubeHeatByLength } from "./tube_variants.ts";
 export { fanAnswer, fanSpeedTable, fanTable } from "./answers/fan.ts";
 export {

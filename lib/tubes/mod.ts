@@ -63,5 +63,5 @@ export type {
 } from "./search.ts";
 export { paretoFront, searchFields } from "./search.ts";
 export { DEMO_SEARCH_PRICES, readSearchPrices } from "./search_prices.ts";
-export type { SearchSurroundings } from "./search_around.ts";
+export type { SearchAround, SearchSurroundings } from "./search_around.ts";
 export { searchAround } from "./search_around.ts";

@@ -10,13 +10,21 @@ import { floorSides } from "./positions.ts";
 import { crossSection } from "./pressure.ts";
 import { findTube, TUBES } from "./products.ts";
 import {
+  type FieldCandidate,
   type SearchChoices,
   searchFields,
   type SearchLimits,
   type SearchPrices,
   type SearchResult,
+  type SearchSetting,
 } from "./search.ts";
 import type { TubesInputs } from "./types.ts";
+
+/** Outcome of a search around a study. */
+export interface SearchAround extends SearchResult {
+  /** the study's own field, whether it keeps to the limits or not; null where its tube has no price */
+  readonly own: FieldCandidate | null;
+}
 
 /** What the search takes from the study besides the tubes. */
 export interface SearchSurroundings {
@@ -56,7 +64,10 @@ const PRESSURE_MAX = 150;
  * @param surroundings house, soil, air, fan and prices
  * @returns the fields that no other one beats, and how many were refused for what
  */
-export function searchAround(inputs: TubesInputs, surroundings: SearchSurroundings): SearchResult {
+export function searchAround(
+  inputs: TubesInputs,
+  surroundings: SearchSurroundings,
+): SearchAround {
   const sides = floorSides(surroundings.house.floorArea, surroundings.house.perimeter);
   const [along, across] = inputs.direction === "along"
     ? [sides.length, sides.width]
@@ -76,7 +87,7 @@ export function searchAround(inputs: TubesInputs, surroundings: SearchSurroundin
     },
   };
   const { soil, swing, otherPressure, fanEfficiency, fanHours, prices } = surroundings;
-  return searchFields(choicesAround(inputs, { along, prices }), limits, {
+  const setting = {
     airFlow: inputs.airFlow,
     air: airProperties(surroundings.airTemperature, surroundings.pressure),
     soil,
@@ -88,7 +99,41 @@ export function searchAround(inputs: TubesInputs, surroundings: SearchSurroundin
     fanEfficiency,
     fanHours,
     prices,
-  });
+  };
+  return {
+    ...searchFields(choicesAround(inputs, { along, prices }), limits, setting),
+    own: ownField(inputs, setting),
+  };
+}
+
+const NO_LIMITS: SearchLimits = {
+  airSpeedMin: 0,
+  airSpeedMax: Infinity,
+  pressureMax: Infinity,
+  floor: {
+    along: Infinity,
+    across: Infinity,
+    headerRoom: 0,
+    footingDepth: 0,
+    footingInset: 0,
+    coverMin: -Infinity,
+    digMax: Infinity,
+  },
+};
+
+/** The study's own field worked out like the others; null where its tube has no price. */
+function ownField(inputs: TubesInputs, setting: SearchSetting): FieldCandidate | null {
+  if (setting.prices.tubePerMetre[inputs.tube] === undefined) return null;
+  const { tube, count, length, spacing, layers, depth } = inputs;
+  const choices = {
+    tubes: [tube],
+    counts: [count],
+    lengths: [length],
+    spacings: [spacing],
+    layers: [layers],
+    depths: [depth],
+  };
+  return searchFields(choices, NO_LIMITS, setting).front[0] ?? null;
 }
 
 function choicesAround(
