@@ -12,10 +12,12 @@ import { PALETTE } from "./palette.ts";
 /** Line colours of planes and glazings in the order they come; the ink is kept for the study's own. */
 const COLOURS = [PALETTE.warm, PALETTE.cold, PALETTE.latent, PALETTE.air, PALETTE.soil] as const;
 const MOST_PLANES = COLOURS.length;
+const ALL_GLAZING = "mean of all glazing by area";
 
 /** Radiation on the glazed planes by month: the model used, and an even sky beside it. */
 export function planeMonthsChart(planes: readonly PlaneMonths[]): DisplayItem {
-  const drawn = [...planes].sort((a, b) => b.area - a.area).slice(0, MOST_PLANES);
+  const largest = [...planes].sort((a, b) => b.area - a.area).slice(0, MOST_PLANES);
+  const drawn = planes.filter((plane) => largest.includes(plane));
   const colour = (plane: PlaneMonths) => COLOURS[drawn.indexOf(plane)]!;
   const lines = (kind: "hayDavies" | "isotropic", dash: string) =>
     drawn.map((plane) =>
@@ -45,13 +47,12 @@ export function planeMonthsChart(planes: readonly PlaneMonths[]): DisplayItem {
   }, {
     title: "Radiation on the glazed planes, month by month",
     alt: planesAlt(drawn),
-    note:
-      (planes.length > drawn.length ? "The largest planes are drawn; the table has all. " : "") +
+    note: (planes.length > drawn.length ? "The largest planes are drawn and listed. " : "") +
       (masked
         ? "Lines are behind the skyline of the study; the table gives the open site beside them."
         : "The study names no skyline, or none that takes light: lines are those of an open site."),
     legend: [...legend, { label: "dotted: evenly bright sky", colour: PALETTE.ink, sign: "dash" }],
-    table: planeMonthsTable(planes, masked),
+    table: planeMonthsTable([...drawn, allGlazing(planes)], masked),
   });
 }
 
@@ -62,7 +63,25 @@ function highest(planes: readonly PlaneMonths[]): number {
     );
 }
 
+/** Mean over all glazing by area; its plane means nothing. */
+function allGlazing(planes: readonly PlaneMonths[]): PlaneMonths {
+  const area = planes.reduce((sum, plane) => sum + plane.area, 0);
+  const mean = (month: number, kind: keyof PlaneMonths["months"][number]) =>
+    planes.reduce((sum, plane) => sum + plane.area * plane.months[month]![kind], 0) / area;
+  return {
+    name: ALL_GLAZING,
+    plane: { tilt: 0, azimuth: 0 },
+    area,
+    months: MONTHS.map((_, month) => ({
+      hayDavies: mean(month, "hayDavies"),
+      isotropic: mean(month, "isotropic"),
+      open: mean(month, "open"),
+    })),
+  };
+}
+
 function planeLabel({ name, plane }: PlaneMonths): string {
+  if (name === ALL_GLAZING) return name;
   return `${name} (${plane.tilt.toFixed(0)}°, to ${plane.azimuth.toFixed(0)}°)`;
 }
 
