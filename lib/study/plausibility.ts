@@ -18,6 +18,8 @@ interface Rule {
 
 /** Least soil between the floor and the top of a tube, m. */
 const LEAST_COVER = 0.02;
+/** Air changes of the house in an hour beyond which house and tubes cannot be told apart, 1/h. */
+const MOST_CHANGES = 500;
 /** Air speed in the tubes beyond which no fan of a greenhouse works, m/s. */
 const MOST_SPEED = 50;
 
@@ -116,6 +118,14 @@ const RULES: readonly Rule[] = [
       } m/s in ${tubes.count} tubes, ` +
       `the most that can be computed is ${MOST_SPEED} m/s: use more or wider tubes`,
   },
+  {
+    path: ["tubes", "airFlow"],
+    broken: ({ tubes, house }) => airChanges(tubes, house) > MOST_CHANGES,
+    message: ({ tubes, house }) =>
+      `"tubes.airFlow" changes the air of the house ${
+        airChanges(tubes, house).toFixed(0)
+      } times an hour: expected at most ${MOST_CHANGES}, 5 to 20 are usual`,
+  },
   ...(["diameter", "returnDiameter"] as const).map((key): Rule => ({
     path: ["headers", key],
     broken: ({ headers, tubes }) =>
@@ -139,6 +149,12 @@ const millimetres = (value: number): string => `${(1000 * value).toFixed(0)} mm`
 
 function roomAcross(tubes: Tubes, house: ChapterInputs["house"]): number {
   return tubes.direction === "along" ? house.width : house.length;
+}
+
+/** 1/h */
+function airChanges(tubes: Tubes, house: ChapterInputs["house"]): number {
+  const height = (house.eaveHeight + house.ridgeHeight) / 2;
+  return 3600 * tubes.airFlow / (house.length * house.width * height);
 }
 
 function designSpeed(tubes: Tubes): number {
