@@ -1,5 +1,6 @@
 /** The fast engine: a few dozen modal states for each slice, exact between steps. @module */
 import type { SoilEngine } from "./engine.ts";
+import { BLOCK, byState, planStep } from "./reduced_plan.ts";
 import type { ReducedSlice } from "./reduction.ts";
 
 /** What modal states can do beyond any engine. */
@@ -17,51 +18,6 @@ export interface ReducedEngine extends SoilEngine {
   merge(to: number, from: number, count: number): void;
   /** Temperatures of all cells of a lane, degC. */
   cells(lane: number): Float64Array;
-}
-
-interface StepPlan {
-  readonly seconds: number;
-  /** e^(−λΔt) and (1 − e^(−λΔt))/λ */
-  readonly decay: Float64Array;
-  readonly growth: Float64Array;
-  /** port·states + state: mean over the step of the port value for the state at its start */
-  readonly mean: Float64Array;
-  /** port·ports + port: mean port value for each unit of input held over the step */
-  readonly response: Float64Array;
-}
-
-function planStep(slice: ReducedSlice, seconds: number): StepPlan {
-  const { states, ports, rates, gains, direct } = slice;
-  const decay = rates.map((rate) => Math.exp(-rate * seconds));
-  const growth = rates.map((rate) => -Math.expm1(-rate * seconds) / rate);
-  const mean = new Float64Array(ports * states);
-  const response = direct.slice();
-  for (let p = 0; p < ports; p++) {
-    for (let k = 0; k < states; k++) {
-      mean[p * states + k] = gains[p * states + k]! * growth[k]! / seconds;
-    }
-    for (let q = 0; q < ports; q++) {
-      let sum = 0;
-      for (let k = 0; k < states; k++) {
-        sum += gains[p * states + k]! * gains[q * states + k]! *
-          (1 - growth[k]! / seconds) / rates[k]!;
-      }
-      response[p * ports + q]! += sum;
-    }
-  }
-  return { seconds, decay, growth, mean, response };
-}
-
-/** Lanes advanced together, so that each coefficient is loaded once for four. */
-const BLOCK = 4;
-
-/** Transposed gains: state·ports + port. */
-function byState(slice: ReducedSlice): Float64Array {
-  const { states, ports, gains } = slice;
-  return Float64Array.from(
-    { length: states * ports },
-    (_, k) => gains[(k % ports) * states + Math.floor(k / ports)]!,
-  );
 }
 
 /**
@@ -322,23 +278,4 @@ export function reducedEngine(
       return field;
     },
   };
-}
-
-/** Reduced states of every lane for a field of cell temperatures: x = shapesᵀ·M·T. */
-export function reducedState(
-  slice: ReducedSlice,
-  lanes: number,
-  cellTemperatures: Float64Array,
-): Float64Array {
-  const { states, shapes, capacity } = slice;
-  const one = new Float64Array(states);
-  for (let c = 0; c < capacity.length; c++) {
-    const heat = capacity[c]! * cellTemperatures[c]!;
-    for (let k = 0; k < states; k++) one[k]! += shapes[c * states + k]! * heat;
-  }
-  const padded = Math.ceil(lanes / BLOCK) * BLOCK;
-  return Float64Array.from(
-    { length: padded * states },
-    (_, k) => one[Math.floor(k / BLOCK) % states]!,
-  );
 }

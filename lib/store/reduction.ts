@@ -1,7 +1,10 @@
 /** The slice reduced to a few dozen states that see and answer like the full mesh. @module */
-import { EigenvalueDecomposition, Matrix } from "ml-matrix";
-import { factorShifted, solveBanded } from "./banded.ts";
+import { Matrix } from "ml-matrix";
+import { krylovBasis, project } from "./krylov.ts";
 import type { ConductionOperator } from "./operator.ts";
+import { portVectors } from "./ports.ts";
+import { keptDirections, weightedInputs } from "./truncation.ts";
+import { dot, eigen } from "./vectors.ts";
 
 /**
  * The slice in modal form: dx/dt = −λ∘x + Bᵀu, port value y = B·x + D·u. Ports: each tube
@@ -34,235 +37,6 @@ export interface ReducedSlice {
 
 /** States kept in production: outlet within 0.03 K RMS of the full mesh (docs/store.md). */
 export const PRODUCTION_STATES = 48;
-/** 1/s; bracket the year (2e-7) and reach down to minutes. */
-const SHIFTS = [0, 1e-8, 1e-7, 1e-6, 6e-6, 3e-5, 1.2e-4, 5e-4, 2e-3];
-/** Inputs the states are weighted for. */
-const LAYER_HEAT = 60;
-const TILT_SHARE = 0.2;
-const SINGLE_SHARE = 0.03;
-const FLOOR_SWING = 10;
-const OUTDOOR_SWING = 15;
-/** 1/s: inputs are taken as noise that is white below this, 3 h */
-const COLOUR = 1 / 10800;
-/** Shifts up to this reach over the tube spacing: there layers act as one. */
-const SMOOTH_BELOW = 2e-6;
-
-/** Port vectors by cell. */
-function portVectors(operator: ConductionOperator): Float64Array[] {
-  const size = operator.capacity.length;
-  const vectorOf = (cells: Int32Array, weights: Float64Array) => {
-    const vector = new Float64Array(size);
-    cells.forEach((cell, k) => vector[cell] = weights[k]!);
-    return vector;
-  };
-  return [
-    ...operator.tubes.map((tube) => vectorOf(tube.cells, tube.weights)),
-    vectorOf(operator.floor.cells, operator.floor.conductances),
-    vectorOf(operator.outdoor.cells, operator.outdoor.conductances),
-    vectorOf(operator.deep.cells, operator.deep.conductances),
-  ];
-}
-
-/** Tubes of one layer: tubes whose blocks lie in the same row of cells. */
-function layersOf(operator: ConductionOperator): number[][] {
-  const rows = operator.tubes.map((tube) => Math.floor(tube.cells[0]! / operator.columns));
-  return [...new Set(rows)].map((row) => rows.flatMap((other, k) => other === row ? [k] : []));
-}
-
-/** Patterns over the tubes of a layer: all alike, and smooth waves across. */
-function layerPatterns(operator: ConductionOperator, waves: number): number[][] {
-  return layersOf(operator).flatMap((layer) =>
-    Array.from({ length: Math.min(waves, layer.length) }, (_, wave) => {
-      const pattern = new Array<number>(operator.tubes.length).fill(0);
-      layer.forEach((tube, place) => {
-        pattern[tube] = Math.cos(Math.PI * wave * (place + 0.5) / layer.length);
-      });
-      return pattern;
-    })
-  );
-}
-
-function combine(vectors: readonly Float64Array[], pattern: readonly number[]): Float64Array {
-  const sum = new Float64Array(vectors[0]!.length);
-  pattern.forEach((factor, k) => {
-    if (factor !== 0) vectors[k]!.forEach((value, c) => sum[c]! += factor * value);
-  });
-  return sum;
-}
-
-function dot(a: Float64Array, b: Float64Array): number {
-  let s0 = 0, s1 = 0, s2 = 0, s3 = 0;
-  const whole = a.length & ~3;
-  for (let k = 0; k < whole; k += 4) {
-    s0 += a[k]! * b[k]!;
-    s1 += a[k + 1]! * b[k + 1]!;
-    s2 += a[k + 2]! * b[k + 2]!;
-    s3 += a[k + 3]! * b[k + 3]!;
-  }
-  for (let k = whole; k < a.length; k++) s0 += a[k]! * b[k]!;
-  return s0 + s1 + s2 + s3;
-}
-
-function subtract(target: Float64Array, factor: number, vector: Float64Array): void {
-  for (let k = 0; k < target.length; k++) target[k]! -= factor * vector[k]!;
-}
-
-/**
- * Orthonormal basis (in √M·T) of the rational Krylov space: the constant field first, then
- * (K + σM)⁻¹B for every shift. Gram–Schmidt twice; what adds nothing is dropped.
- */
-function krylovBasis(
-  operator: ConductionOperator,
-  ports: readonly Float64Array[],
-  root: Float64Array,
-): { basis: Float64Array[]; steady: Float64Array[] } {
-  const basis: Float64Array[] = [];
-  const append = (field: Float64Array): void => {
-    const vector = field.map((value, c) => value * root[c]!);
-    const before = Math.sqrt(dot(vector, vector));
-    if (before === 0) return;
-    for (let pass = 0; pass < 2; pass++) {
-      for (const other of basis) subtract(vector, dot(vector, other), other);
-    }
-    const left = Math.sqrt(dot(vector, vector));
-    if (left < 1e-7 * before) return;
-    basis.push(vector.map((value) => value / left));
-  };
-  append(new Float64Array(root.length).fill(1));
-  const tubes = operator.tubes.length;
-  const smooth = [
-    ...layerPatterns(operator, 6).map((pattern) => combine(ports, pattern)),
-    ...ports.slice(tubes),
-  ];
-  let steady: Float64Array[] = [];
-  for (const shift of SHIFTS) {
-    const factor = factorShifted(operator, shift);
-    const wanted = shift <= SMOOTH_BELOW ? smooth : ports;
-    for (const port of wanted) append(solveBanded(factor, port));
-    if (shift === 0) steady = ports.map((port) => solveBanded(factor, port));
-  }
-  return { basis, steady };
-}
-
-/** Galerkin projection of M^(−1/2) K M^(−1/2), applied cell by cell. */
-function project(
-  operator: ConductionOperator,
-  basis: readonly Float64Array[],
-  root: Float64Array,
-  surface: Float64Array,
-): Matrix {
-  const { columns, sideways, downwards } = operator;
-  const size = root.length;
-  const applied = basis.map((vector) => {
-    const field = vector.map((value, c) => value / root[c]!);
-    const flow = new Float64Array(size);
-    for (let c = 0; c < size; c++) {
-      flow[c]! += surface[c]! * field[c]!;
-      if (c % columns < columns - 1) {
-        const heat = sideways[c]! * (field[c]! - field[c + 1]!);
-        flow[c]! += heat;
-        flow[c + 1]! -= heat;
-      }
-      if (c + columns < size) {
-        const heat = downwards[c]! * (field[c]! - field[c + columns]!);
-        flow[c]! += heat;
-        flow[c + columns]! -= heat;
-      }
-    }
-    return flow.map((value, c) => value / root[c]!);
-  });
-  const small = Matrix.zeros(basis.length, basis.length);
-  for (let i = 0; i < basis.length; i++) {
-    for (let j = 0; j <= i; j++) {
-      const value = dot(basis[i]!, applied[j]!);
-      small.set(i, j, value);
-      small.set(j, i, value);
-    }
-  }
-  return small;
-}
-
-/** Eigenvalues and vectors of a symmetric matrix, rising. */
-function eigen(matrix: Matrix): { values: number[]; vectors: Matrix } {
-  const result = new EigenvalueDecomposition(matrix, { assumeSymmetric: true });
-  return { values: result.realEigenvalues, vectors: result.eigenvectorMatrix };
-}
-
-/** Weighted input columns over the ports. */
-function weightedInputs(operator: ConductionOperator): number[][] {
-  const tubes = operator.tubes.length;
-  const extend = (pattern: number[], factor: number) => [
-    ...pattern.map((value) => value * factor),
-    0,
-    0,
-    0,
-  ];
-  const columns = [
-    ...layersOf(operator).flatMap((_, layer) => {
-      const patterns = layerPatterns(operator, 2);
-      const perLayer = patterns.length / layersOf(operator).length;
-      return patterns.slice(layer * perLayer, (layer + 1) * perLayer).map((pattern, wave) =>
-        extend(pattern, wave === 0 ? LAYER_HEAT : TILT_SHARE * LAYER_HEAT)
-      );
-    }),
-    ...operator.tubes.map((_, tube) =>
-      extend(operator.tubes.map((__, k) => k === tube ? 1 : 0), SINGLE_SHARE * LAYER_HEAT)
-    ),
-  ];
-  const none = new Array<number>(tubes).fill(0);
-  return [...columns, [...none, FLOOR_SWING, 0, 0], [...none, 0, OUTDOOR_SWING, 0], [
-    ...none,
-    0,
-    0,
-    FLOOR_SWING,
-  ]];
-}
-
-/** The directions kept: the heat content first, then the best seen and reached. */
-function keptDirections(given: {
-  readonly rates: readonly number[];
-  readonly gains: Matrix;
-  readonly content: Float64Array;
-  readonly inputs: readonly (readonly number[])[];
-  readonly states: number;
-}): Float64Array[] {
-  const { rates, gains, content, inputs, states } = given;
-  const count = rates.length;
-  const driven = inputs.map((input) =>
-    Float64Array.from(
-      { length: count },
-      (_, i) => input.reduce((sum, factor, port) => sum + factor * gains.get(port, i), 0),
-    )
-  );
-  const gramian = Matrix.zeros(count, count);
-  for (let i = 0; i < count; i++) {
-    for (let j = 0; j <= i; j++) {
-      const both = driven.reduce((sum, column) => sum + column[i]! * column[j]!, 0);
-      const li = rates[i]!;
-      const lj = rates[j]!;
-      const value = both / (li + lj) * (1 / (li + COLOUR) + 1 / (lj + COLOUR)) * COLOUR / 2;
-      gramian.set(i, j, value);
-      gramian.set(j, i, value);
-    }
-  }
-  const { values, vectors } = eigen(gramian);
-  const rank = values.map((value, k) => ({ value, k })).sort((a, b) => b.value - a.value);
-  const kept: Float64Array[] = [];
-  const append = (vector: Float64Array): void => {
-    for (let pass = 0; pass < 2; pass++) {
-      for (const other of kept) subtract(vector, dot(vector, other), other);
-    }
-    const length = Math.sqrt(dot(vector, vector));
-    if (length > 1e-8) kept.push(vector.map((value) => value / length));
-  };
-  append(content.slice());
-  for (const { k } of rank) {
-    if (kept.length >= states) break;
-    append(Float64Array.from({ length: count }, (_, i) => vectors.get(i, k)));
-  }
-  return kept;
-}
-
 /**
  * Reduces a slice: rational Krylov space at nine shifts, then balanced truncation. The system is
  * symmetric with inputs = outputs, so both Gramians are one and the projection keeps stability;
@@ -284,7 +58,7 @@ export function reduceSlice(
   const root = capacity.map(Math.sqrt);
   const ports = portVectors(operator);
   const { basis, steady } = krylovBasis(operator, ports, root);
-  const full = eigen(project(operator, basis, root, surfaceOf(ports, operator)));
+  const full = eigen(project(operator, basis, root));
   const rotate = (vector: Float64Array, vectors: Matrix, count: number) =>
     Float64Array.from({ length: count }, (_, j) => {
       let sum = 0;
@@ -341,14 +115,6 @@ export function reduceSlice(
     for (let k = 0; k < r; k++) shapes[c * r + k]! /= root[c]!;
   }
   return assemble({ operator, ports, steady, shapes, rates: Float64Array.from(modal.values) });
-}
-
-function surfaceOf(ports: readonly Float64Array[], operator: ConductionOperator): Float64Array {
-  const surface = new Float64Array(operator.capacity.length);
-  for (const port of ports.slice(operator.tubes.length)) {
-    port.forEach((value, c) => surface[c]! += value);
-  }
-  return surface;
 }
 
 /** Port gains, direct part, content and thermometer from the shapes. */

@@ -1,7 +1,8 @@
 /** The store's soil made ready: site, reduced slice, undisturbed start. @module */
 import type { HouseModel } from "../house/types.ts";
 import { undisturbedTemperature } from "../soil/mod.ts";
-import { type ReducedEngine, reducedEngine, reducedState } from "./reduced_engine.ts";
+import { type ReducedEngine, reducedEngine } from "./reduced_engine.ts";
+import { reducedState } from "./reduced_plan.ts";
 import { type ReducedSlice, reduceSlice } from "./reduction.ts";
 import { type StoreRequest, type StoreSite, storeSite } from "./site.ts";
 import { YEAR_STEPS } from "./year.ts";

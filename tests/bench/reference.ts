@@ -7,7 +7,8 @@ import { adiEngine, uniformState } from "../../lib/store/adi_engine.ts";
 import { adiFactors } from "../../lib/store/adi_factors.ts";
 import { adiKernel, LANES } from "../../lib/store/adi_kernel.ts";
 import type { SoilEngine } from "../../lib/store/engine.ts";
-import { reducedEngine, reducedState } from "../../lib/store/reduced_engine.ts";
+import { reducedEngine } from "../../lib/store/reduced_engine.ts";
+import { reducedState } from "../../lib/store/reduced_plan.ts";
 import { PRODUCTION_STATES, reduceSlice } from "../../lib/store/reduction.ts";
 import { benchSite, hourInputs, rootMeanSquare, runHours, SLICES } from "./store_case.ts";
 

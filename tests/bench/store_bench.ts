@@ -1,6 +1,7 @@
 /** Speed of the soil engines: hours of sixteen slices; compare within one run only. */
 import { adiEngine, uniformState } from "../../lib/store/adi_engine.ts";
-import { reducedEngine, reducedState } from "../../lib/store/reduced_engine.ts";
+import { reducedEngine } from "../../lib/store/reduced_engine.ts";
+import { reducedState } from "../../lib/store/reduced_plan.ts";
 import { reduceSlice } from "../../lib/store/reduction.ts";
 import { benchSite, runHours, SLICES } from "./store_case.ts";
 

@@ -75,6 +75,8 @@ export function harmonicAnswer(given: {
   readonly period: number;
   readonly stepsPerPeriod: number;
   readonly periods: number;
+  /** engine to use instead of the full model */
+  readonly engine?: SoilEngine;
 }): { readonly amplitude: number; readonly lag: number } {
   const { period, stepsPerPeriod, periods } = given;
   const omega = 2 * Math.PI / period;

@@ -9,7 +9,8 @@ import { equivalentRadius } from "../../lib/store/equivalent_radius.ts";
 import { fillGap } from "../../lib/store/graded.ts";
 import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "../../lib/store/operator.ts";
-import { reducedEngine, reducedState } from "../../lib/store/reduced_engine.ts";
+import { reducedEngine } from "../../lib/store/reduced_engine.ts";
+import { reducedState } from "../../lib/store/reduced_plan.ts";
 import { reduceSlice } from "../../lib/store/reduction.ts";
 
 function slice(change: { half?: boolean; tubes?: { x: number; depth: number }[] } = {}) {

@@ -1,7 +1,8 @@
 import { assert, assertAlmostEquals } from "@std/assert";
 import { drySlope, marchAir, marchOutput } from "../../lib/store/air_march.ts";
 import { tubeCouplings } from "../../lib/store/coupling.ts";
-import { type ReducedEngine, reducedEngine, reducedState } from "../../lib/store/reduced_engine.ts";
+import { type ReducedEngine, reducedEngine } from "../../lib/store/reduced_engine.ts";
+import { reducedState } from "../../lib/store/reduced_plan.ts";
 import { reduceSlice } from "../../lib/store/reduction.ts";
 import { storeSite } from "../../lib/store/site.ts";
 import { tagFields } from "../../lib/store/tags.ts";
