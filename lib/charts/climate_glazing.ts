@@ -12,6 +12,7 @@ import { PALETTE } from "./palette.ts";
 /** Line colours of planes and glazings in the order they come; the ink is kept for the study's own. */
 const COLOURS = [PALETTE.warm, PALETTE.cold, PALETTE.latent, PALETTE.air, PALETTE.soil] as const;
 const MOST_PLANES = COLOURS.length;
+const WINTER = [11, 0, 1];
 const ALL_GLAZING = "mean of all glazing by area";
 
 /** Radiation on the glazed planes by month: the model used, and an even sky beside it. */
@@ -49,7 +50,10 @@ export function planeMonthsChart(planes: readonly PlaneMonths[]): DisplayItem {
     alt: planesAlt(drawn),
     note: (planes.length > drawn.length ? "The largest planes are drawn and listed. " : "") +
       (masked
-        ? "Lines are behind the skyline of the study; the table gives the open site beside them."
+        ? `Lines are behind the skyline of the study, which takes ${
+          winterTaken(planes)
+        } of the light on ` +
+          "all glazing from December to February; the table gives the open site beside them."
         : "The study names no skyline, or none that takes light: lines are those of an open site."),
     legend: [...legend, { label: "dotted: evenly bright sky", colour: PALETTE.ink, sign: "dash" }],
     table: planeMonthsTable([...drawn, allGlazing(planes)], masked),
@@ -80,6 +84,14 @@ function allGlazing(planes: readonly PlaneMonths[]): PlaneMonths {
   };
 }
 
+/** Share of the winter light on all glazing that the skyline takes. */
+function winterTaken(planes: readonly PlaneMonths[]): string {
+  const { months } = allGlazing(planes);
+  const winter = (kind: "hayDavies" | "open") =>
+    WINTER.reduce((all, month) => all + months[month]![kind], 0);
+  return percent(1 - winter("hayDavies") / winter("open"));
+}
+
 function planeLabel({ name, plane }: PlaneMonths): string {
   if (name === ALL_GLAZING) return name;
   return `${name} (${plane.tilt.toFixed(0)}°, to ${plane.azimuth.toFixed(0)}°)`;
@@ -87,7 +99,7 @@ function planeLabel({ name, plane }: PlaneMonths): string {
 
 function planesAlt(planes: readonly PlaneMonths[]): string {
   const winter = planes.map((plane) => {
-    const sum = [11, 0, 1].reduce((all, month) => all + plane.months[month]!.hayDavies, 0);
+    const sum = WINTER.reduce((all, month) => all + plane.months[month]!.hayDavies, 0);
     return `${plane.name} ${showSi(sum, "radiation", 0)}`;
   });
   return `Radiation by month on the glazed planes; December to February: ${winter.join(", ")}.`;

@@ -236,3 +236,14 @@ Deno.test("charts of a house that needs no heat say so and keep their axes", () 
   }
   assert(!svgOf(charts.coldestWeekChart(warm, climateYear)).includes("heater"));
 });
+
+Deno.test("planeMonthsChart() says what the skyline takes in winter, and nothing on an open site", () => {
+  // Property: 62 kWh/m² open and 60 behind the skyline in January; 73 and 71, 63 and 61 beside it
+  const words = charts.planeMonthsChart(planes)["text/plain"];
+  assert(words.includes("takes 3 % of the light"), words.slice(0, 400));
+  const open = planes.map((plane) => ({
+    ...plane,
+    months: plane.months.map((month) => ({ ...month, open: month.hayDavies })),
+  }));
+  assert(charts.planeMonthsChart(open)["text/plain"].includes("names no skyline"));
+});
