@@ -11,6 +11,9 @@ const kilowattHours = (value: number) => `${Math.round(value)} kWh`;
 /** kWh a year per m² of floor below which nothing worth the digging is stored; own judgement. */
 const LEAST_CHARGE = 5;
 
+/** W/m² of global radiation over the year below which no place on land lies; own judgement. */
+const LEAST_SUN = 60;
+
 /** Share of the heat put in below which next to nothing comes back; own judgement. */
 const LEAST_RETURN = 0.05;
 
@@ -24,12 +27,10 @@ function pointNotices(store: JudgedStore, request: StoreRequest, floorArea: numb
     senseless(
       `the house hardly needs heat (${kilowattHours(store.backupHeatNoFan)} a year without it)`,
     );
+  } else if (meanSun < LEAST_SUN) {
+    senseless("there is too little sun to charge it");
   } else if (store.heatIn < LEAST_CHARGE * floorArea) {
-    senseless(
-      meanSun < 60
-        ? "there is too little sun to charge it"
-        : `only ${kilowattHours(store.heatIn)} a year go into it`,
-    );
+    senseless(`only ${kilowattHours(store.heatIn)} a year go into it`);
   } else if (store.heatOut < store.fanEnergy) {
     senseless(
       `it gives back less heat (${kilowattHours(store.heatOut)}) than its fan uses (${

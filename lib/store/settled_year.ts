@@ -9,7 +9,7 @@ import { periodicYear } from "./spin_up.ts";
 import { startState } from "./year.ts";
 
 /** Years with a jump from undisturbed ground, and from a soil that is settled but for a change. */
-const JUMPS = { undisturbed: 3, settled: 1 } as const;
+const JUMPS = { undisturbed: 2, settled: 1 } as const;
 
 /** A settled year. */
 export interface SettledYear {

@@ -1,7 +1,7 @@
 /** An invented small store for the tests: weather by formula, house, tubes and fan by hand. */
 import type { ClimateYear } from "../../lib/climate/types.ts";
 import type { HouseInputs } from "../../lib/house/types.ts";
-import { soilChapter } from "../../lib/soil/mod.ts";
+import { fitWave, soilProperties } from "../../lib/soil/mod.ts";
 import type { SoilInputs } from "../../lib/soil/types.ts";
 import type { StoreRequest } from "../../lib/store/site.ts";
 import type { StoreInputs } from "../../lib/store/types.ts";
@@ -163,11 +163,12 @@ export function standInRequest(
   const tubesInputs = { ...TUBES_INPUTS, ...change.tubes };
   const tubes = tubesResult(tubesInputs);
   const soilInputs = { ...SOIL_INPUTS, ...change.soil };
+  const properties = soilProperties(soilInputs);
   return {
     inputs: { ...STORE_INPUTS, ...change.store },
     climate,
     soilInputs,
-    soil: soilChapter(soilInputs, climate, 0.85),
+    soil: { properties, wave: fitWave(climate, properties, soilInputs.snowDepth) },
     houseInputs: { ...HOUSE_INPUTS, ...change.house },
     tubesInputs,
     tubes,
