@@ -29,6 +29,10 @@ const AIR_CHANGES = 5;
 const TUBE_SPEED = 2.5;
 /** m at each end of the house kept free for the headers. Common practice, no source. */
 const END_CLEARANCE = 1;
+/** m between tubes, where the layer then fits under the house. Common practice, no source. */
+const TUBE_SPACING = 0.4;
+/** m from the outer tubes to the side of the house where no spacing is given. Common practice, no source. */
+const SIDE_CLEARANCE = 0.3;
 /** m² of drum for each m³ of water: a 208 L drum, 0.57 m across and 0.85 m high, all round. */
 const DRUM_SURFACE = (Math.PI * 0.57 * 0.85 + 0.5 * Math.PI * 0.57 ** 2) / 0.208;
 
@@ -129,12 +133,25 @@ function deriveTubes(given: StudyGiven["tubes"], house: HouseInputs, note: Note)
     given.airFlow,
     () => rounded(volume * AIR_CHANGES / 3600, 0.001),
   );
-  const area = Math.PI / 4 * findTube(given.tube).insideDiameter ** 2;
-  const room = given.direction === "along" ? house.length : house.width;
+  const { insideDiameter, outsideDiameter } = findTube(given.tube);
+  const area = Math.PI / 4 * insideDiameter ** 2;
+  const [room, across] = given.direction === "along"
+    ? [house.length, house.width]
+    : [house.width, house.length];
+  const count = note(
+    "tubes.count",
+    given.count,
+    () => Math.ceil(airFlow / (area * TUBE_SPEED)),
+  );
+  const gaps = Math.max(1, Math.ceil(count / given.layers) - 1);
   return {
     ...given,
     airFlow,
-    count: note("tubes.count", given.count, () => Math.ceil(airFlow / (area * TUBE_SPEED))),
+    count,
+    spacing: note("tubes.spacing", given.spacing, () => {
+      const fitting = Math.floor(100 * (across - 2 * SIDE_CLEARANCE) / gaps) / 100;
+      return Math.max(Math.min(TUBE_SPACING, fitting), rounded(1.5 * outsideDiameter, 0.01));
+    }),
     length: note(
       "tubes.length",
       given.length,
@@ -153,7 +170,7 @@ function deriveHeaders(
   const diameter = note(
     "headers.diameter",
     given.diameter,
-    () => rounded(Math.max(insideDiameter * Math.sqrt(perGroup), 1.25 * outsideDiameter), 0.01),
+    () => rounded(Math.max(insideDiameter * Math.sqrt(perGroup), 1.5 * outsideDiameter), 0.01),
   );
   return {
     ...given,

@@ -7,7 +7,7 @@ import { checkClimateSection, loadClimate } from "./climate_source.ts";
 import { defaultsTaken } from "./defaults.ts";
 import { deriveDefaults } from "./derive.ts";
 import { deepFreeze } from "./freeze.ts";
-import { crossFaults, fieldNotices, placeNotices, unusualValues } from "./plausibility.ts";
+import { crossFaults, placeNotices, unusualValues } from "./plausibility.ts";
 import { checkFanId, loadFans } from "./own_fans.ts";
 import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
@@ -59,7 +59,6 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
     notices: [
       ...placeNotices(place, year.place),
       ...unusualValues(checked),
-      ...fieldNotices(checked),
     ],
   });
 }

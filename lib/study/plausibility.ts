@@ -202,39 +202,6 @@ export function unusualValues(study: Checked): readonly Notice[] {
   return notices;
 }
 
-/** Notices about how the inputs go together. */
-export function fieldNotices(study: Checked): readonly Notice[] {
-  const { tubes, house, soil } = study;
-  const room = roomAcross(tubes, house);
-  const run = tubes.direction === "along" ? house.length : house.width;
-  const across = fieldWidth(tubes);
-  const list: Notice[] = [];
-  if (across > room) {
-    list.push(notice(
-      "warning",
-      "study",
-      `The tubes of a layer take ${across.toFixed(1)} m beside each other, the house has ` +
-        `${room.toFixed(1)} m: tubes outside the house lose their heat`,
-    ));
-  }
-  if (tubes.length > run) {
-    list.push(notice(
-      "warning",
-      "study",
-      `The tubes are ${tubes.length.toFixed(1)} m long, the house has ${run.toFixed(1)} m`,
-    ));
-  }
-  if (soil.waterTableDepth !== null && soil.waterTableDepth < lowestLayer(tubes) + 0.3) {
-    list.push(notice(
-      "caution",
-      "study",
-      "The highest water table reaches the tubes: they fill with water, and moving ground water " +
-        "carries the heat away. Ask a drainage contractor before digging",
-    ));
-  }
-  return list;
-}
-
 /** Farther apart than this in degrees, study and weather file are of different climates. */
 const FAR = 0.5;
 

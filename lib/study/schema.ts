@@ -50,7 +50,7 @@ export type SoilLayerGiven = Partly<SoilLayerInputs, "dryDensity" | "moisture" |
 /** Place as given; an open skyline is an empty one. */
 export type PlaceGiven = Omit<Place, "horizon"> & { readonly horizon: Horizon };
 /** Tubes as given. */
-export type TubesGiven = Partly<TubesInputs, "count" | "length" | "airFlow">;
+export type TubesGiven = Partly<TubesInputs, "count" | "length" | "airFlow" | "spacing">;
 /** Headers as given. */
 export type HeadersGiven = Partly<HeadersInputs, "diameter" | "returnDiameter">;
 /** Fan as given. */
@@ -198,7 +198,7 @@ const tubes: Shape<TubesGiven> = {
   tube: id("tubes.tube", findTube),
   count: derivedWhole("tubes.count"),
   length: derivedQuantity("tubes.length"),
-  spacing: quantity("tubes.spacing"),
+  spacing: derivedQuantity("tubes.spacing"),
   layers: whole("tubes.layers"),
   layerSpacing: quantity("tubes.layerSpacing"),
   depth: quantity("tubes.depth"),

@@ -223,7 +223,10 @@ Deno.test("what cannot be built is refused with its line, before anything is com
       "tubes:\n  tube: corrugated-10in\n  depth: 10 cm\n",
       '14:10: "tubes.depth" leaves less than 20 mm of soil',
     ],
-    ["tubes:\n  count: 400\n", "13:10: Cannot compute a field of tubes 79.6 m wide"],
+    [
+      "tubes:\n  spacing: 40 cm\n  count: 400\n",
+      "14:10: Cannot compute a field of tubes 79.6 m wide",
+    ],
     ["tubes:\n  airFlow: 60 m3/s\n  count: 40\n", '13:12: "tubes.airFlow" would move at'],
     [
       "tubes:\n  airFlow: 80 m3/s\n  count: 80\n  tube: smooth-200mm\n  layers: 4\n  depth: 1 m\n",
