@@ -22,9 +22,10 @@ const CLASSES = [
 /** Heat against fan energy of the fields that no other one beats, marked by cost. */
 export function fieldSearchChart(search: SearchAround): DisplayItem {
   const { front, own } = search;
+  const refused = Object.entries(search.refused).sort((a, b) => b[1] - a[1])
+    .map(([reason, count]) => `${reason} (${count})`).join(", ");
   if (front.length === 0) {
-    const reasons = Object.entries(search.refused).map(([reason, count]) => `${reason} (${count})`);
-    const words = `No field keeps to the limits: ${reasons.join(", ")}.`;
+    const words = `No field keeps to the limits: ${refused}.`;
     return { "text/html": `<p>${words}</p>`, "text/plain": words };
   }
   const [low, high] = costClasses(front);
@@ -66,7 +67,7 @@ export function fieldSearchChart(search: SearchAround): DisplayItem {
       `${front.length} of ${search.allowed} allowed fields are beaten by none; heat against fan ` +
       `energy, marked by cost in three classes. More heat costs more money or more electricity.`,
     note: "Same air flow, air that swings about the soil by day and night, dry walls. Prices are " +
-      "those of the price list: put your own in before choosing.",
+      `those of the price list: put your own in before choosing. Refused: ${refused}.`,
     legend: CLASSES.map(({ colour }, index) => ({
       label: `${["circle", "triangle", "square"][index]}: cost ${names[index]}`,
       colour,

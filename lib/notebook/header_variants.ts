@@ -111,10 +111,10 @@ export function workmanshipStudies(study: Study, tubes: TubesResult): Workmanshi
   const { group, airFlow } = firstGroup(study, tubes);
   const deep = Math.min(0.1, study.headers.diameter / 3);
   const ways: readonly (readonly [string, Workmanship])[] = [
-    ["flanged connectors, all flush", FLANGED],
-    ["ends 0 to 25 mm in, half with burrs", CARELESS],
+    ["flanged, all flush", FLANGED],
+    ["0 to 25 mm in, burrs on half", CARELESS],
     [
-      `ends 0 to ${(1000 * deep).toFixed(0)} mm in, half with large burrs`,
+      `0 to ${(1000 * deep).toFixed(0)} mm in, large burrs on half`,
       { insertionMin: 0, insertionMax: deep, burrShare: 0.5, burrLoss: 0.8 },
     ],
   ];

@@ -33,7 +33,7 @@ function wordsOf({ result, reason }: FanTrial): string {
 /** The same field and fans higher up. */
 export function elevationTable(trials: readonly ElevationTrial[]): DisplayItem {
   return table(trials, [
-    { head: "elevation", value: (row) => row.elevation, kind: "length" },
+    { head: "elevation", value: (row) => row.elevation, kind: "length", digits: 0 },
     {
       head: "air density",
       value: (row) => row.result?.density ?? null,

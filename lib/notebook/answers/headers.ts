@@ -52,16 +52,32 @@ export function headersAnswer(
   });
 }
 
-/** Evenness of headers of other sizes and layouts. */
+const LAYOUT_HEADS: Readonly<Record<HeadersInputs["layout"], string>> = {
+  Z: "opposite ends (Z)",
+  U: "same end (U)",
+  centre: "middle",
+  "two-ended": "both ends",
+};
+
+/** Least and greatest flow over the mean on headers of other sizes, one column for each layout. */
 export function headerSizeTable(variants: readonly HeaderVariant[]): DisplayItem {
-  return table(variants, [
-    { head: "layout", value: (row) => LAYOUT_WORDS[row.layout] },
+  const layouts = [...new Set(variants.map(({ layout }) => layout))];
+  const sizes = variants.filter(({ layout }) => layout === layouts[0]);
+  const shares = (size: HeaderVariant, layout: HeadersInputs["layout"]) => {
+    const one = variants.find((row) => row.layout === layout && row.diameter === size.diameter);
+    return one === undefined
+      ? null
+      : `${showNumber(one.flowMin, 2)} to ${showNumber(one.flowMax, 2)}`;
+  };
+  return table(sizes, [
     { head: "inside", value: (row) => row.diameter, kind: "diameter" },
     { head: "tubes over header area", value: (row) => row.areaRatio, digits: 2 },
-    { head: "least over mean", value: (row) => row.flowMin, digits: 2 },
-    { head: "greatest over mean", value: (row) => row.flowMax, digits: 2 },
-    { head: "pressure", value: (row) => row.pressureDrop, kind: "pressure", us: false },
-  ], "The same tubes on other headers");
+    ...layouts.map((layout) => ({
+      head: LAYOUT_HEADS[layout],
+      value: (row: HeaderVariant) => shares(row, layout),
+      right: true,
+    })),
+  ], "Least and greatest flow over the mean on other headers");
 }
 
 /** What carelessly set tube ends do. */

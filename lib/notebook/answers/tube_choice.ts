@@ -73,14 +73,20 @@ export function materialRows(study: Study, tubes: TubesResult): MaterialRow[] {
 /** The table of tubes at the study's flow and length. */
 export function materialTable(rows: readonly MaterialRow[]): DisplayItem {
   return table(rows, [
-    { head: "tube", value: (row) => row.product.name },
-    { head: "inside", value: (row) => row.product.insideDiameter, kind: "diameter" },
+    { head: "tube", value: (row) => row.product.id.replaceAll("-", " "), right: false },
+    {
+      head: "inside",
+      value: (row) => row.product.insideDiameter,
+      kind: "diameter",
+      us: false,
+    },
     {
       head: "wall",
       value: (row) =>
         row.product.manning === null
-          ? `${(1000 * row.product.roughness!).toPrecision(2)} mm rough`
-          : `Manning ${row.product.manning}`,
+          ? `ε ${(1000 * row.product.roughness!).toPrecision(2)} mm`
+          : `n ${row.product.manning}`,
+      right: true,
     },
     { head: "speed", value: (row) => row.airSpeed, kind: "airSpeed", us: false },
     { head: "friction", value: (row) => row.friction, digits: 4 },
@@ -107,25 +113,21 @@ export function fieldSearchTable(search: SearchAround): DisplayItem {
     },
   ];
   const rows = own === null ? picks : [...picks, { why: "this study", field: own }];
-  const refused = Object.entries(search.refused).sort((a, b) => b[1] - a[1])
-    .map(([reason, count]) => `${reason} ${count}`).join(", ");
   return table(
     rows,
     [
       { head: "", value: (row) => row.why },
-      { head: "tube", value: (row) => row.field.tube },
+      { head: "tube", value: (row) => row.field.tube.replaceAll("-", " ") },
       { head: "number", value: (row) => row.field.count, kind: "count" },
-      { head: "length", value: (row) => row.field.length, kind: "length" },
+      { head: "length", value: (row) => row.field.length, kind: "length", us: false },
       { head: "spacing", value: (row) => row.field.spacing, kind: "depth", us: false },
       { head: "layers", value: (row) => row.field.layers, kind: "count" },
       { head: "depth", value: (row) => row.field.depth, kind: "depth", us: false },
-      { head: "speed", value: (row) => row.field.airSpeed, kind: "airSpeed", us: false },
       { head: "heat, kWh a day", value: (row) => row.field.heat, digits: 1 },
       { head: "fan, kWh a day", value: (row) => row.field.fanEnergy, digits: 2 },
       { head: "cost", value: (row) => row.field.cost, digits: 0 },
     ],
-    `${front.length} of ${search.allowed} allowed fields are beaten by none` +
-      (refused === "" ? "" : `; refused: ${refused}`),
+    `${front.length} of ${search.allowed} allowed fields are beaten by none`,
   );
 }
 
