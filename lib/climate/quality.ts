@@ -37,6 +37,7 @@ export function climateQuality(year: ClimateYear, sun?: HourlySun): ClimateQuali
   };
 }
 
+const DAYS = 365;
 /** Days in a row with almost no sun that are worth a word. */
 const SUNLESS_DAYS = 10;
 /** Share of a clear sky's light below which a day counts as without sun. */
@@ -44,21 +45,23 @@ const SUNLESS_SHARE = 0.1;
 
 function sunless(year: ClimateYear, sun: HourlySun): Notice[] {
   let [run, longest, end] = [0, 0, 0];
-  for (let day = 0; day < 365; day++) {
+  // twice round, as a spell may lie across the turn of the year
+  for (let count = 0; count < 2 * DAYS; count++) {
+    const day = count % DAYS;
     let [seen, outside] = [0, 0];
     for (let hour = day * 24; hour < day * 24 + 24; hour++) {
       seen += year.globalHorizontal[hour]!;
       outside += sun.cosZenith[hour]! * sun.extraterrestrialNormal[hour]!;
     }
     run = seen <= SUNLESS_SHARE * 0.75 * outside ? run + 1 : 0;
-    if (run > longest) [longest, end] = [run, day];
+    if (run > longest && run <= DAYS) [longest, end] = [run, count];
   }
   if (longest < SUNLESS_DAYS) return [];
   return [notice(
     "warning",
     "climate",
     `${longest} days in a row almost without sun, from day ${
-      end - longest + 2
+      (end - longest + 1) % DAYS + 1
     } of the year: no heat ` +
       "can be stored then; check the file, and plan back-up heat for the whole run",
   )];

@@ -205,21 +205,31 @@ export function unusualValues(study: Checked): readonly Notice[] {
 /** Farther apart than this in degrees, study and weather file are of different climates. */
 const FAR = 0.5;
 
-/** Says so where the weather comes from elsewhere than the study's place. */
+/** Says so where the weather comes from elsewhere than the study's place, or from the far south. */
 export function placeNotices(study: Place, climate: Place): readonly Notice[] {
+  const list: Notice[] = [];
+  const spot = ({ name, latitude, longitude }: Place) =>
+    `${name} (${latitude} deg, ${longitude} deg)`;
   const apart = Math.max(
     Math.abs(study.latitude - climate.latitude),
     Math.abs(study.longitude - climate.longitude),
   );
-  if (apart <= FAR) return [];
-  const spot = ({ name, latitude, longitude }: Place) =>
-    `${name} (${latitude} deg, ${longitude} deg)`;
-  return [notice(
-    "warning",
-    "study",
-    `The weather is that of ${spot(climate)}, not of ${
-      spot(study)
-    }: the study is computed for the ` +
-      "place of the weather file",
-  )];
+  if (apart > FAR) {
+    list.push(notice(
+      "warning",
+      "study",
+      `The weather is that of ${spot(climate)}, not of ${spot(study)}: the study is computed for ` +
+        "the place of the weather file",
+    ));
+  }
+  if (climate.latitude < 0) {
+    list.push(notice(
+      "warning",
+      "study",
+      "The place lies south of the equator, where winter falls into June to August: the first frost " +
+        "is looked for after 1 July and freezing of the soil is checked from November to April, so " +
+        "do not use these two",
+    ));
+  }
+  return list;
 }

@@ -91,6 +91,16 @@ Deno.test("weeks without sun and a climate too warm for stored heat are told", (
   // Property: such a year runs, with a notice
   const dark = withSeries(YEAR, RADIATION, (value, hour) => hour < 21 * 24 ? 0 : value);
   assert(texts(dark).includes("21 days in a row almost without sun, from day 1 of"), texts(dark));
+  const turn = withSeries(
+    YEAR,
+    RADIATION,
+    (value, hour) => hour < 10 * 24 || hour >= 350 * 24 ? 0 : value,
+  );
+  assert(texts(turn).includes("25 days in a row almost without sun, from day 351"), texts(turn));
+  assert(
+    texts(withSeries(YEAR, RADIATION, () => 0)).includes("365 days in a row"),
+    "no sun at all",
+  );
   const warm = withSeries(YEAR, ["dryBulb"], (value) => value + 35);
   assert(texts(warm).includes("little use for stored heat"), texts(warm));
 });

@@ -87,6 +87,13 @@ Deno.test("a sensible study carries no notices of its own, an odd one says what 
   assert(words.includes("tubes.length is 80 m"), words);
 });
 
+Deno.test("a place south of the equator is told what does not hold there", async () => {
+  // Property: dates and checks that are made for a northern winter
+  const south = SMALLEST.replace(/latitude: [^,\n]*/, "latitude: -41 deg");
+  const words = (await open(south)).notices.map(({ text }) => text).join("\n");
+  assert(words.includes("south of the equator"), words);
+});
+
 Deno.test("the input hash depends on the study and on its climate", async () => {
   // Property: same texts same hash, changed texts another
   const [one, again, other] = [
