@@ -248,7 +248,25 @@ Deno.test("quantityTakeOff() agrees with hand arithmetic", () => {
   const spread = (0.381 + 0.015 - 0.4) / 2;
   const depth = 1 + Math.max(0, spread) + 0.381 / 2 + 0.1;
   assertAlmostEquals(rows.get("excavation")!.amount, width * length * depth, 1e-9);
+  assertAlmostEquals(rows.get("excavation")!.order, 1.25 * width * length * depth, 1e-9);
   assertEquals(rows.get("holes in headers")!.amount, 48);
+  const bedding = width * length * 0.1;
+  assertAlmostEquals(rows.get("bedding")!.amount, bedding, 1e-9);
+  // supply and return header of each of two groups: 12 tubes, 0.45 m apart, a hole's width at each end
+  const headers = 2 * (11 * 0.45 + 2 * 0.121);
+  assertAlmostEquals(rows.get("supply header pipe")!.amount, headers, 1e-9);
+  assertAlmostEquals(rows.get("return header pipe")!.amount, headers, 1e-9);
+  const displaced = 480 * Math.PI * 0.118 ** 2 / 4 + 2 * headers * Math.PI * 0.381 ** 2 / 4;
+  const backfill = rows.get("backfill in lifts")!;
+  assertAlmostEquals(backfill.amount, width * length * depth - bedding - displaced, 1e-9);
+  assertAlmostEquals(backfill.order, 1.25 * backfill.amount, 1e-9);
+  // 2·(24 + 8) m of board 1 m high; risers from 0.4 m below the ridge at 4.2 m and from 0.4 m above the
+  // floor down to the middle of the layers at 0.8 m, two of each
+  const board = rows.get("edge insulation, 2.00 m² K/W")!;
+  assertAlmostEquals(board.amount, 64, 1e-9);
+  assertAlmostEquals(board.order, 70.4, 1e-9);
+  assertAlmostEquals(rows.get("riser pipe")!.amount, 2 * (3.8 + 0.8) + 2 * (0.4 + 0.8), 1e-9);
+  assertEquals(rows.get("tube-to-header connectors")!.amount, 48);
   const csv = quantitiesCsv([...rows.values()]);
   assertEquals(csv.split("\n")[0], "item,net amount,to order,unit,basis");
   assertEquals(csv.trim().split("\n").length, rows.size + 1);
@@ -302,4 +320,10 @@ Deno.test("a break in the long section leaves all dimensions true", () => {
   const words = textBoxes(svg).map((box) => box.words);
   assert(words.includes("55.00 m (180.4 ft)"));
   assert(words.some((one) => one.includes("left out in the middle")));
+});
+
+Deno.test("the pit reaches below the lowest tubes where these are wider down than the headers", () => {
+  // Property: hand arithmetic: tubes of 118 mm at 1 m on headers of 80 mm: 1 + 0.059 + 0.1 m
+  const { pit } = fieldGeometry(exampleInputs({ header: 0.08 }));
+  assertAlmostEquals(pit.depth, 1.159, 1e-9);
 });

@@ -159,3 +159,42 @@ Deno.test("readFans() tells file, line and column of a faulty point", () => {
   bad(head + good.split("\n").slice(0, 2).join("\n"), "3 points or more");
   bad(head + good.replace("90,55,", "90,"), "6 cells");
 });
+
+Deno.test("two fans on risers of their own are one fan on half the field", () => {
+  // Property: symmetry: both halves of a field are alike, so two fans at twice the flow of one need the
+  // pressure of one and twice its power
+  const half = [0.1, 0.2, 0.4, 0.8].map((airFlow) => ({ airFlow, pressure: 150 * airFlow ** 2 }));
+  const whole = half.map(({ airFlow, pressure }) => ({ airFlow: 2 * airFlow, pressure }));
+  const one = fanChapter({ ...INPUTS, count: 1 }, {
+    ...surroundings,
+    headers: { ...surroundings.headers, systemCurve: half },
+  });
+  const two = fanChapter({ ...INPUTS, count: 2 }, {
+    ...surroundings,
+    tubesInputs: { ...TUBES, airFlow: 2 * TUBES.airFlow },
+    headers: { ...surroundings.headers, systemCurve: whole },
+  });
+  assertAlmostEquals(two.airFlow, 2 * one.airFlow, 1e-9);
+  assertAlmostEquals(two.pressure, one.pressure, 1e-7);
+  assertAlmostEquals(two.power, 2 * one.power, 1e-7);
+});
+
+Deno.test("systemPressure() counts filter and riser by the square of the flow, and the riser of each fan", () => {
+  // Property: hand arithmetic: 15 Pa at the design flow, 2 heads of a riser, outlet as wide as the riser
+  const path = {
+    field: [0.25, 0.5, 1].map((airFlow) => ({ airFlow, pressure: 100 * airFlow ** 2 })),
+    riserDiameter: 0.4,
+    riserLosses: 2,
+    filterPressure: 15,
+    designFlow: 0.5,
+    fanCount: 2,
+    outletArea: Math.PI * 0.4 ** 2 / 4,
+    density: 1.2,
+  };
+  const head = (airFlow: number) => 0.6 * (airFlow / 2 / (Math.PI * 0.04)) ** 2;
+  for (const airFlow of [0.25, 0.5, 1]) {
+    const wanted = 100 * airFlow ** 2 + 15 * (airFlow / 0.5) ** 2 + 2 * head(airFlow);
+    assertAlmostEquals(systemPressure(path)(airFlow), wanted, 1e-9);
+    assertAlmostEquals(systemPressure(path, 3)(airFlow) - wanted, 30 * (airFlow / 0.5) ** 2, 1e-9);
+  }
+});

@@ -1,11 +1,13 @@
 import { assertAlmostEquals } from "@std/assert";
 import {
+  airDensity,
   airProperties,
   dewPoint,
   humidityRatio,
   humidityRatioFromRelativeHumidity,
   moistEnthalpy,
   moistVolume,
+  relativeHumidityFromDewPoint,
   relativeHumidityFromRatio,
   saturationHumidityRatio,
   saturationPressure,
@@ -138,4 +140,26 @@ Deno.test("humidity ratio and vapour pressure are inverse", () => {
   for (const pressure of [10, 500, 2000, 7000]) {
     assertAlmostEquals(vapourPressure(humidityRatio(pressure, 95000), 95000), pressure, 1e-9);
   }
+});
+
+Deno.test("relative humidity below freezing is told over water: ice holds 95.2, 90.7, 82.2 % at -5, -10, -20 degC (Hyland & Wexler 1983)", () => {
+  // Source: Hyland & Wexler 1983, over ice 401.76, 259.90, 103.26 Pa and over supercooled water 421.83,
+  // 286.56, 125.63 Pa, worked out from the formulas with another program; Murphy & Koop 2005, Q. J. R.
+  // Meteorol. Soc. 131:1539, give 0.952, 0.907, 0.822 (from memory). 0.001
+  for (const [temperature, ice, water] of [[-5, 401.76, 421.83], [-10, 259.9, 286.56]] as const) {
+    const ratio = saturationHumidityRatio(temperature, STANDARD);
+    const found = relativeHumidityFromRatio(temperature, ratio, STANDARD);
+    assertAlmostEquals(found, ice / water, 0.0005, `${temperature} degC`);
+  }
+  const cold = saturationHumidityRatio(-20, STANDARD);
+  assertAlmostEquals(relativeHumidityFromRatio(-20, cold, STANDARD), 103.26 / 125.63, 0.0005);
+  assertAlmostEquals(relativeHumidityFromDewPoint(-5, -10), 286.56 / 421.83, 0.0005);
+  assertAlmostEquals(relativeHumidityFromDewPoint(-10, -20), 125.63 / 286.56, 0.0005);
+});
+
+Deno.test("density of moist air counts the vapour: 1.0841 kg/m³ at 30 degC, 0.02 kg/kg, 95 461 Pa (tests of the psychrolib package)", () => {
+  // Source: tests of psychrolib, which quote ASHRAE Fundamentals 2017: volume 0.940855 m³ a kilogram of
+  // dry air, density 1.08411986 kg/m³; printed digits
+  assertAlmostEquals(moistVolume(30, 0.02, 95461), 0.940855, 1e-6);
+  assertAlmostEquals(airDensity(30, 0.02, 95461), 1.084120, 1e-6);
 });

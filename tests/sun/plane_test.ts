@@ -90,3 +90,30 @@ Deno.test("an albedo for each hour brightens the wall in snow alone", () => {
   assertAlmostEquals(sum(snow.subarray(0, 2000)) / sum(bare.subarray(0, 2000)), 3.5, 1e-9);
   assertAlmostEquals(sum(snow.subarray(2000)), sum(bare.subarray(2000)), 1e-6);
 });
+
+Deno.test("the beam on a wall of any direction is that of the sun's elevation and azimuth", () => {
+  // Property: cosine of incidence by the product of two unit vectors, east, north and up, in every
+  // hour that the sun stands high enough to be in front of the plane for all of it
+  const { elevation, azimuth, upShare } = SUN;
+  const vector = (up: number, round: number): readonly [number, number, number] => [
+    Math.cos(up) * Math.sin(round),
+    Math.cos(up) * Math.cos(round),
+    Math.sin(up),
+  ];
+  const degree = Math.PI / 180;
+  let compared = 0;
+  for (const plane of [{ tilt: 90, azimuth: 90 }, { tilt: 60, azimuth: 240 }]) {
+    const { cosIncidence } = planeRadiation({ climate: CLIMATE, sun: SUN, plane });
+    const normal = vector((90 - plane.tilt) * degree, plane.azimuth * degree);
+    for (let hour = 0; hour < 8760; hour++) {
+      if (upShare[hour]! < 1) continue;
+      const sun = vector(elevation[hour]! * degree, azimuth[hour]! * degree);
+      const cosine = normal.reduce((total, part, axis) => total + part * sun[axis]!, 0);
+      if (Math.abs(cosine) < 0.15) continue;
+      // the mean over 15° of a cosine is 1 − (7.5°)²/6 of its middle
+      assertAlmostEquals(cosIncidence[hour]!, Math.max(0, cosine), 0.004, `hour ${hour}`);
+      compared++;
+    }
+  }
+  assert(compared > 6000, String(compared));
+});

@@ -45,6 +45,9 @@ Deno.test("parseQuantity() uses the factors of NIST SP 811 (2008) appendix B.8",
     ["1 Btu/h", "power", 0.2930711, 5e-8],
     ["1 mph", "speed", 0.44704, 5e-7],
     ["1 Btu/(lb degF)", "heatCapacity", 4186.8, 5e-2],
+    ["1 therm", "energy", 1.055056e8 / 3.6e6, 5e-6],
+    ["1 Btu/(h ft2)", "heatFlux", 3.154591, 5e-7],
+    ["1 ft/min", "speed", 5.08e-3, 5e-9],
   ];
   for (const [text, kind, value, digit] of cases) {
     assertAlmostEquals(parseQuantity(text, kind), value, digit, text);
@@ -119,5 +122,24 @@ Deno.test("parseQuantity() refuses the unit of every other kind of dimension", (
   for (const kind of kinds) {
     if (kind === "mass") continue;
     assertThrows(() => parseQuantity("3 kg", kind), QuantityError);
+  }
+});
+
+Deno.test("formatQuantity() and parseQuantity() agree with tables of both systems side by side", () => {
+  // Source: definitions: 180 degF = 100 K, 32 degF = 0 degC; NIST SP 811 (2008) appendix B.8 for the rest,
+  // 1 W/(m² K) = 0.1761102, 1 W/(m K) = 0.5777893, 1 m² K/W = 5.678263 of the US unit, 1 Pa = 0.004014631 inH2O
+  const cases: [number, Kind, string][] = [
+    [5, "temperatureDifference", "9 degF"],
+    [-20, "temperature", "-4 degF"],
+    [10, "transmittance", "1.761 Btu/(h ft² degF)"],
+    [10, "conductivity", "5.778 Btu/(h ft degF)"],
+    [2, "resistance", "11.36 h ft² degF/Btu"],
+    [100, "conductance", "189.6 Btu/(h degF)"],
+    [1000, "pressure", "4.015 inH2O"],
+    [1, "airFlow", "2119 cfm"],
+    [2930.71, "energy", "100 therm"],
+  ];
+  for (const [value, kind, text] of cases) {
+    assertEquals(formatQuantity(value, kind, "US"), text, kind);
   }
 });
