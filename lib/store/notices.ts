@@ -92,7 +92,8 @@ function performanceNotices(store: JudgedStore): Notice[] {
 /** Shares of what comes back mean something only where something comes back. */
 function seasonNotices(store: JudgedStore): Notice[] {
   const found: Notice[] = [];
-  if (store.heatOut < Math.max(store.fanEnergy, LEAST_RETURN * store.heatIn)) return found;
+  const least = Math.max(store.fanEnergy, LEAST_RETURN * store.heatIn);
+  if (!(store.heatOut > 0 && store.heatOut >= least)) return found;
   const [early] = store.earlyYears;
   if (early !== undefined) {
     const share = early.heatOut / store.heatOut;

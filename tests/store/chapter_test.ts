@@ -88,4 +88,6 @@ Deno.test("storeNotices() gives shares of the heat given back only where some co
   assert(text({ yearsUntilPeriodic: 2 }).includes("about 2 years until"));
   const idle = text({ heatOut: 0.002 * cold.heatIn });
   assert(!/The first year gives back|that the tubes never warmed/.test(idle), idle);
+  const still = text({ heatOut: 0, heatIn: 0, fanEnergy: 0, earlyYears: cold.earlyYears });
+  assert(!/NaN|gives back/.test(still), still);
 });
