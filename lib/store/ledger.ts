@@ -1,4 +1,6 @@
 /** The soil's heat ledger of a year. @module */
+import type { HouseFlows } from "../house/types.ts";
+import type { FanMode } from "./control.ts";
 import type { SoilEngine } from "./engine.ts";
 import type { StoreSite } from "./site.ts";
 
@@ -36,11 +38,17 @@ export function quarterOf(hour: number): number {
   return day < 90 ? 0 : day < 181 ? 1 : day < 273 ? 2 : 3;
 }
 
-/** A ledger at the start of a year; `gained` holds minus the content until the year ends. */
-export function emptyLedger(site: StoreSite, engine: SoilEngine): SoilLedger {
+/** Heat content of all the soil, J over 0 °C. */
+function contentOf(site: StoreSite, engine: SoilEngine): number {
   const content = engine.content();
   let held = 0;
   for (let lane = 0; lane < engine.lanes; lane++) held += content[lane]! * site.lengths[lane]!;
+  return held;
+}
+
+/** A ledger at the start of a year; `gained` holds minus the content until it is closed. */
+export function openLedger(site: StoreSite, engine: SoilEngine): SoilLedger {
+  const held = contentOf(site, engine);
   return {
     heatIn: 0,
     heatOut: 0,
@@ -59,6 +67,50 @@ export function emptyLedger(site: StoreSite, engine: SoilEngine): SoilLedger {
     condensed: 0,
     drained: 0,
   };
+}
+
+/** Ends a year: `gained` becomes the change of content. */
+export function closeLedger(ledger: SoilLedger, site: StoreSite, engine: SoilEngine): void {
+  ledger.gained += contentOf(site, engine);
+}
+
+/** One step's flows, W into the soil unless said. */
+export interface BookedStep {
+  readonly hour: number;
+  readonly mode: FanMode;
+  readonly seconds: number;
+  readonly sensible: number;
+  readonly latent: number;
+  readonly floor: number;
+  readonly outdoor: number;
+  readonly deep: number;
+  /** kg/s to the air */
+  readonly vapour: number;
+  readonly house: Pick<HouseFlows, "heater" | "evaporated">;
+}
+
+/** Adds a step to the books. */
+export function bookStep(ledger: SoilLedger, step: BookedStep): void {
+  const { mode, seconds, sensible, latent, floor, outdoor, deep } = step;
+  const into = (sensible + latent) * seconds;
+  if (mode === 1) {
+    ledger.heatIn += into;
+    ledger.latentIn += latent * seconds;
+    ledger.inByQuarter[quarterOf(step.hour)]! += into;
+  } else if (mode === -1) {
+    ledger.heatOut -= into;
+    ledger.latentOut -= latent * seconds;
+    ledger.outByQuarter[quarterOf(step.hour)]! -= into;
+  }
+  ledger.floor += floor * seconds;
+  ledger.outdoor += outdoor * seconds;
+  ledger.deep += deep * seconds;
+  ledger.throughput += (Math.abs(sensible + latent) + Math.abs(floor) + Math.abs(outdoor) +
+    Math.abs(deep)) * seconds;
+  ledger.fanSeconds += mode === 0 ? 0 : seconds;
+  ledger.heater += step.house.heater * seconds;
+  ledger.evaporated += step.house.evaporated * seconds;
+  ledger.condensed -= Math.min(0, step.vapour) * seconds;
 }
 
 /** (in − out + floor + outdoor + deep − gained)/throughput: 0 but for rounding. */
