@@ -496,6 +496,7 @@ export {
   reentrantInletLossRennels,
   ROUNDED_EDGE,
   roundedInletLoss,
+  roundedInletLossRennels,
   scatterWorkmanship,
   screenLoss,
   type SizedHeaders,

@@ -96,6 +96,23 @@ export function reentrantInletLossRennels(wall: number): number {
   return 1.12 - 22 * wall + 216 * wall ** 2 + 80 * wall ** 3;
 }
 
+/**
+ * Loss of an inlet flush with the wall, sharp or rounded.
+ *
+ * λ = 1 + 0.622·(1 − 0.30·√(r/D) − 0.70·r/D)⁴, K = 0.0696·(1 − 0.569·r/D)·λ² + (λ − 1)².
+ *
+ * Source: Rennels & Hudson, Pipe Flow, 2012; for comparison with {@link roundedInletLoss}.
+ *
+ * @param radius edge radius over inside diameter, 0 to 1
+ * @returns velocity heads: 0.57 for a sharp edge
+ * @throws {OutOfRangeError} where the radius exceeds the diameter
+ */
+export function roundedInletLossRennels(radius: number): number {
+  requireInRange("edge radius", radius, 0, 1, "diameters");
+  const jet = 1 + 0.622 * (1 - 0.3 * Math.sqrt(radius) - 0.7 * radius) ** 4;
+  return 0.0696 * (1 - 0.569 * radius) * jet ** 2 + (jet - 1) ** 2;
+}
+
 /** Edge radius over diameter taken for a rounded inlet where nothing else is said. */
 export const ROUNDED_EDGE = 0.1;
 

@@ -8,6 +8,7 @@ export {
   reentrantInletLossRennels,
   ROUNDED_EDGE,
   roundedInletLoss,
+  roundedInletLossRennels,
   stubObstruction,
 } from "./inlets.ts";
 export { solveNetwork } from "./solve.ts";

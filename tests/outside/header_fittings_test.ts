@@ -11,6 +11,7 @@ import {
   reentrantInletLoss,
   reentrantInletLossRennels,
   roundedInletLoss,
+  roundedInletLossRennels,
   stubObstruction,
 } from "../../lib/headers/mod.ts";
 
@@ -101,15 +102,29 @@ Deno.test("reentrantInletLossRennels() gives 1.01541 for a wall of 0.005 (Rennel
 
 Deno.test("roundedInletLoss() gives Idelchik's points and lies within 0.1 of Crane's", () => {
   // Source: Idelchik diagram 3-4; Crane TP-410 rounded inlets, both as quoted by the fluids library
-  const idelchik = [[0.01, 0.44], [0.04, 0.26], [0.08, 0.15], [0.12, 0.09], [0.16, 0.06], [
-    0.2,
-    0.03,
-  ]];
+  const idelchik = [
+    [0.01, 0.44],
+    [0.02, 0.37],
+    [0.03, 0.31],
+    [0.04, 0.26],
+    [0.05, 0.22],
+    [0.06, 0.20],
+    [0.08, 0.15],
+    [0.12, 0.09],
+    [0.16, 0.06],
+    [0.2, 0.03],
+  ];
   for (const [radius, loss] of idelchik) {
     assertAlmostEquals(roundedInletLoss(radius!), loss!, 1e-12);
   }
   const crane = [[0.02, 0.28], [0.04, 0.24], [0.06, 0.15], [0.10, 0.09], [0.15, 0.04]];
   for (const [radius, loss] of crane) assertAlmostEquals(roundedInletLoss(radius!), loss!, 0.1);
+});
+
+Deno.test("roundedInletLossRennels() gives 0.57 sharp and 0.0983953 at r/D 0.235 (Rennels 2012)", () => {
+  // Source: Rennels & Hudson 2012 as quoted by the fluids library's test suite; last digit
+  assertAlmostEquals(roundedInletLossRennels(0), 0.57, 0.005);
+  assertAlmostEquals(roundedInletLossRennels(0.235), 0.0983953, 0.6e-7);
 });
 
 Deno.test("stubObstruction() blocks 23 % of a 10-inch header with a 4-inch end pushed in 100 mm", () => {

@@ -88,13 +88,12 @@ export function materialTable(rows: readonly MaterialRow[]): DisplayItem {
           : `n ${row.product.manning}`,
       right: true,
     },
-    { head: "speed", value: (row) => row.airSpeed, kind: "airSpeed", us: false },
     { head: "friction", value: (row) => row.friction, digits: 4 },
     { head: "friction, smooth", value: (row) => row.smoothFriction, digits: 4 },
     { head: "pressure", value: (row) => row.pressureDrop, kind: "pressure", us: false },
     { head: "film", value: (row) => row.film, kind: "transmittance", us: false },
     { head: "film if ribs helped", value: (row) => row.wrongFilm, digits: 2 },
-    { head: "effectiveness", value: (row) => row.effectiveness, kind: "share" },
+    { head: "effective", value: (row) => row.effectiveness, kind: "share" },
   ], "Every tube of the list at this study's flow and length of one tube");
 }
 
