@@ -56,10 +56,13 @@ function parsePlain(value: number, unit: string, kind: KindOfQuantity, found: st
  */
 export function parseQuantity(text: string | number, kind: Kind): number {
   const wanted = kindOf(kind);
-  const found = String(text).trim();
+  const found = String(text).trim().replace(/^[\u2212\u2013]/, "-");
   const parts = SHAPE.exec(plainForm(found));
   if (parts === null) {
     throw expected(wanted, found === "" ? "nothing" : `"${found}"`);
+  }
+  if (/^\d/.test(parts[2]!)) { // "2 500 cfm" is never 2 of something
+    throw expected(wanted, found, " (write one number: no space for thousands, no fraction)");
   }
   if (/^[+-]?\d+,\d/.test(found)) {
     throw expected(

@@ -68,6 +68,8 @@ export function spellUnit(text: string): string {
     .replaceAll("°", "deg")
     .replaceAll("²", "^2").replaceAll("³", "^3")
     .replace(/[·⋅×]/g, " ")
+    .replace(/\/\(?(m|m2|m\^2)\s?K\)?$/, "/($1 K)")
+    .replace(/^(m2|m\^2)K\/W$/, "$1 K/W")
     .replace(/^1?\s*\/\s*h(r|our)?$/, "ach")
     .replace(/^per hour$/, "ach")
     .replace(/^\(1\s*\/\s*h\)/, "ach")

@@ -143,3 +143,20 @@ Deno.test("formatQuantity() and parseQuantity() agree with tables of both system
     assertEquals(formatQuantity(value, kind, "US"), text, kind);
   }
 });
+
+Deno.test("parseQuantity() refuses spaced thousands and fractions, and never takes their first digits", () => {
+  // Property: "2 500 cfm" is not 2 cfm
+  for (const text of ["2 500 cfm", "1 1/2 cfm", "1\u00a0000 cfm"]) {
+    assertThrows(() => parseQuantity(text, "airFlow"), SyntaxError, "one number");
+  }
+});
+
+Deno.test("parseQuantity() takes W/mK, W/m2K and W/m2 K as they are written in catalogues", () => {
+  // Property: the same number as with brackets; a minus sign of the typesetter is a minus
+  assertEquals(parseQuantity("1.4 W/mK", "conductivity"), 1.4);
+  for (const unit of ["W/m2K", "W/m²K", "W/m2 K", "W/(m2K)", "W/(m2 K)"]) {
+    assertEquals(parseQuantity(`0.25 ${unit}`, "transmittance"), 0.25);
+  }
+  assertEquals(parseQuantity("0.5 m2K/W", "resistance"), 0.5);
+  assertEquals(parseQuantity("\u22123 degC", "temperature"), -3);
+});
