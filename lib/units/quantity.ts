@@ -61,7 +61,8 @@ export function parseQuantity(text: string | number, kind: Kind): number {
   if (parts === null) {
     throw expected(wanted, found === "" ? "nothing" : `"${found}"`);
   }
-  if (/^\d/.test(parts[2]!)) { // "2 500 cfm" is never 2 of something
+  // "2 500 cfm" is never 2 of something; "0.5 1/h" is a unit
+  if (/^(?!1\s*\/\s*[A-Za-z(])\d/.test(parts[2]!)) {
     throw expected(wanted, found, " (write one number: no space for thousands, no fraction)");
   }
   if (/^[+-]?\d+,\d/.test(found)) {
