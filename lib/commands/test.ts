@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { InputError } from "../basics/mod.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { complain, PROJECT_FOLDER, runCommand, say } from "./terminal.ts";
 
@@ -49,6 +50,11 @@ export function readCounts(output: string): TestCounts | undefined {
 }
 
 async function runTests(line: CommandLine, signal: AbortSignal): Promise<number> {
+  for (const path of line.args) {
+    await Deno.stat(path).catch(() => {
+      throw new InputError(`Cannot find the tests "${path}": there is no such file or folder`);
+    });
+  }
   const chosen = line.args.length > 0 ? line.args : [`${PROJECT_FOLDER}tests/`];
   const filter = line.values.filter === undefined ? [] : [`--filter=${line.values.filter}`];
   const child = new Deno.Command(Deno.execPath(), {
