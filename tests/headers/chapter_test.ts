@@ -195,3 +195,12 @@ Deno.test("headersChapter() refuses tube ends that find no room in the header", 
     "tees, bernoulli, partial",
   );
 });
+
+Deno.test("headersChapter() gives the cross-section of all tubes of a header over the header's", () => {
+  // Property: definition, 16 tubes of 102 mm on 305 mm; two groups have half the tubes each
+  const ratio = (groups: number) =>
+    headersChapter({ ...HEADERS, groups }, field(), STATE).areaRatio;
+  const diameter = field().diameter;
+  assertAlmostEquals(ratio(1), 16 * diameter ** 2 / 0.305 ** 2, 1e-9);
+  assertAlmostEquals(ratio(2), 8 * diameter ** 2 / 0.305 ** 2, 1e-9);
+});

@@ -1,6 +1,6 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { houseModel, roomAbsorptance } from "../../lib/house/mod.ts";
-import { hourlySun } from "../../lib/sun/mod.ts";
+import { findGlazing, houseGeometry, houseModel, roomAbsorptance } from "../../lib/house/mod.ts";
+import { beamTransmittance, diffuseTransmittance, hourlySun } from "../../lib/sun/mod.ts";
 import { HOUSE, simpleYear } from "./fixtures.ts";
 
 /** Clear days: beam from the sun's height alone, a little diffuse. */
@@ -86,4 +86,55 @@ Deno.test("summer shade keeps its share out in the warm months and nothing in th
   // 12 degC lies between the means of the 30 days before 1 May (9.6) and 1 June (18.8)
   assertEquals(shaded.solarFloor[noon(120)], open.solarFloor[noon(120)]);
   assert(shaded.solarFloor[noon(151)]! < open.solarFloor[noon(151)]!);
+});
+
+Deno.test("of a winter noon's beam, what meets the glazed north side from within is lost", () => {
+  // Property: the beam that fills the house in front fills the same outline behind; the part of it on
+  // glazing, times its transmittance, goes. A north side of insulated wall loses none of it.
+  const hour = 14 * 24 + 12;
+  const sun = hourlySun(clear.place);
+  const beamOnly = { ...clear, diffuseHorizontal: new Float64Array(8760) };
+  const solid = { ...open, endWalls: 0.3, kneeWallHeight: 0, kneeWall: 0.3 };
+  const glazed = { ...solid, northWall: "glazed", northRoof: "glazed" } as const;
+  const light = (inputs: typeof solid) => {
+    const model = houseModel(inputs, {
+      ...beamOnly,
+      albedo: new Float64Array(8760),
+    });
+    return model.solarFloor[hour]! + model.solarCrop[hour]! + model.solarMass[hour]! +
+      model.solarAir[hour]!;
+  };
+  const row = findGlazing(open.glazing);
+  const optics = {
+    refractiveIndex: row.refractiveIndex,
+    extinction: row.extinction,
+    thickness: row.sheetThickness,
+    sheets: row.sheets,
+  };
+  const degree = Math.PI / 180;
+  const [up, round] = [sun.elevation[hour]! * degree, sun.azimuth[hour]! * degree];
+  let [outline, gone] = [192 * Math.sin(up), 0];
+  let [glass, solidArea] = [0, 192];
+  const parts = houseGeometry(glazed as unknown as typeof solid).parts;
+  for (const part of parts) {
+    if (part.kind === "glazed") glass += part.area;
+    else solidArea += part.area;
+    const [tilt, turn] = [part.plane.tilt * degree, part.plane.azimuth * degree];
+    const cosine = Math.sin(up) * Math.cos(tilt) +
+      Math.cos(up) * Math.sin(tilt) * Math.cos(round - turn);
+    if (cosine >= 0) continue;
+    outline -= part.area * cosine;
+    if (part.kind === "glazed") {
+      gone -= part.area * cosine * beamTransmittance(optics, Math.acos(-cosine) / degree);
+    }
+  }
+  const lost = gone / outline;
+  assert(lost > 0.25 && lost < 0.7, `a low sun loses much: ${lost}`);
+  const through = diffuseTransmittance(optics);
+  // the back roof and wall of 24 m by √20 m and 2 m are solid in one house, glazed in the other
+  const back = 24 * (Math.sqrt(20) + 2);
+  const kept = roomAbsorptance(glass, solidArea, through) /
+    roomAbsorptance(glass - back, solidArea + back, through);
+  const ratio = light(glazed as unknown as typeof solid) / light(solid);
+  assertAlmostEquals(ratio, kept * (1 - lost), 0.005);
 });

@@ -1,5 +1,5 @@
 import { assertAlmostEquals } from "@std/assert";
-import { solveNetwork } from "../../lib/headers/mod.ts";
+import { type HeaderLine, solveNetwork } from "../../lib/headers/mod.ts";
 import { type ClosedFormCase, closedFormNetwork } from "../headers/closed_form_networks.ts";
 
 /** Shares over the mean, and the closed form at the middle of each tube's stretch. */
@@ -57,3 +57,25 @@ for (const count of [50, 200]) {
     compare({ ...given, combining: 2 }, form);
   });
 }
+
+Deno.test("one tube on two long headers loses f·L/D velocity heads in each (Darcy 1857)", () => {
+  // Source: Darcy's formula by hand: 1 m³/s of 1.2 kg/m³ in 1 m² (D 1.128379 m) is 0.6 Pa a head; 30 m
+  // at f 0.02 are 0.531736 heads, 0.319042 Pa in each header
+  const network = closedFormNetwork({
+    count: 1,
+    areaRatio: 0.5,
+    loss: 4,
+    dividing: 1,
+    combining: 1,
+    arrangement: "Z",
+  });
+  const longer = (line: HeaderLine): HeaderLine => ({ ...line, frictionFactor: 0.02, lead: 30 });
+  const drop = (given: typeof network) => solveNetwork(given, 1).pressureDrop;
+  const long = { ...network, supply: longer(network.supply), return: longer(network.return!) };
+  assertAlmostEquals(drop(long) - drop(network), 2 * 0.319042, 1e-5);
+  assertAlmostEquals(
+    drop({ ...network, supply: longer(network.supply) }) - drop(network),
+    0.319042,
+    1e-5,
+  );
+});

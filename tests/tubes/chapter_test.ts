@@ -162,3 +162,12 @@ Deno.test("readTubes() tells file, line and column of a faulty row", () => {
   bad(row.replace("0.1,", "wide,"), 'Cannot read "wide" as a number');
   assertEquals(findTube("corrugated-4in").insideDiameter, 0.102);
 });
+
+Deno.test("tubesChapter() shares the air over the tubes of all layers", () => {
+  // Property: tubes in two layers have the flow, loss and exchange of the same tubes in one
+  const [one, two] = [field(), field({ layers: 2 })];
+  assertAlmostEquals(two.flowPerTube * 16, TUBES.airFlow, 1e-12);
+  for (const key of ["airSpeed", "pressureDrop", "effectiveness"] as const) {
+    assertAlmostEquals(two[key], one[key], 1e-12, key);
+  }
+});

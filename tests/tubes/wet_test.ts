@@ -9,6 +9,7 @@ import {
   effectiveness,
   lewisNumber,
   marchTube,
+  massTransferCoefficient,
   vapourDiffusivity,
   type WallPiece,
   WATER_HEAT_CAPACITY,
@@ -122,4 +123,11 @@ Deno.test("lewisNumber() lies near 0.85 and the diffusivity near 2.5e-5 m²/s at
   assert(diffusivity > 2.5e-5 && diffusivity < 2.6e-5, `${diffusivity}`);
   const lewis = lewisNumber(25, PRESSURE);
   assert(lewis > 0.83 && lewis < 0.88, `${lewis}`);
+});
+
+Deno.test("massTransferCoefficient() is a ninth to an eighth above h/c for water vapour (Chilton & Colburn 1934)", () => {
+  // Source: Chilton & Colburn 1934 with textbook Lewis numbers 0.84 to 0.87 (from memory): g = h/(c·Le^(2/3)),
+  // Le^(2/3) 0.890 to 0.911, so 1.098 to 1.124 times h/c
+  const ratio = massTransferCoefficient(10, 25, PRESSURE) * 1006 / 10;
+  assert(ratio > 1.098 && ratio < 1.124, String(ratio));
 });
