@@ -81,7 +81,8 @@ async function requireNamedFile(
 ): Promise<void> {
   if (path === undefined || await Deno.stat(path).then(() => true, () => false)) return;
   throw new InputError(
-    `Cannot find the file "${path}" named by "climate.${key}": there is no such file`,
+    `Cannot find the file "${path}" named by "climate.${key}": there is no such file; ` +
+      "a path in a study file is seen from the folder of that file",
     source.locate(["climate", key]),
   );
 }
