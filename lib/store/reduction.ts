@@ -35,8 +35,16 @@ export interface ReducedSlice {
   readonly capacity: Float64Array;
 }
 
-/** States kept in production: outlet within 0.03 K RMS of the full mesh (docs/store.md). */
-export const PRODUCTION_STATES = 48;
+/**
+ * States kept in production: so many that more change the year's heat by less than a thousandth
+ * (docs/store.md).
+ *
+ * @param tubes modelled tubes of a slice
+ */
+export function productionStates(tubes: number): number {
+  return Math.min(128, Math.round(26 + 2.2 * tubes));
+}
+
 /**
  * Reduces a slice: rational Krylov space at nine shifts, then balanced truncation. The system is
  * symmetric with inputs = outputs, so both Gramians are one and the projection keeps stability;
@@ -51,7 +59,7 @@ export const PRODUCTION_STATES = 48;
  */
 export function reduceSlice(
   operator: ConductionOperator,
-  states = PRODUCTION_STATES,
+  states: number = productionStates(operator.tubes.length),
 ): ReducedSlice {
   const { capacity } = operator;
   const size = capacity.length;

@@ -9,7 +9,7 @@ import { adiKernel, LANES } from "../../lib/store/adi_kernel.ts";
 import type { SoilEngine } from "../../lib/store/engine.ts";
 import { reducedEngine } from "../../lib/store/reduced_engine.ts";
 import { reducedState } from "../../lib/store/reduced_plan.ts";
-import { PRODUCTION_STATES, reduceSlice } from "../../lib/store/reduction.ts";
+import { productionStates, reduceSlice } from "../../lib/store/reduction.ts";
 import { benchSite, hourInputs, rootMeanSquare, runHours, SLICES } from "./store_case.ts";
 
 const HOURS = 480;
@@ -71,7 +71,9 @@ function full(seconds: number): () => SoilEngine {
 }
 
 const engines: Record<string, () => SoilEngine> = {
-  [`reduced model, ${PRODUCTION_STATES} states, hourly`]: reduced(PRODUCTION_STATES),
+  [`reduced model, ${productionStates(field.tubes)} states, hourly`]: reduced(
+    productionStates(field.tubes),
+  ),
   "reduced model, 32 states, hourly": reduced(32),
   "full model, hourly": full(3600),
   "full model, quarter-hourly": full(900),
