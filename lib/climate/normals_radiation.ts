@@ -85,7 +85,8 @@ function dailyClearness(
   for (let day = 0; day < 365; day++) {
     const distribution = distributions[monthOfHour(day * 24)]!;
     clearness[day] = distribution.quantile(normalProbability(variate[day]!));
-    relative[day] = clearness[day]! / distribution.mean;
+    // a month without radiation has no brighter days
+    relative[day] = distribution.mean > 0 ? clearness[day]! / distribution.mean : 1;
   }
   return { clearness, relative };
 }
@@ -182,7 +183,9 @@ function meetMonthlySums(
     for (let hour = 0; hour < global.length; hour++) {
       have[monthOfHour(hour)]! += global[hour]! / 1000;
     }
-    const scale = means.map((mean, month) => mean * MONTH_DAYS[month]! / have[month]!);
+    const scale = means.map((mean, month) =>
+      have[month]! > 0 ? mean * MONTH_DAYS[month]! / have[month]! : 1
+    );
     if (scale.every((value) => Math.abs(value - 1) < 1e-9)) return;
     for (let hour = 0; hour < global.length; hour++) {
       const most = MOST_LIGHT * outside[hour]!;

@@ -6,6 +6,7 @@ import {
   MONTH_STARTS,
   readNormals,
   summariseClimate,
+  yearFromNormals,
 } from "winterground/climate/mod.ts";
 import { saturationPressure, saturationPressureOverWater } from "winterground/air/mod.ts";
 import { MONTH_DAYS } from "winterground/basics/mod.ts";
@@ -104,4 +105,16 @@ Deno.test("months run from their first hour", () => {
   // Property: twelve months fill the year
   assertEquals(MONTH_STARTS.length, 13);
   assertEquals(MONTH_STARTS[12], 8760);
+});
+
+Deno.test("yearFromNormals() keeps months without any radiation dark and finite", () => {
+  // Property: nothing divided by nothing
+  const dark = {
+    ...NORMALS,
+    globalRadiation: NORMALS.globalRadiation.map((v, m) => m === 0 ? 0 : v),
+  };
+  const place = { name: "dark", latitude: 49, longitude: -101, elevation: 500, timeZone: -6 };
+  const year = yearFromNormals(dark, place, 3);
+  for (const name of SERIES) assert(year[name].every(Number.isFinite), name);
+  assert(year.globalHorizontal.subarray(0, 744).every((value) => value === 0));
 });
