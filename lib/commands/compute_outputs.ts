@@ -8,6 +8,9 @@ import type { OutputsRequest } from "./study_outputs.ts";
 import type { OutputsAnswer } from "./study_worker.ts";
 import { CommandFailure } from "./terminal.ts";
 
+/** Faults whose message is made for the person who runs the study. */
+const USER_FAULTS = new Set(["InputError", "InputErrors", "OutOfRangeError", "NotConvergedError"]);
+
 /**
  * Computes and writes the outputs.
  *
@@ -30,7 +33,9 @@ export async function computeOutputs(
       worker.postMessage(request);
     });
     if ("results" in answer) return answer.results;
-    throw new CommandFailure(`${request.path}: ${answer.fault.name}: ${answer.fault.message}`);
+    const { name, message } = answer.fault;
+    const reason = USER_FAULTS.has(name) ? message : `${name}: ${message}`;
+    throw new CommandFailure(`${request.path}: the study cannot be computed: ${reason}`);
   } finally {
     worker.terminate();
   }
