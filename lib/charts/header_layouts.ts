@@ -1,5 +1,6 @@
 /** Pictures that compare headers: layouts, workmanship. @module */
 import * as Plot from "@observablehq/plot";
+import type { TubesResult } from "../tubes/types.ts";
 import type { HeaderLayout, HeadersResult, Spread } from "../headers/mod.ts";
 import { dataTable } from "./data_table.ts";
 import { type DisplayItem, figure } from "./figure.ts";
@@ -20,13 +21,17 @@ const LINES: Readonly<Record<HeaderLayout, { colour: string; dash: string }>> = 
   "two-ended": { colour: PALETTE.ink, dash: "9 3 2 3" },
 };
 
-/** Share of each tube of the first group in every layout. */
+/** Share of each tube of the first group in every layout; of its upper layer, where it has several. */
 export function layoutChart(
   variants: readonly { readonly layout: HeaderLayout; readonly result: HeadersResult }[],
+  tubes: TubesResult,
 ): DisplayItem {
+  const groups = variants[0]!.result.groups;
+  const first = tubes.positions[groups.indexOf(0)]!.depth;
+  const shown = (_: number, tube: number) =>
+    groups[tube] === 0 && tubes.positions[tube]!.depth === first;
   const rows = variants.flatMap(({ layout, result }) =>
-    [...result.shares].filter((_, tube) => result.groups[tube] === 0)
-      .map((share, tube) => ({ layout, tube: tube + 1, share }))
+    [...result.shares].filter(shown).map((share, tube) => ({ layout, tube: tube + 1, share }))
   );
   const widest = variants.reduce((worst, one) =>
     one.result.unevenness > worst.result.unevenness ? one : worst
@@ -36,7 +41,7 @@ export function layoutChart(
   return figure({
     height: 320,
     x: {
-      label: "tube of the first group, from the end that is fed",
+      label: "tube of one layer, from the end that is fed",
       domain: [0.5, Math.max(1.5, count + 0.5)],
       tickFormat: (tube: number) => Number.isInteger(tube) ? String(tube) : "",
     },
@@ -48,6 +53,7 @@ export function layoutChart(
     marks: [
       Plot.ruleY([0.9, 1.1], { stroke: PALETTE.soil, strokeDasharray: "2 4" }),
       Plot.ruleY([1], { stroke: PALETTE.ink, strokeWidth: 0.7 }),
+      ...count > 1 ? [] : [Plot.dot(rows, { x: "tube", y: "share", fill: PALETTE.ink, r: 3 })],
       ...variants.map(({ layout }) =>
         Plot.line(rows.filter((row) => row.layout === layout), {
           x: "tube",

@@ -86,6 +86,7 @@ export function headerPressureChart(headers: HeadersResult, tubes: TubesResult):
         stroke,
         strokeWidth: 2.5,
       }),
+      Plot.dot(rows.filter((row) => row.depth === depth), { x: "tube", y, fill: stroke, r: 1.8 }),
     ]);
   return figure({
     height: 290,

@@ -148,7 +148,7 @@ export function blockedTubes(study: Study, tubes: TubesResult): BlockedRow[] {
     ["all tubes clean", []],
     ["the first tube flooded", [0]],
     ["the middle tube flooded", [Math.floor(count / 2)]],
-    [`the ${quarter} farthest tubes flooded`, range(count - quarter, count)],
+    [`the last ${quarter} tubes flooded`, range(count - quarter, count)],
   ];
   const clean = exchangedFlow(solveNetwork(groupNetwork(group), airFlow).flows, group);
   return ways.filter(([, shut]) => shut.length < count).map(([name, shut]) => {

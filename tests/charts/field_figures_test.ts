@@ -2,7 +2,7 @@ import { assert, assertEquals, assertMatch } from "@std/assert";
 import * as charts from "../../lib/charts/mod.ts";
 import { fanMonths } from "../../lib/notebook/mod.ts";
 import type { FieldCandidate, SearchAround } from "../../lib/tubes/mod.ts";
-import { fanInputs, fanResult, headersResult, storeResult } from "./sample.ts";
+import { fanInputs, fanResult, headersResult, storeResult, tubesResult } from "./sample.ts";
 
 const along = Array.from({ length: 30 }, (_, index) => ({
   along: (index + 1) * 0.5,
@@ -82,7 +82,7 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   along: [() => charts.tubeAlongChart(along, { wall: 14, intake: 28 }), ["degC", "W/m", "latent"]],
   condensate: [() => charts.condensateChart(storeResult.year), ["litres", "Jul"]],
   search: [() => charts.fieldSearchChart(search), ["kWh a day", "this study", "cost"]],
-  layouts: [() => charts.layoutChart(layouts), ["mean, –", "opposite ends"]],
+  layouts: [() => charts.layoutChart(layouts, tubesResult), ["mean, –", "opposite ends"]],
   workmanship: [() => charts.workmanshipChart(ways), ["burrs on half", "fan holds the pressure"]],
   counts: [() => charts.fanCountChart(tried), ["Pa", "m³/s", "2 fans"]],
   speeds: [() => charts.fanSpeedChart(speeds, 0.85), ["electric power, W", "this study"]],

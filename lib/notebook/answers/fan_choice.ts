@@ -54,7 +54,9 @@ export function fanPointWords(result: FanResult, inputs: FanInputs): DisplayItem
   const free = result.curve.airFlow.at(-1)!;
   const dirty = result.dirtyFilter;
   return paragraph(
-    `${fans} ${showBoth(result.airFlow, "airFlow")} together, where the field asks for ${
+    `${fans} ${showBoth(result.airFlow, "airFlow")}${
+      inputs.count === 1 ? "" : " together"
+    }, where the field asks for ${
       showBoth(result.pressure, "pressure")
     } and the curve gives as much. That is ${
       showSi(result.airFlow / free, "share")

@@ -23,11 +23,13 @@ export function tubesAnswer(result: TubesResult): DisplayItem {
       "pressure",
     );
   return answer({
-    answer: `${result.count} tubes of ${showBoth(result.diameter, "diameter")}, ${
-      showBoth(result.length, "length")
-    } long, at ${showBoth(result.airSpeed, "airSpeed")}: each takes ${
-      showBoth(result.pressureDrop, "pressure")
-    } and brings the air ${showSi(result.effectiveness, "share")} of the way to wall temperature.`,
+    answer: `${result.count} tube${result.count === 1 ? "" : "s"} of ${
+      showBoth(result.diameter, "diameter")
+    }, ${showBoth(result.length, "length")} long, at ${
+      showBoth(result.airSpeed, "airSpeed")
+    }: each takes ${showBoth(result.pressureDrop, "pressure")} and brings the air ${
+      showSi(result.effectiveness, "share")
+    } of the way to wall temperature.`,
     range: `Effectiveness ${share(1 - FILM_SPREAD)} to ${share(1 + FILM_SPREAD)} (film ±10 %), ` +
       `pressure ${pressure(1 - FRICTION_SPREAD)} to ${pressure(1 + FRICTION_SPREAD)} (friction ` +
       `±14 %).`,
