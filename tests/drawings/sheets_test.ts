@@ -3,13 +3,10 @@ import { parseHTML } from "linkedom";
 import {
   drawSheets,
   fieldGeometry,
-  footingClearance,
   headerHoles,
   holesCsv,
   type Paper,
   paperSize,
-  quantitiesCsv,
-  quantityTakeOff,
   scaleBarLength,
 } from "winterground/drawings/mod.ts";
 import { exampleInputs, ODD_FIELDS } from "./example.ts";
@@ -208,68 +205,6 @@ Deno.test("every sheet prints the trench and services notes", () => {
     assertStringIncludes(words, "Private services not shown", name);
     assertStringIncludes(words, "Verify the water table", name);
   }
-});
-
-Deno.test("headerHoles() leaves the ligament efficiency (p − d)/p", () => {
-  // Property: hand arithmetic of the example: one row, pitch 0.45 m, hole 0.118 + 0.003 m.
-  const layout = headerHoles(exampleInputs({ layers: 1, perLayer: 14, groups: 1 }));
-  assertEquals(layout.holes.length, 14);
-  assertAlmostEquals(layout.run, 13 * 0.45, 1e-9);
-  assertAlmostEquals(layout.strengthLeft, (0.45 - 0.121) / 0.45, 1e-9);
-  assertEquals(layout.tooClose, false);
-});
-
-Deno.test("headerHoles() says so when two rows come too close around the pipe", () => {
-  // Property: two rows at ±40° on a pipe of 0.16 m are 0.112 m apart, less than a hole.
-  const inputs = exampleInputs({ groups: 1 });
-  const narrow = { ...inputs, headersInputs: { ...inputs.headersInputs, diameter: 0.16 } };
-  const layout = headerHoles(narrow);
-  assertAlmostEquals(layout.ligament, 80 * Math.PI / 180 * 0.08 - 0.121, 1e-9);
-  assert(layout.tooClose);
-});
-
-Deno.test("footingClearance() falls by a metre for each metre below the footing", () => {
-  // Property: 45° line.
-  const deep = exampleInputs({ footingDepth: 0.5 });
-  const shallow = exampleInputs({ footingDepth: 0.9 });
-  const gain = footingClearance(shallow, fieldGeometry(shallow)) -
-    footingClearance(deep, fieldGeometry(deep));
-  assertAlmostEquals(gain, 0.4, 1e-9);
-});
-
-Deno.test("quantityTakeOff() agrees with hand arithmetic", () => {
-  // Property: 24 tubes of 20 m, 5 % waste; pit from the outer tubes, margin and bedding.
-  const rows = new Map(quantityTakeOff(exampleInputs()).map((row) => [row.item, row]));
-  const tube = rows.get("tube, corrugated drain tube 100")!;
-  assertAlmostEquals(tube.amount, 480, 1e-9);
-  assertAlmostEquals(tube.order, 504, 1e-9);
-  const width = 2 * (11 * 0.45 / 2 + 0.059 + 0.3);
-  const length = 20 + 2 * (0.381 / 2 + 0.6);
-  const spread = (0.381 + 0.015 - 0.4) / 2;
-  const depth = 1 + Math.max(0, spread) + 0.381 / 2 + 0.1;
-  assertAlmostEquals(rows.get("excavation")!.amount, width * length * depth, 1e-9);
-  assertAlmostEquals(rows.get("excavation")!.order, 1.25 * width * length * depth, 1e-9);
-  assertEquals(rows.get("holes in headers")!.amount, 48);
-  const bedding = width * length * 0.1;
-  assertAlmostEquals(rows.get("bedding")!.amount, bedding, 1e-9);
-  // supply and return header of each of two groups: 12 tubes, 0.45 m apart, a hole's width at each end
-  const headers = 2 * (11 * 0.45 + 2 * 0.121);
-  assertAlmostEquals(rows.get("supply header pipe")!.amount, headers, 1e-9);
-  assertAlmostEquals(rows.get("return header pipe")!.amount, headers, 1e-9);
-  const displaced = 480 * Math.PI * 0.118 ** 2 / 4 + 2 * headers * Math.PI * 0.381 ** 2 / 4;
-  const backfill = rows.get("backfill in lifts")!;
-  assertAlmostEquals(backfill.amount, width * length * depth - bedding - displaced, 1e-9);
-  assertAlmostEquals(backfill.order, 1.25 * backfill.amount, 1e-9);
-  // 2·(24 + 8) m of board 1 m high; risers from 0.4 m below the ridge at 4.2 m and from 0.4 m above the
-  // floor down to the middle of the layers at 0.8 m, two of each
-  const board = rows.get("edge insulation, 2.00 m² K/W")!;
-  assertAlmostEquals(board.amount, 64, 1e-9);
-  assertAlmostEquals(board.order, 70.4, 1e-9);
-  assertAlmostEquals(rows.get("riser pipe")!.amount, 2 * (3.8 + 0.8) + 2 * (0.4 + 0.8), 1e-9);
-  assertEquals(rows.get("tube-to-header connectors")!.amount, 48);
-  const csv = quantitiesCsv([...rows.values()]);
-  assertEquals(csv.split("\n")[0], "item,net amount,to order,unit,basis");
-  assertEquals(csv.trim().split("\n").length, rows.size + 1);
 });
 
 Deno.test("fieldGeometry() spreads headers that are wider than the step between layers", () => {
