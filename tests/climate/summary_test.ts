@@ -50,6 +50,10 @@ Deno.test("the worst spell is the one put in", () => {
     JSON.stringify(run),
   );
   assertEquals(longestColdDarkRun(YEAR, { temperature: -80, radiation: 9 }).length, 0);
+  // 100 W/m² all day are 2.4 kWh/m²
+  const even = withSeries(YEAR, ["globalHorizontal"], () => 100);
+  assertAlmostEquals(coldSpells(even, 3).globalRadiation, 2.4, 1e-9);
+  assertAlmostEquals(summariseClimate(even).globalRadiation, 876, 1e-9);
 });
 
 Deno.test("longer spells are never worse on the mean than shorter ones", () => {

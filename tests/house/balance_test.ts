@@ -47,6 +47,20 @@ Deno.test("runHouseYear(): heat and vapour balances close to 1e-6 of the through
       `the year exercises the balance: ${JSON.stringify(run.ledger)}`,
     );
     assert(run.drift < 0.05, `floor soil drifts by ${run.drift} K`);
+    for (
+      const key of [
+        "solar",
+        "glazing",
+        "opaque",
+        "leakage",
+        "vent",
+        "heater",
+        "evaporation",
+      ] as const
+    ) {
+      const hours = run.year[key].reduce((sum, value) => sum + value, 0) / 1000;
+      assertAlmostEquals(hours, run.ledger[key], 1e-6 * run.ledger.solar, `hours of ${key}`);
+    }
     // what the periodic floor takes leaves sideways, but for the drift that is left
     assertAlmostEquals(run.ledger.edge, run.ledger.floor, 0.02 * Math.abs(run.ledger.floor));
   }
@@ -248,6 +262,15 @@ Deno.test("houseChapter() orders its figures as physics demands", () => {
   assert(demand({ edgeInsulation: 0 }) > base.heatDemand);
   const months = base.heatDemandByMonth.reduce((sum, value) => sum + value, 0);
   assertAlmostEquals(months, base.heatDemand, 1e-9 * months);
+  const water = base.condensateByMonth.reduce((sum, value) => sum + value, 0);
+  assertAlmostEquals(water, base.freeRunningWater.condensed, 1e-6 * water);
+  const sorted = coldYear.dryBulb.toSorted();
+  // 99.6 % of 8760 hours are warmer than the 36th
+  assertAlmostEquals(
+    base.peakHeatLoss / base.lossCoefficient,
+    HOUSE.heatSetPoint - sorted[35]!,
+    0.1,
+  );
   assert(base.coldestHourNoStore > -20 && base.coldestHourNoStore < 2);
   assertAlmostEquals(
     base.heated.airTemperature.reduce((least, value) => Math.min(least, value), 99),
@@ -309,6 +332,9 @@ Deno.test("barrels that freeze hold the house at 0 degC until their latent heat 
   assertAlmostEquals(given, content, 1e-9 * content);
   assert(given > 5 * 334e6 && given < 1.1 * 5 * 334e6, `${given} J`);
   assert(hours > 24, `${hours} h`);
+  // 4.186 MJ/(m³ K) of water
+  const warm = massContent(model.massStore, 10) - massContent(model.massStore, 0);
+  assertAlmostEquals(warm / 5, 41.86e6, 0.1e6);
 });
 
 Deno.test("vents stand wide open on a day hotter than their set point while it is hotter inside", () => {
@@ -334,4 +360,38 @@ Deno.test("vents stand wide open on a day hotter than their set point while it i
   const cool = at(27, 172 * 24 + 1);
   assert(cool.state.airTemperature < 32);
   assertEquals(cool.state.ventOpening, 0);
+});
+
+Deno.test("the air that leaves through vents and cracks carries heat and vapour alike", () => {
+  // Property: one stream of air: vapour over the difference of humidity is heat over that of temperature
+  const climate = simpleYear({ temperature: () => 15, sun: 1 });
+  const model = houseModel({ ...HOUSE, curtain: null }, climate);
+  const start = { airTemperature: 26, humidityRatio: 0.014, massTemperature: 26, ventOpening: 0 };
+  const hour = 172 * 24 + 12;
+  const { state, flows } = stepHouse(model, start, hour, 3600, NO_FLOOR);
+  const outside = model.outsideRatio[hour]!;
+  const heated = -(flows.vent + flows.leakage) /
+    ((1006 + 1860 * outside) * (state.airTemperature - 15));
+  assert(state.ventOpening > 0.1 && flows.vent < 5 * flows.leakage, "vents carry most of it");
+  assertAlmostEquals(flows.ventedVapour / (state.humidityRatio - outside) / heated, 1, 1e-4);
+});
+
+Deno.test("damp air is let out where the air outside is drier, and kept in where it is not", () => {
+  // Property: vents open against humidity only where that dries the house
+  const inputs = { ...HOUSE, purgeHumidity: 0.8, curtain: null };
+  const at = (humidity: number) => {
+    const climate = simpleYear({ temperature: () => 14, humidity });
+    const model = houseModel(inputs, climate);
+    const start = {
+      airTemperature: 15,
+      humidityRatio: 0.0102,
+      massTemperature: 15,
+      ventOpening: 0,
+    };
+    return stepHouse(model, start, 12, 3600, NO_FLOOR).state;
+  };
+  const [dry, damp] = [at(0.5), at(1)];
+  assert(dry.ventOpening > 0, "drier outside");
+  assert(dry.humidityRatio < damp.humidityRatio);
+  assertEquals(damp.ventOpening, 0);
 });

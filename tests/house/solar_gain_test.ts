@@ -138,3 +138,32 @@ Deno.test("of a winter noon's beam, what meets the glazed north side from within
   const ratio = light(glazed as unknown as typeof solid) / light(solid);
   assertAlmostEquals(ratio, kept * (1 - lost), 0.005);
 });
+
+Deno.test("under an overcast sky the light inside is transmittance, light factor and absorptance in a row", () => {
+  // Property: product of three shares, diffuse light alone; the factor of the glazing's row is not 1
+  const overcast = {
+    ...clear,
+    directNormal: new Float64Array(8760),
+    globalHorizontal: clear.diffuseHorizontal,
+  };
+  const model = houseModel(open, overcast);
+  const row = findGlazing(open.glazing);
+  const optics = {
+    refractiveIndex: row.refractiveIndex,
+    extinction: row.extinction,
+    thickness: row.sheetThickness,
+    sheets: row.sheets,
+  };
+  const { parts } = houseGeometry(open);
+  const area = (kind: string) =>
+    parts.reduce((total, part) => total + (part.kind === kind ? part.area : 0), 0);
+  const glass = area("glazed");
+  const all = parts.reduce((total, part) => total + part.area, 0);
+  const through = diffuseTransmittance(optics);
+  const wanted = through * row.lightFactor * roomAbsorptance(glass, all - glass + 192, through);
+  assert(row.lightFactor < 0.99, "the row exercises the factor");
+  const hour = 172 * 24 + 12;
+  const inside = model.solarFloor[hour]! + model.solarCrop[hour]! + model.solarMass[hour]! +
+    model.solarAir[hour]!;
+  assertAlmostEquals(inside / model.solarOutside[hour]!, wanted, 1e-9);
+});

@@ -49,3 +49,16 @@ Deno.test("monthlyHeat() adds up to the year", () => {
   assertAlmostEquals(months[0]!, 744, 1e-9);
   assertAlmostEquals(months.reduce((sum, value) => sum + value, 0), 8760, 1e-9);
 });
+
+Deno.test("the first freeze is looked for from 1 July, the last before the next", () => {
+  // Property: days by hand: 31 + 28 + 31 + 30 + 31 + 30 = 181 days lie before 1 July
+  const series = new Float64Array(8760).fill(5);
+  series[180 * 24 + 23] = -1;
+  assertEquals(firstHourBelow(series, 0), 180 * 24 + 23);
+  assertEquals(lastHourBelow(series, 0), 180 * 24 + 23);
+  series[190 * 24] = -1;
+  series[360 * 24] = -1;
+  assertEquals(firstHourBelow(series, 0), 190 * 24);
+  series[190 * 24] = 5;
+  assertEquals(firstHourBelow(series, 0), 360 * 24);
+});

@@ -91,3 +91,60 @@ Deno.test("storeNotices() gives shares of the heat given back only where some co
   const still = text({ heatOut: 0, heatIn: 0, fanEnergy: 0, earlyYears: cold.earlyYears });
   assert(!/NaN|gives back/.test(still), still);
 });
+
+Deno.test("storeChapter() gives months, hours and back-up heat that are those of its series", () => {
+  // Property: sums over the series, worked out here
+  const { months, year, backupYear } = cold;
+  const byMonth = (key: "heatIn" | "heatOut" | "latentIn" | "latentOut" | "fanEnergy") =>
+    months.reduce((sum, month) => sum + month[key], 0);
+  for (const key of ["heatIn", "heatOut", "latentIn", "latentOut", "fanEnergy"] as const) {
+    assertAlmostEquals(byMonth(key), cold[key], 1e-6 * cold.heatIn, key);
+  }
+  const total = (series: Float64Array) => series.reduce((sum, value) => sum + value, 0);
+  assertAlmostEquals(total(backupYear.heater) / 1000, cold.backupHeat, 1e-6 * cold.backupHeat);
+  assert(cold.backupHeat < cold.backupHeatNoFan, "a store saves back-up heat in the cold");
+  const ran = (way: number) => total(year.fanShare.map((share) => Math.max(0, way * share)));
+  assertAlmostEquals(cold.chargeHours, ran(1), 1e-9 * 8760);
+  assertAlmostEquals(cold.dischargeHours, ran(-1), 1e-9 * 8760);
+  assertAlmostEquals(cold.fanEnergy, 0.11 * (ran(1) + ran(-1)), 1e-6 * cold.fanEnergy);
+  assertAlmostEquals(cold.cop * cold.fanEnergy, cold.heatOut, 1e-9 * cold.heatOut);
+  assertAlmostEquals(cold.recovery * cold.heatIn, cold.heatOut, 1e-9 * cold.heatOut);
+});
+
+Deno.test("storeChapter() drains the water that condensed and did not evaporate again", () => {
+  // Property: water is conserved; the walls of 220 m of tube of 0.1 m hold 0.1 kg/m² at most
+  const condensed = cold.year.condensate.reduce((sum, value) => sum + value, 0);
+  assertAlmostEquals(condensed, cold.drained, Math.PI * 0.1 * 220 * 0.1);
+  assert(cold.drained > 10 && cold.condensed >= cold.drained, `${cold.drained} kg drain`);
+});
+
+Deno.test("storeChapter() warms the house at night", () => {
+  // Property: sense of the answer; lift worked out from both series
+  const climate = formulaClimate();
+  const { airTemperature: withStore } = cold.year.house;
+  const { airTemperature: without } = cold.noFan;
+  const dark = [...withStore.keys()].filter((hour) =>
+    climate.globalHorizontal[hour]! <= 0 && climate.dryBulb[hour]! <= 8
+  );
+  const lift = dark.reduce((sum, hour) => sum + withStore[hour]! - without[hour]!, 0) / dark.length;
+  assertAlmostEquals(cold.nightLift, lift, 1e-9);
+  assert(lift > 0, `${lift} K`);
+});
+
+Deno.test("a warm store gives heat through a cold spell without sun, and less and less of it", () => {
+  // Property: sense of the answer; the spell is as cold as the coldest three days, worked out here
+  const climate = formulaClimate({ mean: 9, swing: 14 });
+  const { emptying } = storeChapter(
+    standInRequest({ climate, store: { slices: 1, spinUpYears: 1 } }),
+  );
+  const { heatOut, hoursToHalf, hoursToTenth, backupHeat, backupHeatNoFan, outside } = emptying;
+  assert(heatOut > 0 && hoursToHalf !== null && hoursToHalf > 0, JSON.stringify(emptying));
+  assert(hoursToTenth === null || hoursToTenth >= hoursToHalf);
+  assert(backupHeat < backupHeatNoFan, "the store saves back-up heat in the spell");
+  const days = Array.from(
+    { length: 363 },
+    (_, day) =>
+      climate.dryBulb.slice(24 * day, 24 * day + 72).reduce((sum, value) => sum + value, 0) / 72,
+  );
+  assertAlmostEquals(outside, Math.min(...days), 1e-9);
+});

@@ -6,9 +6,10 @@
  */
 import Papa from "papaparse";
 
-/** A figure worked out again and how far rounding in the table can move it. */
+/** A figure worked out again, its unit, and how far rounding in the table can move it. */
 export interface Recomputed {
   readonly value: number;
+  readonly unit: string;
   readonly allowed: number;
 }
 
@@ -56,6 +57,7 @@ export function firstFreeze(hours: Hours, head: string): string | null {
 function hoursBelowFreezing(air: readonly number[]): Recomputed {
   return {
     value: air.filter((value) => value < 0).length,
+    unit: "h",
     allowed: air.filter((value) => value === 0).length,
   };
 }
@@ -72,6 +74,7 @@ export function figuresFromHours(hours: Hours): Readonly<Record<string, Recomput
   /** kWh while the fan ran one way */
   const part = (values: readonly number[], way: number): Recomputed => ({
     value: way * sum(values.filter((_, k) => share[k]! * way > 0)) / 1000,
+    unit: "kWh",
     allowed: 2 * ROUNDING,
   });
   const [heatIn, heatOut] = [part(heat, 1), part(heat, -1)];
@@ -81,21 +84,23 @@ export function figuresFromHours(hours: Hours): Readonly<Record<string, Recomput
   const degreeHours = sum(outdoor.map((value) => Math.max(0, 18.3 - value)));
   const sorted = outdoor.toSorted((a, b) => a - b);
   return {
-    "climate.meanTemperature": { value: sum(outdoor) / 8760, allowed: 0.001 },
-    "climate.coldestHour": { value: Math.min(...outdoor), allowed: 0.0051 },
-    "climate.design99_6": { value: sorted[Math.round(0.004 * 8759)]!, allowed: 0.1 },
-    "climate.heatingDegreeDays18_3": { value: degreeHours / 24, allowed: 0.5 },
+    "climate.meanTemperature": { value: sum(outdoor) / 8760, unit: "degC", allowed: 0.001 },
+    "climate.coldestHour": { value: Math.min(...outdoor), unit: "degC", allowed: 0.0051 },
+    "climate.design99_6": { value: sorted[Math.round(0.004 * 8759)]!, unit: "degC", allowed: 0.1 },
+    "climate.heatingDegreeDays18_3": { value: degreeHours / 24, unit: "K d", allowed: 0.5 },
     "climate.globalRadiation": {
       value: sum(column("global radiation (W/m2)")) / 1000,
+      unit: "kWh/m2",
       allowed: 0.1,
     },
     "soil.meanTemperature": {
       value: sum(column("undisturbed soil temperature at tube depth (degC)")) / 8760,
+      unit: "degC",
       allowed: 0.001,
     },
-    "house.coldestHourNoStore": { value: Math.min(...free), allowed: 0.0051 },
+    "house.coldestHourNoStore": { value: Math.min(...free), unit: "degC", allowed: 0.0051 },
     "house.hoursBelowFreezingNoStore": hoursBelowFreezing(free),
-    "store.coldestHour": { value: Math.min(...store), allowed: 0.0051 },
+    "store.coldestHour": { value: Math.min(...store), unit: "degC", allowed: 0.0051 },
     "store.hoursBelowFreezing": hoursBelowFreezing(store),
     "store.heatIn": heatIn,
     "store.heatOut": heatOut,
@@ -103,13 +108,15 @@ export function figuresFromHours(hours: Hours): Readonly<Record<string, Recomput
     "store.latentOut": part(latent, -1),
     "store.recovery": {
       value: heatOut.value / heatIn.value,
+      unit: "1",
       allowed: 3 * ROUNDING / heatIn.value,
     },
     "store.cop": {
       value: heatOut.value / fanEnergy,
+      unit: "1",
       allowed: (3 * ROUNDING + heatOut.value * fanRounding / fanEnergy) / fanEnergy,
     },
-    "fan.energyPerYear": { value: fanEnergy, allowed: fanRounding },
+    "fan.energyPerYear": { value: fanEnergy, unit: "kWh", allowed: fanRounding },
   };
 }
 

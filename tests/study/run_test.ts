@@ -97,7 +97,8 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       assertEquals(table.data[0]![heads[0]!], "2001-01-01T00:00");
       assertEquals(table.data[8759]![heads[0]!], "2001-12-31T23:00");
       const again = figuresFromHours(readHours(text));
-      for (const [key, { value, allowed }] of Object.entries(again)) {
+      for (const [key, { value, unit, allowed }] of Object.entries(again)) {
+        assertEquals(figures[key]!.unit, unit, key);
         const stated = Number(figures[key]!.value);
         assert(Math.abs(value - stated) <= allowed, `${key}: ${value} in the hours, ${stated}`);
       }
@@ -110,6 +111,43 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       for (const [key, head] of Object.entries(freezes)) {
         assertEquals(figures[key]!.value, firstFreeze(readHours(text), head), key);
       }
+    });
+
+    await test.step("each column is the series its head names, and floor heat goes into a cooler soil", async () => {
+      const hours = readHours(await Deno.readTextFile(`${folder}/out/hourly.csv`));
+      const { house, store } = await run.results();
+      const { noFan, year } = store;
+      const named: readonly (readonly [string, Float64Array, number])[] = [
+        ["house temperature without store (degC)", house.freeRunning.airTemperature, 0.0051],
+        ["house temperature fan off (degC)", noFan.airTemperature, 0.0051],
+        ["house temperature with store (degC)", year.house.airTemperature, 0.0051],
+        ["house humidity without store (1)", house.freeRunning.relativeHumidity, 0.00051],
+        ["house humidity with store (1)", year.house.relativeHumidity, 0.00051],
+        ["solar heat in house (W)", year.house.solar, 0.51],
+        ["vent heat (W)", year.house.vent, 0.51],
+        ["soil temperature between tubes (degC)", year.storeTemperature, 0.0051],
+      ];
+      for (const [head, series, digit] of named) {
+        hours.column(head).forEach((value, hour) =>
+          assert(Math.abs(value - series[hour]!) <= digit, `${head}, hour ${hour}`)
+        );
+      }
+      const floor = hours.column("floor heat into soil (W)");
+      const air = hours.column("house temperature with store (degC)");
+      const mean = (chosen: readonly number[]) =>
+        chosen.reduce((sum, value) => sum + value, 0) / chosen.length;
+      assert(mean(floor.filter((_, hour) => air[hour]! > 22)) > 100, "a hot house heats its floor");
+      assert(mean(floor.filter((_, hour) => air[hour]! < 0)) < -10, "a freezing one is warmed");
+      const vent = hours.column("vent heat (W)");
+      assert(Math.min(...vent) < -1000, "vents cool");
+      const backup = (key: "backupHeat" | "backupHeatNoFan") =>
+        store.months.reduce((sum, month) => sum + month[key], 0);
+      for (const key of ["backupHeat", "backupHeatNoFan"] as const) {
+        const stated = Number(figures[`store.${key}`]!.value);
+        assert(Math.abs(backup(key) - stated) < 1e-6 * stated, key);
+      }
+      assert(backup("backupHeat") !== backup("backupHeatNoFan"));
+      assertEquals(year.house.heater.some((value) => value > 0), false, "the main year runs free");
     });
 
     await test.step("hourly.csv balances by itself: water, fan, air, sun", async () => {
