@@ -13,7 +13,8 @@ import {
 import { MONTH_DAYS } from "winterground/basics/mod.ts";
 
 const OPEN_DATA = Deno.env.get("OPEN_DATA");
-const ignore = OPEN_DATA === undefined; // set OPEN_DATA to the folder of open data to run these
+const ignore = OPEN_DATA === undefined;
+const SKIPPED = ignore ? " (skipped: OPEN_DATA is not set)" : "";
 const FILES = [
   "tmy3_nd_fargo.csv",
   "tmy3_mn_international_falls.csv",
@@ -52,7 +53,8 @@ const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / 
 for (const file of FILES) {
   Deno.test({
     name:
-      `years made from the normals of ${file} have its degree-days, design temperature and diffuse light (NREL TMY3)`,
+      `years made from the normals of ${file} have its degree-days, design temperature and diffuse light (NREL TMY3)` +
+      SKIPPED,
     ignore,
     fn() {
       // Source: the published year its normals are taken from. Degree-days within 2 % as they follow from
@@ -74,7 +76,8 @@ for (const file of FILES) {
 
   Deno.test({
     name:
-      `the daily radiation of years made from the normals of ${file} scatters like the published year's (NREL TMY3)`,
+      `the daily radiation of years made from the normals of ${file} scatters like the published year's (NREL TMY3)` +
+      SKIPPED,
     ignore,
     fn() {
       // Source: the published year; standard deviation of daily sums about their month's mean, which the

@@ -3,7 +3,8 @@ import { climateQuality, fitToSun, readClimate } from "winterground/climate/mod.
 import { hourlySun, skyLongwave, sunPosition } from "winterground/sun/mod.ts";
 
 const OPEN_DATA = Deno.env.get("OPEN_DATA");
-const ignore = OPEN_DATA === undefined; // set OPEN_DATA to the folder of open data to run these
+const ignore = OPEN_DATA === undefined;
+const SKIPPED = ignore ? " (skipped: OPEN_DATA is not set)" : "";
 const FILES = [
   "tmy3_mn_international_falls.csv",
   "tmy3_nd_fargo.csv",
@@ -22,7 +23,7 @@ for (const file of FILES) {
   Deno.test({
     name:
       `${file} is read without a false alarm and its radiation closes with the sun averaged over ` +
-      "the hour (published typical years: NREL TMY3, NREL NSRDB, JRC PVGIS)",
+      "the hour (published typical years: NREL TMY3, NREL NSRDB, JRC PVGIS)" + SKIPPED,
     ignore,
     fn() {
       // Source: the published year; radiation given in whole W/m² and modelled by its makers with the
@@ -58,7 +59,8 @@ function shiftMonths(text: string, months: readonly number[]): string {
 for (const file of ["tmy3_nd_fargo.csv", "tmy3_mt_wolf_point_fort_peck.csv"]) {
   Deno.test({
     name:
-      `${file} with its radiation moved an hour in February and October is reported with both months (NREL TMY3)`,
+      `${file} with its radiation moved an hour in February and October is reported with both months (NREL TMY3)` +
+      SKIPPED,
     ignore,
     fn() {
       // Source: the published year with GHI, DNI and DHI of two months taken from the row before
@@ -74,7 +76,7 @@ for (const file of ["tmy3_nd_fargo.csv", "tmy3_mt_wolf_point_fort_peck.csv"]) {
 
 Deno.test({
   name: "every published year with its radiation moved an hour is reported in every month " +
-    "(NREL TMY3, NREL NSRDB, JRC PVGIS)",
+    "(NREL TMY3, NREL NSRDB, JRC PVGIS)" + SKIPPED,
   ignore,
   fn() {
     // Source: the published years with the cells of GHI, DNI and DHI taken from the row before or after
@@ -117,7 +119,8 @@ function moveRadiation(text: string, step: number): string {
 
 Deno.test({
   name:
-    "the PVGIS year of Piemonte closes at the stated +0.1761 h and not at the half hour (JRC PVGIS)",
+    "the PVGIS year of Piemonte closes at the stated +0.1761 h and not at the half hour (JRC PVGIS)" +
+    SKIPPED,
   ignore,
   fn() {
     // Source: head of the file, "Irradiance Time Offset (h): 0.1761"; global, direct and diffuse are
@@ -145,7 +148,8 @@ Deno.test({
 });
 
 Deno.test({
-  name: "the PVGIS year keeps its sums when turned to hourly means of local time (JRC PVGIS)",
+  name: "the PVGIS year keeps its sums when turned to hourly means of local time (JRC PVGIS)" +
+    SKIPPED,
   ignore,
   fn() {
     // Source: sums over the file, kWh/m²: global and diffuse kept to the rounding of the sums, direct
@@ -166,7 +170,8 @@ Deno.test({
 
 Deno.test({
   name:
-    "modelled long-wave radiation lies within 25 W/m² RMSE and 5 W/m² bias of the PVGIS series (ECMWF ERA5)",
+    "modelled long-wave radiation lies within 25 W/m² RMSE and 5 W/m² bias of the PVGIS series (ECMWF ERA5)" +
+    SKIPPED,
   ignore,
   fn() {
     // Source: IR(h) of the PVGIS year, from the ERA5 reanalysis, which has its own error; bounds of 5 and
@@ -186,7 +191,8 @@ Deno.test({
 
 Deno.test({
   name:
-    "the diffuse split of Erbs et al. 1982 gives the year's diffuse radiation of four published years within 15 %",
+    "the diffuse split of Erbs et al. 1982 gives the year's diffuse radiation of four published years within 15 %" +
+    SKIPPED,
   ignore,
   fn() {
     // Source: DHI of the published years, taken out before reading; a correlation for hours is good to
@@ -212,7 +218,8 @@ Deno.test({
 
 Deno.test({
   name:
-    "hourlySun() and the extraterrestrial columns of the TMY3 years agree (NREL TMY3, ETR and ETRN)",
+    "hourlySun() and the extraterrestrial columns of the TMY3 years agree (NREL TMY3, ETR and ETRN)" +
+    SKIPPED,
   ignore,
   fn() {
     // Source: ETR of the files, whole Wh/m² with the solar constant 1367: the sum of the year within
@@ -237,7 +244,7 @@ Deno.test({
 });
 
 Deno.test({
-  name: "fitToSun() of a closing year is best where the file stands (NREL NSRDB)",
+  name: "fitToSun() of a closing year is best where the file stands (NREL NSRDB)" + SKIPPED,
   ignore,
   fn() {
     // Source: Golden, Colorado: mid-hour values of every month close within 3 W/m²

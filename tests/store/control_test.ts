@@ -41,3 +41,19 @@ Deno.test("decideMode() leaves the vents first where the study says so", () => {
   assertEquals(decideMode(STORE_INPUTS, settled(), hot, 900), 1);
   assertEquals(decideMode({ ...STORE_INPUTS, ventsFirst: true }, settled(), hot, 900), 0);
 });
+
+Deno.test("decideMode() starts discharging at the upper and stops at the lower difference", () => {
+  // Property: hysteresis: 3 K to start, 1.5 K to stop, below 8 degC; no discharge from a colder store
+  const state = settled();
+  const at = (store: number, air = 5) =>
+    decideMode(STORE_INPUTS, state, { ...rest, intake: air, air, store }, 900);
+  assertEquals(at(7.5), 0); // 2.5 K
+  assertEquals(at(8.5), -1); // 3.5 K
+  assertEquals(at(7), -1); // 2 K, still on
+  assertEquals(at(6), 0); // 1 K
+  assertEquals(at(2), 0); // the store is the colder
+  assertEquals(at(13, 9), 0); // 4 K, but the house is above the limit
+  assertEquals(at(13, 7.5), -1);
+  assertEquals(at(13, 9), -1); // above it by less than the band
+  assertEquals(at(14, 9.6), 0);
+});
