@@ -4,7 +4,15 @@ import { fanChapter, type FanResult } from "../fan/mod.ts";
 import { headersChapter, type HeadersResult } from "../headers/mod.ts";
 import { houseChapter, type HouseResult, type RankedMeasure, rankMeasures } from "../house/mod.ts";
 import { soilChapter, type SoilResult } from "../soil/mod.ts";
-import { storeChapter, type StoreResult } from "../store/mod.ts";
+import {
+  type HouseWay,
+  houseWays,
+  storeChapter,
+  type StoreRequest,
+  type StoreResult,
+  storeVariants,
+  type VariantRow,
+} from "../store/mod.ts";
 import { tubesChapter, type TubesResult } from "../tubes/mod.ts";
 import type { Study } from "./types.ts";
 
@@ -62,22 +70,40 @@ export function fanOf(study: Study, tubes: TubesResult, headers: HeadersResult):
   return fanChapter(study.fan, { tubes, tubesInputs: study.tubes, headers, ...designAir(study) });
 }
 
-/** Store chapter of a study. */
-export function storeOf(
-  study: Study,
-  upstream: {
-    readonly soil: SoilResult;
-    readonly tubes: TubesResult;
-    readonly headers: HeadersResult;
-    readonly fan: FanResult;
-  },
-): StoreResult {
-  return storeChapter({
+/** What the store takes from other chapters. */
+export type StoreUpstream = Pick<StoreRequest, "soil" | "tubes" | "headers" | "fan">;
+
+/** Slices along the tubes in comparisons of many stores: within 1 % of the heat of eight. */
+export const COMPARISON_SLICES = 3;
+
+function storeRequest(study: Study, upstream: StoreUpstream): StoreRequest {
+  return {
     inputs: study.store,
     climate: study.climate,
     soilInputs: study.soil,
     houseInputs: study.house,
     tubesInputs: study.tubes,
     ...upstream,
-  });
+  };
+}
+
+/** The same store in fewer slices: comparisons run a dozen settled years. */
+function coarseRequest(study: Study, upstream: StoreUpstream): StoreRequest {
+  const slices = Math.min(study.store.slices, COMPARISON_SLICES);
+  return { ...storeRequest(study, upstream), inputs: { ...study.store, slices } };
+}
+
+/** Store chapter of a study. */
+export function storeOf(study: Study, upstream: StoreUpstream): StoreResult {
+  return storeChapter(storeRequest(study, upstream));
+}
+
+/** The house of a study with and without store and curtain. */
+export function waysOf(study: Study, upstream: StoreUpstream): readonly HouseWay[] {
+  return houseWays(coarseRequest(study, upstream));
+}
+
+/** The store of a study built or run otherwise. */
+export function variantsOf(study: Study, upstream: StoreUpstream): readonly VariantRow[] {
+  return storeVariants(coarseRequest(study, upstream));
 }

@@ -7,6 +7,7 @@ import type { HeadersResult } from "../headers/types.ts";
 import type { RankedMeasure } from "../house/mod.ts";
 import type { HouseResult } from "../house/types.ts";
 import type { SoilResult } from "../soil/types.ts";
+import type { HouseWay, VariantRow } from "../store/mod.ts";
 import type { StoreResult } from "../store/types.ts";
 import type { TubesResult } from "../tubes/types.ts";
 import { diskCache, NO_CACHE, type ResultCache } from "./cache.ts";
@@ -19,6 +20,8 @@ import {
   soilOf,
   storeOf,
   tubesOf,
+  variantsOf,
+  waysOf,
 } from "./chapters.ts";
 import { studyFigures } from "./figures.ts";
 import { hashOf } from "./hash.ts";
@@ -46,6 +49,8 @@ export interface ChapterResults {
 /** Results kept on disk: the chapters', and what is only computed when it is asked for. */
 interface KeptResults extends ChapterResults {
   readonly ranking: readonly RankedMeasure[];
+  readonly ways: readonly HouseWay[];
+  readonly variants: readonly VariantRow[];
 }
 
 /** One run of a study; every result is computed at most once. */
@@ -68,6 +73,10 @@ export interface StudyRun {
   fan(): Promise<FanResult>;
   /** Store chapter. */
   store(): Promise<StoreResult>;
+  /** With and without store and curtain, on a coarser store; not part of `results`. */
+  ways(): Promise<readonly HouseWay[]>;
+  /** The store built or run otherwise, on a coarser store; not part of `results`. */
+  variants(): Promise<readonly VariantRow[]>;
   /** All chapters. */
   results(): Promise<ChapterResults>;
   /** Every figure of results.json. */
@@ -81,6 +90,9 @@ export interface RunOptions {
   /** folder of the cache; null for none; `.cache/winterground` beside deno.json unless given */
   readonly cacheFolder?: string | null;
 }
+
+/** What the store and its comparisons take from other chapters. */
+const STORE_UPSTREAM = ["soil", "house", "tubes", "headers", "fan"] as const;
 
 function defaultCacheFolder(): string {
   return fileURLToPath(new URL("../../.cache/winterground", import.meta.url));
@@ -97,6 +109,7 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   const cache = folder === null ? NO_CACHE : diskCache(folder);
   const chapter = chapterRunner(study, cache);
   const { climate, house, tubes: tubesInputs, headers: headersInputs, fan: fanInputs } = study;
+  const storeInputs = [study.store];
   const run: StudyRun = {
     study,
     climate: chapter("climate", [climate], [], () => climateOf(study)),
@@ -113,10 +126,12 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
     ),
     store: chapter(
       "store",
-      [study.store],
-      ["soil", "house", "tubes", "headers", "fan"],
+      storeInputs,
+      STORE_UPSTREAM,
       (up) => storeOf(study, up),
     ),
+    ways: chapter("ways", storeInputs, STORE_UPSTREAM, (up) => waysOf(study, up)),
+    variants: chapter("variants", storeInputs, STORE_UPSTREAM, (up) => variantsOf(study, up)),
     results: once(async () => ({
       climate: await run.climate(),
       soil: await run.soil(),
