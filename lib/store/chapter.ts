@@ -54,11 +54,13 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   const year = emptyStoreYear();
   const record = yearRecorder(year, house, model.site.fanPower);
   const camera = sectionCamera(model.site, engine);
-  const winter = winterRecorder(
-    model.site,
-    engine,
-    (hour) => undisturbedTemperature(request.soil.wave, 0, (hour + 0.5) / 24),
-  );
+  const undisturbedAt = (depth: number) => (hour: number) =>
+    undisturbedTemperature(request.soil.wave, depth, (hour + 0.5) / 24);
+  const meshDepth = model.site.mesh.heights.reduce((sum, height) => sum + height, 0);
+  const winter = winterRecorder(model.site, engine, {
+    outdoorAt: undisturbedAt(0),
+    deepAt: undisturbedAt(meshDepth),
+  });
   let spellState: Float64Array | undefined;
   let coldestSoil = Infinity;
   const watch = () => {

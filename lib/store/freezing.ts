@@ -94,6 +94,8 @@ export interface WinterRecord {
   readonly slices: readonly number[];
   readonly floorDriving: Float64Array;
   readonly outdoor: Float64Array;
+  /** degC of the held lower end */
+  readonly deep: Float64Array;
   /** W/m, (hour·4 + place)·tubes + tube */
   readonly tubeHeat: Float32Array;
   /** degC between the tubes by hour, mean of the four slices, without latent heat */
@@ -106,7 +108,11 @@ export interface WinterRecord {
 export function winterRecorder(
   site: StoreSite,
   engine: ReducedEngine,
-  outdoorAt: (hour: number) => number,
+  outside: {
+    /** degC of the surface outside and of the lower end, where it is held, by hour */
+    readonly outdoorAt: (hour: number) => number;
+    readonly deepAt: (hour: number) => number;
+  },
 ): WinterRecord {
   const tubes = site.field.tubes;
   const slices = Array.from(
@@ -114,7 +120,8 @@ export function winterRecorder(
     (_, k) => Math.min(site.slices - 1, Math.round((k + 0.5) * site.slices / LANES - 0.5)),
   );
   const floorDriving = new Float64Array(HOURS_PER_YEAR);
-  const outdoor = Float64Array.from({ length: HOURS_PER_YEAR }, (_, hour) => outdoorAt(hour));
+  const hourly = (at: (hour: number) => number) =>
+    Float64Array.from({ length: HOURS_PER_YEAR }, (_, hour) => at(hour));
   const tubeHeat = new Float32Array(HOURS_PER_YEAR * LANES * tubes);
   const start = new Float64Array(LANES * site.operator.capacity.length);
   const store = new Float64Array(HOURS_PER_YEAR);
@@ -122,7 +129,8 @@ export function winterRecorder(
   return {
     slices,
     floorDriving,
-    outdoor,
+    outdoor: hourly(outside.outdoorAt),
+    deep: hourly(outside.deepAt),
     tubeHeat,
     store,
     start,
@@ -178,7 +186,7 @@ function runWinter(
         for (let lane = 0; lane < LANES; lane++) {
           add(field, floor, lane, record.floorDriving[hour]!);
           add(field, outdoor, lane, record.outdoor[hour]!);
-          add(field, deep, lane, record.outdoor[hour]!);
+          add(field, deep, lane, record.deep[hour]!);
           for (let tube = 0; tube < tubes; tube++) {
             add(
               field,

@@ -148,3 +148,18 @@ Deno.test("a warm store gives heat through a cold spell without sun, and less an
   );
   assertAlmostEquals(outside, Math.min(...days), 1e-9);
 });
+
+Deno.test("the latent heat of freezing keeps the store warmer, with moving ground water too", () => {
+  // Property: sense of the answer: water that freezes gives heat; ground water 2.2 m down stays at the
+  // temperature of the ground and does not follow the winter's surface
+  for (const groundWaterMoves of [false, true]) {
+    const { freezing } = storeChapter(standInRequest({
+      climate: formulaClimate({ mean: -1 }),
+      soil: { waterTableDepth: 2.2 },
+      store: { slices: 1, spinUpYears: 1, groundWaterMoves },
+    }));
+    assert(freezing !== null, "it freezes");
+    assert(freezing.coldest > freezing.coldestLinear, JSON.stringify(freezing));
+    assert(freezing.meanShift > 0, JSON.stringify(freezing));
+  }
+});

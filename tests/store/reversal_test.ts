@@ -4,6 +4,9 @@ import { freshEngine, soilModel } from "../../lib/store/soil_model.ts";
 import { runYear, startState, type StepReport } from "../../lib/store/year.ts";
 import { standInRequest } from "./stand_in.ts";
 
+/** Hour of the year: noon on 2 July. */
+const NOON = 4380;
+
 /** Runs three hours of one fan mode from ground alike along the tubes; hands on every step. */
 function run(
   given: { mode: -1 | 1; reverse: boolean; from: number; see: (r: StepReport) => void },
@@ -36,7 +39,7 @@ function firstOverLast(mode: -1 | 1, reverse: boolean): number {
   run({
     mode,
     reverse,
-    from: mode === 1 ? 4380 + 12 : 0,
+    from: mode === 1 ? NOON : 0,
     see: ({ heat }) => {
       const tubes = heat.length / 4;
       const slice = (k: number) =>
@@ -73,4 +76,17 @@ Deno.test("the fan's heat warms the air before the tubes", () => {
     compared++;
   }
   assert(compared === 12);
+});
+
+Deno.test("charging draws the warm air of the ridge, by the share of full sun", () => {
+  // Property: definition: 3 K at 800 W/m² above the air of the house, none in the dark
+  const { climate, inputs, houseInputs } = standInRequest();
+  const start = initialHouseState(withHeater(houseModel(houseInputs, climate), 0)).airTemperature;
+  for (const from of [NOON, NOON + 12]) {
+    let first: StepReport | undefined;
+    run({ mode: 1, reverse: true, from, see: (report) => first ??= { ...report } });
+    const rise = inputs.stratification * climate.globalHorizontal[from]! / 800;
+    assertAlmostEquals(first!.intake - start, rise, 1e-9);
+    assert(from === NOON ? rise > 0.5 : rise === 0, `${rise} K`);
+  }
 });

@@ -1,6 +1,7 @@
-import { assert, assertAlmostEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { drySlope, marchAir, marchOutput } from "../../lib/store/air_march.ts";
 import { tubeCouplings } from "../../lib/store/coupling.ts";
+import { quarterOf } from "../../lib/store/ledger.ts";
 import { type ReducedEngine, reducedEngine } from "../../lib/store/reduced_engine.ts";
 import { reducedState } from "../../lib/store/reduced_plan.ts";
 import { reduceSlice } from "../../lib/store/reduction.ts";
@@ -103,4 +104,17 @@ Deno.test("tagFields() and the undisturbed ground, run by itself, sum to the who
     for (let tag = 0; tag < 4; tag++) sum += tagged[tag * site.slices + lane]!;
     assertAlmostEquals(sum, content[lane]!, 1e-9 * Math.abs(content[lane]!), `slice ${lane}`);
   }
+});
+
+Deno.test("quarterOf() turns with the calendar: 1 April, 1 July, 1 October", () => {
+  // Property: days of the months: 31 + 28 + 31 = 90, + 30 + 31 + 30 = 181, + 31 + 31 + 30 = 273
+  const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  let hour = 0;
+  days.forEach((count, month) => {
+    const quarter = Math.floor(month / 3);
+    assertEquals(quarterOf(hour), quarter, `first hour of month ${month + 1}`);
+    hour += 24 * count;
+    assertEquals(quarterOf(hour - 1), quarter, `last hour of month ${month + 1}`);
+  });
+  assertEquals(hour, 8760);
 });
