@@ -163,3 +163,17 @@ Deno.test("the latent heat of freezing keeps the store warmer, with moving groun
     assert(freezing.meanShift > 0, JSON.stringify(freezing));
   }
 });
+
+Deno.test("storeChapter() parts heat of the same quarter from heat of an earlier one", () => {
+  // Property: of what a quarter gives back of its own name, the part put in since it began lies between
+  // none and all; cold nights after warm days bring some back within the quarter
+  const { tagged, quarters, carriedAcrossSeasons, heatOut } = cold;
+  tagged.forEach(({ sameQuarter }, k) => {
+    assert(sameQuarter >= -1e-6 * heatOut && sameQuarter <= quarters[k]![k]! + 1e-6 * heatOut);
+  });
+  const same = tagged.reduce((sum, tag) => sum + tag.sameQuarter, 0);
+  const given = tagged.reduce((sum, tag) => sum + tag.givenBack, 0);
+  assert(same > 0.02 * heatOut, `${same} of ${heatOut} kWh`);
+  assertAlmostEquals(carriedAcrossSeasons, (given - same) / heatOut, 1e-9);
+  assert(carriedAcrossSeasons > 0 && carriedAcrossSeasons < 1, String(carriedAcrossSeasons));
+});
