@@ -90,7 +90,18 @@ export {
   monthlyHeatChart,
   quartersChart,
 } from "./store_heat.ts";
-export { cellLimits, soilSectionChart } from "./store_ground.ts";
+export { cellLimits, soilSectionChart, soilWeeksChart } from "./store_ground.ts";
+export {
+  dailyHeatChart,
+  type HeatDay,
+  heatDays,
+  seasonRecoveries,
+  type SeasonRecovery,
+  stateOfChargeChart,
+} from "./store_days.ts";
+export { heatFlowChart, yearFlows } from "./store_flow.ts";
+export { VARIANT_COLUMNS, variantsChart, WAY_COLUMNS, waysChart } from "./store_ways.ts";
+export { type FirstStep, firstStepsChart } from "./first_steps.ts";
 export { sunPathChart } from "./sun_path.ts";
 export { type Point, thin } from "./thin.ts";
 export {

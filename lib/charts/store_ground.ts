@@ -5,6 +5,7 @@ import type { TubesResult } from "../tubes/types.ts";
 import { dayName } from "./calendar.ts";
 import { classLegend, classOf, type ColourClasses } from "./carpet.ts";
 import { type Block, blocksMark } from "./blocks.ts";
+import { dataTable } from "./data_table.ts";
 import { groundClasses } from "./field_classes.ts";
 import { showSi } from "./display_units.ts";
 import { type DisplayItem, figure } from "./figure.ts";
@@ -104,4 +105,81 @@ export function soilSectionChart(result: StoreResult, tubes: TubesResult): Displ
       ],
     },
   );
+}
+
+/** m between the small maps, and their columns. */
+const BETWEEN = 1.5;
+const MAPS_ACROSS = 4;
+
+/**
+ * The same section as small maps through the year.
+ *
+ * @param result result of the store chapter
+ * @param every weeks between the maps; 1 shows every picture there is
+ */
+export function soilWeeksChart(result: StoreResult, every = 4): DisplayItem {
+  const section = result.sections;
+  const across = cellLimits(section.x);
+  const deepest = cellLimits(section.depths).at(-1)!;
+  const width = across.at(-1)! - across[0]! + BETWEEN;
+  const label = deepest * 0.25;
+  const height = deepest + label + BETWEEN * 0.3;
+  const pictures = section.days.flatMap((_, index) => index % every === 0 ? [index] : []);
+  const classes = groundClasses(pictures.map((picture) => section.temperatures[picture]!));
+  const rows = Math.ceil(pictures.length / MAPS_ACROSS);
+  const places = pictures.map((picture, index) => ({
+    picture,
+    x: (index % MAPS_ACROSS) * width - across[0]!,
+    y: Math.floor(index / MAPS_ACROSS) * height + label,
+  }));
+  const blocks = places.flatMap(({ picture, x, y }) =>
+    sectionCells(section, picture, classes).map((block) => ({
+      ...block,
+      left: block.left + x,
+      right: block.right + x,
+      top: block.top + y,
+      bottom: block.bottom + y,
+    }))
+  );
+  const right = MAPS_ACROSS * width - BETWEEN;
+  return figure({
+    height: 12 + 96 * rows,
+    marginLeft: 8,
+    marginRight: 8,
+    marginTop: 4,
+    marginBottom: 8,
+    x: { domain: [0, right], axis: null },
+    y: { domain: [0, rows * height], reverse: true, axis: null },
+    marks: [
+      blocksMark(blocks),
+      Plot.text(places, {
+        x: (place: typeof places[number]) => place.x + across[0]!,
+        y: (place: typeof places[number]) => place.y - label * 0.45,
+        text: (place: typeof places[number]) => dayName(section.days[place.picture]!),
+        textAnchor: "start",
+      }),
+    ],
+  }, {
+    title: "The soil across the tubes through the year",
+    alt: `Soil temperature across the middle of the tubes, ${pictures.length} maps from ${
+      dayName(section.days[pictures[0]!]!)
+    } to ${dayName(section.days[pictures.at(-1)!]!)}.`,
+    note: `Each map is ${showSi(across.at(-1)! - across[0]!, "length")} wide and ${
+      showSi(deepest, "length")
+    } deep, house floor in the middle of its upper edge, depth stretched.`,
+    legend: classLegend(classes, "degC"),
+    table: dataTable(pictures, [
+      { head: "day", value: (picture) => dayName(section.days[picture]!) },
+      {
+        head: "coldest in the map",
+        value: (picture) => section.temperatures[picture]!.reduce((a, b) => Math.min(a, b)),
+        kind: "temperature",
+      },
+      {
+        head: "warmest in the map",
+        value: (picture) => section.temperatures[picture]!.reduce((a, b) => Math.max(a, b)),
+        kind: "temperature",
+      },
+    ]),
+  });
 }

@@ -104,4 +104,14 @@ export {
   storeTable,
   withWithoutTable,
 } from "./answers/store.ts";
+export {
+  controlTable,
+  heaterTable,
+  quartersWords,
+  recoveryTable,
+  variantsTable,
+  waysTable,
+  waysWords,
+} from "./answers/store_more.ts";
+export { firstSteps, type FirstStepSources, firstStepsWords } from "./first_steps.ts";
 export { defaultsTable, studyAnswer } from "./answers/study.ts";

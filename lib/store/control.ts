@@ -25,11 +25,11 @@ export interface ControlState {
 }
 
 /** K between start and stop of the intake limit, common practice, no source. */
-const INTAKE_BAND = 1;
+export const INTAKE_BAND = 1;
 /** K by which the house must pass the discharge limit before discharge stops, common practice, no source. */
-const HOUSE_BAND = 1.5;
+export const HOUSE_BAND = 1.5;
 /** degC of the house below which humidity no longer holds the discharge back. */
-const NEAR_FREEZING = 2;
+export const NEAR_FREEZING = 2;
 
 function mayCharge(inputs: StoreInputs, sight: ControlSight, running: boolean): boolean {
   const lift = sight.intake - sight.store;

@@ -9,6 +9,7 @@ export {
   plateTransfer,
 } from "./collector.ts";
 export { type HouseWay, houseWays } from "./comparison.ts";
+export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING } from "./control.ts";
 export type { StoreRequest } from "./site.ts";
 export {
   STORE_VARIANTS,

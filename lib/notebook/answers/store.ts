@@ -210,11 +210,23 @@ export function freezingTable(result: StoreResult): DisplayItem {
   ], "Soil that freezes");
 }
 
-/** The first years after building. */
+/** The first years after building, and the year that repeats. */
 export function earlyYearTable(result: StoreResult): DisplayItem {
-  return table(result.earlyYears, [
-    { head: "year", value: (row) => row.year, digits: 0 },
+  const settled = Math.max(result.yearsUntilPeriodic, result.earlyYears.length) + 1;
+  const rows = [
+    ...result.earlyYears.map((early) => ({ ...early, name: `year ${early.year}` })),
+    {
+      name: `year that repeats, from about year ${settled}`,
+      heatIn: result.heatIn,
+      heatOut: result.heatOut,
+    },
+  ];
+  const share = (row: { readonly heatOut: number }) =>
+    result.heatOut > 0 ? row.heatOut / result.heatOut : null;
+  return table(rows, [
+    { head: "", value: (row) => row.name },
     { head: "put in", value: (row) => row.heatIn, kind: "energy" },
     { head: "given back", value: (row) => row.heatOut, kind: "energy" },
+    { head: "given back, of the year that repeats", value: share, kind: "sharePrecise" },
   ], "From undisturbed ground, year by year");
 }
