@@ -51,6 +51,7 @@ export {
   type AirProperties,
   airProperties,
   dewPoint,
+  dewPointOverWater,
   DRY_AIR_HEAT_CAPACITY,
   humidityRatio,
   humidityRatioFromRelativeHumidity,

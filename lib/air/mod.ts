@@ -2,6 +2,7 @@
 export {
   airDensity,
   dewPoint,
+  dewPointOverWater,
   DRY_AIR_HEAT_CAPACITY,
   humidityRatio,
   humidityRatioFromRelativeHumidity,

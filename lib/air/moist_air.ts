@@ -147,6 +147,25 @@ export function dewPoint(pressure: number): number {
 }
 
 /**
+ * Temperature at which air of this vapour pressure is saturated over liquid water, also supercooled
+ * below 0 degC, as weather stations report the dew point. The inverse of
+ * {@link saturationPressureOverWater}, by Newton's method on its logarithm from Magnus' formula.
+ *
+ * @param pressure vapour pressure, Pa, above 0
+ * @returns degC
+ */
+export function dewPointOverWater(pressure: number): number {
+  const magnus = Math.log(pressure / 611.2);
+  let temperature = 243.12 * magnus / (17.62 - magnus);
+  for (let pass = 0; pass < 5; pass++) {
+    const error = Math.log(saturationPressureOverWater(temperature) / pressure);
+    // Clausius–Clapeyron: d ln p / dT = L/(R T²), L/R of water vapour
+    temperature -= error * (temperature + 273.15) ** 2 / 5420;
+  }
+  return temperature;
+}
+
+/**
  * Enthalpy of moist air above dry air and liquid water at 0 degC.
  * h = 1006·t + W·(2.501e6 + 1860·t).
  *

@@ -1,5 +1,5 @@
 /** Long-wave radiation from the sky. @module */
-import { dewPoint, saturationPressureOverWater } from "../air/mod.ts";
+import { dewPointOverWater, saturationPressureOverWater } from "../air/mod.ts";
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../basics/mod.ts";
 import { clearSkyShare } from "./extraterrestrial.ts";
 import { hourlySun } from "./hourly.ts";
@@ -72,7 +72,7 @@ export function skyLongwave(climate: SkyYear, sun?: HourlySun): Float64Array {
       climate.relativeHumidity[hour]! * saturationPressureOverWater(temperature),
     );
     const emissivity = clearSkyEmissivity({
-      dewPoint: Math.min(temperature, dewPoint(vapour)),
+      dewPoint: Math.min(temperature, dewPointOverWater(vapour)),
       hourOfDay: hour % 24 + 0.5,
       pressure: climate.pressure[hour]!,
     });

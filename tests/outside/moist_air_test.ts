@@ -3,6 +3,7 @@ import {
   airDensity,
   airProperties,
   dewPoint,
+  dewPointOverWater,
   humidityRatio,
   humidityRatioFromRelativeHumidity,
   moistEnthalpy,
@@ -162,4 +163,12 @@ Deno.test("density of moist air counts the vapour: 1.0841 kg/m³ at 30 degC, 0.0
   // dry air, density 1.08411986 kg/m³; printed digits
   assertAlmostEquals(moistVolume(30, 0.02, 95461), 0.940855, 1e-6);
   assertAlmostEquals(airDensity(30, 0.02, 95461), 1.084120, 1e-6);
+});
+
+Deno.test("dewPointOverWater() inverts the saturation pressure over water", () => {
+  // Property: inverse functions, from deep cold to a hot house.
+  for (const temperature of [-45, -30, -10, -1, 0, 0.005, 0.02, 5, 20, 45]) {
+    const pressure = saturationPressureOverWater(temperature);
+    assertAlmostEquals(dewPointOverWater(pressure), temperature, 1e-6, `${temperature} degC`);
+  }
 });
