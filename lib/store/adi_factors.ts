@@ -18,6 +18,13 @@ export interface AdiFactors {
   readonly rowNext: Float64Array;
   readonly columnPivot: Float64Array;
   readonly columnNext: Float64Array;
+  /**
+   * the same as the kernel reads them, four for each cell and times the pivots: its own value,
+   * those above, below and to the left of it
+   */
+  readonly across: Float64Array;
+  /** and T*, the right-hand side before (taken off), the value above, the eliminated neighbour */
+  readonly along: Float64Array;
 }
 
 /** Sum of the surface conductances on each cell. */
@@ -49,7 +56,30 @@ export function adiFactors(operator: ConductionOperator, seconds: number): AdiFa
     columnPivot[c] = 1 / (mass[c]! + up + downwards[c]! + surface[c]! - above);
     columnNext[c] = downwards[c]! * columnPivot[c]!;
   }
-  return { mass, surface, rowPivot, rowNext, columnPivot, columnNext };
+  const plain = { mass, surface, rowPivot, rowNext, columnPivot, columnNext };
+  return { ...plain, ...packed(operator, plain) };
+}
+
+/**
+ * The factors in the order and form in which the kernel needs them. The second half step's right
+ * side is (m − X) T* = 2m T* − (m − Y) Tₙ, so it needs no neighbours.
+ */
+function packed(
+  { columns, sideways, downwards }: ConductionOperator,
+  plain: Omit<AdiFactors, "across" | "along">,
+): Pick<AdiFactors, "across" | "along"> {
+  const { mass, surface, rowPivot, rowNext, columnPivot } = plain;
+  const across = new Float64Array(4 * mass.length);
+  const along = new Float64Array(4 * mass.length);
+  for (let c = 0; c < mass.length; c++) {
+    const up = c >= columns ? downwards[c - columns]! : 0;
+    const left = c % columns > 0 ? sideways[c - 1]! : 0;
+    const own = mass[c]! - up - downwards[c]! - surface[c]!;
+    across.set([own, up, downwards[c]!, left].map((value) => value * rowPivot[c]!), 4 * c);
+    const pivot = columnPivot[c]!;
+    along.set([2 * mass[c]! * pivot, pivot / rowPivot[c]!, up * pivot, rowNext[c]!], 4 * c);
+  }
+  return { across, along };
 }
 
 /**

@@ -53,3 +53,46 @@ export interface SoilEngine {
   save(): Float64Array;
   load(state: Float64Array): void;
 }
+
+/** The series every engine fills, lane by lane; engines extend it by what they are inside. */
+export class LaneResults {
+  readonly lanes: number;
+  readonly tubes: number;
+  readonly steps: readonly number[];
+  readonly blockTemperature: Float64Array;
+  readonly floorPull: Float64Array;
+  readonly floorHeat: Float64Array;
+  readonly outdoorHeat: Float64Array;
+  readonly deepHeat: Float64Array;
+  readonly storeTemperature: Float64Array;
+
+  constructor(lanes: number, tubes: number, steps: readonly number[]) {
+    const byLane = () => new Float64Array(lanes);
+    this.lanes = lanes;
+    this.tubes = tubes;
+    this.steps = steps;
+    this.blockTemperature = new Float64Array(lanes * tubes);
+    this.floorPull = byLane();
+    this.floorHeat = byLane();
+    this.outdoorHeat = byLane();
+    this.deepHeat = byLane();
+    this.storeTemperature = byLane();
+  }
+}
+
+/**
+ * Splits what tubes do to each other into each tube's own response and that of the others.
+ *
+ * @param response K per W/m, felt·tubes + heated
+ * @param tubes number of them
+ * @param least K per W/m: without a cross term above it there is none
+ */
+export function ownAndCross(
+  response: Float64Array,
+  tubes: number,
+  least: number,
+): { readonly own: Float64Array; readonly cross: Float64Array | null } {
+  const own = Float64Array.from({ length: tubes }, (_, tube) => response[tube * tubes + tube]!);
+  const cross = response.map((value, k) => k % (tubes + 1) === 0 ? 0 : value);
+  return { own, cross: cross.some((value) => Math.abs(value) > least) ? cross : null };
+}
