@@ -104,7 +104,7 @@ export function heatFlowChart(
   const most = Math.max(total(into), total(out), 1e-9);
   const scale = BAND_HEIGHT / most;
   const rows = Math.max(into.length, out.length, 1);
-  const height = MIDDLE.top + BAND_HEIGHT + rows * GAP;
+  const height = BAND_HEIGHT + rows * 30 + 26;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${PICTURE_WIDTH}" ` +
     `height="${height}" viewBox="0 0 ${PICTURE_WIDTH} ${height}" ` +
     `font-family="system-ui, sans-serif" font-size="12">` +

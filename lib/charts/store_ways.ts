@@ -69,7 +69,11 @@ export function waysChart(ways: readonly HouseWay[]): DisplayItem {
     {
       height: 66 + ways.length * 30,
       marginLeft: 140,
-      x: { label: "back-up heat to hold the set point, kWh a year", domain: [0, most * 1.9] },
+      x: {
+        label: "back-up heat to hold the set point, kWh a year",
+        domain: [0, most * 2.7],
+        ticks: 4,
+      },
       y: { domain: ways.map((way) => way.name), label: null, padding: 0.3 },
       marks: [
         Plot.barX(ways, {

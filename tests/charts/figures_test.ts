@@ -78,6 +78,13 @@ const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, reado
   cumulativeHeat: [() => charts.cumulativeHeatChart(storeResult), ["kWh"]],
   soilSection: [() => charts.soilSectionChart(storeResult, tubesResult), ["degC", "depth, m"]],
   quarters: [() => charts.quartersChart(storeResult), ["kWh"]],
+  dailyHeat: [() => charts.dailyHeatChart(storeResult), ["kWh a day"]],
+  stateOfCharge: [() => charts.stateOfChargeChart(storeResult), ["charge, %"]],
+  heatFlow: [() => charts.heatFlowChart(storeResult), ["kWh", "soil"]],
+  soilWeeks: [() => charts.soilWeeksChart(storeResult, 1), ["degC", "1 Jan"]],
+  ways: [() => charts.waysChart(sample.ways), ["degC", "kWh a year"]],
+  variants: [() => charts.variantsChart(sample.variants), ["kWh a year", ", K"]],
+  firstSteps: [() => charts.firstStepsChart(sample.steps), ["kWh a year", ", K"]],
 };
 
 /** SVG source out of a display item. */
@@ -246,4 +253,29 @@ Deno.test("planeMonthsChart() says what the skyline takes in winter, and nothing
     months: plane.months.map((month) => ({ ...month, open: month.hayDavies })),
   }));
   assert(charts.planeMonthsChart(open)["text/plain"].includes("names no skyline"));
+});
+
+Deno.test("heatDays() and seasonRecoveries() keep the year's heat, wherever a day starts", () => {
+  // Property: conservation
+  const months = charts.heatMonths(storeResult.year);
+  const total = months.reduce((sum, row) => sum + row.sensibleIn + row.latentIn, 0);
+  for (const start of [0, 6]) {
+    const days = charts.heatDays(storeResult.year, start);
+    const heat = days.reduce((sum, row) => sum + row.sensibleIn + row.latentIn, 0);
+    assert(Math.abs(heat - total) < 1e-9 * total);
+  }
+  const rows = charts.seasonRecoveries(storeResult);
+  const quarters = rows.slice(0, 4).reduce((sum, row) => sum + row.heatIn, 0);
+  assert(Math.abs(quarters - rows[4]!.heatIn) < 1e-9 * total);
+  assert(Math.abs(rows[4]!.heatIn - total) < 1e-9 * total);
+});
+
+Deno.test("yearFlows() takes the floor apart into two flows whose difference is its sum", () => {
+  // Property: conservation, and no other flow is changed
+  const flows = charts.yearFlows(storeResult);
+  const down = flows.find((flow) => flow.from.startsWith("house floor"))!.heat;
+  const up = flows.find((flow) => flow.to.startsWith("house floor"))!.heat;
+  const net = storeResult.year.floor.reduce((sum, watt) => sum + watt / 1000, 0);
+  assert(Math.abs(down - up - net) < 1e-9 * (down + up));
+  assertEquals(flows.filter((flow) => !/floor/.test(flow.from + flow.to)).length, 2);
 });

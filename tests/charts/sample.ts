@@ -5,6 +5,8 @@ import type { HeadersResult } from "../../lib/headers/types.ts";
 import type { LogCheck, RankedMeasure } from "../../lib/house/mod.ts";
 import type { HouseResult, HouseYear } from "../../lib/house/types.ts";
 import type { SoilResult } from "../../lib/soil/types.ts";
+import type { FirstStep } from "../../lib/charts/mod.ts";
+import type { HouseWay, VariantRow } from "../../lib/store/mod.ts";
 import type { StoreResult } from "../../lib/store/types.ts";
 import type { TubesResult } from "../../lib/tubes/types.ts";
 
@@ -252,7 +254,7 @@ export const storeResult = made<StoreResult>({
     fanShare: zeros,
     fanPower: hourly(() => 60),
     condensate: hourly(() => 0.1),
-    floor: zeros,
+    floor: hourly((hour) => 900 * daytime(hour) - 250),
   },
   noFan: houseYear(5),
   heatIn: 12000,
@@ -277,6 +279,14 @@ export const storeResult = made<StoreResult>({
       Float64Array.from({ length: 35 }, (_, cell) => season * 5 - 3 + (cell % 7))
     ),
   },
+  flows: [
+    { from: "condensing vapour", to: "soil", heat: 3000 },
+    { from: "floor", to: "soil", heat: 300 },
+    { from: "soil", to: "house air", heat: 6500 },
+  ],
+  floorHeat: 300,
+  stateOfCharge: hourly((hour) => 0.5 + 0.5 * season(hour - 700)),
+  backupHeatNoFan: 24000,
   coldestSoil: -3,
   coldestHour: -6,
   hoursBelowFreezing: 900,
@@ -285,3 +295,35 @@ export const storeResult = made<StoreResult>({
   balanceResidual: 1e-9,
   notices: [],
 });
+
+export const ways: readonly HouseWay[] = [false, true].flatMap((store) =>
+  [false, true].map((curtain) => ({
+    name: `${store ? "store" : "no store"}, ${curtain ? "curtain" : "no curtain"}`,
+    store,
+    curtain,
+    year: houseYear(3 + (store ? 3 : 0) + (curtain ? 4 : 0)),
+    coldestHour: -17 + (store ? 3 : 0) + (curtain ? 4 : 0),
+    hoursBelowFreezing: 2000,
+    firstFreeze: store && curtain ? null : 7200,
+    backupHeat: 40000 - (store ? 4000 : 0) - (curtain ? 12000 : 0),
+  }))
+);
+
+export const variants: readonly VariantRow[] = ["as planned", "longer", "drier"].map((name, k) => ({
+  name,
+  heatIn: 12000,
+  heatOut: 8000,
+  latentIn: 3000,
+  fanEnergy: 500,
+  recovery: 0.67,
+  cop: 16,
+  coldestHour: -6 + [0, 0.4, -0.7][k]!,
+  hoursBelowFreezing: 900,
+  backupHeat: 20000 - [0, 150, -600][k]!,
+}));
+
+export const steps: readonly FirstStep[] = [
+  { name: "heat store", kind: "store", saved: 4000, coldestHourGain: 3, electricity: 525 },
+  { name: "sealing", kind: "house", saved: 3000, coldestHourGain: 1, electricity: 0 },
+  { name: "water barrels", kind: "house", saved: -300, coldestHourGain: 0, electricity: 0 },
+];
