@@ -319,6 +319,7 @@ export {
   nightConductance,
   nightTransmittance,
   outsideFilm,
+  type OwnHeater,
   type PlaneMonth,
   type PlaneMonths,
   psychrometricConstant,

@@ -3,7 +3,7 @@ import { type Notice, notice } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { SoilResult } from "../soil/mod.ts";
 import { findCrop } from "./crop_table.ts";
-import { floorColumn } from "./floor_column.ts";
+import { type FloorColumn, floorColumn } from "./floor_column.ts";
 import { lossParts } from "./losses.ts";
 import { houseModel } from "./model.ts";
 import {
@@ -15,7 +15,7 @@ import {
   monthlyHeat,
   monthlySums,
 } from "./statistics.ts";
-import type { HouseInputs, HouseModel, HouseResult } from "./types.ts";
+import type { HouseInputs, HouseModel, HouseResult, OwnHeater } from "./types.ts";
 import { runHouseYear, type YearRun } from "./year.ts";
 
 /** The same house with another heater, W; Infinity for one without limit, 0 to run free. */
@@ -46,8 +46,10 @@ export function houseChapter(
   });
   const free = runHouseYear(withHeater(model, 0), column);
   const heated = runHouseYear(withHeater(model, Infinity), column);
+  const ownHeater = inputs.heaterPower > 0 ? heldBy(model, column) : null;
   const design = exceededIn(climate.dryBulb, 0.996);
-  const difference = Math.max(0, inputs.heatSetPoint - design);
+  const warmest = Math.max(inputs.heatSetPoint, inputs.heatSetPointDay ?? inputs.heatSetPoint);
+  const difference = Math.max(0, warmest - design);
   const parts = lossParts({
     inputs,
     geometry,
@@ -65,6 +67,7 @@ export function houseChapter(
     lossCoefficient,
     peakHeatLoss: lossCoefficient * difference,
     heatDemand: heated.ledger.heater,
+    ownHeater,
     coldestHourNoStore: air.reduce((least, value) => Math.min(least, value), Infinity),
     hoursBelowFreezingNoStore: hoursBelow(air, 0),
     firstFreezeNoStore: firstHourBelow(air, 0),
@@ -81,8 +84,49 @@ export function houseChapter(
     condensateByMonth: monthlySums(free.year.condensed).map((flow) => flow * 3600),
     coldestWeekStart: coldestRun(climate.dryBulb, 168),
     edgeLossFactor: column.edgeLossFactor,
-    notices: houseNotices(model, free, heated, lossCoefficient),
+    notices: [
+      ...houseNotices(model, free, heated, lossCoefficient),
+      ...heaterNotices(ownHeater, heated),
+    ],
   };
+}
+
+/** The year with the study's own heater. */
+function heldBy(model: HouseModel, column: FloorColumn): OwnHeater {
+  const { year, ledger } = runHouseYear(model, column);
+  const power = model.inputs.heaterPower;
+  const air = year.airTemperature;
+  return {
+    power,
+    heat: ledger.heater,
+    coldestHour: air.reduce((least, value) => Math.min(least, value), Infinity),
+    hoursBelowFreezing: hoursBelow(air, 0),
+    hoursTooSmall:
+      air.filter((value, hour) =>
+        year.heater[hour]! > 0.999 * power && value < model.setPoint[hour]! - 0.05
+      ).length,
+  };
+}
+
+function heaterNotices(heater: OwnHeater | null, heated: YearRun): Notice[] {
+  if (heater === null) return [];
+  const power = `The heater of ${(heater.power / 1000).toFixed(1)} kW`;
+  if (heater.hoursTooSmall === 0) {
+    const heat = Math.round(heater.heat);
+    return [
+      notice("info", "house", `${power} holds the set point all year without a store: ${heat} kWh`),
+    ];
+  }
+  const needed = heated.year.heater.reduce((most, value) => Math.max(most, value), 0) / 1000;
+  return [notice(
+    "warning",
+    "house",
+    `${power} is too small in ${heater.hoursTooSmall} hours: without a store the house falls to ` +
+      `${heater.coldestHour.toFixed(1)} °C; the set point asks for up to ${
+        needed.toFixed(1)
+      } kW. ` +
+      "Burners vent outdoors, with a carbon-monoxide alarm, fitted by a licensed installer",
+  )];
 }
 
 function houseNotices(

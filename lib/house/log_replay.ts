@@ -109,6 +109,7 @@ function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
     solarCrop: gained.map((heat) => heat * toCrop),
     solarMass: new Float64Array(count),
     solarAir: gained.map((heat) => heat * toAir),
+    setPoint: new Float64Array(count).fill(-50),
     solarOutside: log.globalRadiation,
     curtainClosed: new Uint8Array(count),
     glazingConductance: make((i) => {

@@ -195,6 +195,12 @@ function thermalMass(
   };
 }
 
+/** degC the heater holds hour by hour: the day's set point while there is light, else the night's. */
+function setPoints(inputs: HouseInputs, climate: ClimateYear): Float64Array {
+  const day = inputs.heatSetPointDay ?? inputs.heatSetPoint;
+  return climate.globalHorizontal.map((light) => light > 0 ? day : inputs.heatSetPoint);
+}
+
 /**
  * Builds the house: geometry, hourly sun, films, curtain, air outside, capacities.
  *
@@ -230,6 +236,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     solarCrop: shaded(gain.crop),
     solarMass: shaded(gain.mass),
     solarAir: shaded(gain.air),
+    setPoint: setPoints(inputs, climate),
     solarOutside: gain.outside,
     curtainClosed,
     ...glazedSkin(inputs, geometry, climate, longwave, curtainClosed),
@@ -263,7 +270,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
 export function initialHouseState(model: HouseModel): HouseState {
   const outside = model.outsideTemperature[0]!;
   const temperature = model.inputs.heaterPower > 0
-    ? Math.max(outside, model.inputs.heatSetPoint)
+    ? Math.max(outside, model.setPoint[0]!)
     : outside;
   return {
     airTemperature: temperature,

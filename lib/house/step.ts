@@ -104,6 +104,13 @@ function humidity(terms: StepTerms, temperature: number, vapour: VapourBalance):
     quickSaturationOverWater(temperature);
 }
 
+/** What the control of one step keeps to. */
+interface Limits {
+  readonly inputs: HouseModel["inputs"];
+  /** degC of the heater in this hour */
+  readonly setPoint: number;
+}
+
 interface Settled {
   readonly temperature: number;
   readonly opening: number;
@@ -113,19 +120,20 @@ interface Settled {
 function purge(
   terms: StepTerms,
   settled: Settled,
-  inputs: HouseModel["inputs"],
+  limits: Limits,
   vapour: VapourBalance,
 ): Settled {
+  const { inputs, setPoint } = limits;
   const limit = inputs.purgeHumidity;
   const dryer = vapour.humidityRatio > terms.outsideRatio;
-  const warm = settled.temperature > inputs.heatSetPoint;
+  const warm = settled.temperature > setPoint;
   if (!dryer || !warm || humidity(terms, settled.temperature, vapour) <= limit) return settled;
   let [low, high] = [settled.opening, 1];
   let best = settled;
   for (let trial = 0; trial < 8; trial++) {
     const opening = trial === 0 ? low + 0.05 * (high - low) : (low + high) / 2;
     const temperature = solveTemperature(terms, opening, 0, vapour);
-    const cold = temperature < inputs.heatSetPoint;
+    const cold = temperature < setPoint;
     const damp = humidity(terms, temperature, vapour) > limit;
     if (!cold) best = { temperature, opening };
     if (cold || !damp) high = opening;
@@ -137,14 +145,15 @@ function purge(
 /** Vents and heater against the free temperature. */
 function control(
   terms: StepTerms,
-  inputs: HouseModel["inputs"],
+  limits: Limits,
   vapour: VapourBalance,
 ): Settled & { heater: number } {
+  const { inputs, setPoint } = limits;
   const free = solveTemperature(terms, 0, 0, vapour);
-  if (free < inputs.heatSetPoint && inputs.heaterPower > 0) {
-    const needed = -tryAt(terms, inputs.heatSetPoint, 0, vapour);
+  if (free < setPoint && inputs.heaterPower > 0) {
+    const needed = -tryAt(terms, setPoint, 0, vapour);
     if (needed <= inputs.heaterPower) {
-      return { temperature: inputs.heatSetPoint, opening: 0, heater: Math.max(0, needed) };
+      return { temperature: setPoint, opening: 0, heater: Math.max(0, needed) };
     }
     const heater = inputs.heaterPower;
     return { temperature: solveTemperature(terms, 0, heater, vapour), opening: 0, heater };
@@ -159,7 +168,7 @@ function control(
   } else {
     tryAt(terms, free, 0, vapour);
   }
-  return { ...purge(terms, settled, inputs, vapour), heater: 0 };
+  return { ...purge(terms, settled, limits, vapour), heater: 0 };
 }
 
 function gatherFlows(
@@ -232,7 +241,7 @@ export function stepHouse(
     mist: 0,
     carried: 0,
   };
-  const settled = control(terms, model.inputs, vapour);
+  const settled = control(terms, { inputs: model.inputs, setPoint: model.setPoint[hour]! }, vapour);
   const left = tryAt(terms, settled.temperature, settled.opening, vapour) + settled.heater;
   // with the vapour flows held, the balance is linear: what the trials left over is closed here
   const temperature = settled.temperature +

@@ -82,6 +82,8 @@ export interface HouseInputs {
   readonly leafArea: number;
   /** degC */
   readonly heatSetPoint: number;
+  /** degC the heater holds while the sun is up; `heatSetPoint`, held by night, where not given */
+  readonly heatSetPointDay?: number;
   /** degC, vents open above */
   readonly ventSetPoint: number;
   /** air changes per hour with the vents fully open */
@@ -223,6 +225,8 @@ export interface HouseModel {
   readonly solarMass: Float64Array;
   /** W that warms the air at once */
   readonly solarAir: Float64Array;
+  /** degC the heater holds in each hour */
+  readonly setPoint: Float64Array;
   /** radiation on all glazing outside and what comes in through it before losses back out, W */
   readonly solarOutside: Float64Array;
   /** 1 where the curtain is closed */
@@ -341,6 +345,20 @@ export interface HouseYear {
   readonly evaporated: Float64Array;
 }
 
+/** What the study's own heater can do in the house without a store. */
+export interface OwnHeater {
+  /** W */
+  readonly power: number;
+  /** kWh a year it gives */
+  readonly heat: number;
+  /** degC */
+  readonly coldestHour: number;
+  /** h a year below 0 degC */
+  readonly hoursBelowFreezing: number;
+  /** h a year in which it runs flat out and the house still falls below the set point */
+  readonly hoursTooSmall: number;
+}
+
 /** Result of the house chapter. */
 export interface HouseResult {
   /** geometry worked out from the inputs */
@@ -353,6 +371,8 @@ export interface HouseResult {
   readonly peakHeatLoss: number;
   /** kWh a year to hold the heating set point, unlimited heater */
   readonly heatDemand: number;
+  /** the year with the study's own heater, no store; null where there is none */
+  readonly ownHeater: OwnHeater | null;
   /** degC, free running, no store */
   readonly coldestHourNoStore: number;
   /** h a year */

@@ -115,6 +115,11 @@ function deriveHouse(given: StudyGiven["house"], note: Note): HouseInputs {
       given.waterSurface,
       () => rounded(given.waterVolume * DRUM_SURFACE, 0.1),
     ),
+    heatSetPointDay: note(
+      "house.heatSetPointDay",
+      given.heatSetPointDay,
+      () => given.heatSetPoint,
+    ),
     curtain: curtain === null ? null : {
       ...curtain,
       closeBelowOutside: note(

@@ -28,7 +28,7 @@ function columns(study: Study, { soil, house, store }: ChapterResults): readonly
     series("house humidity without store (1)", house.freeRunning.relativeHumidity, 3),
     series("house humidity with store (1)", year.house.relativeHumidity, 3),
     series("solar heat in house (W)", year.house.solar, 0),
-    series("heater (W)", year.house.heater, 0),
+    series("heater holding the set point without store (W)", house.heated.heater, 0),
     series("vent heat (W)", year.house.vent, 0),
     series("floor heat into soil (W)", year.floor, 0),
     series("store sensible heat into soil (W)", year.sensible, 0),
@@ -43,7 +43,7 @@ function columns(study: Study, { soil, house, store }: ChapterResults): readonly
       at: (hour) => undisturbedTemperature(soil.wave, soil.tubeDepth, (hour + 0.5) / 24),
     },
     series("fan share charge positive (1)", year.fanShare, 3),
-    series("fan power (W)", year.fanPower, 1),
+    series("fan power (W)", year.fanPower, 3),
   ];
 }
 

@@ -44,8 +44,9 @@ const RULES: readonly Rule[] = [
   },
   {
     path: ["house", "ventSetPoint"],
-    broken: ({ house }) => house.ventSetPoint <= house.heatSetPoint,
-    message: '"house.ventSetPoint" must be above "house.heatSetPoint"',
+    broken: ({ house }) =>
+      house.ventSetPoint <= Math.max(house.heatSetPoint, house.heatSetPointDay ?? -Infinity),
+    message: '"house.ventSetPoint" must be above "house.heatSetPoint" and "house.heatSetPointDay"',
   },
   {
     path: ["store", "chargeStop"],

@@ -39,7 +39,7 @@ type Shape<T> = { readonly [K in keyof T]-?: Field<T[K]> };
 export type CurtainGiven = Partly<CurtainInputs, "closeBelowOutside">;
 /** House as given. */
 export type HouseGiven =
-  & Omit<Partly<HouseInputs, "ridgeHeight" | "waterSurface">, "curtain">
+  & Omit<Partly<HouseInputs, "ridgeHeight" | "waterSurface" | "heatSetPointDay">, "curtain">
   & { readonly curtain: CurtainGiven | null };
 /** Soil as given. */
 export type SoilGiven =
@@ -188,6 +188,7 @@ const house: Shape<HouseGiven> = {
   crop: id("house.crop", findCrop),
   leafArea: quantity("house.leafArea"),
   heatSetPoint: quantity("house.heatSetPoint"),
+  heatSetPointDay: derivedQuantity("house.heatSetPointDay"),
   ventSetPoint: quantity("house.ventSetPoint"),
   ventCapacity: quantity("house.ventCapacity"),
   purgeHumidity: quantity("house.purgeHumidity"),
