@@ -89,9 +89,9 @@ export function firstStepsWords(steps: readonly FirstStep[]): DisplayItem {
     }.`
     : ` The coldest hour gains most by the store: ${kelvin(store.coldestHourGain)}.`;
   const fan = store.saved > 0
-    ? ` Its fan takes ${showBoth(store.electricity, "energy")} of electricity a year; taken off, ${
-      showBoth(net, "energy")
-    } are left.`
+    ? ` The store's fan takes ${
+      showBoth(store.electricity, "energy")
+    } of electricity a year; taken off, ${showBoth(net, "energy")} are left.`
     : "";
   return paragraph(verdict + cold + fan);
 }

@@ -80,32 +80,37 @@ export function controlTable(inputs: StoreInputs): DisplayItem {
 /** Recovery by day and by season, with what it costs in electricity. */
 export function recoveryTable(result: StoreResult, tubes: TubesResult): DisplayItem {
   const ratio = (a: number, b: number) => b > 0 ? a / b : null;
-  return table(seasonRecoveries(result), [
-    { head: "season", value: (row) => row.name },
-    { head: "put in", value: (row) => row.heatIn, kind: "energy", us: false },
-    { head: "given back", value: (row) => row.heatOut, kind: "energy", us: false },
-    {
-      head: "back over in, season",
-      value: (row) => ratio(row.heatOut, row.heatIn),
-      kind: "share",
-    },
-    { head: "charging days", value: (row) => row.chargeDays, digits: 0 },
-    { head: "back by next morning, middle day", value: (row) => row.dayRecovery, kind: "share" },
-    {
-      head: "put in per charging day and metre of tube",
-      value: (row) => ratio(row.heatIn, row.chargeDays * tubes.totalLength),
-      kind: "energy",
-      digits: 3,
-      us: false,
-    },
-    { head: "fan", value: (row) => row.fan, kind: "energy", us: false },
-    {
-      head: "back for 1 kWh of fan",
-      value: (row) => ratio(row.heatOut, row.fan),
-      kind: "ratio",
-      digits: 1,
-    },
-  ], "Days run from 06:00 to 06:00, so that a sunny day and its night count as one");
+  return table(
+    seasonRecoveries(result),
+    [
+      { head: "season", value: (row) => row.name },
+      { head: "put in", value: (row) => row.heatIn, kind: "energy", us: false },
+      { head: "given back", value: (row) => row.heatOut, kind: "energy", us: false },
+      {
+        head: "back over in, season",
+        value: (row) => ratio(row.heatOut, row.heatIn),
+        kind: "share",
+      },
+      { head: "charging days", value: (row) => row.chargeDays, digits: 0 },
+      { head: "back by next morning, middle day", value: (row) => row.dayRecovery, kind: "share" },
+      {
+        head: "put in per charging day and metre of tube",
+        value: (row) => ratio(row.heatIn, row.chargeDays * tubes.totalLength),
+        kind: "energy",
+        digits: 3,
+        us: false,
+      },
+      { head: "fan", value: (row) => row.fan, kind: "energy", us: false },
+      {
+        head: "back for 1 kWh of fan",
+        value: (row) => ratio(row.heatOut, row.fan),
+        kind: "ratio",
+        digits: 1,
+      },
+    ],
+    "Days run from 06:00 to 06:00, so that a sunny day and its night count as one; hours " +
+      "that put in sensible and give back latent heat, or the other way round, count on both sides",
+  );
 }
 
 const SEASONS = ["January to March", "April to June", "July to September", "October to December"];
@@ -144,6 +149,7 @@ export function waysWords(ways: readonly HouseWay[]): DisplayItem {
   const store = bare - heat(true, false);
   const second = heat(false, true) - heat(true, true);
   const both = bare - heat(true, true);
+  if (bare < 1) return paragraph("There is no heat to save: each house holds its set point.");
   const first = curtain >= store ? "The curtain saves more" : "The store saves more";
   return paragraph(
     `The curtain alone saves ${showBoth(curtain, "energy")} a year, the store alone ${
