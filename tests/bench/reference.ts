@@ -1,7 +1,7 @@
 /**
  * Races the soil engines against the same slice in scipy (tests/outside/store_reference.py): same
  * mesh, same hours, same tubes. Prints microseconds for a slice and an hour, ratios, and how far each
- * is from the full model in short steps; times are the best of three rounds. Needs a Python with numpy and scipy: PYTHON names it.
+ * is from the full model in short steps. Times and ratios are medians of rounds in which everybody has a turn. Needs a Python with numpy and scipy: PYTHON names it.
  */
 import { adiEngine, uniformState } from "../../lib/store/adi_engine.ts";
 import { adiFactors } from "../../lib/store/adi_factors.ts";
@@ -79,18 +79,17 @@ const engines: Record<string, () => SoilEngine> = {
   "full model, quarter-hourly": full(900),
 };
 
-/** Time of a slice and hour once warm, and the outlets of the race's hours from a fresh start. */
-function race(make: () => SoilEngine): { readonly time: number; readonly outlets: Float64Array } {
-  const outlets = runHours(site, make(), HOURS);
-  let time = Infinity;
-  for (let round = 0; round < ROUNDS; round++) {
-    const engine = make();
-    runHours(site, engine, HOURS);
-    const begin = performance.now();
-    runHours(site, engine, TIMED_HOURS);
-    time = Math.min(time, (performance.now() - begin) / 1000 / TIMED_HOURS / SLICES);
-  }
-  return { time, outlets };
+/** Time of a slice and hour, once warm. */
+function timeOf(make: () => SoilEngine): number {
+  const engine = make();
+  runHours(site, engine, HOURS);
+  const begin = performance.now();
+  runHours(site, engine, TIMED_HOURS);
+  return (performance.now() - begin) / 1000 / TIMED_HOURS / SLICES;
+}
+
+function median(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]!;
 }
 
 async function runPython() {
@@ -109,30 +108,51 @@ async function runPython() {
   }
 }
 
-// each engine is timed before others have blurred the compiled code it shares with them
-const raced = Object.entries(engines).map(([name, make]) => ({ name, ...race(make) }));
+const [limit, kernel] = Deno.args.length > 0 ? [0, 0] : [scalarLimit(), kernelRate()];
+const alone = Deno.args[0];
+if (alone !== undefined) {
+  await Deno.stdout.write(new TextEncoder().encode(String(timeOf(engines[alone]!))));
+  Deno.exit(0);
+}
+
+/** Times an engine in a process of its own, as Python is, so that no other blurs its compiled code. */
+async function timeAlone(name: string): Promise<number> {
+  const { code, stdout, stderr } = await new Deno.Command(Deno.execPath(), {
+    args: ["run", "-A", "--no-check", new URL(import.meta.url).pathname, name],
+  }).output();
+  if (code !== 0) throw new Error(new TextDecoder().decode(stderr));
+  return Number(new TextDecoder().decode(stdout));
+}
+
 const truth = runHours(site, full(100)(), HOURS);
-const python = await runPython();
 const numbers = (values: (number | null)[]) => values.map((value) => value ?? NaN);
+const perSlice: number[] = [];
+const oneGlobal: number[] = [];
+const times = Object.values(engines).map((): number[] => []);
+let python;
+for (let round = 0; round < ROUNDS; round++) {
+  python = await runPython();
+  perSlice.push(python.perSlice);
+  oneGlobal.push(python.oneGlobal);
+  for (const [k, name] of Object.keys(engines).entries()) times[k]!.push(await timeAlone(name));
+}
 const rows = [
-  {
-    name: "scipy, one factor of a slice",
-    time: python.perSlice,
-    outlets: numbers(python.outlets),
-  },
-  {
-    name: "scipy, one global matrix",
-    time: python.oneGlobal,
-    outlets: numbers(python.globalOutlets),
-  },
-  ...raced,
+  { name: "scipy, one factor of a slice", time: perSlice, outlets: numbers(python.outlets) },
+  { name: "scipy, one global matrix", time: oneGlobal, outlets: numbers(python.globalOutlets) },
+  ...Object.entries(engines).map(([name, make], k) => ({
+    name,
+    time: times[k]!,
+    outlets: runHours(site, make(), HOURS),
+  })),
 ];
+const ratio = (reference: readonly number[], time: readonly number[]) =>
+  median(reference.map((value, round) => value / time[round]!)).toFixed(2);
 const lines = [
   "| model | µs for a slice and hour | × scipy per slice | × scipy global | outlet RMS, K |",
   "| --- | --- | --- | --- | --- |",
   ...rows.map(({ name, time, outlets }) =>
-    `| ${name} | ${(time * 1e6).toFixed(2)} | ${(python.perSlice / time).toFixed(2)} | ${
-      (python.oneGlobal / time).toFixed(2)
+    `| ${name} | ${(median(time) * 1e6).toFixed(2)} | ${ratio(perSlice, time)} | ${
+      ratio(oneGlobal, time)
     } | ${rootMeanSquare(outlets, truth, SKIP).toFixed(4)} |`
   ),
 ];
@@ -162,7 +182,7 @@ function scalarLimit(): number {
   return best;
 }
 
-/** The kernel of the full model alone: flop/s at 20 flops a cell and slice. */
+/** The kernel of the full model alone: flop/s at 17 flops a cell and slice. */
 function kernelRate(): number {
   const cells = operator.capacity.length;
   const factors = adiFactors(operator, 3600);
@@ -174,12 +194,11 @@ function kernelRate(): number {
   for (let round = 0; round < 8; round++) {
     const begin = performance.now();
     for (let step = 0; step < 100; step++) adiKernel(operator, factors, states, 0, work);
-    best = Math.max(best, 100 * 20 * LANES * cells / ((performance.now() - begin) / 1000));
+    best = Math.max(best, 100 * 17 * LANES * cells / ((performance.now() - begin) / 1000));
   }
   return best;
 }
 
-const [limit, kernel] = [scalarLimit(), kernelRate()];
 lines.push(
   "",
   `Full model's kernel ${(kernel / 1e9).toFixed(1)} of ${(limit / 1e9).toFixed(1)} GF/s; ` +
