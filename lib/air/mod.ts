@@ -4,6 +4,7 @@ export {
   dewPoint,
   dewPointOverWater,
   DRY_AIR_HEAT_CAPACITY,
+  HEAT_OF_VAPORISATION,
   humidityRatio,
   humidityRatioFromRelativeHumidity,
   LATENT_HEAT,

@@ -11,6 +11,11 @@ psychrolib.SetUnitSystem(psychrolib.SI);
 
 /** Heat of vaporisation of water at 0 degC, J/kg. ASHRAE Fundamentals 2017 ch. 1 eq. 30. */
 export const LATENT_HEAT = 2.501e6;
+/**
+ * Heat that turns a kilogram of water into vapour at 20 degC, J/kg, where vapour is bookkept by one
+ * number for all of house and tubes. FAO-56 (Allen et al. 1998) eq. 3-1.
+ */
+export const HEAT_OF_VAPORISATION = 2.45e6;
 /** Specific heat of dry air, J/(kg K). ASHRAE Fundamentals 2017 ch. 1 eq. 30. */
 export const DRY_AIR_HEAT_CAPACITY = 1006;
 /** Specific heat of water vapour, J/(kg K). ASHRAE Fundamentals 2017 ch. 1 eq. 30. */

@@ -1,15 +1,15 @@
 /** The house's balance of heat and vapour for a trial air temperature. @module */
-import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO, VAPOUR_HEAT_CAPACITY } from "../air/mod.ts";
+import {
+  DRY_AIR_HEAT_CAPACITY,
+  HEAT_OF_VAPORISATION,
+  MOLAR_MASS_RATIO,
+  VAPOUR_HEAT_CAPACITY,
+} from "../air/mod.ts";
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../basics/mod.ts";
 import { massContent, type MassStore, massStoreAt, massTemperature } from "./mass.ts";
 import { LEWIS_POWER } from "./model.ts";
 import { quickSaturation, quickSaturationOverWater } from "./saturation_table.ts";
-import {
-  HEAT_OF_VAPORISATION,
-  leafFilmResistance,
-  PSYCHROMETRIC_FACTOR,
-  stomatalResistance,
-} from "./transpiration.ts";
+import { leafFilmResistance, PSYCHROMETRIC_FACTOR, stomatalResistance } from "./transpiration.ts";
 import type { HouseBoundary, HouseModel, HouseState } from "./types.ts";
 
 /** K between house and outside at which `leakage` holds in calm air. */

@@ -1,5 +1,5 @@
 /** One step of the house: air temperature, vents, heater, vapour. @module */
-import { vapourPressure } from "../air/mod.ts";
+import { HEAT_OF_VAPORISATION, vapourPressure } from "../air/mod.ts";
 import {
   balanceSlope,
   floorDriving,
@@ -12,7 +12,6 @@ import {
 } from "./balance.ts";
 import { quickSaturationOverWater } from "./saturation_table.ts";
 import { massContent } from "./mass.ts";
-import { HEAT_OF_VAPORISATION } from "./transpiration.ts";
 import type { HouseBoundary, HouseFlows, HouseModel, HouseState, HouseStep } from "./types.ts";
 
 const TRIALS = 40;

@@ -1,8 +1,6 @@
 /** Water given off by a crop under glass. @module */
-import { saturationPressureOverWater } from "../air/mod.ts";
+import { HEAT_OF_VAPORISATION, saturationPressureOverWater } from "../air/mod.ts";
 
-/** Heat that turns a kilogram of water into vapour at 20 degC, J/kg. FAO-56 (Allen et al. 1998) eq. 3-1. */
-export const HEAT_OF_VAPORISATION = 2.45e6;
 /** Psychrometric constant over pressure, 1/K. FAO-56 eq. 8. */
 export const PSYCHROMETRIC_FACTOR = 0.665e-3;
 /** Volumetric heat capacity of air at sea level and 20 degC, J/(m³ K). */

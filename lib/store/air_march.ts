@@ -1,5 +1,5 @@
 /** Air marched from slice to slice through every tube, dry or wet. @module */
-import { LATENT_HEAT } from "../air/mod.ts";
+import { HEAT_OF_VAPORISATION } from "../air/mod.ts";
 import { fromOthers, sliceHeat, type TubeCoupling } from "./coupling.ts";
 import { dewPointOf, saturatedRatio, saturationIndex, type SaturationTable } from "./saturation.ts";
 import type { TubeField } from "./tube_field.ts";
@@ -160,7 +160,7 @@ function exchange(
     wet.latent = field.latent[tube]!;
     wet.air = air;
     wet.ratio = ratio;
-    wet.evaporable = water[k]! * LATENT_HEAT / (field.segment * seconds);
+    wet.evaporable = water[k]! * HEAT_OF_VAPORISATION / (field.segment * seconds);
     latent = wetWall(wet, saturation);
     wall = wet.wall;
     const above = wall - dewPointOf(saturation, ratio);
@@ -171,7 +171,8 @@ function exchange(
   output.latentHeat[k] = latent;
   output.latentSlope[k] = slope;
   scratch.air[tube] = air - sensible * field.segment / field.heatRate[tube]!;
-  scratch.ratio[tube] = ratio - latent * field.segment / (LATENT_HEAT * field.airRate[tube]!);
+  scratch.ratio[tube] = ratio -
+    latent * field.segment / (HEAT_OF_VAPORISATION * field.airRate[tube]!);
   output.latent += latent * field.segment;
 }
 
@@ -222,7 +223,7 @@ export function bookWater(input: MarchInput, output: MarchOutput): number {
   const { field, water, seconds } = input;
   let drained = 0;
   for (let k = 0; k < water.length; k++) {
-    const held = water[k]! + output.latentHeat[k]! * field.segment * seconds / LATENT_HEAT;
+    const held = water[k]! + output.latentHeat[k]! * field.segment * seconds / HEAT_OF_VAPORISATION;
     const most = field.waterHeld[k % field.tubes]!;
     drained += Math.max(0, held - most);
     water[k] = Math.min(most, Math.max(0, held));

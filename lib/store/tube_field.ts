@@ -1,5 +1,5 @@
 /** The tubes as the air sees them: flow, film and length of a segment for each modelled tube. @module */
-import { LATENT_HEAT } from "../air/mod.ts";
+import { HEAT_OF_VAPORISATION } from "../air/mod.ts";
 import { InputError } from "../basics/mod.ts";
 import type { ConductionOperator } from "./operator.ts";
 
@@ -80,7 +80,9 @@ export function tubeField(inputs: TubeFieldInputs): TubeField {
     heatRate: each((tube) => tube.heatRate),
     airRate: each((tube) => tube.airRate),
     sensible: each((tube, k) => -tube.heatRate * Math.expm1(-units[k]!) / segment),
-    latent: each((tube, k) => -tube.airRate * LATENT_HEAT * Math.expm1(-units[k]!) / segment),
+    latent: each((tube, k) =>
+      -tube.airRate * HEAT_OF_VAPORISATION * Math.expm1(-units[k]!) / segment
+    ),
     soilSide,
     waterHeld: each(() => inputs.perimeter * inputs.filmWater * segment),
   };

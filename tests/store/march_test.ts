@@ -1,5 +1,5 @@
 import { assert, assertAlmostEquals, assertLess } from "@std/assert";
-import { LATENT_HEAT } from "../../lib/air/mod.ts";
+import { HEAT_OF_VAPORISATION } from "../../lib/air/mod.ts";
 import {
   bookWater,
   drySlope,
@@ -59,7 +59,7 @@ Deno.test("marchAir() leaves heat and vapour balanced, wet or dry", () => {
       marchAir(input, output);
       const walls = output.heat.reduce((sum, value) => sum + value, 0) * field.segment;
       assertAlmostEquals(walls - output.latent, -output.toAir, 1e-9 * Math.abs(walls) + 1e-9);
-      assertAlmostEquals(output.latent, -output.vapour * LATENT_HEAT, 1e-6);
+      assertAlmostEquals(output.latent, -output.vapour * HEAT_OF_VAPORISATION, 1e-6);
     }
   }
 });
