@@ -1,5 +1,5 @@
 /** Water given off by a crop under glass. @module */
-import { HEAT_OF_VAPORISATION, saturationPressureOverWater } from "../air/mod.ts";
+import { saturationPressureOverWater } from "../air/mod.ts";
 
 /** Psychrometric constant over pressure, 1/K. FAO-56 eq. 8. */
 export const PSYCHROMETRIC_FACTOR = 0.665e-3;
