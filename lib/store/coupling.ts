@@ -50,11 +50,28 @@ export function sliceHeat(
 ): void {
   const { tubes } = field;
   const { inverse, own } = coupling;
-  for (let tube = 0; tube < tubes; tube++) {
-    if (inverse === null) {
+  if (inverse === null) {
+    for (let tube = 0; tube < tubes; tube++) {
       heat[tube] = driving[tube]! / (own[tube]! + 1 / field.sensible[tube]!);
-      continue;
     }
+    return;
+  }
+  // two rows at a time, so that neither sum waits for the other
+  let tube = 0;
+  for (; tube + 1 < tubes; tube += 2) {
+    const row = tube * tubes;
+    const next = row + tubes;
+    let sum = 0;
+    let second = 0;
+    for (let other = 0; other < tubes; other++) {
+      const pull = driving[other]!;
+      sum += inverse[row + other]! * pull;
+      second += inverse[next + other]! * pull;
+    }
+    heat[tube] = sum;
+    heat[tube + 1] = second;
+  }
+  if (tube < tubes) {
     let sum = 0;
     const row = tube * tubes;
     for (let other = 0; other < tubes; other++) sum += inverse[row + other]! * driving[other]!;

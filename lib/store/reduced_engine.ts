@@ -1,6 +1,6 @@
 /** The fast engine: a few dozen modal states for each slice, exact between steps. @module */
 import type { SoilEngine } from "./engine.ts";
-import { BLOCK, byState, planStep } from "./reduced_plan.ts";
+import { BLOCK, byState, planStep, type StepPlan } from "./reduced_plan.ts";
 import type { ReducedSlice } from "./reduction.ts";
 
 /** What modal states can do beyond any engine. */
@@ -57,6 +57,7 @@ export function reducedEngine(
   const deepHeat = new Float64Array(lanes);
   const storeTemperature = new Float64Array(lanes);
   const four = new Float64Array(BLOCK);
+  const eight = new Float64Array(2 * BLOCK);
 
   /** Mean of one port over the step from the states of a block, into `four`. */
   const meanOfPort = (mean: Float64Array, block: number, port: number): void => {
@@ -75,6 +76,55 @@ export function reducedEngine(
     four[1] = a1;
     four[2] = a2;
     four[3] = a3;
+  };
+  /**
+   * Means of ports `port` and `port + 1` over the step from states and surface inputs of a block,
+   * into `eight`: two ports share each load of the states.
+   */
+  const meanOfPair = (plan: StepPlan, block: number, port: number): void => {
+    const { mean, response } = plan;
+    const row = port * states;
+    let at = block * states * BLOCK;
+    let a0 = 0, a1 = 0, a2 = 0, a3 = 0, b0 = 0, b1 = 0, b2 = 0, b3 = 0;
+    for (let k = 0; k < states; k++) {
+      const m = mean[row + k]!;
+      const n = mean[row + states + k]!;
+      const x0 = x[at]!;
+      const x1 = x[at + 1]!;
+      const x2 = x[at + 2]!;
+      const x3 = x[at + 3]!;
+      a0 += m * x0;
+      a1 += m * x1;
+      a2 += m * x2;
+      a3 += m * x3;
+      b0 += n * x0;
+      b1 += n * x1;
+      b2 += n * x2;
+      b3 += n * x3;
+      at += BLOCK;
+    }
+    at = (block * ports + floorPort) * BLOCK;
+    for (let q = floorPort; q < active; q++) {
+      const r = response[port * ports + q]!;
+      const t = response[(port + 1) * ports + q]!;
+      a0 += r * input[at]!;
+      a1 += r * input[at + 1]!;
+      a2 += r * input[at + 2]!;
+      a3 += r * input[at + 3]!;
+      b0 += t * input[at]!;
+      b1 += t * input[at + 1]!;
+      b2 += t * input[at + 2]!;
+      b3 += t * input[at + 3]!;
+      at += BLOCK;
+    }
+    eight[0] = a0;
+    eight[1] = a1;
+    eight[2] = a2;
+    eight[3] = a3;
+    eight[4] = b0;
+    eight[5] = b1;
+    eight[6] = b2;
+    eight[7] = b3;
   };
   /** Adds what inputs from port `first` on do to one port, into `four`. */
   const addInputs = (response: Float64Array, block: number, port: number, first: number): void => {
@@ -101,7 +151,8 @@ export function reducedEngine(
     deep: Float64Array,
     running: boolean,
   ): void => {
-    const { mean, response } = plans[step]!;
+    const plan = plans[step]!;
+    const { mean, response } = plan;
     const floorOwn = response[floorPort * ports + floorPort]!;
     for (let block = 0; block < blocks; block++) {
       const first = block * BLOCK;
@@ -112,7 +163,15 @@ export function reducedEngine(
         input[known + deepPort * BLOCK + l] = deep[first + l]!;
       }
       if (running) {
-        for (let p = 0; p < tubes; p++) {
+        const paired = tubes - tubes % 2;
+        for (let p = 0; p < paired; p += 2) {
+          meanOfPair(plan, block, p);
+          for (let l = 0; l < count; l++) {
+            blockTemperature[(first + l) * tubes + p] = eight[l]!;
+            blockTemperature[(first + l) * tubes + p + 1] = eight[BLOCK + l]!;
+          }
+        }
+        for (let p = paired; p < tubes; p++) {
           meanOfPort(mean, block, p);
           addInputs(response, block, p, floorPort);
           for (let l = 0; l < count; l++) blockTemperature[(first + l) * tubes + p] = four[l]!;
@@ -172,26 +231,64 @@ export function reducedEngine(
     decay: Float64Array,
     growth: Float64Array,
   ): void => {
-    let at = block * states * BLOCK;
-    for (let k = 0; k < states; k++) {
-      let a0 = 0, a1 = 0, a2 = 0, a3 = 0;
-      let known = (block * ports + from) * BLOCK;
-      const row = k * ports;
+    const paired = states - states % 2;
+    for (let k = 0; k < paired; k += 2) movePair(block, k, from, decay, growth);
+    for (let k = paired; k < states; k++) moveOne(block, k, from, decay, growth);
+  };
+  /** Two states share each load of the inputs. */
+  const movePair = (
+    block: number,
+    k: number,
+    from: number,
+    decay: Float64Array,
+    growth: Float64Array,
+  ): void => {
+    let a0 = 0, a1 = 0, a2 = 0, a3 = 0, b0 = 0, b1 = 0, b2 = 0, b3 = 0;
+    let known = (block * ports + from) * BLOCK;
+    const row = k * ports;
+    for (let q = from; q < active; q++) {
+      const g = gains[row + q]!;
+      const h = gains[row + ports + q]!;
+      const u0 = input[known]!;
+      const u1 = input[known + 1]!;
+      const u2 = input[known + 2]!;
+      const u3 = input[known + 3]!;
+      a0 += g * u0;
+      a1 += g * u1;
+      a2 += g * u2;
+      a3 += g * u3;
+      b0 += h * u0;
+      b1 += h * u1;
+      b2 += h * u2;
+      b3 += h * u3;
+      known += BLOCK;
+    }
+    const at = (block * states + k) * BLOCK;
+    const [e, f] = [decay[k]!, growth[k]!];
+    x[at] = e * x[at]! + f * a0;
+    x[at + 1] = e * x[at + 1]! + f * a1;
+    x[at + 2] = e * x[at + 2]! + f * a2;
+    x[at + 3] = e * x[at + 3]! + f * a3;
+    const [v, w] = [decay[k + 1]!, growth[k + 1]!];
+    x[at + 4] = v * x[at + 4]! + w * b0;
+    x[at + 5] = v * x[at + 5]! + w * b1;
+    x[at + 6] = v * x[at + 6]! + w * b2;
+    x[at + 7] = v * x[at + 7]! + w * b3;
+  };
+  const moveOne = (
+    block: number,
+    k: number,
+    from: number,
+    decay: Float64Array,
+    growth: Float64Array,
+  ): void => {
+    const at = (block * states + k) * BLOCK;
+    for (let l = 0; l < BLOCK; l++) {
+      let sum = 0;
       for (let q = from; q < active; q++) {
-        const g = gains[row + q]!;
-        a0 += g * input[known]!;
-        a1 += g * input[known + 1]!;
-        a2 += g * input[known + 2]!;
-        a3 += g * input[known + 3]!;
-        known += BLOCK;
+        sum += gains[k * ports + q]! * input[(block * ports + q) * BLOCK + l]!;
       }
-      const e = decay[k]!;
-      const f = growth[k]!;
-      x[at] = e * x[at]! + f * a0;
-      x[at + 1] = e * x[at + 1]! + f * a1;
-      x[at + 2] = e * x[at + 2]! + f * a2;
-      x[at + 3] = e * x[at + 3]! + f * a3;
-      at += BLOCK;
+      x[at + l] = decay[k]! * x[at + l]! + growth[k]! * sum;
     }
   };
   const place = (lane: number) => Math.floor(lane / BLOCK) * BLOCK * states + (lane % BLOCK);
@@ -199,12 +296,34 @@ export function reducedEngine(
     input[(Math.floor(lane / BLOCK) * ports + port) * BLOCK + (lane % BLOCK)]!;
   const refresh = (): void => {
     if (!thermometer) return;
-    for (let lane = 0; lane < lanes; lane++) {
-      let sum = 0;
-      const at = place(lane);
-      for (let k = 0; k < states; k++) sum += slice.store[k]! * x[at + BLOCK * k]!;
-      for (let q = 0; q < ports; q++) sum += slice.storeDirect[q]! * inputOf(lane, q);
-      storeTemperature[lane] = sum;
+    const { store, storeDirect } = slice;
+    for (let block = 0; block < blocks; block++) {
+      let a0 = 0, a1 = 0, a2 = 0, a3 = 0;
+      let at = block * states * BLOCK;
+      for (let k = 0; k < states; k++) {
+        const c = store[k]!;
+        a0 += c * x[at]!;
+        a1 += c * x[at + 1]!;
+        a2 += c * x[at + 2]!;
+        a3 += c * x[at + 3]!;
+        at += BLOCK;
+      }
+      at = block * ports * BLOCK;
+      for (let q = 0; q < ports; q++) {
+        const c = storeDirect[q]!;
+        a0 += c * input[at]!;
+        a1 += c * input[at + 1]!;
+        a2 += c * input[at + 2]!;
+        a3 += c * input[at + 3]!;
+        at += BLOCK;
+      }
+      four[0] = a0;
+      four[1] = a1;
+      four[2] = a2;
+      four[3] = a3;
+      const first = block * BLOCK;
+      const count = Math.min(BLOCK, lanes - first);
+      for (let l = 0; l < count; l++) storeTemperature[first + l] = four[l]!;
     }
   };
   return {
