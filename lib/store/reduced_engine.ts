@@ -296,31 +296,10 @@ export function reducedEngine(
     input[(Math.floor(lane / BLOCK) * ports + port) * BLOCK + (lane % BLOCK)]!;
   const refresh = (): void => {
     if (!thermometer) return;
-    const { store, storeDirect } = slice;
     for (let block = 0; block < blocks; block++) {
-      let a0 = 0, a1 = 0, a2 = 0, a3 = 0;
-      let at = block * states * BLOCK;
-      for (let k = 0; k < states; k++) {
-        const c = store[k]!;
-        a0 += c * x[at]!;
-        a1 += c * x[at + 1]!;
-        a2 += c * x[at + 2]!;
-        a3 += c * x[at + 3]!;
-        at += BLOCK;
-      }
-      at = block * ports * BLOCK;
-      for (let q = 0; q < ports; q++) {
-        const c = storeDirect[q]!;
-        a0 += c * input[at]!;
-        a1 += c * input[at + 1]!;
-        a2 += c * input[at + 2]!;
-        a3 += c * input[at + 3]!;
-        at += BLOCK;
-      }
-      four[0] = a0;
-      four[1] = a1;
-      four[2] = a2;
-      four[3] = a3;
+      // the thermometer is a port like any other: weights of states and of inputs
+      meanOfPort(slice.store, block, 0);
+      addInputs(slice.storeDirect, block, 0, 0);
       const first = block * BLOCK;
       const count = Math.min(BLOCK, lanes - first);
       for (let l = 0; l < count; l++) storeTemperature[first + l] = four[l]!;
