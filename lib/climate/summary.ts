@@ -3,7 +3,7 @@ import { mean, min, quantile, sum } from "d3-array";
 import { MONTH_STARTS } from "./calendar.ts";
 import { coldSpells } from "./cold_spells.ts";
 import { degreeDaysBelow, degreeHoursBelow } from "./degrees.ts";
-import { climateQuality } from "./quality.ts";
+import { climateQuality } from "./mend/quality.ts";
 import type { ClimateResult, ClimateYear, MonthSummary } from "./types.ts";
 
 /**

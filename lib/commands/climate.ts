@@ -7,8 +7,8 @@
 import type { Notice } from "../basics/mod.ts";
 import { climateQuality, compareClimates, summariseClimate } from "../climate/mod.ts";
 import type { ClimateYear } from "../climate/mod.ts";
-import { climateReport, comparisonReport } from "../study/climate_report.ts";
-import { loadClimateFile } from "../study/climate_source.ts";
+import { climateReport, comparisonReport } from "../study/results/climate_report.ts";
+import { loadClimateFile } from "../study/file/climate_source.ts";
 import type { CommandSpec } from "./command_line.ts";
 import { CommandFailure, runCommand, say } from "./terminal.ts";
 

@@ -12,7 +12,7 @@ import { NotConvergedError } from "../basics/mod.ts";
 import { type PreparedLine, riseAlong, riseAtTube } from "./header_line.ts";
 import type { HeaderNetwork } from "./network.ts";
 import type { Station } from "./stations.ts";
-import { solveTridiagonal } from "./tridiagonal.ts";
+import { solveTridiagonal } from "../basics/linear/tridiagonal.ts";
 import { stationPressure } from "./tube_pressure.ts";
 
 /** Network with its headers prepared and the flow through it. */

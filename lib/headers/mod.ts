@@ -21,13 +21,6 @@ export { evenness, exchangedFlow, heatFactor } from "./evenness.ts";
 export { solveParallel } from "./parallel.ts";
 export type { AirState } from "./chapter.ts";
 export { headerGroups, headersChapter } from "./chapter.ts";
-export type { Tee } from "./tees.ts";
-export {
-  convergingBranchLoss,
-  convergingRunLoss,
-  divergingBranchLoss,
-  divergingRunLoss,
-} from "./tees.ts";
 export type { Balance } from "./orifices.ts";
 export { balancingOrifices, orificeDiameter, orificeLoss } from "./orifices.ts";
 export { randomSource } from "./random.ts";

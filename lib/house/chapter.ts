@@ -2,10 +2,10 @@
 import { type Notice, notice } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { SoilResult } from "../soil/mod.ts";
-import { findCrop } from "./crop_table.ts";
-import { type FloorColumn, floorColumn } from "./floor_column.ts";
-import { lossParts } from "./losses.ts";
-import { houseModel } from "./model.ts";
+import { findCrop } from "./crop/crop_table.ts";
+import { type FloorColumn, floorColumn } from "./floor/floor_column.ts";
+import { lossParts } from "./skin/losses.ts";
+import { houseModel } from "./air/model.ts";
 import {
   coldestRun,
   exceededIn,

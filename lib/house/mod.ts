@@ -1,10 +1,10 @@
 /** The house chapter: geometry, hourly heat and moisture balance, what it loses without a store. @module */
 export type * from "./types.ts";
-export { LEAKAGE_DIFFERENCE, leakageRate } from "./balance.ts";
+export { LEAKAGE_DIFFERENCE, leakageRate } from "./air/balance.ts";
 export { houseChapter, withHeater } from "./chapter.ts";
-export { type Crop, CROPS, findCrop } from "./crop_table.ts";
-export { type GroundSection, type SectionHeat, sectionHeat } from "./edge_loss.ts";
-export { type GlazingFilms, outsideFilm, splitGlazing, withCurtain } from "./films.ts";
+export { type Crop, CROPS, findCrop } from "./crop/crop_table.ts";
+export { type GroundSection, type SectionHeat, sectionHeat } from "./floor/edge_loss.ts";
+export { type GlazingFilms, outsideFilm, splitGlazing, withCurtain } from "./skin/films.ts";
 export {
   type ColumnStepper,
   columnStepper,
@@ -13,35 +13,21 @@ export {
   type FloorColumn,
   floorColumn,
   type FloorColumnInputs,
-} from "./floor_column.ts";
-export { houseGeometry } from "./geometry.ts";
-export { findGlazing, type Glazing, GLAZINGS } from "./glazing_table.ts";
-export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log_check.ts";
-export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";
-export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
-export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
+} from "./floor/floor_column.ts";
+export { houseGeometry } from "./skin/geometry.ts";
+export { findGlazing, type Glazing, GLAZINGS } from "./skin/glazing_table.ts";
 export {
   type LossConditions,
   type LossPart,
   lossParts,
   nightConductance,
   nightTransmittance,
-} from "./losses.ts";
+} from "./skin/losses.ts";
 export { MASS_FREEZING_RANGE, massContent, type MassStore } from "./mass.ts";
-export { houseModel, initialHouseState } from "./model.ts";
+export { houseModel, initialHouseState } from "./air/model.ts";
 export { type HouseMeasure, houseMeasures, type RankedMeasure, rankMeasures } from "./ranking.ts";
-export {
-  psychrometricConstant,
-  type ReferenceDay,
-  type ReferenceEvaporation,
-  referenceEvaporationDay,
-  referenceEvaporationHour,
-  type ReferenceHour,
-  windAtTwoMetres,
-} from "./reference_evaporation.ts";
-export { type Slab, slabHeat } from "./slab_loss.ts";
-export { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./plane_months.ts";
-export { glazingOptics, roomAbsorptance } from "./solar_gain.ts";
+export { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./skin/plane_months.ts";
+export { glazingOptics, roomAbsorptance } from "./skin/solar_gain.ts";
 export {
   coldestRun,
   durationCurve,
@@ -52,7 +38,7 @@ export {
   monthlyHeat,
   monthlySums,
 } from "./statistics.ts";
-export { stepHouse } from "./step.ts";
+export { stepHouse } from "./air/step.ts";
 export {
   type CanopyState,
   canopyTranspiration,
@@ -60,7 +46,7 @@ export {
   saturationSlope,
   stomatalResistance,
   type StomataState,
-} from "./transpiration.ts";
+} from "./crop/transpiration.ts";
 export { runHouseYear, type YearRun } from "./year.ts";
 export { emptyHouseYear, recordStep } from "./year_record.ts";
 export {
@@ -73,4 +59,4 @@ export {
   type WallLayer,
   type WallMaterial,
   WALLS,
-} from "./walls.ts";
+} from "./skin/walls.ts";

@@ -2,13 +2,13 @@
 import type { ClimateYear } from "../climate/types.ts";
 import type { SoilResult } from "../soil/mod.ts";
 import { withHeater } from "./chapter.ts";
-import { floorColumn } from "./floor_column.ts";
-import { houseGeometry } from "./geometry.ts";
-import { findGlazing } from "./glazing_table.ts";
-import { houseModel } from "./model.ts";
+import { floorColumn } from "./floor/floor_column.ts";
+import { houseGeometry } from "./skin/geometry.ts";
+import { findGlazing } from "./skin/glazing_table.ts";
+import { houseModel } from "./air/model.ts";
 import { hoursBelow } from "./statistics.ts";
 import type { HouseInputs } from "./types.ts";
-import { layerResistance, WALL_FILMS } from "./walls.ts";
+import { layerResistance, WALL_FILMS } from "./skin/walls.ts";
 import { runHouseYear } from "./year.ts";
 
 /** One improvement and what a year with it says. */

@@ -1,8 +1,13 @@
 /** A year of the house on its own floor soil, repeated until the soil comes back to its start. @module */
 import { HOUR, HOURS_PER_YEAR, KILOWATT_HOUR } from "../basics/mod.ts";
-import { columnStepper, floorBoundary, type FloorColumn, steadyColumn } from "./floor_column.ts";
-import { initialHouseState } from "./model.ts";
-import { stepHouse } from "./step.ts";
+import {
+  columnStepper,
+  floorBoundary,
+  type FloorColumn,
+  steadyColumn,
+} from "./floor/floor_column.ts";
+import { initialHouseState } from "./air/model.ts";
+import { stepHouse } from "./air/step.ts";
 import { emptyHouseYear, recordStep } from "./year_record.ts";
 import type { HouseLedger, HouseModel, HouseState, HouseWater, HouseYear } from "./types.ts";
 

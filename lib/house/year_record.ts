@@ -1,7 +1,7 @@
 /** Hourly series of a house's year. @module */
 import { vapourPressure } from "../air/mod.ts";
 import { HOURS_PER_YEAR } from "../basics/mod.ts";
-import { quickSaturationOverWater } from "./saturation_table.ts";
+import { quickSaturationOverWater } from "./air/saturation_table.ts";
 import type { HouseModel, HouseStep, HouseYear } from "./types.ts";
 
 /** Series of zeros, to be filled by {@link recordStep}. */

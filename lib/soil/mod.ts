@@ -49,5 +49,3 @@ export { BARE_SOIL, GRASS, surfaceForcing } from "./surface.ts";
 export type { GroundCover, SurfaceForcing } from "./surface.ts";
 export { dailyWeather } from "./weather.ts";
 export type { DailyWeather } from "./weather.ts";
-export { drivenColumn } from "./driven.ts";
-export type { DrivenQuestion } from "./driven.ts";

@@ -12,19 +12,19 @@ import {
 import { emptyHouseYear, recordStep } from "../house/mod.ts";
 import type { HouseModel, HouseYear } from "../house/types.ts";
 import { undisturbedTemperature } from "../soil/mod.ts";
-import { emptyingSpell, SPELL_START } from "./emptying.ts";
-import { heatFlows } from "./flows.ts";
-import { winterFreezing, winterRecorder } from "./freezing.ts";
-import { balanceResidual, type SoilLedger } from "./ledger.ts";
+import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
+import { heatFlows } from "./ledger/flows.ts";
+import { winterFreezing, winterRecorder } from "./ground/freezing.ts";
+import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
 import { storeNotices } from "./notices.ts";
-import { emptyStoreYear, yearRecorder } from "./recorder.ts";
-import { sectionCamera } from "./section.ts";
-import type { StoreRequest } from "./site.ts";
-import { freshEngine, type SoilModel, soilModel } from "./soil_model.ts";
-import { type PeriodicYear, periodicYear, yearsUntilPeriodic } from "./spin_up.ts";
-import { tagFields, type TagLedger } from "./tags.ts";
+import { emptyStoreYear, yearRecorder } from "./seasons/recorder.ts";
+import { sectionCamera } from "./ground/section.ts";
+import type { StoreRequest } from "./ground/site.ts";
+import { freshEngine, type SoilModel, soilModel } from "./ground/soil_model.ts";
+import { type PeriodicYear, periodicYear, yearsUntilPeriodic } from "./seasons/spin_up.ts";
+import { tagFields, type TagLedger } from "./ledger/tags.ts";
 import type { StoreMonth, StoreResult, StoreYear, TaggedQuarter } from "./types.ts";
-import { startState, type YearSetting } from "./year.ts";
+import { startState, type YearSetting } from "./seasons/year.ts";
 
 /** Years with a jump after each, before the year that counts. */
 const JUMPS = 2;

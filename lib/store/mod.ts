@@ -7,14 +7,14 @@ export {
   plateEfficiency,
   type PlateTransfer,
   plateTransfer,
-} from "./collector.ts";
-export { type HouseWay, houseWays } from "./comparison.ts";
+} from "./air/collector.ts";
+export { type HouseWay, houseWays } from "./variants/ways.ts";
 export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING } from "./control.ts";
-export type { StoreRequest } from "./site.ts";
+export type { StoreRequest } from "./ground/site.ts";
 export {
   STORE_VARIANTS,
   type StoreVariant,
   storeVariants,
   type VariantRow,
   variantRow,
-} from "./variants.ts";
+} from "./variants/variants.ts";

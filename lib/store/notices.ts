@@ -1,6 +1,6 @@
 /** Plausibility of a store's year. @module */
 import { type Notice, notice } from "../basics/mod.ts";
-import type { StoreRequest } from "./site.ts";
+import type { StoreRequest } from "./ground/site.ts";
 import type { StoreResult } from "./types.ts";
 
 /** Figures the notices look at. */

@@ -1,7 +1,7 @@
 /** What the store chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
 import type { HouseYear } from "../house/types.ts";
-import type { PlateCollector } from "./collector.ts";
+import type { PlateCollector } from "./air/collector.ts";
 
 /** Another soil around the tubes, such as washed gravel. */
 export interface GravelBed {

@@ -48,7 +48,7 @@ export type { ComplexValue, PeriodicResponse, PeriodicTube, TubeSoil } from "./p
 export { dailyHeatPerMetre, periodicResponse, soilAdmittance, soilRadius } from "./periodic.ts";
 export type { Filling, FouledTube, FreeSection, Sag, StandingWater } from "./fouling.ts";
 export { condensateLitres, fall, fouledTube, freeSection, standingWater } from "./fouling.ts";
-export { airChangeFlow, flowLedCount, heatLedCount } from "./counts.ts";
+export { airChangeFlow, flowLedCount, heatLedCount } from "./rule_of_thumb_count.ts";
 export type { LengthQuestion, LengthRow } from "./marginal.ts";
 export { kneeLength, marginalHeat, tubeHeat } from "./marginal.ts";
 export type { FloorLimits } from "./floor_fit.ts";

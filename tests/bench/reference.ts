@@ -3,13 +3,13 @@
  * mesh, same hours, same tubes. Prints microseconds for a slice and an hour, ratios, and how far each
  * is from the full model in short steps. Times and ratios are medians of rounds in which everybody has a turn. Needs a Python with numpy and scipy: PYTHON names it.
  */
-import { adiEngine, uniformState } from "../../lib/store/adi_engine.ts";
-import { adiFactors } from "../../lib/store/adi_factors.ts";
-import { adiKernel, LANES } from "../../lib/store/adi_kernel.ts";
-import type { SoilEngine } from "../../lib/store/engine.ts";
-import { reducedEngine } from "../../lib/store/reduced_engine.ts";
-import { reducedState } from "../../lib/store/reduced_plan.ts";
-import { productionStates, reduceSlice } from "../../lib/store/reduction.ts";
+import { adiEngine, uniformState } from "../../lib/store/solver/full/engine.ts";
+import { adiFactors } from "../../lib/store/solver/full/factors.ts";
+import { adiKernel, LANES } from "../../lib/store/solver/full/kernel.ts";
+import type { SoilEngine } from "../../lib/store/solver/engine.ts";
+import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
+import { reducedState } from "../../lib/store/solver/reduced/plan.ts";
+import { productionStates, reduceSlice } from "../../lib/store/solver/reduced/reduction.ts";
 import { benchSite, hourInputs, rootMeanSquare, runHours, SLICES } from "./store_case.ts";
 
 const HOURS = 480;

@@ -1,8 +1,8 @@
 /** Speed of the soil engines: hours of sixteen slices; compare within one run only. */
-import { adiEngine, uniformState } from "../../lib/store/adi_engine.ts";
-import { reducedEngine } from "../../lib/store/reduced_engine.ts";
-import { reducedState } from "../../lib/store/reduced_plan.ts";
-import { reduceSlice } from "../../lib/store/reduction.ts";
+import { adiEngine, uniformState } from "../../lib/store/solver/full/engine.ts";
+import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
+import { reducedState } from "../../lib/store/solver/reduced/plan.ts";
+import { reduceSlice } from "../../lib/store/solver/reduced/reduction.ts";
 import { benchSite, runHours, SLICES } from "./store_case.ts";
 
 const site = benchSite();

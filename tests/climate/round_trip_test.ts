@@ -6,9 +6,9 @@ import {
   type ClimateYear,
   parseColumns,
   readClimate,
-  writeClimate,
 } from "winterground/climate/mod.ts";
 import { sampleYear, SERIES, withSeries } from "./sample.ts";
+import { writeClimate } from "../support/write_climate.ts";
 
 function readBack(table: string, columns: string): ClimateYear {
   return readClimate(table, { file: "year.csv", columns: parseColumns(columns, "year.yaml") });

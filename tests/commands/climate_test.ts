@@ -1,7 +1,7 @@
 import { assert, assertEquals } from "@std/assert";
 import { notice } from "winterground/basics/mod.ts";
 import { compareClimates } from "winterground/climate/mod.ts";
-import { comparisonReport } from "winterground/study/climate_report.ts";
+import { comparisonReport } from "winterground/study/results/climate_report.ts";
 import { sampleYear } from "../climate/sample.ts";
 
 Deno.test("two climates are printed side by side, one line a figure, differences with their sign", () => {

@@ -2,7 +2,7 @@ import { assert, assertEquals, assertRejects } from "@std/assert";
 import { fileURLToPath } from "node:url";
 import { InputError } from "winterground/basics/mod.ts";
 import { summariseClimate } from "winterground/climate/mod.ts";
-import { loadClimateFile } from "winterground/study/climate_source.ts";
+import { loadClimateFile } from "winterground/study/file/climate_source.ts";
 import { PLAIN_COLUMNS, plainYear } from "../harness/climate_files.ts";
 
 async function inFolder<T>(body: (folder: string) => Promise<T>): Promise<T> {

@@ -1,8 +1,8 @@
 import { assert, assertEquals, assertRejects } from "@std/assert";
 import { join } from "node:path";
 import { InputError } from "winterground/basics/mod.ts";
-import { openStudy } from "winterground/study/open.ts";
-import { defaultStudyPath } from "winterground/study/check_study.ts";
+import { openStudy } from "winterground/study/file/open.ts";
+import { defaultStudyPath } from "winterground/study/file/check_study.ts";
 
 const CURVES = `id,name,air_flow_m3_per_s,static_pressure_Pa,power_W,outlet_area_m2,source
 barn-fan,Barn fan,0,200,150,0.1,its maker

@@ -1,6 +1,6 @@
 import { assert, assertEquals } from "@std/assert";
 import { fileURLToPath } from "node:url";
-import { defaultStudyPath } from "winterground/study/check_study.ts";
+import { defaultStudyPath } from "winterground/study/file/check_study.ts";
 
 const COMMAND = fileURLToPath(new URL("../../lib/commands/study.ts", import.meta.url));
 

@@ -1,8 +1,8 @@
 import { assert, assertEquals, assertRejects } from "@std/assert";
 import fc from "fast-check";
 import { InputError, InputErrors } from "winterground/basics/mod.ts";
-import { checkStudyText } from "winterground/study/check_study.ts";
-import { openStudy } from "winterground/study/open.ts";
+import { checkStudyText } from "winterground/study/file/check_study.ts";
+import { openStudy } from "winterground/study/file/open.ts";
 
 const GOOD = `place:
   name: Somewhere

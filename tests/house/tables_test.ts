@@ -1,7 +1,7 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/basics/mod.ts";
 import { CROPS, findCrop, findGlazing, GLAZINGS } from "../../lib/house/mod.ts";
-import { readTable } from "../../lib/house/glazing_table.ts";
+import { readTable } from "../../lib/house/skin/glazing_table.ts";
 
 Deno.test("tables of glazings and crops name a source in every row and hold plausible numbers", () => {
   // Property: limits of the quantities

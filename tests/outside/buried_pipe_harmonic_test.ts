@@ -1,9 +1,9 @@
 import { assertAlmostEquals } from "@std/assert";
-import { annulusOperator } from "../../lib/store/annulus.ts";
-import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/mesh.ts";
-import { sliceOperator } from "../../lib/store/operator.ts";
-import { reducedEngine } from "../../lib/store/reduced_engine.ts";
-import { reduceSlice } from "../../lib/store/reduction.ts";
+import { annulusOperator } from "../support/annulus.ts";
+import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/ground/mesh.ts";
+import { sliceOperator } from "../../lib/store/ground/operator.ts";
+import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
+import { reduceSlice } from "../../lib/store/solver/reduced/reduction.ts";
 import { harmonicAnswer, type PipeCase, squareOperator } from "../store/pipe_rig.ts";
 
 /**

@@ -1,8 +1,8 @@
 import { assertAlmostEquals, assertLess } from "@std/assert";
-import { adiEngine } from "../../lib/store/adi_engine.ts";
-import { annulusOperator } from "../../lib/store/annulus.ts";
-import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/mesh.ts";
-import { sliceOperator } from "../../lib/store/operator.ts";
+import { adiEngine } from "../../lib/store/solver/full/engine.ts";
+import { annulusOperator } from "../support/annulus.ts";
+import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/ground/mesh.ts";
+import { sliceOperator } from "../../lib/store/ground/operator.ts";
 import { runPipe } from "../store/pipe_rig.ts";
 
 const pipe = { radius: 0.05, film: 10, heatRate: 20, length: 20 };

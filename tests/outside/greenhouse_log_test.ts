@@ -9,8 +9,8 @@ import {
   type LogParameters,
   readGreenhouseLog,
   replayLog,
-} from "../../lib/house/mod.ts";
-import { RECORDED_SCORES, scoreRows } from "../../lib/notebook/greenhouse_log.ts";
+} from "../../lib/measured/mod.ts";
+import { RECORDED_SCORES, scoreRows } from "../../lib/show/measured/greenhouse_log.ts";
 
 const folder = Deno.env.get("OPEN_DATA");
 const skipped = folder === undefined ? " [skipped: OPEN_DATA is not set]" : "";

@@ -1,9 +1,5 @@
 import { assertAlmostEquals } from "@std/assert";
 import {
-  convergingBranchLoss,
-  convergingRunLoss,
-  divergingBranchLoss,
-  divergingRunLoss,
   findJunctions,
   inletLoss,
   junctionRise,
@@ -14,6 +10,12 @@ import {
   roundedInletLossRennels,
   stubObstruction,
 } from "../../lib/headers/mod.ts";
+import {
+  convergingBranchLoss,
+  convergingRunLoss,
+  divergingBranchLoss,
+  divergingRunLoss,
+} from "../support/tees.ts";
 
 Deno.test("converging tee gives K −0.04026 and 0.3258 (Crane TP-410 example 7-35)", () => {
   // Source: Crane TP-410 2009 example 7-35, 1135 L/min run, 380 L/min 90° branch; 0.001

@@ -1,5 +1,6 @@
 import { assert, assertAlmostEquals } from "@std/assert";
-import { edgeLoss, sectionHeat, slabHeat } from "../../lib/house/mod.ts";
+import { edgeLoss, sectionHeat } from "../../lib/house/mod.ts";
+import { slabHeat } from "../support/slab_loss.ts";
 
 const STRIP = {
   wallWidth: 0.24,

@@ -3,12 +3,12 @@ import { assertAlmostEquals, assertLess } from "@std/assert";
 import Papa from "papaparse";
 import {
   buildColumn,
-  drivenColumn,
   findSoil,
   soilProperties,
   temperatureAtDepth,
   undisturbedTemperature,
 } from "../../lib/soil/mod.ts";
+import { drivenColumn } from "../support/driven.ts";
 
 const OPEN_DATA = Deno.env.get("OPEN_DATA");
 const DEPTHS = [0.5, 1, 1.5, 2, 2.5];

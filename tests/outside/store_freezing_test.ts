@@ -1,7 +1,7 @@
 import { assertAlmostEquals, assertLess } from "@std/assert";
 import type { SoilProperties } from "../../lib/soil/types.ts";
-import { FreezingStepper } from "../../lib/store/freezing.ts";
-import type { ConductionOperator } from "../../lib/store/operator.ts";
+import { FreezingStepper } from "../../lib/store/ground/freezing.ts";
+import type { ConductionOperator } from "../../lib/store/ground/operator.ts";
 
 const soil: SoilProperties = {
   conductivity: 1.8,

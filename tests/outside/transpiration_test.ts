@@ -5,14 +5,16 @@ import {
   findCrop,
   houseModel,
   leafFilmResistance,
+  stepHouse,
+  stomatalResistance,
+} from "../../lib/house/mod.ts";
+import { HOUSE, NO_FLOOR, simpleYear } from "../house/fixtures.ts";
+import {
   psychrometricConstant,
   referenceEvaporationDay,
   referenceEvaporationHour,
-  stepHouse,
-  stomatalResistance,
   windAtTwoMetres,
-} from "../../lib/house/mod.ts";
-import { HOUSE, NO_FLOOR, simpleYear } from "../house/fixtures.ts";
+} from "../support/reference_evaporation.ts";
 
 const close = (actual: number, expected: number, tolerance: number, what: string) =>
   assertAlmostEquals(actual, expected, tolerance, what);

@@ -4,7 +4,7 @@ import { formatNotebook, type Notebook } from "winterground/press/mod.ts";
 import { NOTEBOOK_FOLDER } from "winterground/commands/notebook_files.ts";
 
 /** First cell of every tiny notebook that shows something. */
-export const IMPORT_SHOW = 'import { show } from "winterground/notebook/show.ts";';
+export const IMPORT_SHOW = 'import { show } from "winterground/show/kit/show.ts";';
 
 /** A notebook of code cells; texts that start with "#" become text cells. */
 export function tinyNotebook(...sources: string[]): Notebook {

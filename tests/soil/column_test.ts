@@ -7,7 +7,6 @@ import {
   buildColumn,
   columnHeat,
   columnStepper,
-  drivenColumn,
   findSoil,
   frostFront,
   heatContent,
@@ -17,6 +16,7 @@ import {
   temperatureAtDepth,
   temperatureOf,
 } from "../../lib/soil/mod.ts";
+import { drivenColumn } from "../support/driven.ts";
 
 const make = (texture: string) =>
   soilProperties({ ...findSoil(texture), measuredConductivity: null });

@@ -1,12 +1,12 @@
 /** One buried pipe run with the store's own stepper and tube coupling, dry air. */
-import { adiEngine } from "../../lib/store/adi_engine.ts";
-import { marchAir, marchOutput } from "../../lib/store/air_march.ts";
-import { type TubeCoupling, tubeCouplings } from "../../lib/store/coupling.ts";
-import type { SoilEngine } from "../../lib/store/engine.ts";
-import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/mesh.ts";
-import { type ConductionOperator, sliceOperator } from "../../lib/store/operator.ts";
-import { saturationTable } from "../../lib/store/saturation.ts";
-import { tubeField } from "../../lib/store/tube_field.ts";
+import { adiEngine } from "../../lib/store/solver/full/engine.ts";
+import { marchAir, marchOutput } from "../../lib/store/air/air_march.ts";
+import { type TubeCoupling, tubeCouplings } from "../../lib/store/solver/coupling.ts";
+import type { SoilEngine } from "../../lib/store/solver/engine.ts";
+import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/ground/mesh.ts";
+import { type ConductionOperator, sliceOperator } from "../../lib/store/ground/operator.ts";
+import { saturationTable } from "../../lib/store/air/saturation.ts";
+import { tubeField } from "../../lib/store/air/tube_field.ts";
 
 /** A pipe case: radius m, film W/(m² K), air heat rate W/K, length m. */
 export interface PipeCase {

@@ -14,10 +14,10 @@ const ORDER = [
   "headers",
   "fan",
   "store",
+  "measured",
   "study",
   "drawings",
-  "charts",
-  "notebook",
+  "show",
 ];
 const BASICS = ORDER.slice(0, 4);
 
@@ -45,8 +45,8 @@ function mayUse(from: string, to: string): boolean {
 }
 
 Deno.test("imports run one way through the library", async () => {
-  // Property: basics before chapters in the order of the job, then study, drawings, charts,
-  // notebook; the press uses only the basics; nothing but commands uses mod.ts.
+  // Property: basics before chapters in the order of the job, then measured, study,
+  // drawings, show; the press uses only the basics; nothing but commands uses mod.ts.
   const faults: string[] = [];
   let seen = 0;
   for await (const path of sources(LIBRARY)) {

@@ -1,8 +1,8 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputErrors } from "winterground/basics/mod.ts";
 import { openStudy } from "winterground/study/mod.ts";
-import { checkStudyText } from "winterground/study/check_study.ts";
-import { planeSeries } from "winterground/house/solar_gain.ts";
+import { checkStudyText } from "winterground/study/file/check_study.ts";
+import { planeSeries } from "winterground/house/skin/solar_gain.ts";
 import { hourlySun } from "winterground/sun/mod.ts";
 
 const SMALLEST = `

@@ -1,8 +1,8 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import Papa from "papaparse";
 import { degreeHoursBelow, summariseClimate } from "winterground/climate/mod.ts";
-import { openStudy } from "winterground/study/open.ts";
-import { defaultStudyPath } from "winterground/study/check_study.ts";
+import { openStudy } from "winterground/study/file/open.ts";
+import { defaultStudyPath } from "winterground/study/file/check_study.ts";
 
 const OPEN_DATA = Deno.env.get("OPEN_DATA");
 const ignore = OPEN_DATA === undefined;

@@ -1,0 +1,64 @@
+/** Radiation that cannot be. @module */
+import type { HourlySun } from "../../sun/mod.ts";
+import { describeHour } from "../calendar.ts";
+import type { ClimateYear } from "../types.ts";
+
+/** Radiation in the dark that is worth a word, W/m². */
+const NIGHT_LIGHT = 10;
+/** Height of the sun at mid-hour below which the whole hour is night, degrees: no twilight then. */
+const DARK = -8;
+/** Sums of a year that are hardly likely on the horizontal, kWh/m²; Atacama has about 2700. */
+const YEAR_SUMS = [500, 2800] as const;
+
+/**
+ * Faults of the radiation: light at night, more light than the sun gives, parts that do not close,
+ * unlikely sums.
+ *
+ * The upper limit is that of C. N. Long, E. G. Dutton, "BSRN global network recommended QC tests"
+ * (2002), physically possible: global ≤ 1.5 E0 cos^1.2 θz + 100 W/m².
+ *
+ * @param year the climate
+ * @param sun its hourly sun
+ * @returns a line for each kind of fault
+ */
+export function radiationFaults(year: ClimateYear, sun: HourlySun): string[] {
+  const night: number[] = [];
+  const strong: number[] = [];
+  const open: number[] = [];
+  let total = 0;
+  year.globalHorizontal.forEach((global, hour) => {
+    total += global / 1000;
+    const share = sun.upShare[hour]!;
+    const cosine = share > 0 ? sun.cosZenith[hour]! / share : 0;
+    const direct = year.directNormal[hour]!;
+    const diffuse = year.diffuseHorizontal[hour]!;
+    const dark = sun.elevation[hour]! < DARK;
+    if (dark && Math.max(global, diffuse, direct) > NIGHT_LIGHT) night.push(hour);
+    const limit = 1.5 * sun.extraterrestrialNormal[hour]! * cosine ** 1.2 + 100;
+    if (Math.max(global, diffuse) > limit) strong.push(hour);
+    if (Math.abs(global - diffuse - direct * cosine) > Math.max(100, 0.3 * global)) open.push(hour);
+  });
+  const faults: string[] = [];
+  if (night.length > 0) {
+    faults.push(`Radiation above ${NIGHT_LIGHT} W/m² at night in ${list(night)}`);
+  }
+  if (strong.length > 0) faults.push(`Radiation above what the sun can give in ${list(strong)}`);
+  if (open.length > 0) {
+    faults.push(`Global radiation is not diffuse plus direct on the horizontal in ${list(open)}`);
+  }
+  if (total < YEAR_SUMS[0] || total > YEAR_SUMS[1]) {
+    faults.push(
+      `Global radiation comes to ${Math.round(total)} kWh/m² a year: check its unit (${
+        YEAR_SUMS[0]
+      } to ` +
+        `${YEAR_SUMS[1]} is usual)`,
+    );
+  }
+  return faults;
+}
+
+/** "3 hours (first 4 May 02:00)". */
+export function list(hours: readonly number[]): string {
+  const count = hours.length === 1 ? "1 hour" : `${hours.length} hours`;
+  return `${count} (first ${describeHour(hours[0]!)})`;
+}

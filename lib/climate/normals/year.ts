@@ -1,0 +1,99 @@
+/** A whole year made from twelve monthly normals. @module */
+import {
+  saturationPressure,
+  saturationPressureOverWater,
+  standardPressure,
+} from "../../air/mod.ts";
+import { HOURS_PER_YEAR, notice } from "../../basics/mod.ts";
+import { hourlySun } from "../../sun/mod.ts";
+import { MONTH_STARTS, monthOfHour } from "../calendar.ts";
+import { dailyMeans } from "../degrees.ts";
+import { radiationFromNormals } from "./radiation.ts";
+import { temperatureFromNormals } from "./temperature.ts";
+import { normalProbability, persistentNormal } from "./random_series.ts";
+import type { ClimateYear, MonthlyNormals, Place } from "../types.ts";
+
+/** Hour-to-hour memory of the wind. Common practice, no source. */
+const WIND_PERSISTENCE = 0.9;
+
+/**
+ * A year of hourly weather with the given monthly normals; the same seed gives the same year.
+ *
+ * Radiation as in {@link radiationFromNormals}, temperature as in {@link temperatureFromNormals}.
+ * Humidity: the vapour pressure of a day is steady and never above saturation (over ice in frost);
+ * monthly means are met as far as that lets them. Wind: a Weibull distribution of shape 2 with memory.
+ * Pressure: the standard atmosphere at the elevation.
+ *
+ * Not in it: fronts, weather that links wind, temperature and cloud, and the rare extremes; a measured
+ * cold winter should be run beside it.
+ *
+ * @param normals twelve monthly normals
+ * @param place where
+ * @param seed whole number that picks the year
+ * @returns the year
+ */
+export function yearFromNormals(normals: MonthlyNormals, place: Place, seed: number): ClimateYear {
+  const sun = hourlySun(place);
+  const { relativeClearness, ...radiation } = radiationFromNormals(
+    normals.globalRadiation,
+    sun,
+    seed,
+  );
+  const dryBulb = temperatureFromNormals(normals, relativeClearness, seed);
+  return {
+    place,
+    source: `monthly normals, seed ${seed}`,
+    layout: "normals",
+    dryBulb,
+    relativeHumidity: humidityFromNormals(normals.relativeHumidity, dryBulb),
+    ...radiation,
+    windSpeed: windFromNormals(normals.windSpeed, seed),
+    pressure: new Float64Array(HOURS_PER_YEAR).fill(standardPressure(place.elevation)),
+    skyLongwave: null,
+    albedo: null,
+    notices: [notice(
+      "info",
+      "climate",
+      "The year is made from twelve monthly normals: means, daily swing and ordinary cold spells are in " +
+        "it, rare extremes are not; run a measured cold winter beside it",
+    )],
+  };
+}
+
+function humidityFromNormals(means: readonly number[], dryBulb: Float64Array): Float64Array {
+  const daily = dailyMeans(dryBulb);
+  const overWater = dryBulb.map(saturationPressureOverWater);
+  const highest = dryBulb.map((temperature, hour) =>
+    Math.min(1, saturationPressure(temperature) / overWater[hour]!)
+  );
+  const dailySaturation = daily.map(saturationPressureOverWater);
+  const result = new Float64Array(HOURS_PER_YEAR);
+  for (let month = 0; month < 12; month++) {
+    let scale = means[month]!;
+    const [from, to] = [MONTH_STARTS[month]!, MONTH_STARTS[month + 1]!];
+    for (let round = 0; round < 40; round++) {
+      let total = 0;
+      for (let hour = from; hour < to; hour++) {
+        const vapour = scale * dailySaturation[Math.floor(hour / 24)]!;
+        result[hour] = Math.min(highest[hour]!, vapour / overWater[hour]!);
+        total += result[hour]!;
+      }
+      const factor = means[month]! / (total / (to - from));
+      if (Math.abs(factor - 1) < 1e-6) break;
+      scale *= factor;
+    }
+  }
+  return result;
+}
+
+function windFromNormals(means: readonly number[], seed: number): Float64Array {
+  const variate = persistentNormal(HOURS_PER_YEAR, WIND_PERSISTENCE, seed + 4);
+  const shape = variate.map((value) => Math.sqrt(-Math.log(1 - normalProbability(value))));
+  const total = new Float64Array(12);
+  shape.forEach((value, hour) => total[monthOfHour(hour)]! += value);
+  return shape.map((value, hour) => {
+    const month = monthOfHour(hour);
+    const mean = total[month]! / (MONTH_STARTS[month + 1]! - MONTH_STARTS[month]!);
+    return means[month]! * value / mean;
+  });
+}

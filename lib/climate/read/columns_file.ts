@@ -1,0 +1,272 @@
+/** The columns file: says how to read a table of any layout. @module */
+import { type Document, isMap, isNode, isPair, LineCounter, parseDocument } from "yaml";
+import { z } from "zod";
+import { InputError, InputErrors } from "../../basics/mod.ts";
+import { parseQuantity, QuantityError } from "../../units/mod.ts";
+import { unitLine } from "./plan.ts";
+import { QUANTITIES, type Quantity } from "./quantities.ts";
+import type { Place } from "../types.ts";
+
+/** A column by its number, from 1, or by its head. */
+export type ColumnName = number | string;
+
+/** A part of the time: a column and how it is written. */
+export interface TimePart {
+  /** number or head of the column */
+  readonly column: ColumnName;
+  /** of YYYY, YY, MM, MMM, DD, HH, mm and a (am or pm), with what stands between them */
+  readonly format: string;
+}
+
+/** Where one quantity stands. */
+export interface ColumnOfQuantity {
+  /** number or head of the column */
+  readonly column: ColumnName;
+  /** "degF", "%", "W/m2", "mph"; "" for plain shares */
+  readonly unit: string;
+}
+
+/** A columns file, checked. */
+export interface ColumnsFile {
+  /** path of the columns file, for messages */
+  readonly file: string;
+  /** lines before the head, or before the first row */
+  readonly skipLines: number;
+  /** one character between cells */
+  readonly delimiter: string;
+  /** true where numbers have a decimal comma */
+  readonly decimalComma: boolean;
+  /** true where the first line read holds heads */
+  readonly header: boolean;
+  /** cells that mean "no value"; empty cells always do */
+  readonly missing: readonly string[];
+  /** true where 29 February is left out */
+  readonly leaveOutLeapDay: boolean;
+  /** place of the weather; that of the study where undefined */
+  readonly place: Place | undefined;
+  /** empty where rows stand in order from 1 January */
+  readonly time: readonly TimePart[];
+  /** where the stamp stands in its row of time */
+  readonly stampAt: "start" | "middle" | "end";
+  /** hours east of UTC of the stamps; the place's where undefined */
+  readonly stampZone: number | undefined;
+  /** minutes to add to each stamp */
+  readonly offsetMinutes: number;
+  /** date (YYYY-MM-DD) from which twelve months are taken; all rows where undefined */
+  readonly from: string | undefined;
+  /** true where the stamps follow summer time */
+  readonly daylightSaving: boolean;
+  /** where the quantities stand; empty where the table is of a public layout */
+  readonly columns: Partial<Record<Quantity, ColumnOfQuantity>>;
+}
+
+const columnName = z.union([z.number().int().min(1), z.string().min(1)]);
+const yesNo = z.union([z.boolean(), z.enum(["yes", "no"])]).transform((v) =>
+  v === true || v === "yes"
+);
+const quantityColumn = z.strictObject({ column: columnName, unit: z.string().default("") });
+const delimiters = { comma: ",", semicolon: ";", tab: "\t", space: " ", bar: "|" } as const;
+
+const schema = z.strictObject({
+  skipLines: z.number().int().min(0).default(0),
+  delimiter: z.string().min(1).default(",")
+    .transform((text) => delimiters[text as keyof typeof delimiters] ?? text)
+    .refine(
+      (text) => text.length === 1,
+      "must be one character, or comma, semicolon, tab, space or bar",
+    ),
+  decimal: z.enum([".", ",", "point", "comma"]).default("."),
+  header: yesNo.default(true),
+  missing: z.array(z.union([z.string(), z.number()]).transform(String)).default([]),
+  leapDay: z.enum(["refuse", "leave out"]).default("refuse"),
+  place: z.strictObject({
+    name: z.string().default("place of the columns file"),
+    latitude: z.number().min(-66).max(66),
+    longitude: z.number().min(-180).max(180),
+    elevation: z.union([z.number(), z.string()]).transform(toMetres),
+    timeZone: z.number().min(-12).max(14),
+  }).optional(),
+  time: z.strictObject({
+    stamp: z.enum(["start", "middle", "end"]).default("end"),
+    timeZone: z.number().min(-12).max(14).optional(),
+    offset: z.union([z.number(), z.string()]).default(0).transform(toMinutes),
+    daylightSaving: yesNo.default(false),
+    from: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "must be a date such as 2021-07-01").optional(),
+    read: z.array(z.strictObject({ column: columnName, format: z.string().min(1) })).default([]),
+  }).optional(),
+  columns: z.strictObject(
+    Object.fromEntries(QUANTITIES.map((name) => [name, quantityColumn.optional()])) as Record<
+      Quantity,
+      z.ZodOptional<typeof quantityColumn>
+    >,
+  ).default({}),
+});
+
+function toMetres(value: number | string, context: z.RefinementCtx): number {
+  return typeof value === "number" ? value : read(value, "length", context);
+}
+
+function toMinutes(value: number | string, context: z.RefinementCtx): number {
+  return typeof value === "number" ? value : read(value, "time", context) / 60;
+}
+
+function read(text: string, kind: "length" | "time", context: z.RefinementCtx): number {
+  try {
+    return parseQuantity(text, kind);
+  } catch (error) {
+    if (!(error instanceof QuantityError)) throw error;
+    context.addIssue({ code: "custom", message: error.message });
+    return z.NEVER;
+  }
+}
+
+/**
+ * Reads a columns file.
+ *
+ * @param yamlText its text
+ * @param file its path, for messages
+ * @returns the checked contents
+ * @throws {InputErrors} with the line of every unknown key, wrong value or unit
+ */
+export function parseColumns(yamlText: string, file: string): ColumnsFile {
+  const lines = new LineCounter();
+  const document = parseDocument(yamlText, { lineCounter: lines });
+  const broken = document.errors[0];
+  if (broken !== undefined) {
+    const start = lines.linePos(broken.pos[0]);
+    const reason = broken.message.split("\n")[0]!.replace(/ at line \d+, column \d+:?$/, "");
+    throw new InputError(`Cannot read the columns file: ${reason}`, {
+      file,
+      line: start.line,
+      column: start.col,
+    });
+  }
+  const lineOf = (path: readonly PropertyKey[]) => lineOfPath(document, lines, path);
+  const parsed = schema.safeParse(plainData(document, file) ?? {});
+  if (!parsed.success) {
+    throw new InputErrors(parsed.error.issues.map((issue) => describeIssue(issue, file, lineOf)));
+  }
+  const found = parsed.data;
+  checkUnits(found.columns, file, lineOf);
+  return {
+    file,
+    skipLines: found.skipLines,
+    delimiter: found.delimiter,
+    decimalComma: found.decimal === "," || found.decimal === "comma",
+    header: found.header,
+    missing: found.missing,
+    leaveOutLeapDay: found.leapDay === "leave out",
+    place: found.place,
+    time: found.time?.read ?? [],
+    stampAt: found.time?.stamp ?? "end",
+    stampZone: found.time?.timeZone,
+    offsetMinutes: found.time?.offset ?? 0,
+    from: found.time?.from,
+    daylightSaving: found.time?.daylightSaving ?? false,
+    columns: Object.fromEntries(
+      Object.entries(found.columns).filter(([, column]) => column !== undefined),
+    ),
+  };
+}
+
+/** The data of a document; aliases without an anchor are a fault of the file. */
+function plainData(document: Document, file: string): unknown {
+  try {
+    return document.toJS();
+  } catch (error) {
+    throw new InputError(`Cannot read the columns file: ${(error as Error).message}`, {
+      file,
+      line: 1,
+    });
+  }
+}
+
+type LineOf = (path: readonly PropertyKey[]) => number;
+
+function describeIssue(issue: z.core.$ZodIssue, file: string, lineOf: LineOf): InputError {
+  if (issue.code === "unrecognized_keys") {
+    const key = issue.keys[0]!;
+    const where = issue.path.length === 0 ? "the columns file" : issue.path.join(".");
+    return new InputError(`Unknown key "${key}" in ${where}: known keys are ${known(issue.path)}`, {
+      file,
+      line: lineOf([...issue.path, key]),
+    });
+  }
+  const name = issue.path.join(".") || "the columns file";
+  return new InputError(`Cannot use ${name}: ${issueWords(issue)}`, {
+    file,
+    line: lineOf(issue.path),
+  });
+}
+
+/** What is wrong with a value, in plain words. */
+function issueWords(issue: z.core.$ZodIssue): string {
+  switch (issue.code) {
+    case "too_big":
+      return `expected at most ${issue.maximum}`;
+    case "too_small":
+      return issue.origin === "string" ? "it is empty" : `expected at least ${issue.minimum}`;
+    case "invalid_type":
+      return `expected ${TYPE_WORDS[issue.expected] ?? issue.expected}`;
+    case "invalid_value":
+      return `expected one of ${issue.values.map(String).join(", ")}`;
+    default:
+      return issue.message;
+  }
+}
+
+const TYPE_WORDS: Readonly<Record<string, string>> = {
+  object: "keys with values",
+  array: "a list",
+  string: "text",
+  number: "a number",
+};
+
+function known(path: readonly PropertyKey[]): string {
+  const keys: Record<string, readonly string[]> = {
+    "": Object.keys(schema.shape),
+    place: ["name", "latitude", "longitude", "elevation", "timeZone"],
+    time: ["stamp", "timeZone", "offset", "daylightSaving", "from", "read"],
+    columns: QUANTITIES,
+  };
+  return (keys[path.join(".")] ??
+    (path[0] === "columns" ? ["column", "unit"] : ["column", "format"]))
+    .join(", ");
+}
+
+function checkUnits(
+  columns: Partial<Record<Quantity, ColumnOfQuantity | undefined>>,
+  file: string,
+  lineOf: LineOf,
+): void {
+  const faults: InputError[] = [];
+  for (const [quantity, column] of Object.entries(columns)) {
+    if (column === undefined) continue;
+    try {
+      unitLine(quantity as Quantity, column.unit);
+    } catch (error) {
+      if (!(error instanceof QuantityError)) throw error;
+      const reason = error.message.replace("found 0 ", "found ");
+      const text = `Cannot use the unit of ${quantity}: ${reason}`;
+      faults.push(new InputError(text, { file, line: lineOf(["columns", quantity, "unit"]) }));
+    }
+  }
+  if (faults.length > 0) throw new InputErrors(faults);
+}
+
+/** Line of the deepest part of a path that stands in the document. */
+function lineOfPath(document: Document, lines: LineCounter, path: readonly PropertyKey[]): number {
+  for (let length = path.length; length > 0; length--) {
+    const parent = document.getIn(path.slice(0, length - 1), true);
+    const key = path[length - 1];
+    const pair = isMap(parent)
+      ? parent.items.find((item) => isPair(item) && String(item.key) === String(key))
+      : undefined;
+    if (pair !== undefined && isNode(pair.key) && pair.key.range) {
+      return lines.linePos(pair.key.range[0]).line;
+    }
+    const node = document.getIn(path.slice(0, length), true);
+    if (isNode(node) && node.range) return lines.linePos(node.range[0]).line;
+  }
+  return 1;
+}

@@ -1,0 +1,197 @@
+/** Areas, planes, volume and perimeter of the house from a few dimensions. @module */
+import { InputError } from "../../basics/mod.ts";
+import type { Plane } from "../../sun/types.ts";
+import { findGlazing } from "./glazing_table.ts";
+import type { HouseGeometry, HouseInputs, SkinPart } from "../types.ts";
+
+const DEGREES = 180 / Math.PI;
+/** strips into which each half of a hoop is cut */
+const HOOP_STRIPS = 4;
+
+type Skin = number | "glazed";
+
+function plane(tilt: number, azimuth: number): Plane {
+  return { tilt, azimuth: ((azimuth % 360) + 360) % 360 };
+}
+
+function part(name: string, area: number, face: Plane, skin: Skin, glazing: number): SkinPart {
+  const glazed = skin === "glazed";
+  return {
+    name,
+    kind: glazed ? "glazed" : "opaque",
+    area,
+    plane: face,
+    transmittanceHeat: glazed ? glazing : skin,
+  };
+}
+
+/** A wall: solid as a whole, or glazed above a solid knee wall. */
+function wall(
+  name: string,
+  side: { area: number; length: number; azimuth: number; skin: Skin },
+  inputs: HouseInputs,
+  glazing: number,
+): SkinPart[] {
+  const face = plane(90, side.azimuth);
+  if (side.skin !== "glazed") return [part(name, side.area, face, side.skin, glazing)];
+  const kneeArea = Math.min(side.area, inputs.kneeWallHeight * side.length);
+  return [
+    part(`${name} knee wall`, kneeArea, face, inputs.kneeWall, glazing),
+    part(name, side.area - kneeArea, face, "glazed", glazing),
+  ];
+}
+
+interface Profile {
+  /** area of one end wall, m² */
+  readonly endArea: number;
+  /** roof strips from the glazed side to the back: arc length, m, tilt, degrees, and side */
+  readonly strips: readonly { length: number; tilt: number; back: boolean }[];
+  readonly backHeight: number;
+}
+
+function gableProfile(inputs: HouseInputs): Profile {
+  const half = inputs.width / 2;
+  const rise = inputs.ridgeHeight - inputs.eaveHeight;
+  const strip = { length: Math.hypot(half, rise), tilt: Math.atan2(rise, half) * DEGREES };
+  return {
+    endArea: inputs.width * (inputs.eaveHeight + rise / 2),
+    strips: [{ ...strip, back: false }, { ...strip, back: true }],
+    backHeight: inputs.eaveHeight,
+  };
+}
+
+function leanToProfile(inputs: HouseInputs): Profile {
+  const rise = inputs.ridgeHeight - inputs.eaveHeight;
+  return {
+    endArea: inputs.width * (inputs.eaveHeight + rise / 2),
+    strips: [{
+      length: Math.hypot(inputs.width, rise),
+      tilt: Math.atan2(rise, inputs.width) * DEGREES,
+      back: false,
+    }],
+    backHeight: inputs.ridgeHeight,
+  };
+}
+
+/** Circular arc above the side walls; half an ellipse where it rises more than half the width. */
+function hoopProfile(inputs: HouseInputs): Profile {
+  const half = inputs.width / 2;
+  const rise = inputs.ridgeHeight - inputs.eaveHeight;
+  const circular = rise <= half;
+  const radius = (half * half + rise * rise) / (2 * rise);
+  const opening = circular ? Math.asin(Math.min(1, half / radius)) : Math.PI / 2;
+  // a point by the angle from the crown
+  const point = (angle: number): [number, number] =>
+    circular
+      ? [radius * Math.sin(angle), radius * (Math.cos(angle) - 1) + rise]
+      : [half * Math.sin(angle), rise * Math.cos(angle)];
+  const strips = Array.from({ length: HOOP_STRIPS }, (_, i) => {
+    const [from, to] = [
+      opening * (HOOP_STRIPS - i) / HOOP_STRIPS,
+      opening *
+      (HOOP_STRIPS - i - 1) / HOOP_STRIPS,
+    ];
+    return { length: arcLength(point, to, from), tilt: chordTilt(point, to, from) };
+  });
+  const segment = circular
+    ? radius * radius * (opening - Math.sin(opening) * Math.cos(opening))
+    : Math.PI * half * rise / 2;
+  return {
+    endArea: inputs.width * inputs.eaveHeight + segment,
+    strips: [
+      ...strips.map((strip) => ({ ...strip, back: false })),
+      ...strips.toReversed().map((strip) => ({ ...strip, back: true })),
+    ],
+    backHeight: inputs.eaveHeight,
+  };
+}
+
+function arcLength(point: (angle: number) => [number, number], from: number, to: number): number {
+  const pieces = 200;
+  let length = 0;
+  let [x0, y0] = point(from);
+  for (let i = 1; i <= pieces; i++) {
+    const [x, y] = point(from + (to - from) * i / pieces);
+    length += Math.hypot(x - x0, y - y0);
+    [x0, y0] = [x, y];
+  }
+  return length;
+}
+
+function chordTilt(point: (angle: number) => [number, number], from: number, to: number): number {
+  const [x0, y0] = point(from);
+  const [x1, y1] = point(to);
+  return Math.atan2(y0 - y1, x1 - x0) * DEGREES;
+}
+
+const PROFILES = { gable: gableProfile, hoop: hoopProfile, "lean-to": leanToProfile } as const;
+
+function checkDimensions(inputs: HouseInputs): void {
+  if (!(inputs.length > 0 && inputs.width > 0)) {
+    throw new InputError(
+      `house length and width must be above 0: found ${inputs.length} m × ${inputs.width} m`,
+    );
+  }
+  if (!(inputs.ridgeHeight > inputs.eaveHeight && inputs.eaveHeight >= 0)) {
+    throw new InputError(
+      `house ridge must be higher than the eave: found ridge ${inputs.ridgeHeight} m and eave ${inputs.eaveHeight} m`,
+    );
+  }
+  if (inputs.shape !== "hoop" && inputs.kneeWallHeight > inputs.eaveHeight) {
+    throw new InputError(
+      `house knee wall must not be higher than the eave: found ${inputs.kneeWallHeight} m and ${inputs.eaveHeight} m`,
+    );
+  }
+}
+
+/**
+ * Surfaces, floor area, volume and perimeter of the house.
+ *
+ * A gable has two roof planes, a lean-to one that rises from the glazed side to the back wall, a
+ * hoop an arc of a circle (half an ellipse where it rises more than half its width) over straight
+ * side walls, cut into strips of equal angle. Knee walls stand below glazed walls only; on a hoop they
+ * end where the arc begins.
+ *
+ * @param inputs house section of the study
+ * @throws {InputError} where the dimensions contradict each other
+ */
+export function houseGeometry(inputs: HouseInputs): HouseGeometry {
+  checkDimensions(inputs);
+  const glazing = findGlazing(inputs.glazing).heatTransmittance;
+  const profile = PROFILES[inputs.shape](inputs);
+  const { length, width, facing } = inputs;
+  const back = facing + 180;
+  const front = {
+    area: length * inputs.eaveHeight,
+    length,
+    azimuth: facing,
+    skin: "glazed" as const,
+  };
+  const rear = { area: length * profile.backHeight, length, azimuth: back, skin: inputs.northWall };
+  const end = { area: profile.endArea, length: width, skin: inputs.endWalls };
+  const roof = profile.strips.map((strip, i) => {
+    const name = strip.back ? "back roof" : "front roof";
+    const numbered = profile.strips.length > 2 ? `${name} strip ${i + 1}` : name;
+    const face = plane(strip.tilt, strip.back ? back : facing);
+    return part(
+      numbered,
+      strip.length * length,
+      face,
+      strip.back ? inputs.northRoof : "glazed",
+      glazing,
+    );
+  });
+  const parts = [
+    ...wall("front wall", front, inputs, glazing),
+    ...roof,
+    ...wall("back wall", rear, inputs, glazing),
+    ...wall("left end wall", { ...end, azimuth: facing + 90 }, inputs, glazing),
+    ...wall("right end wall", { ...end, azimuth: facing - 90 }, inputs, glazing),
+  ].filter((surface) => surface.area > 1e-9);
+  return {
+    parts,
+    floorArea: length * width,
+    volume: profile.endArea * length,
+    perimeter: 2 * (length + width),
+  };
+}

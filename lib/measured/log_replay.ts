@@ -1,0 +1,224 @@
+/** Predicts a logged compartment with the house's own step. @module */
+import { humidityRatioFromRelativeHumidity, relativeHumidityFromRatio } from "../air/mod.ts";
+import { STANDARD_PRESSURE } from "../basics/mod.ts";
+import { EMISSIVITY, outsideFilm, splitGlazing, withCurtain } from "../house/skin/films.ts";
+import { columnStepper, type FloorColumn } from "../house/floor/floor_column.ts";
+import type { GreenhouseLog } from "./log_table.ts";
+import { LEWIS_POWER } from "../house/air/model.ts";
+import { stepHouse } from "../house/air/step.ts";
+import type { HouseBoundary, HouseModel, HouseState } from "../house/types.ts";
+
+/** What is not known of the compartment and is fitted; all per m² of floor, all above 0. */
+export interface LogParameters {
+  /** m² of glass per m² of floor */
+  readonly coverArea: number;
+  /** share of the global radiation that ends as heat inside, screens open */
+  readonly solarShare: number;
+  /** W/m² of heat per µmol/(m² s) of lamp light */
+  readonly lampHeat: number;
+  /** µmol/(m² s) of plant light inside per W/m² outside, screens open */
+  readonly lightShare: number;
+  /** W/(m² K) of the heating pipe */
+  readonly pipeFilm: number;
+  /** 1/h without wind */
+  readonly leakage: number;
+  /** 1/h per m/s of wind */
+  readonly leakageWind: number;
+  /** 1/h per m/s of wind (and 1 m/s of stack) with all vents open */
+  readonly ventRate: number;
+  /** m² K/W of each screen */
+  readonly screenResistance: number;
+  /** leaf area over floor area */
+  readonly leafArea: number;
+  /** share of sun and lamp heat that benches, pots and lamps give to the air at once */
+  readonly airShare: number;
+  /** W/(m² K) between air and floor */
+  readonly floorFilm: number;
+  /** J/(K m²) of air, crop, light structure */
+  readonly capacity: number;
+  /** W/(m² K) to the neighbours and the ground, and their degC */
+  readonly neighbourFilm: number;
+  /** degC */
+  readonly neighbourTemperature: number;
+}
+
+/** m, height of the compartment under the screens and gutters (common practice, no source). */
+const HEIGHT = 5;
+const GLASS = 6.2;
+const ALL_FLOOR = 1;
+const CROP_EXTINCTION = 0.7;
+
+/** Concrete and soil under the compartment, per m². */
+function logFloor(neighbour: number, film: number): FloorColumn {
+  const faces = [0, 0.05, 0.12, 0.25, 0.45];
+  const thickness = faces.slice(1).map((face, i) => face - faces[i]!);
+  const conductivity = 1.4;
+  const layers = thickness.length;
+  return {
+    depths: Float64Array.from(thickness, (height, i) => faces[i]! + height / 2),
+    capacity: Float64Array.from(thickness, (height) => 2e6 * height),
+    downward: Float64Array.from(
+      thickness,
+      (height, i) => i + 1 < layers ? conductivity / ((height + thickness[i + 1]!) / 2) : 0,
+    ),
+    sideways: new Float64Array(layers),
+    surface: conductivity / (thickness[0]! / 2),
+    film,
+    outside: new Float64Array(layers).fill(neighbour),
+    edgeLossFactor: 0,
+  };
+}
+
+function screensLeft(log: GreenhouseLog, i: number): number {
+  return (1 - log.energyScreen[i]! * 0.3) * (1 - log.blackoutScreen[i]! * 0.98);
+}
+
+/** The compartment as a house of 1 m², one entry a log step; ventilation is prescribed. */
+function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
+  const { innerResistance, insideFilm } = splitGlazing(GLASS, 0);
+  const count = log.outsideTemperature.length;
+  const make = (value: (i: number) => number) =>
+    Float64Array.from({ length: count }, (_, i) => value(i));
+  const gained = make((i) => {
+    const open = screensLeft(log, i);
+    const lamps = Math.max(0, log.plantLight[i]! - p.lightShare * log.globalRadiation[i]! * open);
+    return p.solarShare * log.globalRadiation[i]! * open + p.lampHeat * lamps;
+  });
+  const toAir = Math.min(0.9, p.airShare);
+  const toCrop = (1 - toAir) * (1 - Math.exp(-CROP_EXTINCTION * p.leafArea));
+  const screen = (share: number) => ({
+    resistance: p.screenResistance,
+    coverage: share,
+    edgeLeak: 0,
+  });
+  const film = make((i) => outsideFilm(log.windSpeed[i]!));
+  return {
+    inputs: {
+      leakage: 0,
+      // the rate itself stands in place of the wind
+      leakageWind: 1,
+      heatSetPoint: -50,
+      ventSetPoint: 90,
+      ventCapacity: 0,
+      purgeHumidity: 2,
+      heaterPower: 0,
+    } as HouseModel["inputs"],
+    geometry: { parts: [], floorArea: ALL_FLOOR, volume: HEIGHT, perimeter: 0 },
+    floorFilm: p.floorFilm,
+    solarFloor: gained.map((heat) => heat * (1 - toAir - toCrop)),
+    solarCrop: gained.map((heat) => heat * toCrop),
+    solarMass: new Float64Array(count),
+    solarAir: gained.map((heat) => heat * toAir),
+    setPoint: new Float64Array(count).fill(-50),
+    solarOutside: log.globalRadiation,
+    curtainClosed: new Uint8Array(count),
+    glazingConductance: make((i) => {
+      const open = 1 / (innerResistance + 1 / film[i]!);
+      const one = withCurtain(open, screen(log.energyScreen[i]!));
+      return p.coverArea * withCurtain(one, screen(log.blackoutScreen[i]!));
+    }),
+    glazingDriving: make((i) =>
+      log.outsideTemperature[i]! + EMISSIVITY * log.netLongwave[i]! / film[i]!
+    ),
+    opaqueConductance: new Float64Array(count).fill(p.neighbourFilm),
+    opaqueDriving: new Float64Array(count).fill(p.neighbourTemperature),
+    filmArea: new Float64Array(count),
+    filmLongwave: new Float64Array(count),
+    outsideTemperature: log.outsideTemperature,
+    outsideRatio: make((i) =>
+      humidityRatioFromRelativeHumidity(
+        log.outsideTemperature[i]!,
+        Math.min(1, log.outsideHumidity[i]!),
+        STANDARD_PRESSURE,
+      )
+    ),
+    windSpeed: make((i) =>
+      p.leakage + p.leakageWind * log.windSpeed[i]! +
+      p.ventRate * log.ventOpening[i]! * (log.windSpeed[i]! + 1)
+    ),
+    pressure: STANDARD_PRESSURE,
+    dryAirMass: 1.2 * HEIGHT,
+    airCapacity: p.capacity,
+    massStore: { thawed: 0, freezing: 0, frozen: 0 },
+    massConductance: 0,
+    coverArea: p.coverArea,
+    coverFilm: insideFilm,
+    floorVapour: 0.1 * 3.3 / (1006 * LEWIS_POWER),
+    leafArea: p.leafArea,
+    leafLength: 0.1,
+  };
+}
+
+/** Predicted series of the log's length. */
+export interface LogPrediction {
+  /** degC */
+  readonly airTemperature: Float64Array;
+  /** 0 to 1 */
+  readonly relativeHumidity: Float64Array;
+}
+
+/**
+ * Predicts air temperature and humidity of the compartment from its weather, pipe, vents, screens
+ * and lamps. Only the first entry of the measured climate is used, as the start.
+ *
+ * @param log the log
+ * @param parameters of the compartment
+ */
+export function replayLog(log: GreenhouseLog, parameters: LogParameters): LogPrediction {
+  const model = logModel(log, parameters);
+  const column = logFloor(parameters.neighbourTemperature, parameters.floorFilm);
+  const stepper = columnStepper(column, log.stepSeconds);
+  const start = log.airTemperature[0]!;
+  const soil = new Float64Array(column.depths.length).fill(start);
+  let state: HouseState = {
+    airTemperature: start,
+    humidityRatio: humidityRatioFromRelativeHumidity(start, log.airHumidity[0]!, STANDARD_PRESSURE),
+    massTemperature: start,
+    ventOpening: 0,
+  };
+  const count = log.outsideTemperature.length;
+  const airTemperature = new Float64Array(count);
+  const relativeHumidity = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const pipe = log.pipeTemperature[i]!;
+    const hot = pipe > state.airTemperature;
+    const boundary: HouseBoundary = {
+      floorConductance: stepper.conductance,
+      floorTemperature: stepper.prepare(soil, 0),
+      storeHeat: 0,
+      storeSlope: hot ? -parameters.pipeFilm : 0,
+      storeReference: pipe,
+      storeVapour: 0,
+    };
+    const step = stepHouse(model, state, i, log.stepSeconds, boundary);
+    stepper.finish(soil, step.flows.floor, 0);
+    state = step.state;
+    airTemperature[i] = state.airTemperature;
+    relativeHumidity[i] = relativeHumidityFromRatio(
+      state.airTemperature,
+      state.humidityRatio,
+      STANDARD_PRESSURE,
+    );
+  }
+  return { airTemperature, relativeHumidity };
+}
+
+/** A stretch of the log. */
+export function cutLog(log: GreenhouseLog, from: number, to: number): GreenhouseLog {
+  const cut = (series: Float64Array) => series.slice(from, to);
+  return {
+    stepSeconds: log.stepSeconds,
+    outsideTemperature: cut(log.outsideTemperature),
+    outsideHumidity: cut(log.outsideHumidity),
+    globalRadiation: cut(log.globalRadiation),
+    windSpeed: cut(log.windSpeed),
+    netLongwave: cut(log.netLongwave),
+    airTemperature: cut(log.airTemperature),
+    airHumidity: cut(log.airHumidity),
+    pipeTemperature: cut(log.pipeTemperature),
+    ventOpening: cut(log.ventOpening),
+    energyScreen: cut(log.energyScreen),
+    blackoutScreen: cut(log.blackoutScreen),
+    plantLight: cut(log.plantLight),
+  };
+}

@@ -1,0 +1,5 @@
+/** Logs of a built house: read, replayed with the house's own step, fitted and scored. @module */
+export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log_check.ts";
+export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";
+export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
+export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";

@@ -1,0 +1,43 @@
+/** What the climate chapter answers. @module */
+import { dayName, type DisplayItem, showBoth } from "../charts_mod.ts";
+import type { ClimateResult, ColdSpell } from "../../climate/types.ts";
+import { answer } from "../kit/answer.ts";
+import { table } from "../kit/table.ts";
+
+/** The answer card. */
+export function climateAnswer(result: ClimateResult): DisplayItem {
+  const week = result.coldSpells.find((spell) => spell.length === 7);
+  const winter = result.months.filter((month) => [12, 1, 2].includes(month.month));
+  const summer = result.months.filter((month) => [6, 7, 8].includes(month.month));
+  const sum = (months: typeof winter) => months.reduce((all, one) => all + one.globalRadiation, 0);
+  return answer({
+    answer: `It must live through nights down to ${showBoth(result.coldestHour, "temperature")}, ` +
+      `${showBoth(result.heatingDegreeDays18, "degreeDays")} below 18 degC, and ` +
+      (week === undefined
+        ? ""
+        : `a worst week with a mean of ${showBoth(week.meanTemperature, "temperature")} and ${
+          showBoth(week.globalRadiation, "energyPerArea")
+        } of sun a day, `) +
+      `with ${showBoth(result.globalRadiation, "radiation")} of radiation in the year.`,
+    range:
+      `The design night lies between ${showBoth(result.design99_6, "temperature")} (passed in ` +
+      `0.4 % of the hours) and the coldest hour of this file; a typical year leaves the hardest ` +
+      `winters out, so a real one can be colder.`,
+    drivenBy: `how much winter sun there is: December to February bring ${
+      showBoth(sum(winter), "radiation")
+    }, June to August ${showBoth(sum(summer), "radiation")}.`,
+    changesWith: "a year measured on the site, or one or two really cold winters, took the place " +
+      "of this file.",
+  });
+}
+
+/** The worst spells of the year: cold days with little sun. */
+export function coldSpellTable(spells: readonly ColdSpell[]): DisplayItem {
+  return table(spells, [
+    { head: "length", value: (spell) => spell.length, kind: "days" },
+    { head: "from", value: (spell) => dayName(spell.startDay) },
+    { head: "mean", value: (spell) => spell.meanTemperature, kind: "temperature" },
+    { head: "lowest", value: (spell) => spell.minTemperature, kind: "temperature" },
+    { head: "sun a day", value: (spell) => spell.globalRadiation, kind: "energyPerArea" },
+  ], "Worst spells: cold and dull together");
+}

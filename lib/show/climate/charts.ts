@@ -1,0 +1,128 @@
+/** Pictures of the climate chapter. @module */
+import * as Plot from "@observablehq/plot";
+import type { ClimateResult, ClimateYear, MonthSummary } from "../../climate/types.ts";
+import { MONTHS } from "../kit/calendar.ts";
+import { carpet } from "../kit/carpet.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { durationChart } from "../kit/duration.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE, RADIATION_CLASSES, TEMPERATURE_CLASSES } from "../kit/palette.ts";
+
+/** Month by month: span and mean of the temperature, and radiation with its diffuse part. */
+export function monthlyClimateChart(result: ClimateResult): DisplayItem {
+  const months = result.months;
+  const name = (month: MonthSummary) => MONTHS[month.month - 1]!;
+  const x = { domain: MONTHS, label: null, padding: 0.25 } as const;
+  const coldest = months.reduce((a, b) => a.meanTemperature < b.meanTemperature ? a : b);
+  const warmest = months.reduce((a, b) => a.meanTemperature > b.meanTemperature ? a : b);
+  return figure([
+    {
+      height: 250,
+      x,
+      y: { label: "air temperature, degC", grid: true },
+      marks: [
+        Plot.barY(months, {
+          x: name,
+          y1: "minTemperature",
+          y2: "maxTemperature",
+          fill: "#b7cff2",
+        }),
+        Plot.ruleY([0], { stroke: PALETTE.ink }),
+        Plot.tickY(months, {
+          x: name,
+          y: "meanTemperature",
+          stroke: PALETTE.ink,
+          strokeWidth: 3,
+        }),
+      ],
+    },
+    {
+      height: 230,
+      x,
+      y: { label: "radiation on the horizontal, kWh/m² a month", grid: true },
+      marks: [
+        Plot.barY(months, { x: name, y: "globalRadiation", fill: PALETTE.warm }),
+        Plot.barY(months, {
+          x: name,
+          y: (month: MonthSummary) => month.globalRadiation * month.diffuseShare,
+          fill: PALETTE.cold,
+        }),
+        Plot.ruleY([0], { stroke: PALETTE.ink }),
+      ],
+    },
+  ], {
+    title: "Temperature and radiation by month",
+    alt: `Monthly mean temperature from ${showSi(coldest.meanTemperature, "temperature")} in ` +
+      `${name(coldest)} to ${showSi(warmest.meanTemperature, "temperature")} in ${
+        name(warmest)
+      }; ` +
+      `radiation ${showSi(result.globalRadiation, "radiation", 0)} a year.`,
+    legend: [
+      { label: "lowest to highest hour", colour: "#b7cff2" },
+      { label: "mean", colour: PALETTE.ink, sign: "line" },
+      { label: "direct part", colour: PALETTE.warm },
+      { label: "diffuse part", colour: PALETTE.cold },
+    ],
+    table: monthlyClimateTable(months),
+  });
+}
+
+function monthlyClimateTable(months: readonly MonthSummary[]): ReturnType<typeof dataTable> {
+  return dataTable(months, [
+    { head: "month", value: (row) => MONTHS[row.month - 1]! },
+    { head: "mean", value: (row) => row.meanTemperature, kind: "temperature" },
+    { head: "lowest", value: (row) => row.minTemperature, kind: "temperature" },
+    { head: "highest", value: (row) => row.maxTemperature, kind: "temperature" },
+    { head: "radiation", value: (row) => row.globalRadiation, kind: "radiation" },
+    { head: "diffuse", value: (row) => row.diffuseShare, kind: "share" },
+    { head: "humidity", value: (row) => row.meanRelativeHumidity, kind: "share" },
+    { head: "wind", value: (row) => row.meanWindSpeed, kind: "windSpeed" },
+    {
+      head: "degree-days under 18 degC",
+      value: (row) => row.heatingDegreeDays18,
+      kind: "degreeDays",
+    },
+  ]);
+}
+
+/** Outdoor temperature of every hour of the year. */
+export function temperatureCarpet(climate: ClimateYear): DisplayItem {
+  return carpet({
+    series: climate.dryBulb,
+    classes: TEMPERATURE_CLASSES,
+    unit: "degC",
+    title: "Outdoor temperature, every hour of the year",
+    alt: "Carpet of the outdoor temperature: day of the year along, hour of the day up. " +
+      "Blue is below freezing, brown above.",
+  });
+}
+
+/** Global radiation of every hour of the year. */
+export function radiationCarpet(climate: ClimateYear): DisplayItem {
+  return carpet({
+    series: climate.globalHorizontal,
+    classes: RADIATION_CLASSES,
+    unit: "W/m²",
+    title: "Radiation on the horizontal, every hour of the year",
+    alt: "Carpet of the global radiation: day of the year along, hour of the day up. " +
+      "Dark is night or dull, bright is full sun.",
+  });
+}
+
+/** Hours of the year at or below each outdoor temperature. */
+export function outdoorDurationChart(climate: ClimateYear, result: ClimateResult): DisplayItem {
+  const warmest = climate.dryBulb.reduce((most, value) => Math.max(most, value));
+  return durationChart({
+    curves: [{ label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb }],
+    axis: "air temperature, degC",
+    kind: "temperature",
+    limits: [-40, -30, -20, -10, 0, 10, 20, 30].filter((limit) =>
+      limit > result.coldestHour && limit < warmest
+    ),
+    title: "How long it is how cold",
+    alt: `Sorted outdoor temperatures of the year, from ${
+      showSi(result.coldestHour, "temperature")
+    } upwards; 99.6 % of the hours are above ${showSi(result.design99_6, "temperature")}.`,
+  });
+}

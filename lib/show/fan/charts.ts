@@ -1,0 +1,95 @@
+/** Picture of the fan chapter. @module */
+import * as Plot from "@observablehq/plot";
+import { curveValue, type FanInputs, type FanResult, shapedCurve } from "../../fan/mod.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+import type { Point } from "../kit/thin.ts";
+
+/** The fans' curve read at even steps, so that it is drawn as it is used. */
+export function fanCurvePoints(result: FanResult, steps = 60): Point[] {
+  const { airFlow, staticPressure } = result.curve;
+  const shaped = shapedCurve(airFlow, staticPressure);
+  const from = airFlow[0]!;
+  const to = airFlow.at(-1)!;
+  return Array.from({ length: steps + 1 }, (_, step) => {
+    const x = step === steps ? to : from + (to - from) * step / steps;
+    return { x, y: curveValue(shaped, x) };
+  });
+}
+
+/** Fan curve, system curve and the point where they meet, with the clean and the dirty filter. */
+export function fanChart(result: FanResult, inputs: FanInputs): DisplayItem {
+  const curve = fanCurvePoints(result);
+  const rated = result.curve.airFlow.map((x, index) => ({
+    x,
+    y: result.curve.staticPressure[index]!,
+  }));
+  const highest = Math.max(...curve.map((point) => point.y)) * 1.15;
+  const furthest = result.curve.airFlow.at(-1)!;
+  const system = [{ airFlow: 0, pressure: 0 }, ...result.systemCurve]
+    .filter((point) => point.pressure <= highest && point.airFlow <= furthest);
+  const designFlow = result.airFlow / result.flowRatio;
+  const dirtyMore = inputs.filterPressure * ((inputs.filterDirty ?? 2) - 1) || 0;
+  const dirtySystem = dirtyMore === 0 ? [] : result.systemCurve
+    .map(({ airFlow, pressure }) => ({
+      airFlow,
+      pressure: pressure + dirtyMore * (airFlow / designFlow) ** 2,
+    }))
+    .filter((point) => point.pressure <= highest);
+  const dirty = result.dirtyFilter === null ? [] : [result.dirtyFilter];
+  const point = { x: "airFlow", y: "pressure" } as const;
+  return figure({
+    height: 340,
+    x: { label: "air flow of the whole field, m³/s", grid: true, zero: true },
+    y: { label: "pressure, Pa", grid: true, zero: true },
+    marks: [
+      Plot.lineY(curve, { x: "x", y: "y", stroke: PALETTE.cold, strokeWidth: 2.5 }),
+      Plot.dot(rated, { x: "x", y: "y", fill: PALETTE.cold, r: 2.5 }),
+      Plot.lineY(system, {
+        ...point,
+        stroke: PALETTE.warm,
+        strokeWidth: 2.5,
+        strokeDasharray: "7 3",
+      }),
+      Plot.lineY(dirtySystem, { ...point, stroke: PALETTE.latent, strokeDasharray: "2 3" }),
+      Plot.dot(dirty, { ...point, r: 5, stroke: PALETTE.latent, strokeWidth: 2, fill: "white" }),
+      Plot.dot([result], { ...point, r: 6, fill: PALETTE.ink }),
+      Plot.text([result], {
+        ...point,
+        text: () => `${showSi(result.airFlow, "airFlow")}, ${showSi(result.pressure, "pressure")}`,
+        textAnchor: "start",
+        dx: 12,
+        dy: 3,
+        fill: PALETTE.ink,
+        stroke: "white",
+        strokeWidth: 5,
+      }),
+    ],
+  }, {
+    title: "What the fan delivers against this tube field",
+    alt:
+      `Fan curve and system curve meet at ${showSi(result.airFlow, "airFlow")} and ${
+        showSi(result.pressure, "pressure")
+      }.` + (result.dirtyFilter === null
+        ? " With a dirty filter they no longer meet."
+        : ` With a dirty filter at ${showSi(result.dirtyFilter.airFlow, "airFlow")}.`),
+    legend: [
+      { label: `${inputs.count} × ${result.curve.name}`, colour: PALETTE.cold, sign: "line" },
+      { label: "system", colour: PALETTE.warm, sign: "dash" },
+      { label: "operating point", colour: PALETTE.ink },
+      { label: "with a dirty filter", colour: PALETTE.latent, sign: "dash" },
+    ],
+    table: dataTable(rated, [
+      { head: "air flow", value: (row) => row.x, kind: "airFlow" },
+      { head: "fan static pressure", value: (row) => row.y, kind: "pressure" },
+      {
+        head: "electric power",
+        value: (_, index) => result.curve.power[index]!,
+        kind: "power",
+        us: false,
+      },
+    ]),
+  });
+}

@@ -1,0 +1,79 @@
+/** Tables that help to choose a fan, and the operating point in words. @module */
+import { type DisplayItem, showBoth, showNumber, showSi } from "../charts_mod.ts";
+import type { FanInputs, FanResult } from "../../fan/mod.ts";
+import type { ElevationTrial, FanTrial } from "./fan_variants.ts";
+import { paragraph, table } from "../kit/table.ts";
+
+/** Every fan of the list against this field: a point, or why there is none. */
+export function fanChoiceTable(trials: readonly FanTrial[], count: number): DisplayItem {
+  return table(trials, [
+    { head: "fan", value: (row) => row.name },
+    { head: "air flow", value: (row) => row.result?.airFlow ?? null, kind: "airFlow" },
+    { head: "of design", value: (row) => row.result?.flowRatio ?? null, kind: "share" },
+    {
+      head: "pressure",
+      value: (row) => row.result?.pressure ?? null,
+      kind: "pressure",
+      us: false,
+    },
+    { head: "power", value: (row) => row.result?.power ?? null, kind: "power", us: false },
+    { head: "efficiency", value: (row) => row.result?.efficiency ?? null, kind: "share" },
+    { head: "", value: (row) => wordsOf(row) },
+  ], `${count} of each fan at rated speed on this field`);
+}
+
+function wordsOf({ result, reason }: FanTrial): string {
+  if (result === null) return reason;
+  if (result.stalled) return "stalls: roars and hunts";
+  if (result.flowRatio < 0.9) return "too weak";
+  if (result.flowRatio > 1.15) return "more air than asked for: turn it down";
+  return "";
+}
+
+/** The same field and fans higher up. */
+export function elevationTable(trials: readonly ElevationTrial[]): DisplayItem {
+  return table(trials, [
+    { head: "elevation", value: (row) => row.elevation, kind: "length", digits: 0 },
+    {
+      head: "air density",
+      value: (row) => row.result?.density ?? null,
+      kind: "density",
+      us: false,
+    },
+    { head: "air flow", value: (row) => row.result?.airFlow ?? null, kind: "airFlow" },
+    { head: "pressure", value: (row) => row.result?.pressure ?? null, kind: "pressure" },
+    { head: "power", value: (row) => row.result?.power ?? null, kind: "power", us: false },
+    { head: "heat for each kelvin", value: (row) => row.capacityRate, kind: "conductance" },
+    { head: "", value: (row) => row.reason },
+  ], "The same field and fans at standard pressure and 25 degC");
+}
+
+/** The operating point as a few sentences. */
+export function fanPointWords(result: FanResult, inputs: FanInputs): DisplayItem {
+  const fans = inputs.count === 1 ? "The fan moves" : `The ${inputs.count} fans move`;
+  const free = result.curve.airFlow.at(-1)!;
+  const dirty = result.dirtyFilter;
+  return paragraph(
+    `${fans} ${showBoth(result.airFlow, "airFlow")}${
+      inputs.count === 1 ? "" : " together"
+    }, where the field asks for ${
+      showBoth(result.pressure, "pressure")
+    } and the curve gives as much. That is ${
+      showSi(result.airFlow / free, "share")
+    } of the free-air figure at this speed and ${
+      showSi(result.flowRatio, "share")
+    } of the design flow. ${
+      result.stalled
+        ? "The point lies left of the hump: the fans stall. Choose a larger fan or a freer field. "
+        : "The point lies right of the hump, where the fan runs steadily. "
+    }Of ${showNumber(result.power, 0)} W drawn, ${
+      showNumber(result.airFlow * result.pressure, 0)
+    } W move air. ${
+      inputs.filterPressure <= 0
+        ? "No filter or screen is counted."
+        : dirty === null
+        ? "With the dirty filter there is no point any more: the fans no longer reach the field."
+        : `With the dirty filter the flow falls to ${showBoth(dirty.airFlow, "airFlow")}.`
+    }`,
+  );
+}

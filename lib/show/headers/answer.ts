@@ -1,0 +1,100 @@
+/** What the headers chapter answers. @module */
+import { type DisplayItem, showBoth, showNumber, showSi } from "../charts_mod.ts";
+import type { HeadersInputs, HeadersResult, WorkmanshipResult } from "../../headers/mod.ts";
+import type { TubesResult } from "../../tubes/types.ts";
+import { answer, type Light } from "../kit/answer.ts";
+import type { HeaderVariant } from "./header_variants.ts";
+import { table } from "../kit/table.ts";
+
+const LAYOUT_WORDS: Readonly<Record<HeadersInputs["layout"], string>> = {
+  Z: "fed at one end, drawn off at the opposite end",
+  U: "fed and drawn off at the same end",
+  centre: "fed in the middle",
+  "two-ended": "fed at both ends",
+};
+
+/** The answer card; the range takes carelessly set tube ends where they were drawn. */
+export function headersAnswer(
+  result: HeadersResult,
+  inputs: HeadersInputs,
+  tubes: TubesResult,
+  careless?: WorkmanshipResult,
+): DisplayItem {
+  const outside = [...result.shares].filter((share) => Math.abs(share - 1) > 0.1).length;
+  const light: Light = outside === 0 ? "yes" : outside <= tubes.count / 10 ? "partly" : "no";
+  const least = result.shares.reduce(
+    (best, share, tube) => share < result.shares[best]! ? tube : best,
+    0,
+  );
+  return answer({
+    light,
+    answer:
+      `Headers of ${showBoth(result.diameter, "diameter")}, ${LAYOUT_WORDS[inputs.layout]}: ` +
+      `tubes carry ${showSi(result.flowMin, "share")} to ${
+        showSi(result.flowMax, "share")
+      } of the mean, ${outside} of ${tubes.count} lie outside ±10 %; the field gives ${
+        showSi(result.heatFactor, "sharePrecise")
+      } of the heat of an even one.`,
+    range: careless === undefined
+      ? "Workmanship is not in these numbers: ends pushed in to different depths and burrs spread " +
+        "the flows further."
+      : `With tube ends set carelessly the poorest tube carries ${
+        showSi(careless.flowMin.low, "share")
+      } to ${showSi(careless.flowMin.high, "share")} of the mean, the richest up to ${
+        showSi(careless.flowMax.high, "share")
+      } (nine of ten in ${careless.trials} drawn fields). Measure each tube before backfilling.`,
+    drivenBy: `the area of the tubes over that of the header, ${
+      showNumber(result.areaRatio, 2)
+    }; tube ${least + 1} gets least.`,
+    changesWith:
+      "the header were wider, the tubes longer, or the feed moved. A faster fan changes " +
+      "nothing: all these losses go with the square of the air speed.",
+  });
+}
+
+const LAYOUT_HEADS: Readonly<Record<HeadersInputs["layout"], string>> = {
+  Z: "opposite ends (Z)",
+  U: "same end (U)",
+  centre: "middle",
+  "two-ended": "both ends",
+};
+
+/** Least and greatest flow over the mean on headers of other sizes, one column for each layout. */
+export function headerSizeTable(variants: readonly HeaderVariant[]): DisplayItem {
+  const layouts = [...new Set(variants.map(({ layout }) => layout))];
+  const sizes = variants.filter(({ layout }) => layout === layouts[0]);
+  const shares = (size: HeaderVariant, layout: HeadersInputs["layout"]) => {
+    const one = variants.find((row) => row.layout === layout && row.diameter === size.diameter);
+    return one === undefined
+      ? null
+      : `${showNumber(one.flowMin, 2)} to ${showNumber(one.flowMax, 2)}`;
+  };
+  return table(sizes, [
+    { head: "inside", value: (row) => row.diameter, kind: "diameter" },
+    { head: "tubes over header area", value: (row) => row.areaRatio, digits: 2 },
+    ...layouts.map((layout) => ({
+      head: LAYOUT_HEADS[layout],
+      value: (row: HeaderVariant) => shares(row, layout),
+      right: true,
+    })),
+  ], "Least and greatest flow over the mean on other headers");
+}
+
+/** What carelessly set tube ends do. */
+export function workmanshipTable(result: WorkmanshipResult): DisplayItem {
+  const rows = [
+    { name: "poorest tube over mean", spread: result.flowMin },
+    { name: "richest tube over mean", spread: result.flowMax },
+    { name: "heat over that of flush ends, same air", spread: result.heatAtEqualFlow },
+    {
+      name: "heat over that of flush ends, same pressure",
+      spread: result.heatAtEqualPressure,
+    },
+  ];
+  return table(rows, [
+    { head: "", value: (row) => row.name },
+    { head: "mean", value: (row) => row.spread.mean, digits: 3 },
+    { head: "low (5 %)", value: (row) => row.spread.low, digits: 3 },
+    { head: "high (95 %)", value: (row) => row.spread.high, digits: 3 },
+  ], `Ends up to 25 mm in, half of the holes with a burr: ${result.trials} fields drawn`);
+}

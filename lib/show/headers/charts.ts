@@ -1,0 +1,120 @@
+/** Pictures of the headers chapter. @module */
+import * as Plot from "@observablehq/plot";
+import type { HeadersResult } from "../../headers/types.ts";
+import type { TubesResult } from "../../tubes/types.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { GREY, PALETTE } from "../kit/palette.ts";
+
+/** One tube of the field. */
+interface TubeRow {
+  readonly tube: number;
+  readonly share: number;
+  readonly flow: number;
+  readonly depth: number;
+  readonly supply: number;
+  readonly back: number;
+}
+
+function tubeRows(headers: HeadersResult, tubes: TubesResult): TubeRow[] {
+  return Array.from(headers.shares, (share, index) => ({
+    tube: index + 1,
+    share,
+    flow: share * tubes.flowPerTube,
+    depth: tubes.positions[index]?.depth ?? NaN,
+    supply: headers.supplyPressure[index]!,
+    back: headers.returnPressure[index]!,
+  }));
+}
+
+/** Flow of each tube over the mean, with the band of ±10 %. */
+export function tubeFlowChart(headers: HeadersResult, tubes: TubesResult): DisplayItem {
+  const rows = tubeRows(headers, tubes);
+  const top = Math.max(1.25, headers.flowMax * 1.08);
+  const outside = rows.filter((row) => Math.abs(row.share - 1) > 0.1).length;
+  return figure({
+    height: 290,
+    x: { label: "tube, numbered from the fan side, layer by layer", ...tubeAxis(rows.length) },
+    y: { label: "flow over the mean, –", domain: [0, top] },
+    marks: [
+      Plot.rectY([{ low: 0.9, high: 1.1 }], {
+        x1: 0.4,
+        x2: rows.length + 0.6,
+        y1: "low",
+        y2: "high",
+        fill: GREY,
+      }),
+      Plot.rectY(rows, {
+        x1: (row: TubeRow) => row.tube - 0.38,
+        x2: (row: TubeRow) => row.tube + 0.38,
+        y: "share",
+        fill: (row: TubeRow) => Math.abs(row.share - 1) > 0.1 ? PALETTE.warm : PALETTE.air,
+      }),
+      Plot.ruleY([1], { stroke: PALETTE.ink, strokeDasharray: "4 3" }),
+      Plot.ruleY([0], { stroke: PALETTE.ink }),
+    ],
+    color: { type: "identity" },
+  }, {
+    title: "Does every tube get its share?",
+    alt: `Flow of each tube over the mean, from ${headers.flowMin.toFixed(2)} to ${
+      headers.flowMax.toFixed(2)
+    }; ${outside} of ${rows.length} tubes lie outside ±10 %.`,
+    legend: [
+      { label: "within ±10 %", colour: PALETTE.air },
+      { label: "outside", colour: PALETTE.warm },
+      { label: "band of ±10 %", colour: GREY },
+    ],
+    table: dataTable(rows, [
+      { head: "tube", value: (row) => row.tube, digits: 0 },
+      { head: "depth", value: (row) => row.depth, kind: "depth" },
+      { head: "flow over mean", value: (row) => row.share, digits: 3 },
+      { head: "flow", value: (row) => row.flow, kind: "tubeFlow" },
+    ]),
+  });
+}
+
+/** Static pressure along supply and return header. */
+export function headerPressureChart(headers: HeadersResult, tubes: TubesResult): DisplayItem {
+  const rows = tubeRows(headers, tubes);
+  const depths = [...new Set(rows.map((row) => row.depth))];
+  const line = (y: "supply" | "back", stroke: string) =>
+    depths.flatMap((depth) => [
+      Plot.lineY(rows.filter((row) => row.depth === depth), {
+        x: "tube",
+        y,
+        stroke,
+        strokeWidth: 2.5,
+      }),
+      Plot.dot(rows.filter((row) => row.depth === depth), { x: "tube", y, fill: stroke, r: 1.8 }),
+    ]);
+  return figure({
+    height: 290,
+    x: { label: "tube, numbered from the fan side, layer by layer", ...tubeAxis(rows.length) },
+    y: { label: "static pressure over the return outlet, Pa", grid: true },
+    marks: [...line("supply", PALETTE.warm), ...line("back", PALETTE.cold)],
+  }, {
+    title: "Static pressure along the headers",
+    alt: `Static pressure at each tube in the supply and in the return header; the difference ` +
+      `drives the tube. Headers and tubes together take ${
+        showSi(headers.pressureDrop, "pressure")
+      }.`,
+    legend: [
+      { label: "supply header", colour: PALETTE.warm, sign: "line" },
+      { label: "return header", colour: PALETTE.cold, sign: "line" },
+    ],
+    table: dataTable(rows, [
+      { head: "tube", value: (row) => row.tube, digits: 0 },
+      { head: "supply", value: (row) => row.supply, kind: "pressure" },
+      { head: "return", value: (row) => row.back, kind: "pressure" },
+      { head: "across the tube", value: (row) => row.supply - row.back, kind: "pressure" },
+    ]),
+  });
+}
+
+function tubeAxis(count: number): Plot.ScaleOptions {
+  const step = count <= 20 ? 1 : count <= 50 ? 5 : 10;
+  const ticks = Array.from({ length: count }, (_, index) => index + 1)
+    .filter((tube) => tube === 1 || tube % step === 0);
+  return { domain: [0.4, count + 0.6], ticks, tickFormat: (tube: number) => String(tube) };
+}

@@ -1,0 +1,79 @@
+/** Tables that help to choose and to build headers. @module */
+import { type DisplayItem, LAYOUT_NAMES, showSi } from "../charts_mod.ts";
+import { type HoleLayout } from "../../drawings/mod.ts";
+import type { BalanceStudy, BlockedRow, WantedHeader } from "./header_variants.ts";
+import { table } from "../kit/table.ts";
+
+/** Smallest headers for a wanted evenness. */
+export function wantedHeaderTable(rows: readonly WantedHeader[]): DisplayItem {
+  return table(rows, [
+    { head: "layout", value: (row) => LAYOUT_NAMES[row.layout] },
+    { head: "wanted unevenness (CV)", value: (row) => row.unevenness, kind: "share" },
+    { head: "inside at least", value: (row) => row.sized?.diameter ?? null, kind: "diameter" },
+    { head: "least over mean", value: (row) => row.sized?.flowMin ?? null, digits: 2 },
+    { head: "greatest over mean", value: (row) => row.sized?.flowMax ?? null, digits: 2 },
+    {
+      head: "pressure",
+      value: (row) => row.sized?.pressureDrop ?? null,
+      kind: "pressure",
+      us: false,
+    },
+  ], "Smallest header for a wanted evenness; buy the next larger pipe");
+}
+
+/** What flooded tubes do to the others. */
+export function blockedTable(rows: readonly BlockedRow[]): DisplayItem {
+  return table(rows, [
+    { head: "group of tubes", value: (row) => row.name },
+    { head: "least of the open tubes", value: (row) => row.flowMin, digits: 2 },
+    { head: "greatest of the open tubes", value: (row) => row.flowMax, digits: 2 },
+    { head: "pressure", value: (row) => row.pressureDrop, kind: "pressure" },
+    { head: "heat, same air flow", value: (row) => row.heat, kind: "sharePrecise" },
+  ], "The same air through the tubes that are left; flows over the mean of the clean group");
+}
+
+/** Holes of the plates that even out the field. */
+export function balanceTable(balance: BalanceStudy): DisplayItem {
+  const rows = balance.shares.map((share, tube) => ({
+    tube: tube + 1,
+    share,
+    hole: balance.holes[tube]!,
+  }));
+  const plates = rows.filter(({ hole }) => hole < 0.995 * balance.diameter).length;
+  return table(
+    rows,
+    [
+      { head: "tube", value: (row) => row.tube, kind: "count" },
+      { head: "flow over mean without plate", value: (row) => row.share, digits: 3 },
+      {
+        head: "hole of its plate",
+        value: (row) => row.hole < 0.995 * balance.diameter ? row.hole : null,
+        kind: "diameter",
+      },
+    ],
+    `${plates} of ${rows.length} tubes get a plate; pressure ${
+      showSi(balance.pressureBefore, "pressure")
+    } without, ${showSi(balance.pressureAfter, "pressure")} with plates`,
+  );
+}
+
+/** The drilling table of one supply header. */
+export function drillingTable(layout: HoleLayout): DisplayItem {
+  return table(
+    layout.holes,
+    [
+      { head: "hole", value: (hole) => hole.number, kind: "count" },
+      { head: "along, from the first", value: (hole) => hole.along, digits: 3, kind: "depth" },
+      { head: "angle, degrees", value: (hole) => hole.angle, digits: 0 },
+      { head: "arc", value: (hole) => hole.around, kind: "diameter" },
+      { head: "diameter of the hole", value: (hole) => hole.diameter, kind: "diameter" },
+    ],
+    `${layout.holes.length} holes in a header of ${showSi(layout.headerDiameter, "diameter")}; ${
+      layout.holes.length < 2
+        ? "a single hole"
+        : `${showSi(layout.strengthLeft, "share")} of the tightest pitch is left, ${
+          showSi(layout.ligament, "diameter")
+        } of wall`
+    }`,
+  );
+}

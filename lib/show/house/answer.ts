@@ -1,0 +1,182 @@
+/** What the house chapter answers. @module */
+import { type DisplayItem, hourName, hoursBelow, showBoth, showSi } from "../charts_mod.ts";
+import {
+  findCrop,
+  firstHourBelow,
+  type HouseInputs,
+  type HouseLedger,
+  type HouseResult,
+  lastHourBelow,
+  nightConductance,
+  type RankedMeasure,
+} from "../../house/mod.ts";
+import { answer, type Light } from "../kit/answer.ts";
+import { numbers, table } from "../kit/table.ts";
+
+/** "first below freezing on 3 Oct 04:00", or that it never is. */
+export function firstFreezeText(hour: number | null): string {
+  return hour === null
+    ? "it never falls below freezing"
+    : `after midsummer it first falls below freezing on ${hourName(hour)}`;
+}
+
+/** "it would freeze for 1100 h to 1500 h": were the house 1 K warmer or colder than computed. */
+export function freezingRange(airTemperature: ArrayLike<number>): string {
+  const [low, high] = [hoursBelow(airTemperature, -1), hoursBelow(airTemperature, 1)];
+  const sooner = "were it 1 K warmer or colder all year than computed, it would ";
+  return high === 0
+    ? `${sooner}not freeze in either case`
+    : `${sooner}freeze for ${showSi(low, "hours")} to ${showSi(high, "hours")}`;
+}
+
+/** Yes where the house never freezes, no where it freezes for more than a twentieth of the year. */
+export function frostLight(hoursBelowFreezing: number): Light {
+  if (hoursBelowFreezing === 0) return "yes";
+  return hoursBelowFreezing < 8760 / 20 ? "partly" : "no";
+}
+
+/** The answer card; the range takes the leakage at half and at twice its value. */
+export function houseAnswer(result: HouseResult): DisplayItem {
+  const leak = result.lossParts.find((part) => part.name.includes("leak"))?.conductance ?? 0;
+  const largest = result.lossParts.reduce((a, b) => a.conductance > b.conductance ? a : b);
+  const loss = (factor: number) =>
+    showBoth(result.lossCoefficient + (factor - 1) * leak, "conductance");
+  return answer({
+    light: frostLight(result.hoursBelowFreezingNoStore),
+    answer: `Without a store and without heat the house falls to ${
+      showBoth(result.coldestHourNoStore, "temperature")
+    } and spends ${showSi(result.hoursBelowFreezingNoStore, "hours")} a year below freezing; ${
+      firstFreezeText(result.firstFreezeNoStore)
+    }. Holding the heating set point would take ${showBoth(result.heatDemand, "energy")} a year, ${
+      showBoth(result.peakHeatLoss, "heatFlow")
+    } at the design night.`,
+    range: `Leakage is the least known part: at half of it the house loses ${loss(0.5)}, at twice ${
+      loss(2)
+    }, against ${
+      showBoth(result.lossCoefficient, "conductance")
+    } here. The house is not known to better than a kelvin: ${
+      freezingRange(result.freeRunning.airTemperature)
+    }.`,
+    drivenBy: `${largest.name}, ${
+      showSi(largest.conductance / result.lossCoefficient, "share")
+    } of the loss.`,
+    changesWith: "the largest bar were cut: a night curtain, a second layer, a sealed skin, an " +
+      "insulated north wall and edge come before a store.",
+  });
+}
+
+/** Size of the house. */
+export function geometryTable(result: HouseResult): DisplayItem {
+  const { floorArea, volume, perimeter, parts } = result.geometry;
+  const area = (kind: string) =>
+    parts.filter((part) => part.kind === kind).reduce((sum, part) => sum + part.area, 0);
+  return numbers([
+    { label: "floor", value: floorArea, kind: "area" },
+    { label: "volume", value: volume, kind: "volume" },
+    { label: "perimeter", value: perimeter, kind: "length" },
+    { label: "glazed skin", value: area("glazed"), kind: "area" },
+    { label: "opaque skin", value: area("opaque"), kind: "area" },
+  ]);
+}
+
+/**
+ * The UA table: each surface of the skin with its loss as at night, then leakage and floor edge,
+ * then all together.
+ */
+export function skinTable(result: HouseResult, inputs: HouseInputs): DisplayItem {
+  const { geometry, lossParts, lossCoefficient } = result;
+  const skin = geometry.parts.filter((part) => part.area > 0).map((part) => ({
+    name: part.name,
+    kind: part.kind as string,
+    area: part.area as number | null,
+    open: part.transmittanceHeat as number | null,
+    loss: nightConductance(part, inputs, geometry),
+  }));
+  const others = lossParts.slice(-2).map(({ name, conductance }) => ({
+    name,
+    kind: name === "leakage" ? "air" : "ground",
+    area: null,
+    open: null,
+    loss: conductance,
+  }));
+  const total = { name: "all together", kind: "", area: null, open: null, loss: lossCoefficient };
+  return table([...skin, ...others, total], [
+    { head: "part", value: (row) => row.name },
+    { head: "kind", value: (row) => row.kind },
+    { head: "area", value: (row) => row.area, kind: "area" },
+    { head: "U-value, curtain open", value: (row) => row.open, kind: "transmittance" },
+    { head: "U·A at night", value: (row) => row.loss, kind: "conductance", digits: 1 },
+  ]);
+}
+
+/** First and last hour below freezing and below what kills the crop, and the hours between. */
+export function frostTable(result: HouseResult, inputs: HouseInputs): DisplayItem {
+  const crop = findCrop(inputs.crop);
+  const air = result.freeRunning.airTemperature;
+  const moment = (hour: number | null) => hour === null ? "never" : hourName(hour);
+  const rows = [
+    {
+      words: "below freezing",
+      limit: 0,
+      hours: result.hoursBelowFreezingNoStore,
+      first: result.firstFreezeNoStore,
+      last: result.lastFreezeNoStore,
+    },
+    {
+      words: `${crop.name}: growth suffers`,
+      limit: crop.chillingLimit,
+      hours: hoursBelow(air, crop.chillingLimit),
+      first: firstHourBelow(air, crop.chillingLimit),
+      last: lastHourBelow(air, crop.chillingLimit),
+    },
+    {
+      words: `${crop.name}: plants die`,
+      limit: crop.killingLimit,
+      hours: result.hoursBelowCropLimitNoStore,
+      first: result.firstCropKillNoStore,
+      last: result.lastCropKillNoStore,
+    },
+  ];
+  return table(rows, [
+    { head: "limit", value: (row) => row.words },
+    { head: "below", value: (row) => row.limit, kind: "temperature" },
+    { head: "in a year", value: (row) => row.hours, kind: "hours" },
+    { head: "first hour after 1 July", value: (row) => moment(row.first), right: true },
+    { head: "last hour before 1 July", value: (row) => moment(row.last), right: true },
+  ]);
+}
+
+/** What each improvement brings, the house as it is in the first line. */
+export function measuresTable(ranking: readonly RankedMeasure[]): DisplayItem {
+  return table(ranking, [
+    { head: "measure", value: (row) => row.name },
+    { head: "what was changed", value: (row) => row.change },
+    { head: "heat demand", value: (row) => row.heatDemand, kind: "energy", us: false },
+    { head: "saved", value: (row) => row.saved, kind: "energy", us: false },
+    { head: "coldest hour without heat", value: (row) => row.coldestHour, kind: "temperature" },
+    { head: "below freezing", value: (row) => row.hoursBelowFreezing, kind: "hours" },
+  ]);
+}
+
+const LEDGER_WORDS: readonly (readonly [keyof HouseLedger, string])[] = [
+  ["solar", "sun taken up inside"],
+  ["heater", "heater"],
+  ["glazing", "through glazing"],
+  ["opaque", "through opaque parts"],
+  ["leakage", "leakage"],
+  ["vent", "vents"],
+  ["floor", "floor soil"],
+  ["evaporation", "turned into vapour"],
+  ["mass", "water and other mass"],
+  ["air", "kept in the air"],
+];
+
+/** Heat of the year by part, free running beside held at the set point. */
+export function houseLedgerTable(result: HouseResult): DisplayItem {
+  const { freeRunningLedger: free, heatedLedger: heated } = result;
+  return table(LEDGER_WORDS, [
+    { head: "heat of the year, gains positive", value: ([, words]) => words },
+    { head: "running free", value: ([key]) => free[key], kind: "energy" },
+    { head: "held at the set point", value: ([key]) => heated[key], kind: "energy" },
+  ]);
+}

@@ -1,0 +1,208 @@
+/** Pictures of the house chapter. @module */
+import * as Plot from "@observablehq/plot";
+import type { ClimateYear } from "../../climate/types.ts";
+import type { HouseResult } from "../../house/types.ts";
+import { hourName } from "../kit/calendar.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { durationChart } from "../kit/duration.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { coldestWeekStart, lineLegend, type TimeLine, timePlot, yearWindow } from "../kit/lines.ts";
+import { PALETTE } from "../kit/palette.ts";
+
+/** Colours of the parts, in their fixed order; further parts begin again. */
+const PART_COLOURS = [
+  PALETTE.cold,
+  PALETTE.ink,
+  PALETTE.soil,
+  PALETTE.air,
+  PALETTE.latent,
+  PALETTE.warm,
+];
+
+interface LossBar {
+  readonly name: string;
+  readonly conductance: number;
+  readonly share: number;
+  readonly colour: string;
+  readonly from: number;
+}
+
+/** Parts from the largest, each with its colour and where it starts in the stack. */
+function lossBars(result: HouseResult): LossBar[] {
+  let from = 0;
+  return result.lossParts
+    .map((part, index) => ({
+      ...part,
+      share: part.conductance / result.lossCoefficient,
+      colour: PART_COLOURS[index % PART_COLOURS.length]!,
+    }))
+    .filter((part) => part.conductance > 0)
+    .sort((a, b) => b.conductance - a.conductance)
+    .map((part) => {
+      const bar = { ...part, from };
+      from += part.conductance;
+      return bar;
+    });
+}
+
+/** The whole loss as one stacked bar, and below it each part from the largest. */
+export function lossesChart(result: HouseResult): DisplayItem {
+  const bars = lossBars(result);
+  const largest = bars[0]!;
+  const whole = showSi(result.lossCoefficient, "conductance");
+  const domain = [0, result.lossCoefficient * 1.02];
+  const sides = { marginLeft: 110, marginRight: 130 };
+  return figure([{
+    ...sides,
+    height: 74,
+    marginTop: 8,
+    marginBottom: 30,
+    x: { domain, label: null, grid: true },
+    y: { domain: ["all together"], label: null, padding: 0.1 },
+    marks: [
+      Plot.barX(bars, {
+        x1: "from",
+        x2: (bar: LossBar) => bar.from + bar.conductance,
+        y: () => "all together",
+        fill: "colour",
+        stroke: "white",
+      }),
+      Plot.text(bars.filter((bar) => bar.share >= 0.07), {
+        x: (bar: LossBar) => bar.from + bar.conductance / 2,
+        y: () => "all together",
+        text: (bar: LossBar) => showSi(bar.share, "share"),
+        fill: "white",
+        fontWeight: "bold",
+      }),
+      Plot.text([result.lossCoefficient], {
+        x: (value: number) => value,
+        y: () => "all together",
+        text: () => whole,
+        textAnchor: "start",
+        dx: 5,
+      }),
+    ],
+  }, {
+    ...sides,
+    height: 50 + bars.length * 34,
+    marginTop: 8,
+    x: { domain, label: "heat lost for each kelvin between inside and outside, W/K", grid: true },
+    y: { domain: bars.map((bar) => bar.name), label: null, padding: 0.3 },
+    marks: [
+      Plot.barX(bars, { x: "conductance", y: "name", fill: "colour" }),
+      Plot.text(bars, {
+        x: "conductance",
+        y: "name",
+        text: (bar: LossBar) =>
+          `${showSi(bar.conductance, "conductance")}, ${showSi(bar.share, "share")}`,
+        textAnchor: "start",
+        dx: 5,
+      }),
+      Plot.ruleX([0], { stroke: PALETTE.ink }),
+    ],
+  }], {
+    title: "Where the heat goes",
+    alt: `Heat loss as a stacked bar and part by part; the largest is ${largest.name} with ${
+      showSi(largest.share, "share")
+    } of ${whole}.`,
+    table: dataTable(bars, [
+      { head: "part", value: (bar) => bar.name },
+      { head: "loss", value: (bar) => bar.conductance, kind: "conductance" },
+      { head: "share", value: (bar) => bar.share, kind: "share" },
+    ]),
+  });
+}
+
+/** Hours of the year the free-running house and the outdoors stay at or below a temperature. */
+export function freeRunningDurationChart(result: HouseResult, climate: ClimateYear): DisplayItem {
+  return durationChart({
+    curves: [
+      { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
+      {
+        label: "house without a store",
+        colour: PALETTE.warm,
+        series: result.freeRunning.airTemperature,
+      },
+    ],
+    axis: "air temperature, degC",
+    kind: "temperature",
+    limits: [-20, -10, 0, 5, 10, 30],
+    title: "Free-running house: how long it is how cold",
+    alt: `The house without a store and without heat falls to ${
+      showSi(result.coldestHourNoStore, "temperature")
+    } and spends ${showSi(result.hoursBelowFreezingNoStore, "hours")} below freezing.`,
+  });
+}
+
+/** The seven days around the coldest hour of the house without a store. */
+export function coldestWeekChart(result: HouseResult, climate: ClimateYear): DisplayItem {
+  const inside = result.freeRunning.airTemperature;
+  const start = coldestWeekStart(inside);
+  const window = (series: ArrayLike<number>) => yearWindow(series, start, 168);
+  const temperatures: TimeLine[] = [
+    { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
+    { label: "house without a store", colour: PALETTE.warm, series: inside },
+  ];
+  const sun: TimeLine = {
+    label: "radiation",
+    colour: PALETTE.ink,
+    series: climate.globalHorizontal,
+  };
+  const heater: TimeLine = {
+    label: "heat that would hold the set point",
+    colour: PALETTE.latent,
+    series: result.heated.heater.map((heat) => heat / 1000),
+  };
+  const heated = window(heater.series).some((heat) => heat > 0);
+  const days = Array.from({ length: 7 }, (_, day) => day);
+  const dayOf = (series: ArrayLike<number>, day: number) =>
+    Array.from(window(series).slice(day * 24, day * 24 + 24));
+  return figure([
+    timePlot({
+      lines: temperatures,
+      start,
+      hours: 168,
+      axis: "air temperature, degC",
+      limits: [0],
+    }),
+    timePlot({ lines: [sun], start, hours: 168, axis: "radiation, W/m²", height: 150 }),
+    ...(heated
+      ? [timePlot({ lines: [heater], start, hours: 168, axis: "heater, kW", height: 150 })]
+      : []),
+  ], {
+    title: "The coldest week of the house without a store",
+    alt: `From ${hourName(start)}: outdoor and indoor temperature, radiation and heat demand for ` +
+      `seven days; ` +
+      `lowest indoor temperature ${showSi(result.coldestHourNoStore, "temperature")}.`,
+    legend: lineLegend([...temperatures, sun, ...(heated ? [heater] : [])]),
+    table: dataTable(days, [
+      { head: "day", value: (day) => hourName(start + day * 24).replace(" 00:00", "") },
+      {
+        head: "outdoors lowest",
+        value: (day) => Math.min(...dayOf(climate.dryBulb, day)),
+        kind: "temperature",
+      },
+      {
+        head: "inside lowest",
+        value: (day) => Math.min(...dayOf(inside, day)),
+        kind: "temperature",
+      },
+      {
+        head: "inside highest",
+        value: (day) => Math.max(...dayOf(inside, day)),
+        kind: "temperature",
+      },
+      {
+        head: "radiation",
+        value: (day) => dayOf(climate.globalHorizontal, day).reduce((a, b) => a + b, 0) / 1000,
+        kind: "radiation",
+      },
+      {
+        head: "heat demand",
+        value: (day) => dayOf(heater.series, day).reduce((a, b) => a + b, 0),
+        kind: "energy",
+      },
+    ]),
+  });
+}

@@ -1,0 +1,54 @@
+/** "Do this first": what each improvement of the house brings, as bars and in numbers. @module */
+import * as Plot from "@observablehq/plot";
+import type { RankedMeasure } from "../../house/mod.ts";
+import { showNumber, showSi } from "../../units/display_units.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+
+/** "+1.2 K", with its sign */
+function gainText(gain: number): string {
+  const text = showNumber(gain, 1);
+  return `${text.startsWith("−") || Number(text) === 0 ? "" : "+"}${text}\u00a0K`;
+}
+
+/** Heat saved by each measure alone, from the most; the first entry of the ranking is the house as it is. */
+export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
+  const [base, ...measures] = ranking;
+  const best = measures[0];
+  const most = Math.max(1, ...measures.map((measure) => measure.saved));
+  const least = Math.min(0, ...measures.map((measure) => measure.saved));
+  return figure({
+    height: 62 + measures.length * 34,
+    marginLeft: 170,
+    marginTop: 10,
+    x: {
+      domain: [least * 1.05, most * 1.75],
+      label: "heat demand saved, kWh a year",
+      grid: true,
+    },
+    y: { domain: measures.map((measure) => measure.name), label: null, padding: 0.3 },
+    marks: [
+      Plot.barX(measures, { x: "saved", y: "name", fill: PALETTE.warm }),
+      Plot.text(measures, {
+        x: (measure: RankedMeasure) => Math.max(0, measure.saved),
+        y: "name",
+        text: (measure: RankedMeasure) =>
+          `${showSi(measure.saved, "energy")}, ${showSi(measure.savedShare, "share")}; ` +
+          `coldest hour ${gainText(measure.coldestHourGain)}`,
+        textAnchor: "start",
+        dx: 5,
+      }),
+      Plot.ruleX([0], { stroke: PALETTE.ink }),
+    ],
+  }, {
+    title: "What each improvement saves",
+    alt: best === undefined || base!.heatDemand <= 0
+      ? "There is no heat to save: the house holds its set point by itself."
+      : `Heat demand that each improvement alone saves in this climate; most by ${best.name}: ${
+        showSi(best.saved, "energy")
+      } of ${showSi(base!.heatDemand, "energy")} a year.`,
+    note: base!.heatDemand <= 0
+      ? "No heat to save in this climate; only the coldest hour moves."
+      : "Each measure alone, all else as it is: two together save less than the sum.",
+  });
+}

@@ -1,0 +1,34 @@
+/** Drawings to scale inside a notebook. @module */
+import { type DisplayItem, pictureItem } from "../charts_mod.ts";
+import { drawingInputs, drawSheets } from "../../drawings/mod.ts";
+import type { SoilResult } from "../../soil/types.ts";
+import type { Study } from "../../study/mod.ts";
+import type { TubesResult } from "../../tubes/types.ts";
+
+/** Name of a sheet. */
+export type SheetName = "plan" | "section" | "long-section" | "header-holes" | "fan-and-riser";
+
+const SHEETS: Readonly<Record<SheetName, string>> = {
+  plan: "Plan of the tube field, to scale",
+  section: "Section across the tube field, to scale",
+  "long-section": "Section along the tubes, to scale",
+  "header-holes": "Holes in the header, unrolled, to scale",
+  "fan-and-riser": "Fan and riser, a sketch",
+};
+
+/** One sheet of the study's drawings. */
+export function drawing(
+  name: SheetName,
+  study: Study,
+  results: { readonly soil: SoilResult; readonly tubes: TubesResult },
+): DisplayItem {
+  const svg = drawSheets(drawingInputs(study, results), "A4")[`${name}-A4.svg`]!;
+  const { count, length } = results.tubes;
+  return pictureItem(svg, {
+    note: `For printing to scale: drawings/${name}-A4.svg in the results.`,
+    title: SHEETS[name],
+    alt:
+      `${SHEETS[name]}: ${count} tubes of ${length.toFixed(1)} m with their dimensions. The file ` +
+      `for printing is in the drawings folder of the results.`,
+  });
+}

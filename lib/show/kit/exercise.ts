@@ -1,0 +1,105 @@
+/** Exercises with checked answers and hints for the usual slips. @module */
+import { type DisplayItem, escapeMarkup } from "../charts_mod.ts";
+import { type Kind, parseQuantity } from "../../units/mod.ts";
+
+/** A wrong answer people often give, and what it tells about the way they took. */
+export interface UsualSlip {
+  /** in the same unit as the answer, or the wrong word */
+  readonly value: number | string;
+  /** help after this slip */
+  readonly hint: string;
+}
+
+/** One exercise. */
+export interface Exercise {
+  /** chapter and name: "soil.penetration" */
+  readonly id: string;
+  /** what is asked */
+  readonly question: string;
+  /** kind of quantity asked for, or "choice" for one of several words */
+  readonly kind: Kind | "choice";
+  /** SI value, or the right word */
+  readonly answer: number | string;
+  /** relative */
+  readonly tolerance: number;
+  /** usual wrong answers and what they show */
+  readonly slips: readonly UsualSlip[];
+  /** shown with the right answer */
+  readonly explanation: string;
+}
+
+/** Outcome of a check. */
+export interface Verdict {
+  /** where the answer stands */
+  readonly state: "open" | "right" | "wrong" | "unreadable";
+  /** what the learner is told */
+  readonly message: string;
+}
+
+/**
+ * Compares an answer with the exercise.
+ *
+ * @param exercise what was asked
+ * @param given what the reader wrote, with its unit; null while it is open
+ */
+export function judge(exercise: Exercise, given: string | number | null): Verdict {
+  if (given === null || given === "") {
+    return { state: "open", message: "Not answered yet: put your answer in place of null." };
+  }
+  if (exercise.kind === "choice") return judgeChoice(exercise, String(given).trim().toLowerCase());
+  let value: number;
+  try {
+    value = parseQuantity(given, exercise.kind);
+  } catch (error) {
+    return { state: "unreadable", message: (error as Error).message };
+  }
+  if (near(value, Number(exercise.answer), exercise.tolerance)) return right(exercise);
+  const slip = exercise.slips.find((one) => near(value, Number(one.value), exercise.tolerance));
+  return { state: "wrong", message: slip?.hint ?? missText(value, Number(exercise.answer)) };
+}
+
+function judgeChoice(exercise: Exercise, given: string): Verdict {
+  if (given === exercise.answer) return right(exercise);
+  const slip = exercise.slips.find((one) => one.value === given);
+  return slip === undefined
+    ? { state: "unreadable", message: `Answer with one of: ${choices(exercise).join(", ")}.` }
+    : { state: "wrong", message: slip.hint };
+}
+
+function choices(exercise: Exercise): string[] {
+  return [exercise.answer, ...exercise.slips.map((slip) => slip.value)].map(String).sort();
+}
+
+function right(exercise: Exercise): Verdict {
+  return { state: "right", message: exercise.explanation };
+}
+
+function near(value: number, target: number, tolerance: number): boolean {
+  return Math.abs(value - target) <= tolerance * Math.abs(target);
+}
+
+function missText(value: number, answer: number): string {
+  if (value * answer < 0) return "The sign is wrong.";
+  const ratio = Math.abs(value / answer);
+  if (ratio > 30 || ratio < 1 / 30) return "Far off: look at the units first.";
+  return ratio > 1 ? "Too large." : "Too small.";
+}
+
+const STATE_WORDS: Readonly<Record<Verdict["state"], string>> = {
+  open: "Open",
+  right: "Right",
+  wrong: "Not yet",
+  unreadable: "Cannot read the answer",
+};
+
+/** Question and verdict as one display item. */
+export function exerciseItem(asked: Exercise, given: string | number | null): DisplayItem {
+  const verdict = judge(asked, given);
+  const word = STATE_WORDS[verdict.state];
+  return {
+    "text/html": `<div class="exercise" style="border-left:6px solid #514c03;padding:8px 14px">` +
+      `<strong>Exercise.</strong> ${escapeMarkup(asked.question)}<br>\n` +
+      `<strong>${word}.</strong> ${escapeMarkup(verdict.message)}</div>`,
+    "text/plain": `Exercise. ${asked.question}\n${word}. ${verdict.message}`,
+  };
+}

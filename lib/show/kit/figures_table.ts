@@ -1,0 +1,84 @@
+/** The figures of results.json as a table. @module */
+import {
+  type DisplayItem,
+  displayUnit,
+  showNumber,
+  showPower,
+  showSi,
+  showUs,
+} from "../charts_mod.ts";
+import type { Figure, Figures } from "../../study/mod.ts";
+import { table } from "./table.ts";
+
+// unit in results.json -> kind it is shown as
+const KIND_OF_UNIT: Readonly<Record<string, string>> = {
+  degC: "temperature",
+  K: "temperatureDifference",
+  kWh: "energy",
+  "kWh/m2": "radiation",
+  "kWh/(m2 d)": "dailyRadiation",
+  "K d": "degreeDays",
+  "W/K": "conductance",
+  "W/(m K)": "conductivity",
+  "m2/s": "diffusivity",
+  m: "depth",
+  m2: "area",
+  "m/s": "airSpeed",
+  "m3/s": "airFlow",
+  Pa: "pressure",
+  W: "power",
+  "W/(m3/s)": "specificPower",
+  h: "hours",
+};
+const KIND_OF_KEY: Readonly<Record<string, string>> = {
+  "tubes.count": "count",
+  "tubes.diameter": "diameter",
+  "tubes.totalLength": "length",
+  "tubes.length": "length",
+  "tubes.flowPerTube": "tubeFlow",
+  "headers.diameter": "diameter",
+  "tubes.effectiveness": "share",
+  "store.recovery": "share",
+  "store.carriedAcrossSeasons": "share",
+};
+
+/** A figure's value in SI and in US units, as text. */
+export function figureTexts(key: string, figure: Figure): readonly [string, string] {
+  const { value, unit } = figure;
+  if (value === null) return ["–", ""];
+  if (typeof value === "string") return [value, ""];
+  const kind = KIND_OF_KEY[key] ?? KIND_OF_UNIT[unit];
+  if (kind !== undefined) {
+    // a smaller unit than the figure's own would hide the number
+    return displayUnit(kind).us === null ? [showSi(value, kind), ""] : [
+      showSi(value, kind),
+      showUs(value, kind),
+    ];
+  }
+  if (value !== 0 && Math.abs(value) < 0.001) {
+    return [`${showPower(value)} ${unitText(unit)}`.trim(), ""];
+  }
+  return [`${showNumber(value, 2)} ${unitText(unit)}`.trim(), ""];
+}
+
+function unitText(unit: string): string {
+  return unit === "1" ? "" : unit;
+}
+
+/**
+ * The figures of one chapter, or of all.
+ *
+ * @param figures from the run
+ * @param chapter such as "soil"; every chapter without it
+ */
+export function figuresTable(figures: Figures, chapter?: string): DisplayItem {
+  const rows = Object.entries(figures)
+    .filter(([key]) => chapter === undefined || key.startsWith(`${chapter}.`))
+    .map(([key, figure]) => ({ key, figure, texts: figureTexts(key, figure) }));
+  return table(rows, [
+    { head: "figure", value: (row) => row.figure.label },
+    { head: "SI", value: (row) => row.texts[0], right: true },
+    { head: "US", value: (row) => row.texts[1], right: true },
+    { head: "key in results.json", value: (row) => row.key },
+  ]);
+}

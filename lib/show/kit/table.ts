@@ -1,0 +1,73 @@
+/** Tables and lists of numbers as display items. @module */
+import {
+  type Column,
+  type DataTable,
+  dataTable,
+  type DisplayItem,
+  escapeMarkup,
+  showSi,
+  showUs,
+  tableHtml,
+  tableText,
+} from "../charts_mod.ts";
+
+/**
+ * A table with SI columns and, where US use has its own unit, a US column next to each.
+ *
+ * @param rows one entry a row
+ * @param columns what stands in each column
+ * @param title line above the table
+ */
+export function table<Row>(
+  rows: readonly Row[],
+  columns: readonly Column<Row>[],
+  title?: string,
+): DisplayItem {
+  return tableItem(dataTable(rows, columns), title);
+}
+
+function tableItem(data: DataTable, title?: string): DisplayItem {
+  const text = tableText(data);
+  return {
+    "text/html": tableHtml(data, title),
+    "text/plain": title === undefined ? text : `${title}\n${text}`,
+  };
+}
+
+/** One named number. */
+export interface NamedNumber {
+  /** name shown */
+  readonly label: string;
+  /** SI value as the library holds it; null where it does not apply; text is shown as it is */
+  readonly value: number | string | null;
+  /** kind in data/display/units.csv; not needed for text */
+  readonly kind?: string;
+  /** short remark: where it comes from, what it means */
+  readonly note?: string;
+}
+
+/** Named numbers, one a line, SI first, US second. */
+export function numbers(list: readonly NamedNumber[], title?: string): DisplayItem {
+  const remarked = list.some((entry) => entry.note !== undefined);
+  return tableItem({
+    heads: ["", "SI", "US", ...(remarked ? ["remark"] : [])],
+    numeric: [false, true, true, false],
+    rows: list.map((entry) => [
+      entry.label,
+      ...bothTexts(entry),
+      ...(remarked ? [entry.note ?? ""] : []),
+    ]),
+  }, title);
+}
+
+function bothTexts(entry: NamedNumber): [string, string] {
+  if (entry.value === null) return ["–", ""];
+  if (typeof entry.value === "string") return [entry.value, ""];
+  const kind = entry.kind ?? "ratio";
+  return [showSi(entry.value, kind), showUs(entry.value, kind)];
+}
+
+/** A paragraph. */
+export function paragraph(text: string): DisplayItem {
+  return { "text/html": `<p>${escapeMarkup(text)}</p>`, "text/plain": text };
+}

@@ -1,0 +1,93 @@
+/** What the soil chapter answers. @module */
+import { type DisplayItem, showBoth } from "../charts_mod.ts";
+import { dampingDepth, type SoilResult } from "../../soil/mod.ts";
+import { answer } from "../kit/answer.ts";
+import { numbers, table } from "../kit/table.ts";
+
+/** The answer card; the range comes from the changed soils of the chapter. */
+export function soilAnswer(result: SoilResult): DisplayItem {
+  const cleared = result.sensitivity.find((row) => row.change.includes("snow"));
+  const soils = result.sensitivity.filter((row) => row !== cleared);
+  const lows = soils.map((row) => row.minAtTubeDepth);
+  const highs = soils.map((row) => row.maxAtTubeDepth);
+  const frost = soils.map((row) => row.frostDepth);
+  return answer({
+    answer: `At the tube depth of ${showBoth(result.tubeDepth, "depth")} the undisturbed ground ` +
+      `swings between ${showBoth(result.temperatureAtTubeDepthMin, "temperature")} and ${
+        showBoth(result.temperatureAtTubeDepthMax, "temperature")
+      } over the year; ` +
+      (result.frostDepth > 0
+        ? `frost reaches ${showBoth(result.frostDepth, "depth")}.`
+        : "it does not freeze."),
+    range:
+      `With conductivity and moisture of the soil changed within what is plausible, the lowest ` +
+      `lies between ${showBoth(Math.min(...lows), "temperature")} and ${
+        showBoth(Math.max(...lows), "temperature")
+      }, the highest between ${showBoth(Math.min(...highs), "temperature")} and ${
+        showBoth(Math.max(...highs), "temperature")
+      }` +
+      (Math.max(...frost) > 0
+        ? `, frost between ${showBoth(Math.min(...frost), "depth")} and ${
+          showBoth(Math.max(...frost), "depth")
+        }.`
+        : ".") +
+      (cleared === undefined || cleared.frostDepth === 0
+        ? ""
+        : ` On bare ground kept clear of snow the lowest would be ${
+          showBoth(cleared.minAtTubeDepth, "temperature")
+        } and frost would reach ${showBoth(cleared.frostDepth, "depth")}.`),
+    drivenBy:
+      `the yearly mean at the surface, ${showBoth(result.wave.mean, "temperature")}, and how ` +
+      `far the yearly wave gets, ${
+        showBoth(dampingDepth(result.properties.diffusivity), "depth")
+      }.`,
+    changesWith:
+      "snow stayed away or lay deeper, the soil were wetter or drier, groundwater moved " +
+      "through it, or a house has stood there for years: soil under a house is several kelvin " +
+      "warmer than the open field shown here (common practice, no source).",
+  });
+}
+
+/** Properties of the soil. */
+export function soilPropertyTable(result: SoilResult): DisplayItem {
+  const { properties: soil } = result;
+  const [low, high] = soil.conductivityRange;
+  return numbers([
+    {
+      label: "conductivity, unfrozen",
+      value: soil.conductivity,
+      kind: "conductivity",
+      note: `plausible from ${showBoth(low, "conductivity")} to ${showBoth(high, "conductivity")}`,
+    },
+    { label: "conductivity, frozen", value: soil.frozenConductivity, kind: "conductivity" },
+    { label: "heat capacity, unfrozen", value: soil.heatCapacity, kind: "heatCapacity" },
+    { label: "heat capacity, frozen", value: soil.frozenHeatCapacity, kind: "heatCapacity" },
+    { label: "diffusivity", value: soil.diffusivity, kind: "diffusivity" },
+    { label: "heat of freezing", value: soil.latentHeat, kind: "latentHeat" },
+    { label: "pores", value: soil.porosity, kind: "share" },
+    { label: "pores filled with water", value: soil.saturation, kind: "share" },
+  ]);
+}
+
+/** How deep waves of a day, of ten days and of a year reach. */
+export function penetrationTable(result: SoilResult): DisplayItem {
+  const periods = [1, 10, 365];
+  const depth = (days: number) => dampingDepth(result.properties.diffusivity, days * 86400);
+  return table(periods, [
+    { head: "period", value: (days) => days, kind: "days" },
+    { head: "depth where 37 % is left", value: depth, kind: "depth" },
+    { head: "depth where 5 % is left", value: (days) => 3 * depth(days), kind: "depth" },
+  ], "How deep a wave reaches");
+}
+
+/** The ground with one quantity changed at a time. */
+export function soilSensitivityTable(result: SoilResult): DisplayItem {
+  return table(result.sensitivity, [
+    { head: "soil", value: (row) => row.change },
+    { head: "conductivity", value: (row) => row.conductivity, kind: "conductivity", us: false },
+    { head: "moisture", value: (row) => row.moisture, kind: "share" },
+    { head: "frost depth", value: (row) => row.frostDepth, kind: "depth" },
+    { head: "lowest at tubes", value: (row) => row.minAtTubeDepth, kind: "temperature" },
+    { head: "highest at tubes", value: (row) => row.maxAtTubeDepth, kind: "temperature" },
+  ], "The same ground with one thing changed");
+}

@@ -1,0 +1,235 @@
+/** Pictures of frost and snow, of the two estimates of the ground, and of what a changed soil does. @module */
+import * as Plot from "@observablehq/plot";
+import { monthlyWave, type SoilResult } from "../../soil/mod.ts";
+import { MONTH_MIDDLES, MONTHS } from "../kit/calendar.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+
+/** Frozen ground of one day. */
+export interface FrostDay {
+  /** day of the year, from 0 */
+  readonly day: number;
+  /** m, upper end of the frozen ground */
+  readonly top: number;
+  /** m, its lower end; the same as `top` where nothing is frozen */
+  readonly bottom: number;
+}
+
+/** Frozen ground of every day, from the map of depth and day, straight between its depths. */
+export function frostDays(result: SoilResult): FrostDay[] {
+  const { depths, temperature } = result.field;
+  return Array.from({ length: temperature[0]!.length }, (_, day) => {
+    const value = (index: number) => temperature[index]![day]!;
+    const frozen = depths.map((_, index) => index).filter((index) => value(index) < 0);
+    if (frozen.length === 0) return { day, top: 0, bottom: 0 };
+    const crossing = (inner: number, outer: number) =>
+      depths[outer] === undefined ? depths[inner]! : depths[inner]! +
+        (depths[outer]! - depths[inner]!) * value(inner) / (value(inner) - value(outer));
+    return {
+      day,
+      top: crossing(frozen[0]!, frozen[0]! - 1),
+      bottom: crossing(frozen.at(-1)!, frozen.at(-1)! + 1),
+    };
+  });
+}
+
+function isFrozen(day: FrostDay): boolean {
+  return day.bottom > day.top;
+}
+
+const DAY_AXIS = {
+  label: null,
+  domain: [0, 365] as [number, number],
+  ticks: [...MONTH_MIDDLES],
+  tickFormat: (day: number) => MONTHS[Math.floor(day / 30.5)]!,
+  tickSize: 0,
+};
+
+/** Snow above, frozen ground below, day by day. */
+export function frostSnowChart(result: SoilResult): DisplayItem {
+  const frost = frostDays(result);
+  const snow = Array.from(result.snowDepth, (depth, day) => ({ day, depth }));
+  const reach = Math.max(result.frostDepth, result.tubeDepth) + 0.2;
+  const deepestSnow = Math.max(...result.snowDepth);
+  const days = frost.filter(isFrozen).length;
+  return figure({
+    height: 280,
+    x: DAY_AXIS,
+    y: {
+      label: "height of snow and depth of frost, m",
+      domain: [-reach, Math.max(0.1, deepestSnow * 1.1)],
+      tickFormat: (value: number) => Math.abs(value).toFixed(1),
+      grid: true,
+    },
+    marks: [
+      Plot.areaY(snow, { x: "day", y: "depth", fill: "#b7cff2" }),
+      Plot.areaY(frost, {
+        x: "day",
+        y1: (one: FrostDay) => isFrozen(one) ? -one.top : NaN,
+        y2: (one: FrostDay) => isFrozen(one) ? -one.bottom : NaN,
+        fill: PALETTE.cold,
+      }),
+      Plot.ruleY([0], { stroke: PALETTE.ink }),
+      Plot.ruleY([-result.tubeDepth], { stroke: PALETTE.latent, strokeDasharray: "4 3" }),
+    ],
+  }, {
+    title: "Snow above, frozen ground below",
+    alt: result.frostDepth > 0
+      ? `Snow up to ${
+        showSi(deepestSnow, "depth")
+      }; the ground is frozen on ${days} days, down to ${showSi(result.frostDepth, "depth")}.`
+      : `Snow up to ${
+        showSi(deepestSnow, "depth")
+      }; undisturbed ground does not freeze in this year.`,
+    note: "Grassed open ground beside the house; it thaws from above and from below.",
+    legend: [
+      { label: "snow", colour: "#b7cff2" },
+      { label: "frozen ground", colour: PALETTE.cold },
+      { label: "tube depth", colour: PALETTE.latent, sign: "dash" },
+    ],
+    table: dataTable(MONTH_MIDDLES.map(Math.floor), [
+      { head: "middle of", value: (_, month) => MONTHS[month]! },
+      { head: "snow", value: (day) => result.snowDepth[day]!, kind: "depth" },
+      { head: "frozen from", value: (day) => ends(frost[day]!, "top"), kind: "depth" },
+      { head: "frozen to", value: (day) => ends(frost[day]!, "bottom"), kind: "depth" },
+    ]),
+  });
+}
+
+function ends(day: FrostDay, end: "top" | "bottom"): number | null {
+  return isFrozen(day) ? day[end] : null;
+}
+
+/** One month of the two estimates at tube depth. */
+export interface EstimateMonth {
+  /** 0 to 11 */
+  readonly month: number;
+  /** degC, column with surface balance, snow and frost */
+  readonly column: number;
+  /** degC, annual wave from the air temperature */
+  readonly wave: number;
+}
+
+/** Both estimates of the undisturbed ground at tube depth, month by month. */
+export function twoEstimates(result: SoilResult): EstimateMonth[] {
+  const { depths, tubeDepth } = result;
+  const below = Math.max(1, depths.findIndex((depth) => depth >= tubeDepth));
+  const [low, high] = [depths[below - 1]!, depths[below]!];
+  const share = (tubeDepth - low) / (high - low);
+  return monthlyWave(result.climateWave, tubeDepth).map((wave, month) => {
+    const at = result.monthly[month]!;
+    return { month, column: at[below - 1]! + share * (at[below]! - at[below - 1]!), wave };
+  });
+}
+
+/** The two estimates of the undisturbed ground at tube depth. */
+export function twoEstimatesChart(result: SoilResult): DisplayItem {
+  const rows = twoEstimates(result);
+  const name = (row: EstimateMonth) => MONTHS[row.month]!;
+  const widest = rows.reduce((a, b) =>
+    Math.abs(a.column - a.wave) > Math.abs(b.column - b.wave) ? a : b
+  );
+  return figure({
+    height: 280,
+    x: { domain: MONTHS, label: null },
+    y: { label: "ground at tube depth, degC", grid: true },
+    marks: [
+      Plot.ruleY([0], { stroke: PALETTE.ink }),
+      Plot.line(rows, {
+        x: name,
+        y: "wave",
+        stroke: PALETTE.air,
+        strokeWidth: 2,
+        strokeDasharray: "5 3",
+      }),
+      Plot.line(rows, { x: name, y: "column", stroke: PALETTE.soil, strokeWidth: 2.5 }),
+    ],
+  }, {
+    title: "Two estimates of the undisturbed ground at tube depth",
+    alt: `At ${showSi(result.tubeDepth, "depth")} the column is on the yearly mean ${
+      showSi(result.difference.mean, "temperatureDifference")
+    } above the wave from air temperature; the months differ most in ${name(widest)}, by ${
+      showSi(widest.column - widest.wave, "temperatureDifference")
+    }.`,
+    legend: [
+      { label: "column: sun, wind, evaporation, snow, frost", colour: PALETTE.soil, sign: "line" },
+      { label: "wave from air temperature and snow", colour: PALETTE.air, sign: "dash" },
+    ],
+    table: dataTable(rows, [
+      { head: "month", value: name },
+      { head: "column", value: (row) => row.column, kind: "temperature" },
+      { head: "wave", value: (row) => row.wave, kind: "temperature" },
+      {
+        head: "column less wave",
+        value: (row) => row.column - row.wave,
+        kind: "temperatureDifference",
+      },
+    ]),
+  });
+}
+
+/** Span of the year at tube depth and frost depth for each changed soil. */
+export function soilSensitivityChart(result: SoilResult): DisplayItem {
+  const rows = result.sensitivity;
+  const y = { domain: rows.map(({ change }) => change), label: null } as const;
+  const span = (of: (row: typeof rows[number]) => number) =>
+    `${showSi(Math.min(...rows.map(of)), "temperature")} to ${
+      showSi(Math.max(...rows.map(of)), "temperature")
+    }`;
+  const freezes = rows.some(({ frostDepth }) => frostDepth > 0);
+  const frostPlot: Plot.PlotOptions = {
+    height: 210,
+    marginLeft: 262,
+    x: { label: "frost depth, m", grid: true, domain: [0, deepestFrost(result)] },
+    y,
+    marks: [
+      Plot.barX(rows, { y: "change", x: "frostDepth", fill: PALETTE.cold }),
+      Plot.ruleX([result.tubeDepth], { stroke: PALETTE.latent, strokeDasharray: "4 3" }),
+    ],
+  };
+  return figure([
+    {
+      height: 210,
+      marginLeft: 262,
+      x: { label: "lowest to highest at tube depth, degC", grid: true, nice: true },
+      y,
+      marks: [
+        Plot.barX(rows, {
+          y: "change",
+          x1: "minAtTubeDepth",
+          x2: "maxAtTubeDepth",
+          fill: "#e6c9a8",
+        }),
+        Plot.tickX(rows, {
+          y: "change",
+          x: "meanAtTubeDepth",
+          stroke: PALETTE.ink,
+          strokeWidth: 3,
+        }),
+        Plot.ruleX([0], { stroke: PALETTE.cold }),
+      ],
+    },
+    ...(freezes ? [frostPlot] : []),
+  ], {
+    title: "The same ground with one thing changed",
+    alt: `Lowest at tube depth ${span((row) => row.minAtTubeDepth)}, highest ${
+      span((row) => row.maxAtTubeDepth)
+    }; the last row is bare ground kept clear of snow.`,
+    legend: [
+      { label: "lowest to highest day", colour: "#e6c9a8" },
+      { label: "mean of the year", colour: PALETTE.ink, sign: "line" },
+      ...(freezes
+        ? [
+          { label: "frost depth", colour: PALETTE.cold },
+          { label: "tube depth", colour: PALETTE.latent, sign: "dash" as const },
+        ]
+        : []),
+    ],
+  });
+}
+
+function deepestFrost({ sensitivity, tubeDepth }: SoilResult): number {
+  return Math.max(tubeDepth, ...sensitivity.map(({ frostDepth }) => frostDepth)) * 1.05;
+}

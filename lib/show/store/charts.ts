@@ -1,0 +1,163 @@
+/** Pictures of the store chapter: temperatures. Heat is in store_heat.ts. @module */
+import type { ClimateYear } from "../../climate/types.ts";
+import type { StoreResult } from "../../store/types.ts";
+import { hourName } from "../kit/calendar.ts";
+import { carpet } from "../kit/carpet.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { durationChart, hoursBelow } from "../kit/duration.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import {
+  coldestWeekStart,
+  dailyMeans,
+  lineLegend,
+  type TimeLine,
+  timePlot,
+  yearWindow,
+} from "../kit/lines.ts";
+import { PALETTE, TEMPERATURE_CLASSES } from "../kit/palette.ts";
+
+/** First hour of the week around the coldest hour with the fan never on. */
+export function worstWeekStart(result: StoreResult): number {
+  return coldestWeekStart(result.noFan.airTemperature);
+}
+
+/** Seven days: temperatures above, heat from and to the tubes below. */
+export function storeWeekChart(
+  result: StoreResult,
+  climate: ClimateYear,
+  start = worstWeekStart(result),
+): DisplayItem {
+  const year = result.year;
+  const temperatures: TimeLine[] = [
+    { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
+    { label: "house, fan never on", colour: PALETTE.ink, series: result.noFan.airTemperature },
+    { label: "house with the store", colour: PALETTE.warm, series: year.house.airTemperature },
+    { label: "soil between the tubes", colour: PALETTE.soil, series: year.storeTemperature },
+  ];
+  const kilowatts = (series: ArrayLike<number>) => Float64Array.from(series, (watt) => watt / 1000);
+  const heat: TimeLine[] = [
+    { label: "sensible heat into the soil", colour: PALETTE.air, series: kilowatts(year.sensible) },
+    {
+      label: "latent heat into the soil",
+      colour: PALETTE.latent,
+      series: kilowatts(year.latent),
+      dashed: true,
+    },
+  ];
+  const window = { start, hours: 168, limits: [0] };
+  const days = Array.from({ length: 7 }, (_, day) => day);
+  const of = (series: ArrayLike<number>, day: number) =>
+    Array.from(yearWindow(series, start + day * 24, 24));
+  const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / 1000;
+  return figure([
+    timePlot({ ...window, lines: temperatures, axis: "temperature, degC" }),
+    timePlot({ ...window, lines: heat, axis: "heat into the soil, kW", height: 200 }),
+  ], {
+    title: `Seven days from ${hourName(start).slice(0, -6)}`,
+    alt: `Temperatures outdoors, in the house with and without the fan and in the soil, and heat ` +
+      `into the soil, hour by hour for seven days.`,
+    note: "Heat below zero is given back to the house.",
+    legend: lineLegend([...temperatures, ...heat]),
+    table: dataTable(days, [
+      { head: "day", value: (day) => hourName(start + day * 24).slice(0, -6) },
+      {
+        head: "outdoors lowest",
+        value: (day) => Math.min(...of(climate.dryBulb, day)),
+        kind: "temperature",
+      },
+      {
+        head: "fan never on, lowest",
+        value: (day) => Math.min(...of(result.noFan.airTemperature, day)),
+        kind: "temperature",
+      },
+      {
+        head: "with the store, lowest",
+        value: (day) => Math.min(...of(year.house.airTemperature, day)),
+        kind: "temperature",
+      },
+      {
+        head: "sensible into soil",
+        value: (day) => sum(of(year.sensible, day)),
+        kind: "energy",
+        us: false,
+      },
+      {
+        head: "latent into soil",
+        value: (day) => sum(of(year.latent, day)),
+        kind: "energy",
+        us: false,
+      },
+    ]),
+  });
+}
+
+/** Indoor temperature with the store, every hour of the year. */
+export function storeCarpet(result: StoreResult): DisplayItem {
+  return carpet({
+    series: result.year.house.airTemperature,
+    classes: TEMPERATURE_CLASSES,
+    unit: "degC",
+    title: "House with the store: every hour of the year",
+    alt: `Carpet of the indoor temperature with the store. Lowest ${
+      showSi(result.coldestHour, "temperature")
+    }; ${showSi(result.hoursBelowFreezing, "hours")} below freezing.`,
+  });
+}
+
+/** With the store against the same house and soil with the fan never on. */
+export function storeDurationChart(result: StoreResult): DisplayItem {
+  const without = result.noFan.airTemperature;
+  return durationChart({
+    curves: [
+      { label: "fan never on", colour: PALETTE.ink, series: without, dashed: true },
+      { label: "with the store", colour: PALETTE.warm, series: result.year.house.airTemperature },
+    ],
+    axis: "house air temperature, degC",
+    kind: "temperature",
+    limits: [-10, -5, 0, 5, 10, 30],
+    title: "With and without: how long the house is how cold",
+    alt: `Hours below freezing: ${hoursBelow(without, 0)} with the fan never on, ` +
+      `${result.hoursBelowFreezing} with the store.`,
+  });
+}
+
+/** Daily means through the year: house with and without, and the soil between the tubes. */
+export function storeYearChart(result: StoreResult, climate: ClimateYear): DisplayItem {
+  const daily = (series: ArrayLike<number>) => {
+    const means = dailyMeans(series);
+    return Float64Array.from(
+      { length: means.length * 24 },
+      (_, hour) => means[Math.floor(hour / 24)]!,
+    );
+  };
+  const lines: TimeLine[] = [
+    { label: "outdoors", colour: PALETTE.cold, series: daily(climate.dryBulb), width: 1 },
+    {
+      label: "house, fan never on",
+      colour: PALETTE.ink,
+      series: daily(result.noFan.airTemperature),
+      width: 1.2,
+    },
+    {
+      label: "house with the store",
+      colour: PALETTE.warm,
+      series: daily(result.year.house.airTemperature),
+      width: 1.5,
+    },
+    {
+      label: "soil between the tubes",
+      colour: PALETTE.soil,
+      series: result.year.storeTemperature,
+      width: 2.5,
+    },
+  ];
+  return figure(
+    timePlot({ lines, start: 0, hours: 8760, axis: "daily mean temperature, degC", limits: [0] }),
+    {
+      title: "The year, day by day",
+      alt: "Daily means of outdoor, house and soil temperature through the year.",
+      legend: lineLegend(lines),
+    },
+  );
+}

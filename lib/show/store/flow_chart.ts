@@ -1,0 +1,130 @@
+/** The year's heat as a flow picture: bands from where heat comes to where it goes. @module */
+import type { HeatFlow, StoreResult } from "../../store/types.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { escapeMarkup } from "../kit/escape.ts";
+import { type DisplayItem, pictureItem } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+import { PICTURE_WIDTH } from "../kit/picture.ts";
+
+/** Name of the place in the middle. */
+const SOIL = "soil";
+/** px */
+const BAND_HEIGHT = 190;
+const MIDDLE = { left: 345, width: 70, top: 46 };
+const EDGE = { left: 215, right: 545 };
+const GAP = 34;
+
+const COLOURS: Readonly<Record<string, string>> = {
+  "sensible heat of house air": PALETTE.warm,
+  "condensing vapour": PALETTE.latent,
+  "house floor, hours of warming": PALETTE.soil,
+  "house floor, hours of cooling": PALETTE.soil,
+  "house air": PALETTE.cold,
+  "vapour to the house": PALETTE.ink,
+};
+
+/**
+ * Flows of the year with the floor taken apart: heat that goes down through it in some hours and
+ * comes up in others. The sum of both is the flow of the chapter's result.
+ */
+export function yearFlows(result: Pick<StoreResult, "flows" | "year" | "floorHeat">): HeatFlow[] {
+  let down = 0;
+  let up = 0;
+  for (const watt of result.year.floor) {
+    if (watt > 0) down += watt / 1000;
+    else up -= watt / 1000;
+  }
+  const others = result.flows.filter((flow) => flow.from !== "floor" && flow.to !== "floor");
+  const floor = [
+    { from: "house floor, hours of warming", to: SOIL, heat: down },
+    { from: SOIL, to: "house floor, hours of cooling", heat: up },
+  ].filter((flow) => flow.heat > 0);
+  const into = [...others, ...floor].filter((flow) => flow.to === SOIL);
+  const out = [...others, ...floor].filter((flow) => flow.from === SOIL);
+  return [...into, ...out];
+}
+
+/** A band between two upright edges: straight ends, an S between them. */
+function band(given: {
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+  readonly width: number;
+  readonly colour: string;
+}): string {
+  const [x1, y1] = given.from;
+  const [x2, y2] = given.to;
+  const middle = (x1 + x2) / 2;
+  const n = (value: number) => value.toFixed(1);
+  return `<path fill="${given.colour}" fill-opacity="0.75" stroke="#1a2134" stroke-width="0.5" d="` +
+    `M${n(x1)},${n(y1)}C${n(middle)},${n(y1)} ${n(middle)},${n(y2)} ${n(x2)},${n(y2)}` +
+    `v${n(given.width)}C${n(middle)},${n(y2 + given.width)} ${n(middle)},${n(y1 + given.width)} ` +
+    `${n(x1)},${n(y1 + given.width)}z"/>`;
+}
+
+/** Bands of one side, with their words at the outer end. */
+function side(flows: readonly HeatFlow[], scale: number, incoming: boolean): string {
+  const heights = flows.map((flow) => Math.max(1, flow.heat * scale));
+  let inner = MIDDLE.top;
+  let outer = 26;
+  return flows.map((flow, index) => {
+    const width = heights[index]!;
+    const place = incoming ? flow.from : flow.to;
+    const colour = COLOURS[place] ?? PALETTE.air;
+    const drawn = incoming
+      ? band({ from: [EDGE.left, outer], to: [MIDDLE.left, inner], width, colour })
+      : band({
+        from: [MIDDLE.left + MIDDLE.width, inner],
+        to: [EDGE.right, outer],
+        width,
+        colour,
+      });
+    const x = incoming ? EDGE.left - 8 : EDGE.right + 8;
+    const anchor = incoming ? "end" : "start";
+    const y = outer + width / 2;
+    const words =
+      `<text x="${x}" y="${(y - 3).toFixed(1)}" text-anchor="${anchor}">${
+        escapeMarkup(place)
+      }</text><text x="${x}" y="${(y + 12).toFixed(1)}" text-anchor="${anchor}" ` +
+      `font-weight="bold">${escapeMarkup(showSi(flow.heat, "energy"))}</text>`;
+    inner += width;
+    outer += Math.max(width, 10) + GAP - Math.min(12, width / 4);
+    return drawn + words;
+  }).join("");
+}
+
+/** Flow picture of the year's heat through the soil. */
+export function heatFlowChart(
+  result: Pick<StoreResult, "flows" | "year" | "floorHeat">,
+): DisplayItem {
+  const flows = yearFlows(result);
+  const into = flows.filter((flow) => flow.to === SOIL);
+  const out = flows.filter((flow) => flow.from === SOIL);
+  const total = (list: readonly HeatFlow[]) => list.reduce((sum, flow) => sum + flow.heat, 0);
+  const most = Math.max(total(into), total(out), 1e-9);
+  const scale = BAND_HEIGHT / most;
+  const rows = Math.max(into.length, out.length, 1);
+  const height = BAND_HEIGHT + rows * 30 + 26;
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${PICTURE_WIDTH}" ` +
+    `height="${height}" viewBox="0 0 ${PICTURE_WIDTH} ${height}" ` +
+    `font-family="system-ui, sans-serif" font-size="12">` +
+    `<rect width="100%" height="100%" fill="white"/>${side(into, scale, true)}${
+      side(out, scale, false)
+    }<rect x="${MIDDLE.left}" y="${MIDDLE.top}" width="${MIDDLE.width}" height="${BAND_HEIGHT}" ` +
+    `fill="${PALETTE.soil}"/><text x="${MIDDLE.left + MIDDLE.width / 2}" ` +
+    `y="${MIDDLE.top + BAND_HEIGHT / 2 + 4}" text-anchor="middle" fill="white" ` +
+    `font-weight="bold">soil</text></svg>`;
+  return pictureItem(svg, {
+    title: "Where the soil's heat comes from and where it goes in a year",
+    alt: `Into the soil: ${
+      into.map((flow) => `${flow.from} ${showSi(flow.heat, "energy")}`).join(", ")
+    }. Out of it: ${out.map((flow) => `${flow.to} ${showSi(flow.heat, "energy")}`).join(", ")}.`,
+    note: "Widths in proportion to the heat. The fan's own electricity is part of the sensible " +
+      "heat. The floor takes and gives without any tube; the ground is the balance of the year.",
+    table: dataTable(flows, [
+      { head: "from", value: (flow) => flow.from },
+      { head: "to", value: (flow) => flow.to },
+      { head: "heat", value: (flow) => flow.heat, kind: "energy" },
+    ]),
+  });
+}

@@ -1,0 +1,183 @@
+/** Pictures of the store chapter: heat in and out. @module */
+import * as Plot from "@observablehq/plot";
+import { MONTH_DAYS } from "../../basics/mod.ts";
+import type { StoreResult, StoreYear } from "../../store/types.ts";
+import { axisDate, monthlySums, MONTHS, monthTicks, QUARTERS } from "../kit/calendar.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+import { type Point, thin } from "../kit/thin.ts";
+
+/** Heat of one month, kWh; what is given back is counted positive too. */
+export interface HeatMonth {
+  /** 0 to 11 */
+  readonly month: number;
+  /** sensible heat put in, kWh */
+  readonly sensibleIn: number;
+  /** latent heat put in, kWh */
+  readonly latentIn: number;
+  /** sensible heat given back, kWh */
+  readonly sensibleOut: number;
+  /** latent heat given back, kWh */
+  readonly latentOut: number;
+  /** kWh of fan energy */
+  readonly fan: number;
+  /** kg condensed in the tubes, less what evaporated */
+  readonly condensate: number;
+}
+
+/** Monthly sums of heat into and out of the tube walls. */
+export function heatMonths(year: StoreYear): HeatMonth[] {
+  const part = (series: ArrayLike<number>, sign: 1 | -1) =>
+    monthlySums(Float64Array.from(series, (value) => Math.max(0, sign * value) / 1000));
+  const sensibleIn = part(year.sensible, 1);
+  const sensibleOut = part(year.sensible, -1);
+  const latentIn = part(year.latent, 1);
+  const latentOut = part(year.latent, -1);
+  const fan = part(year.fanPower, 1);
+  const condensate = monthlySums(year.condensate);
+  return MONTH_DAYS.map((_, month) => ({
+    month,
+    sensibleIn: sensibleIn[month]!,
+    latentIn: latentIn[month]!,
+    sensibleOut: sensibleOut[month]!,
+    latentOut: latentOut[month]!,
+    fan: fan[month]!,
+    condensate: condensate[month]!,
+  }));
+}
+
+/** Heat put in above the line, given back below it, sensible and latent apart. */
+export function monthlyHeatChart(result: StoreResult): DisplayItem {
+  const months = heatMonths(result.year);
+  const bars = months.flatMap((row) => {
+    const month = MONTHS[row.month]!;
+    return [
+      { month, from: 0, to: row.sensibleIn, colour: PALETTE.warm },
+      { month, from: row.sensibleIn, to: row.sensibleIn + row.latentIn, colour: PALETTE.latent },
+      { month, from: 0, to: -row.sensibleOut, colour: PALETTE.cold },
+      { month, from: -row.sensibleOut, to: -row.sensibleOut - row.latentOut, colour: PALETTE.ink },
+    ];
+  });
+  return figure({
+    height: 330,
+    marginLeft: 70,
+    x: { domain: MONTHS, label: null, padding: 0.25 },
+    y: { label: "heat into the soil, kWh a month", grid: true },
+    color: { type: "identity" },
+    marks: [
+      Plot.barY(bars, { x: "month", y1: "from", y2: "to", fill: "colour" }),
+      Plot.ruleY([0], { stroke: PALETTE.ink }),
+    ],
+  }, {
+    title: "Heat put in and given back, month by month",
+    alt: `Heat into the tube walls ${showSi(result.heatIn, "energy")} a year, given back ${
+      showSi(result.heatOut, "energy")
+    }; latent part of what goes in ${showSi(result.latentIn, "energy")}.`,
+    note: "Above the line: from the house into the soil. Below: back into the house.",
+    legend: [
+      { label: "in, sensible", colour: PALETTE.warm },
+      { label: "in, latent (condensing)", colour: PALETTE.latent },
+      { label: "back, sensible", colour: PALETTE.cold },
+      { label: "back, latent (evaporating)", colour: PALETTE.ink },
+    ],
+    table: dataTable(months, [
+      { head: "month", value: (row) => MONTHS[row.month]! },
+      { head: "in, sensible", value: (row) => row.sensibleIn, kind: "energy" },
+      { head: "in, latent", value: (row) => row.latentIn, kind: "energy" },
+      { head: "back, sensible", value: (row) => row.sensibleOut, kind: "energy" },
+      { head: "back, latent", value: (row) => row.latentOut, kind: "energy" },
+      { head: "fan", value: (row) => row.fan, kind: "energy", us: false },
+      { head: "water left in the tubes", value: (row) => row.condensate, kind: "waterMass" },
+    ]),
+  });
+}
+
+/** Running totals of heat in, heat back and their difference through the year. */
+export function cumulativeHeatChart(result: StoreResult): DisplayItem {
+  const hourly = Float64Array.from(
+    result.year.sensible,
+    (value, hour) => (value + result.year.latent[hour]!) / 1000,
+  );
+  const lines = [
+    { label: "put in", colour: PALETTE.warm, points: runningTotal(hourly, (x) => Math.max(0, x)) },
+    {
+      label: "given back",
+      colour: PALETTE.cold,
+      points: runningTotal(hourly, (x) => Math.max(0, -x)),
+    },
+    { label: "difference", colour: PALETTE.ink, points: runningTotal(hourly, (x) => x) },
+  ];
+  return figure({
+    height: 300,
+    marginLeft: 70,
+    x: { type: "utc", label: null, grid: true, ticks: monthTicks(), tickFormat: "%b" },
+    y: { label: "heat since 1 January, kWh", grid: true },
+    marks: [
+      Plot.ruleY([0], { stroke: PALETTE.ink, strokeWidth: 0.8 }),
+      ...lines.map((line) =>
+        Plot.lineY(thin(line.points, 400), {
+          x: (point: Point) => axisDate(point.x),
+          y: "y",
+          stroke: line.colour,
+          strokeWidth: 2.2,
+          ...(line.label === "difference" ? { strokeDasharray: "5 3" } : {}),
+        })
+      ),
+    ],
+  }, {
+    title: "Heat in and out since New Year",
+    alt: `Running totals of heat put in and given back. Where the broken line rises the ground ` +
+      `fills, where it falls it empties. Recovery over the year ${
+        showSi(result.recovery, "share")
+      }.`,
+    legend: lines.map((line) => ({
+      label: line.label,
+      colour: line.colour,
+      sign: line.label === "difference" ? "dash" : "line",
+    })),
+  });
+}
+
+function runningTotal(series: Float64Array, part: (value: number) => number): Point[] {
+  let total = 0;
+  return Array.from(series, (value, x) => {
+    total += part(value);
+    return { x, y: total };
+  });
+}
+
+/** When the heat given back in each quarter was put in. */
+export function quartersChart(result: StoreResult): DisplayItem {
+  const origins = [...QUARTERS.map((name) => `put in ${name}`), "ground without the store"];
+  const colours = [PALETTE.cold, PALETTE.air, PALETTE.warm, PALETTE.soil, PALETTE.ink];
+  const bars = result.quarters.flatMap((row, quarter) =>
+    row.map((heat, origin) => ({ quarter: QUARTERS[quarter]!, origin: origins[origin]!, heat }))
+  );
+  return figure({
+    height: 290,
+    marginLeft: 70,
+    x: { domain: QUARTERS as string[], label: "given back in", padding: 0.3 },
+    y: { label: "heat given back, kWh", grid: true },
+    color: { domain: origins, range: colours },
+    marks: [
+      Plot.barY(bars, { x: "quarter", y: "heat", fill: "origin", order: origins }),
+      Plot.ruleY([0], { stroke: PALETTE.ink }),
+    ],
+  }, {
+    title: "When was the heat put in that comes back?",
+    alt: `Heat given back in each quarter by the quarter it was put in; ${
+      showSi(result.carriedAcrossSeasons, "share")
+    } was put in during an earlier quarter.`,
+    legend: origins.map((label, index) => ({ label, colour: colours[index]! })),
+    table: dataTable(result.quarters, [
+      { head: "given back in", value: (_, index) => QUARTERS[index]! },
+      ...origins.map((head, origin) => ({
+        head,
+        value: (row: readonly number[]) => row[origin] ?? null,
+        kind: "energy",
+      })),
+    ]),
+  });
+}

@@ -1,0 +1,191 @@
+/** The store chapter in words and tables: control, seasons, other houses and stores. @module */
+import {
+  type DisplayItem,
+  seasonRecoveries,
+  showBoth,
+  showNumber,
+  showSi,
+  VARIANT_COLUMNS,
+  WAY_COLUMNS,
+} from "../charts_mod.ts";
+import type { HouseResult } from "../../house/types.ts";
+import {
+  HOUSE_BAND,
+  type HouseWay,
+  INTAKE_BAND,
+  NEAR_FREEZING,
+  type StoreInputs,
+  type StoreResult,
+  type VariantRow,
+} from "../../store/mod.ts";
+import type { TubesResult } from "../../tubes/types.ts";
+import { numbers, paragraph, table } from "../kit/table.ts";
+
+/** The thermostat of the study in words, with its own settings. */
+export function controlTable(inputs: StoreInputs): DisplayItem {
+  const kelvin = (value: number) => showBoth(value, "temperatureDifference");
+  const degrees = (value: number) => showBoth(value, "temperature");
+  const rows = [
+    {
+      what: "charging starts",
+      when: `the air under the ridge is above ${degrees(inputs.chargeAbove)} and ${
+        kelvin(inputs.chargeStart)
+      } warmer than the soil between the tubes`,
+    },
+    {
+      what: "charging stops",
+      when: `it is less than ${kelvin(inputs.chargeStop)} warmer than the soil, or ${
+        kelvin(INTAKE_BAND)
+      } below the limit`,
+    },
+    {
+      what: "discharging starts",
+      when: `the house is below ${degrees(inputs.dischargeBelow)} and the soil ${
+        kelvin(inputs.dischargeStart)
+      } warmer than the house`,
+    },
+    {
+      what: "discharging stops",
+      when: `the soil is less than ${kelvin(inputs.dischargeStop)} warmer, or the house ${
+        kelvin(HOUSE_BAND)
+      } above the limit`,
+    },
+    {
+      what: "discharging waits",
+      when: `the house is more humid than ${
+        showSi(inputs.humidityLockOut, "share")
+      }, unless it is below ${degrees(NEAR_FREEZING)}`,
+    },
+    {
+      what: "each run",
+      when: `lasts at least ${showNumber(inputs.minimumRun / 60, 0)} minutes`,
+    },
+    {
+      what: "vents",
+      when: inputs.ventsFirst === true
+        ? "no charging while they stand open"
+        : "the store is charged first; what it cannot take goes out",
+    },
+    {
+      what: "direction of the air",
+      when: inputs.reverse ? "turned round for discharge" : "the same for charge and discharge",
+    },
+  ];
+  return table(rows, [
+    { head: "", value: (row) => row.what },
+    { head: "when", value: (row) => row.when },
+  ]);
+}
+
+/** Recovery by day and by season, with what it costs in electricity. */
+export function recoveryTable(result: StoreResult, tubes: TubesResult): DisplayItem {
+  const ratio = (a: number, b: number) => b > 0 ? a / b : null;
+  return table(
+    seasonRecoveries(result),
+    [
+      { head: "season", value: (row) => row.name },
+      { head: "put in", value: (row) => row.heatIn, kind: "energy", us: false },
+      { head: "given back", value: (row) => row.heatOut, kind: "energy", us: false },
+      {
+        head: "back over in, season",
+        value: (row) => ratio(row.heatOut, row.heatIn),
+        kind: "share",
+      },
+      { head: "charging days", value: (row) => row.chargeDays, digits: 0 },
+      { head: "back by next morning, middle day", value: (row) => row.dayRecovery, kind: "share" },
+      {
+        head: "put in per charging day and metre of tube",
+        value: (row) => ratio(row.heatIn, row.chargeDays * tubes.totalLength),
+        kind: "energy",
+        digits: 3,
+        us: false,
+      },
+      { head: "fan", value: (row) => row.fan, kind: "energy", us: false },
+      {
+        head: "back for 1 kWh of fan",
+        value: (row) => ratio(row.heatOut, row.fan),
+        kind: "ratio",
+        digits: 1,
+      },
+    ],
+    "Days run from 06:00 to 06:00, so that a sunny day and its night count as one; hours " +
+      "that put in sensible and give back latent heat, or the other way round, count on both sides",
+  );
+}
+
+const SEASONS = ["January to March", "April to June", "July to September", "October to December"];
+
+/** The first row of the quarter-to-quarter table, read aloud. */
+export function quartersWords(result: StoreResult): DisplayItem {
+  const row = result.quarters[0]!;
+  const total = row.reduce((sum, heat) => sum + heat, 0);
+  const ground = row[4]!;
+  const summer = row[1]! + row[2]!;
+  if (!(total > 0)) return paragraph("From January to March the tubes give nothing back.");
+  const share = (heat: number) => `${showSi(heat, "energy")} (${showSi(heat / total, "share")})`;
+  return paragraph(
+    `Read the first row: of the ${showSi(total, "energy")} that the tubes gave back from ` +
+      `${SEASONS[0]}, ${share(row[0]!)} were put in during a first quarter, ${
+        share(row[3]!)
+      } from ${SEASONS[3]} and ${share(summer)} from ${SEASONS[1]} and ${SEASONS[2]}; ${
+        share(ground)
+      } would have been in the ground had the tubes never put anything in. Over the whole year ${
+        showSi(result.carriedAcrossSeasons, "share")
+      } of what comes back was put in during an earlier quarter.`,
+  );
+}
+
+/** The four houses in numbers. */
+export function waysTable(ways: readonly HouseWay[]): DisplayItem {
+  return table(ways, WAY_COLUMNS);
+}
+
+/** What the curtain and the store save, alone and together. */
+export function waysWords(ways: readonly HouseWay[]): DisplayItem {
+  const heat = (store: boolean, curtain: boolean) =>
+    ways.find((way) => way.store === store && way.curtain === curtain)!.backupHeat;
+  const bare = heat(false, false);
+  const curtain = bare - heat(false, true);
+  const store = bare - heat(true, false);
+  const second = heat(false, true) - heat(true, true);
+  const both = bare - heat(true, true);
+  if (bare < 1) return paragraph("There is no heat to save: each house holds its set point.");
+  const first = curtain >= store ? "The curtain saves more" : "The store saves more";
+  return paragraph(
+    `The curtain alone saves ${showBoth(curtain, "energy")} a year, the store alone ${
+      showBoth(store, "energy")
+    }, both together ${showBoth(both, "energy")}. ${first}; behind a curtain the store saves ${
+      showBoth(second, "energy")
+    } more.`,
+  );
+}
+
+/** Other stores in numbers. */
+export function variantsTable(variants: readonly VariantRow[]): DisplayItem {
+  return table(variants, VARIANT_COLUMNS);
+}
+
+/** Highest hour, highest day and highest three days of a heater, W. */
+function heaterPeaks(heater: ArrayLike<number>) {
+  const mean = (hours: number) => {
+    let sum = 0;
+    let most = 0;
+    for (let hour = 0; hour < heater.length; hour++) {
+      sum += heater[hour]! - (hour >= hours ? heater[hour - hours]! : 0);
+      if (hour >= hours - 1) most = Math.max(most, sum / hours);
+    }
+    return most;
+  };
+  return { hour: mean(1), day: mean(24), threeDays: mean(72) };
+}
+
+/** How large a heater must be that holds the set point beside the store. */
+export function heaterTable(result: StoreResult, house: HouseResult): DisplayItem {
+  const peaks = heaterPeaks(result.backupYear.heater);
+  return numbers([
+    { label: "house on its design night, no store", value: house.peakHeatLoss, kind: "heatFlow" },
+    { label: "highest hour of the year, with the store", value: peaks.hour, kind: "heatFlow" },
+    { label: "highest day, with the store", value: peaks.day, kind: "heatFlow" },
+    { label: "highest three days, with the store", value: peaks.threeDays, kind: "heatFlow" },
+  ], "Heater that holds the set point");
+}

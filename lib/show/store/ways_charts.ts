@@ -1,0 +1,179 @@
+/** Pictures of the store chapter: other houses and other stores beside the one planned. @module */
+import * as Plot from "@observablehq/plot";
+import type { HouseWay, VariantRow } from "../../store/mod.ts";
+import { hourName } from "../kit/calendar.ts";
+import { type Column, dataTable } from "../kit/data_table.ts";
+import { showNumber, showSi } from "../../units/display_units.ts";
+import { durationCurve, hoursBelow } from "../kit/duration.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+import { type Point, thin } from "../kit/thin.ts";
+
+/** degC whose hours are counted. */
+const LIMITS = [-10, -5, 0, 5];
+
+/** One colour a house: cold blue without anything, warm with the store, broken without curtain. */
+function wayStyle(way: HouseWay): { readonly colour: string; readonly dashed: boolean } {
+  return { colour: way.store ? PALETTE.warm : PALETTE.cold, dashed: !way.curtain };
+}
+
+function freezeText(way: HouseWay): string {
+  return way.firstFreeze === null ? "never" : hourName(way.firstFreeze).slice(0, -6);
+}
+
+/** Columns of the table of the four houses. */
+export const WAY_COLUMNS: readonly Column<HouseWay>[] = [
+  { head: "house", value: (way) => way.name },
+  { head: "coldest hour", value: (way) => way.coldestHour, kind: "temperature" },
+  { head: "first freeze after midsummer", value: freezeText },
+  ...LIMITS.map((limit): Column<HouseWay> => ({
+    head: `hours below ${showNumber(limit, 0)} degC`,
+    value: (way) => hoursBelow(way.year.airTemperature, limit),
+    digits: 0,
+  })),
+  { head: "back-up heat", value: (way) => way.backupHeat, kind: "energy" },
+];
+
+/** The four houses on one picture: how cold for how long, and the heat a heater must still give. */
+export function waysChart(ways: readonly HouseWay[]): DisplayItem {
+  const coldHours = Math.max(48, ...ways.map((way) => hoursBelow(way.year.airTemperature, 5)));
+  const shown = Math.min(8760, coldHours);
+  const curves = ways.map((way) => ({
+    ...wayStyle(way),
+    label: way.name,
+    points: thin(durationCurve(way.year.airTemperature).slice(0, shown), 500),
+  }));
+  const most = Math.max(1, ...ways.map((way) => way.backupHeat));
+  const words = (way: HouseWay) =>
+    `${showSi(way.backupHeat, "energy")}; coldest ${showSi(way.coldestHour, "temperature")}; ${
+      showSi(way.hoursBelowFreezing, "hours")
+    } of frost, from ${freezeText(way)}`;
+  return figure([
+    {
+      height: 300,
+      x: { label: "coldest hours of the year, h", domain: [0, shown] },
+      y: { label: "house air without heater, degC", grid: true },
+      marks: [
+        Plot.ruleY(LIMITS, { stroke: PALETTE.ink, strokeWidth: 0.8, strokeDasharray: "2 3" }),
+        ...curves.map((curve) =>
+          Plot.lineY(curve.points, {
+            x: "x",
+            y: (point: Point) => point.y,
+            stroke: curve.colour,
+            strokeWidth: 2.2,
+            ...(curve.dashed ? { strokeDasharray: "6 4" } : {}),
+          })
+        ),
+      ],
+    },
+    {
+      height: 66 + ways.length * 30,
+      marginLeft: 140,
+      x: {
+        label: "back-up heat to hold the set point, kWh a year",
+        domain: [0, most * 2.7],
+        ticks: 4,
+      },
+      y: { domain: ways.map((way) => way.name), label: null, padding: 0.3 },
+      marks: [
+        Plot.barX(ways, {
+          x: "backupHeat",
+          y: "name",
+          fill: (way: HouseWay) => wayStyle(way).colour,
+          fillOpacity: (way: HouseWay) => way.curtain ? 1 : 0.6,
+        }),
+        Plot.text(ways, { x: "backupHeat", y: "name", text: words, textAnchor: "start", dx: 5 }),
+        Plot.ruleX([0], { stroke: PALETTE.ink }),
+      ],
+    },
+  ], {
+    title: "Four houses: with and without store, with and without curtain",
+    alt: `Coldest hour, first freeze, hours below limits and back-up heat of four houses. ${
+      ways.map((way) => `${way.name}: ${words(way)}`).join(". ")
+    }.`,
+    note: "Each house on soil that has settled to it. A study without a curtain is given a usual " +
+      "one here. Fewer slices along the tubes than in the chapter's own year: numbers may differ " +
+      "in the last digits.",
+    legend: curves.map((curve) => ({
+      label: curve.label,
+      colour: curve.colour,
+      sign: curve.dashed ? "dash" : "line",
+    })),
+    table: dataTable(ways, WAY_COLUMNS),
+  });
+}
+
+/** Columns of the table of other stores. */
+export const VARIANT_COLUMNS: readonly Column<VariantRow>[] = [
+  { head: "store", value: (row) => row.name },
+  { head: "put in", value: (row) => row.heatIn, kind: "energy", us: false },
+  { head: "given back", value: (row) => row.heatOut, kind: "energy", us: false },
+  { head: "fan", value: (row) => row.fanEnergy, kind: "energy", us: false },
+  { head: "recovery", value: (row) => row.recovery, kind: "share" },
+  { head: "back for 1 kWh of fan", value: (row) => row.cop, kind: "ratio", digits: 1 },
+  { head: "coldest hour", value: (row) => row.coldestHour, kind: "temperature" },
+  { head: "below freezing", value: (row) => row.hoursBelowFreezing, kind: "hours" },
+  { head: "back-up heat", value: (row) => row.backupHeat, kind: "energy", us: false },
+];
+
+/** What each change of the store does to the back-up heat and to the coldest hour. */
+export function variantsChart(variants: readonly VariantRow[]): DisplayItem {
+  const [plan, ...changed] = variants;
+  if (plan === undefined) throw new RangeError("Cannot compare no stores: give at least the plan");
+  const rows = changed.map((row) => ({
+    name: row.name,
+    saved: plan.backupHeat - row.backupHeat,
+    gain: row.coldestHour - plan.coldestHour,
+  }));
+  const names = rows.map((row) => row.name);
+  const bars = (value: "saved" | "gain", label: string, digits: number) => {
+    const least = Math.min(0, ...rows.map((row) => row[value]));
+    const most = Math.max(0, ...rows.map((row) => row[value]));
+    const span = Math.max(most - least, 10 ** -digits);
+    const signed = (row: typeof rows[number]) => {
+      const text = showNumber(row[value], digits);
+      return row[value] > 0 && Number(text) !== 0 ? `+${text}` : text;
+    };
+    const side = (positive: boolean) =>
+      Plot.text(rows.filter((row) => (row[value] >= 0) === positive), {
+        x: value,
+        y: "name",
+        text: signed,
+        textAnchor: positive ? "start" : "end",
+        dx: positive ? 4 : -4,
+      });
+    return {
+      height: 62 + rows.length * 24,
+      marginLeft: 250,
+      marginTop: 10,
+      x: { label, grid: true, domain: [least - 0.15 * span, most + 0.15 * span] },
+      y: { domain: names, label: null, padding: 0.3 },
+      marks: [
+        Plot.barX(rows, {
+          x: value,
+          y: "name",
+          fill: (row: typeof rows[number]) => row[value] >= 0 ? PALETTE.warm : PALETTE.cold,
+        }),
+        side(true),
+        side(false),
+        Plot.ruleX([0], { stroke: PALETTE.ink }),
+      ],
+    };
+  };
+  return figure([
+    bars("saved", "back-up heat saved against the plan, kWh a year", 0),
+    bars("gain", "coldest hour warmer than with the plan, K", 2),
+  ], {
+    title: "The same store built or run otherwise",
+    alt: `Back-up heat saved and lift of the coldest hour against the store as planned. ${
+      rows.map((row) =>
+        `${row.name}: ${showSi(row.saved, "energy")}, ${
+          showSi(row.gain, "temperatureDifference", 2)
+        }`
+      ).join(". ")
+    }.`,
+    note: "Air flow and fan power as planned in every row. Fewer slices along the tubes than in " +
+      "the chapter's own year; compare the rows with each other.",
+    table: dataTable(variants, VARIANT_COLUMNS),
+  });
+}

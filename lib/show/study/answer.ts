@@ -1,0 +1,50 @@
+/** The whole study in one card. @module */
+import { type DisplayItem, hoursBelow, showBoth, showSi } from "../charts_mod.ts";
+import type { ChapterResults, Study } from "../../study/mod.ts";
+import { answer } from "../kit/answer.ts";
+import { table } from "../kit/table.ts";
+import { firstFreezeText, freezingRange, frostLight } from "../house/answer.ts";
+import { needText } from "../store/answer.ts";
+
+/** Does the house stay frost-free, and what does the store do for it? */
+export function studyAnswer(results: ChapterResults): DisplayItem {
+  const { house, store, tubes, fan } = results;
+  const losses = [...house.lossParts].sort((a, b) => b.conductance - a.conductance).slice(0, 3);
+  const light = frostLight(store.hoursBelowFreezing);
+  const verdict = {
+    yes: "The house with its store stays free of frost in this year.",
+    partly: "The house with its store freezes now and then in this year.",
+    no: "The house with its store is not free of frost in this year.",
+  }[light];
+  return answer({
+    light,
+    answer:
+      `${verdict} Coldest hour ${showBoth(store.coldestHour, "temperature")}, ${
+        showSi(store.hoursBelowFreezing, "hours")
+      } below freezing (${showSi(house.hoursBelowFreezingNoStore, "hours")} without the store); ${
+        firstFreezeText(store.firstFreeze)
+      }.` + needText(hoursBelow(store.noFan.airTemperature, 0)),
+    range: `The house is not known to better than a kelvin: ${
+      freezingRange(store.year.house.airTemperature)
+    }. Back-up heat to hold the set point: ${
+      showBoth(store.backupHeat, "energy")
+    } with the store, ${showBoth(store.backupHeatNoFan, "energy")} with the fan never on.`,
+    drivenBy: `the three largest losses: ${
+      losses.map((part) =>
+        `${part.name} ${showSi(part.conductance / house.lossCoefficient, "share")}`
+      ).join(", ")
+    }; then ${tubes.count} tubes of ${showBoth(tubes.length, "length")} fed with ${
+      showBoth(fan.airFlow, "airFlow")
+    }.`,
+    changesWith: "those losses were cut first: insulate, seal and curtain before digging.",
+  });
+}
+
+/** Values the study file left open, with where each comes from. */
+export function defaultsTable(study: Study): DisplayItem {
+  return table(study.defaults, [
+    { head: "input", value: (row) => row.key },
+    { head: "taken", value: (row) => row.value },
+    { head: "source", value: (row) => row.source },
+  ]);
+}

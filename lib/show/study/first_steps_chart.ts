@@ -1,0 +1,90 @@
+/** "Insulation or store first?": what changes of the house and the store save, on one axis. @module */
+import * as Plot from "@observablehq/plot";
+import { dataTable } from "../kit/data_table.ts";
+import { showNumber, showSi } from "../../units/display_units.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+
+/** One thing money can be spent on. */
+export interface FirstStep {
+  /** short name */
+  readonly name: string;
+  /** a change of the house still to be made, the store, or what the study has already */
+  readonly kind: "house" | "store" | "present";
+  /** kWh a year of heat to hold the set point */
+  readonly saved: number;
+  /** K that the coldest hour gains without heater */
+  readonly coldestHourGain: number;
+  /** kWh a year of electricity it takes */
+  readonly electricity: number;
+}
+
+const COLOURS: Readonly<Record<FirstStep["kind"], string>> = {
+  house: PALETTE.warm,
+  store: PALETTE.soil,
+  present: PALETTE.air,
+};
+
+const KIND_WORDS: Readonly<Record<FirstStep["kind"], string>> = {
+  house: "house, still to do",
+  store: "heat store",
+  present: "already in the study",
+};
+
+/** Heat saved and lift of the coldest hour, the steps in the order given. */
+export function firstStepsChart(steps: readonly FirstStep[]): DisplayItem {
+  const names = steps.map((step) => step.name);
+  const bars = (value: "saved" | "coldestHourGain", label: string, digits: number) => {
+    const values = steps.map((step) => step[value]);
+    const least = Math.min(0, ...values);
+    const most = Math.max(10 ** -digits, ...values);
+    const span = most - least;
+    return {
+      height: 62 + steps.length * 26,
+      marginLeft: 185,
+      marginTop: 10,
+      x: { label, grid: true, domain: [least - (least < 0 ? 0.12 * span : 0), most + 0.16 * span] },
+      y: { domain: names, label: null, padding: 0.3 },
+      marks: [
+        Plot.barX(steps, { x: value, y: "name", fill: (step: FirstStep) => COLOURS[step.kind] }),
+        Plot.text(steps, {
+          x: (step: FirstStep) => Math.max(0, step[value]),
+          y: "name",
+          text: (step: FirstStep) => showNumber(step[value], digits),
+          textAnchor: "start",
+          dx: 5,
+        }),
+        Plot.ruleX([0], { stroke: PALETTE.ink }),
+      ],
+    };
+  };
+  const kinds = [...new Set(steps.map((step) => step.kind))];
+  return figure([
+    bars("saved", "heat to hold the set point saved, kWh a year", 0),
+    bars("coldestHourGain", "coldest hour without heater warmer, K", 1),
+  ], {
+    title: "Insulation or store first?",
+    alt: `Heat saved and lift of the coldest hour. ${
+      steps.map((step) =>
+        `${step.name}: ${showSi(step.saved, "energy")}, ${
+          showSi(step.coldestHourGain, "temperatureDifference")
+        }`
+      ).join(". ")
+    }.`,
+    note:
+      "Each alone, all else as it is: two together save less than the sum. The store also takes " +
+      "electricity, in the table.",
+    legend: kinds.map((kind) => ({ label: KIND_WORDS[kind], colour: COLOURS[kind] })),
+    table: dataTable(steps, [
+      { head: "step", value: (step) => step.name },
+      { head: "", value: (step) => KIND_WORDS[step.kind] },
+      { head: "heat saved", value: (step) => step.saved, kind: "energy" },
+      { head: "electricity taken", value: (step) => step.electricity, kind: "energy", us: false },
+      {
+        head: "coldest hour warmer by",
+        value: (step) => step.coldestHourGain,
+        kind: "temperatureDifference",
+      },
+    ]),
+  });
+}

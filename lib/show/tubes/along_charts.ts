@@ -1,0 +1,146 @@
+/** Pictures of the air along a tube and of the water it leaves. @module */
+import * as Plot from "@observablehq/plot";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+import { heatMonths } from "../store/heat_charts.ts";
+import { MONTHS } from "../kit/calendar.ts";
+import type { StoreYear } from "../../store/types.ts";
+
+/** One place along the tube. */
+export interface TubePlace {
+  /** m from the inlet */
+  readonly along: number;
+  /** degC, moist air */
+  readonly temperature: number;
+  /** 0 to 1 */
+  readonly relativeHumidity: number;
+  /** degC of the same air without vapour */
+  readonly dryTemperature: number;
+  /** W of each metre, moist air */
+  readonly sensible: number;
+  /** W of each metre */
+  readonly latent: number;
+  /** W of each metre, dry air */
+  readonly dry: number;
+}
+
+/** Temperatures and heat of each metre along a tube, moist and dry. */
+export function tubeAlongChart(
+  rows: readonly TubePlace[],
+  given: { readonly wall: number; readonly intake: number },
+): DisplayItem {
+  const x = { label: "place along the tube, m", grid: true, zero: true } as const;
+  const start = { along: 0, temperature: given.intake, dryTemperature: given.intake };
+  const whole = [start, ...rows];
+  const piece = rows[0]!.along;
+  const sum = (value: (row: TubePlace) => number) =>
+    rows.reduce((total, row) => total + value(row), 0) * piece;
+  const sensible = sum((row) => row.sensible);
+  const latent = sum((row) => row.latent);
+  const stacked = rows.flatMap((row) => [
+    { along: row.along, heat: row.sensible, part: "sensible" },
+    { along: row.along, heat: row.latent, part: "latent" },
+  ]);
+  return figure([
+    {
+      height: 230,
+      x,
+      y: { label: "temperature, degC", grid: true },
+      marks: [
+        Plot.ruleY([given.wall], { stroke: PALETTE.soil, strokeDasharray: "4 3" }),
+        Plot.lineY(whole, { x: "along", y: "temperature", stroke: PALETTE.warm, strokeWidth: 2.5 }),
+        Plot.lineY(whole, {
+          x: "along",
+          y: "dryTemperature",
+          stroke: PALETTE.ink,
+          strokeDasharray: "7 3",
+        }),
+      ],
+    },
+    {
+      height: 230,
+      x,
+      y: { label: "heat into each metre, W/m", grid: true, zero: true },
+      marks: [
+        Plot.areaY(stacked, {
+          x: "along",
+          y: "heat",
+          fill: (row: { part: string }) => row.part === "latent" ? PALETTE.latent : PALETTE.warm,
+          fillOpacity: 0.75,
+          order: ["sensible", "latent"],
+        }),
+        Plot.lineY(rows, {
+          x: "along",
+          y: "dry",
+          stroke: PALETTE.ink,
+          strokeDasharray: "7 3",
+        }),
+      ],
+      color: { type: "identity" },
+    },
+  ], {
+    title: "One tube at the hour of strongest charging",
+    alt: `Air temperature falls along the tube towards the wall at ${
+      showSi(given.wall, "temperature")
+    }. The tube takes up ${sensible.toFixed(0)} W sensible and ${
+      latent.toFixed(0)
+    } W latent heat; the first metres take most.`,
+    note:
+      "Wall held at the mean temperature of the store in that hour, no water on it at the start. " +
+      "Air without vapour for comparison.",
+    legend: [
+      { label: "sensible, moist air", colour: PALETTE.warm },
+      { label: "latent", colour: PALETTE.latent },
+      { label: "dry air", colour: PALETTE.ink, sign: "dash" },
+      { label: "wall", colour: PALETTE.soil, sign: "dash" },
+    ],
+    table: dataTable(rows.filter((_, index) => index % 6 === 5), [
+      { head: "place", value: (row) => row.along, kind: "length" },
+      { head: "air", value: (row) => row.temperature, kind: "temperature" },
+      { head: "humidity", value: (row) => row.relativeHumidity, kind: "share" },
+      { head: "sensible, W/m", value: (row) => row.sensible, digits: 1 },
+      { head: "latent, W/m", value: (row) => row.latent, digits: 1 },
+      { head: "dry air, W/m", value: (row) => row.dry, digits: 1 },
+    ]),
+  });
+}
+
+/** Litres of water that the air leaves in the tubes and takes up again, by month. */
+export function condensateChart(year: StoreYear): DisplayItem {
+  const months = heatMonths(year).map(({ month, condensate }) => ({
+    name: MONTHS[month]!,
+    litres: condensate,
+  }));
+  const net = months.reduce((sum, row) => sum + row.litres, 0);
+  let best = 0;
+  for (let day = 0; day < 365; day++) {
+    let litres = 0;
+    for (let hour = 24 * day; hour < 24 * day + 24; hour++) {
+      litres += Math.max(0, year.condensate[hour]!);
+    }
+    best = Math.max(best, litres);
+  }
+  return figure({
+    height: 260,
+    x: { label: null, domain: months.map((row) => row.name) },
+    y: { label: "water left in the tubes, litres", grid: true },
+    marks: [
+      Plot.barY(months, { x: "name", y: "litres", fill: PALETTE.latent }),
+      Plot.ruleY([0], { stroke: PALETTE.ink }),
+    ],
+  }, {
+    title: "Where the water goes",
+    alt: `Condensate less what evaporates again, by month; ${
+      net.toFixed(0)
+    } litres stay over the year. The wettest day leaves ${best.toFixed(0)} litres in the field.`,
+    note:
+      `Condensed less evaporated; the wettest day leaves ${best.toFixed(0)} litres in the field. ` +
+      "What does not evaporate again has to run off or soak away.",
+    table: dataTable(months, [
+      { head: "month", value: (row) => row.name },
+      { head: "litres left", value: (row) => row.litres, digits: 0 },
+    ]),
+  });
+}

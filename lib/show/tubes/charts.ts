@@ -1,0 +1,190 @@
+/** Pictures of the tubes chapter. @module */
+import * as Plot from "@observablehq/plot";
+import type { LengthRow } from "../../tubes/mod.ts";
+import type { TubesResult } from "../../tubes/types.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { showSi } from "../../units/display_units.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+
+/** One length of tube: what it gives and what it costs in pressure. */
+export interface TubeLengthRow {
+  /** m */
+  readonly length: number;
+  /** 0 to 1 */
+  readonly effectiveness: number;
+  /** 1/m, effectiveness gained by one more metre */
+  readonly gainPerMetre: number;
+  /** Pa */
+  readonly pressureDrop: number;
+}
+
+/**
+ * Effectiveness 1 − exp(−NTU·x/L) and pressure for lengths up to twice the study's, at the same
+ * flow in each tube.
+ */
+export function tubeLengthRows(result: TubesResult, steps = 40): TubeLengthRow[] {
+  const unitsPerMetre = result.transferUnits / result.length;
+  const head = result.pressureDrop / result.lossCoefficient;
+  const frictionPerMetre = result.frictionFactor / result.diameter;
+  return Array.from({ length: steps + 1 }, (_, index) => {
+    const length = 2 * result.length * index / steps;
+    const rest = Math.exp(-unitsPerMetre * length);
+    return {
+      length,
+      effectiveness: 1 - rest,
+      gainPerMetre: unitsPerMetre * rest,
+      pressureDrop: head *
+        (result.lossCoefficient + frictionPerMetre * (length - result.length)),
+    };
+  });
+}
+
+/** Effectiveness and pressure over the tube's length: the knee. */
+export function tubeLengthChart(result: TubesResult): DisplayItem {
+  const rows = tubeLengthRows(result);
+  const here = Plot.ruleX([result.length], { stroke: PALETTE.latent, strokeDasharray: "4 3" });
+  const x = { label: "tube length, m", grid: true } as const;
+  return figure([
+    {
+      height: 250,
+      x,
+      y: { label: "effectiveness, –", grid: true, domain: [0, 1] },
+      marks: [
+        here,
+        Plot.lineY(rows, {
+          x: "length",
+          y: "effectiveness",
+          stroke: PALETTE.warm,
+          strokeWidth: 2.5,
+        }),
+        Plot.dot([result], { x: "length", y: "effectiveness", fill: PALETTE.ink, r: 4 }),
+      ],
+    },
+    {
+      height: 210,
+      x,
+      y: { label: "pressure drop of one tube, Pa", grid: true, zero: true },
+      marks: [
+        here,
+        Plot.lineY(rows, {
+          x: "length",
+          y: "pressureDrop",
+          stroke: PALETTE.cold,
+          strokeWidth: 2.5,
+        }),
+        Plot.dot([result], { x: "length", y: "pressureDrop", fill: PALETTE.ink, r: 4 }),
+      ],
+    },
+  ], {
+    title: "What one more metre of tube gives, and what it costs",
+    alt: `Effectiveness rises ever more slowly with length, pressure in a straight line. The ` +
+      `study's ${showSi(result.length, "length")} reach ${
+        showSi(result.effectiveness, "share")
+      } at ${showSi(result.pressureDrop, "pressure")}.`,
+    legend: [
+      { label: "effectiveness", colour: PALETTE.warm, sign: "line" },
+      { label: "pressure drop", colour: PALETTE.cold, sign: "line" },
+      { label: "this study", colour: PALETTE.latent, sign: "dash" },
+    ],
+    note: "Dry air, wall at one temperature, same flow in each tube.",
+    table: dataTable(rows.filter((_, index) => index % 4 === 0), [
+      { head: "length", value: (row) => row.length, kind: "length" },
+      { head: "effectiveness", value: (row) => row.effectiveness, kind: "share" },
+      { head: "gain of one more metre", value: (row) => row.gainPerMetre, kind: "sharePrecise" },
+      { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
+    ]),
+  });
+}
+
+/** Pressure and effectiveness at several air flows; the rows come from the tubes chapter itself. */
+export function tubeSpeedChart(rows: readonly TubesResult[], study: TubesResult): DisplayItem {
+  const x = { label: "air speed in the tubes, m/s", grid: true, zero: true } as const;
+  const here = Plot.ruleX([study.airSpeed], { stroke: PALETTE.latent, strokeDasharray: "4 3" });
+  const line = (y: string, stroke: string) => [
+    here,
+    Plot.lineY(rows, { x: "airSpeed", y, stroke, strokeWidth: 2.5 }),
+    Plot.dot(rows, { x: "airSpeed", y, fill: stroke, r: 3 }),
+  ];
+  return figure([
+    {
+      height: 230,
+      x,
+      y: { label: "pressure drop of one tube, Pa", grid: true, zero: true },
+      marks: line("pressureDrop", PALETTE.cold),
+    },
+    {
+      height: 210,
+      x,
+      y: { label: "effectiveness, –", grid: true, domain: [0, 1] },
+      marks: line("effectiveness", PALETTE.warm),
+    },
+  ], {
+    title: "Faster air: pressure grows fast, effectiveness falls slowly",
+    note: "Wall held at one temperature: in the ground the soil beside the tube warms too, and " +
+      "faster air loses more than this shows.",
+    alt: `Pressure drop grows with nearly the square of the air speed while effectiveness falls. ` +
+      `The study runs at ${showSi(study.airSpeed, "airSpeed")}.`,
+    legend: [
+      { label: "pressure drop", colour: PALETTE.cold, sign: "line" },
+      { label: "effectiveness", colour: PALETTE.warm, sign: "line" },
+      { label: "this study", colour: PALETTE.latent, sign: "dash" },
+    ],
+    table: dataTable(rows, [
+      { head: "air speed", value: (row) => row.airSpeed, kind: "airSpeed" },
+      { head: "flow of one tube", value: (row) => row.flowPerTube, kind: "tubeFlow" },
+      { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
+      { head: "effectiveness", value: (row) => row.effectiveness, kind: "share" },
+    ]),
+  });
+}
+
+/** What the next metre of tube brings, for waves of several lengths in time. */
+export function marginalHeatChart(
+  studies: readonly { readonly days: number; readonly rows: readonly LengthRow[] }[],
+  tubes: TubesResult,
+  swing: number,
+): DisplayItem {
+  const colours = [PALETTE.warm, PALETTE.cold, PALETTE.latent];
+  const label = (days: number) => days === 1 ? "a wave of one day" : `a wave of ${days} days`;
+  const perDay = (days: number) => (row: LengthRow) => row.marginalHeat / Math.max(1, days / 2);
+  return figure({
+    height: 280,
+    x: { label: "tube length, m", grid: true, zero: true },
+    y: { label: "heat of the next metre, kWh a day", grid: true, zero: true },
+    marks: [
+      Plot.ruleX([tubes.length], { stroke: PALETTE.latent, strokeDasharray: "4 3" }),
+      ...studies.map((study, index) =>
+        Plot.lineY(study.rows, {
+          x: "length",
+          y: perDay(study.days),
+          stroke: colours[index]!,
+          strokeWidth: 2.5,
+          ...(index === 0 ? {} : { strokeDasharray: "7 3" }),
+        })
+      ),
+    ],
+  }, {
+    title: "What the next metre brings",
+    alt: `Heat that one more metre of tube stores, by length, for an inlet that swings by ${
+      showSi(swing, "temperatureDifference", 0)
+    } about the soil. It falls with length: the air arrives ever closer to soil temperature.`,
+    note: `One tube with the soil that belongs to it; inlet air swings by ${
+      showSi(swing, "temperatureDifference", 0)
+    } about the soil (common practice, no source).`,
+    legend: [
+      ...studies.map((study, index) => ({
+        label: label(study.days),
+        colour: colours[index]!,
+        sign: index === 0 ? "line" as const : "dash" as const,
+      })),
+      { label: "this study", colour: PALETTE.latent, sign: "dash" },
+    ],
+    table: dataTable(studies[0]!.rows.filter((_, index) => index % 3 === 2), [
+      { head: "length", value: (row) => row.length, kind: "length" },
+      { head: "heat a day of one tube, kWh", value: (row) => row.heat, digits: 2 },
+      { head: "next metre, kWh a day", value: (row) => row.marginalHeat, digits: 4 },
+      { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
+    ]),
+  });
+}

@@ -1,0 +1,91 @@
+/** Picture of the search for tube fields. @module */
+import * as Plot from "@observablehq/plot";
+import type { FieldCandidate, SearchAround } from "../../tubes/mod.ts";
+import { dataTable } from "../kit/data_table.ts";
+import { type DisplayItem, figure } from "../kit/figure.ts";
+import { PALETTE } from "../kit/palette.ts";
+
+/** Costs in three classes of equal number, cheap to dear. */
+export function costClasses(fields: readonly FieldCandidate[]): [number, number] {
+  const sorted = fields.map((field) => field.cost).sort((a, b) => a - b);
+  const at = (share: number) =>
+    sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
+  return [at(1 / 3), at(2 / 3)];
+}
+
+const CLASSES = [
+  { colour: PALETTE.cold, symbol: "circle" },
+  { colour: PALETTE.warm, symbol: "triangle" },
+  { colour: PALETTE.latent, symbol: "square" },
+] as const;
+
+/** Heat against fan energy of the fields that no other one beats, marked by cost. */
+export function fieldSearchChart(search: SearchAround): DisplayItem {
+  const { front, own } = search;
+  const refused = Object.entries(search.refused).sort((a, b) => b[1] - a[1])
+    .map(([reason, count]) => `${reason} (${count})`).join(", ");
+  if (front.length === 0) {
+    const words = `No field keeps to the limits: ${refused}.`;
+    return { "text/html": `<p>${words}</p>`, "text/plain": words };
+  }
+  const [low, high] = costClasses(front);
+  const classOf = (field: FieldCandidate) => field.cost < low ? 0 : field.cost < high ? 1 : 2;
+  const names = [`up to ${money(low)}`, `${money(low)} to ${money(high)}`, `above ${money(high)}`];
+  const place = { x: "fanEnergy", y: "heat" } as const;
+  return figure({
+    height: 340,
+    x: { label: "electricity of the fan, kWh a day", grid: true, zero: true },
+    y: { label: "heat into the soil, kWh a day", grid: true, zero: true },
+    marks: [
+      ...CLASSES.map(({ colour, symbol }, index) =>
+        Plot.dot(front.filter((field) => classOf(field) === index), {
+          ...place,
+          symbol,
+          stroke: colour,
+          strokeWidth: 1.8,
+          r: 3.5,
+        })
+      ),
+      ...own === null ? [] : [
+        Plot.dot([own], { ...place, symbol: "star", fill: PALETTE.ink, r: 8 }),
+        Plot.text([own], {
+          ...place,
+          text: () => "this study",
+          textAnchor: "start",
+          dx: 10,
+          dy: -8,
+          fill: PALETTE.ink,
+          stroke: "white",
+          strokeWidth: 4,
+        }),
+      ],
+    ],
+    color: { type: "identity" },
+  }, {
+    title: "Fields that no other one beats in heat, electricity and cost",
+    alt:
+      `${front.length} of ${search.allowed} allowed fields are beaten by none; heat against fan ` +
+      `energy, marked by cost in three classes. More heat costs more money or more electricity.`,
+    note: "Same air flow, air that swings about the soil by day and night, dry walls. Prices are " +
+      `those of the price list: put your own in before choosing. Refused: ${refused}.`,
+    legend: CLASSES.map(({ colour }, index) => ({
+      label: `${["circle", "triangle", "square"][index]}: cost ${names[index]}`,
+      colour,
+    })),
+    table: dataTable(front, [
+      { head: "tube", value: (row) => row.tube },
+      { head: "number", value: (row) => row.count, digits: 0 },
+      { head: "length", value: (row) => row.length, kind: "length", us: false },
+      { head: "spacing", value: (row) => row.spacing, kind: "depth", us: false },
+      { head: "layers", value: (row) => row.layers, digits: 0 },
+      { head: "depth", value: (row) => row.depth, kind: "depth", us: false },
+      { head: "heat, kWh a day", value: (row) => row.heat, digits: 1 },
+      { head: "fan, kWh a day", value: (row) => row.fanEnergy, digits: 2 },
+      { head: "cost", value: (row) => row.cost, digits: 0 },
+    ]),
+  });
+}
+
+function money(value: number): string {
+  return value.toFixed(0);
+}

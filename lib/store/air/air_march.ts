@@ -1,0 +1,243 @@
+/** Air marched from slice to slice through every tube, dry or wet. @module */
+import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
+import { fromOthers, sliceHeat, type TubeCoupling } from "../solver/coupling.ts";
+import { dewPointOf, saturatedRatio, saturationIndex, type SaturationTable } from "./saturation.ts";
+import type { TubeField } from "./tube_field.ts";
+
+/** What the air meets on its way. Slice-wise arrays are slice·tubes + tube. */
+export interface MarchInput {
+  readonly field: TubeField;
+  readonly saturation: SaturationTable;
+  /** degC, mean of each block over the step without tube heat; first lane of the field */
+  readonly block: Float64Array;
+  readonly coupling: TubeCoupling;
+  /** degC and kg/kg entering every tube */
+  readonly temperature: number;
+  readonly ratio: number;
+  /** the air enters at the last slice */
+  readonly reversed: boolean;
+  /** kg of water on the wall of each segment */
+  readonly water: Float64Array;
+  /** s */
+  readonly seconds: number;
+}
+
+/** What the march leaves behind; buffers are reused. */
+export interface MarchOutput {
+  /** W/m into the soil by slice and tube, sensible + latent */
+  readonly heat: Float64Array;
+  /** W/m of it that is latent */
+  readonly latentHeat: Float64Array;
+  /** W/(m K) by slice and tube: latent heat over wall temperature less dew point, 0 where dry */
+  readonly latentSlope: Float64Array;
+  /** W: Σ ṁc (T_out − T_in) of all modelled tubes: heat to the air, W */
+  toAir: number;
+  /** W into the walls, latent */
+  latent: number;
+  /** kg/s of vapour added to the air (negative when it condenses) */
+  vapour: number;
+  /** degC and kg/kg, mixed outlet */
+  outletTemperature: number;
+  outletRatio: number;
+}
+
+/** Empty buffers for a field. */
+export function marchOutput(field: TubeField): MarchOutput {
+  return {
+    heat: new Float64Array(field.slices * field.tubes),
+    latentHeat: new Float64Array(field.slices * field.tubes),
+    latentSlope: new Float64Array(field.slices * field.tubes),
+    toAir: 0,
+    latent: 0,
+    vapour: 0,
+    outletTemperature: NaN,
+    outletRatio: NaN,
+  };
+}
+
+/** One segment's numbers; one object is reused so that the loop makes no garbage. */
+interface WetSegment {
+  /** degC: the dry answer in, the wet answer out */
+  wall: number;
+  base: number;
+  phi: number;
+  sensible: number;
+  latent: number;
+  air: number;
+  ratio: number;
+  /** W/m that the water on the wall could take up in the step */
+  evaporable: number;
+}
+
+/**
+ * Latent heat of one segment, W/m into the wall; the wall's temperature is left in `given`: the root of
+ * T_w = T_b + Φ[a(T_a − T_w) + b(w − w_s(T_w))], Φ the response of block and soil side together;
+ * Newton from the dry answer. Evaporation stops at the water there is.
+ */
+function wetWall(given: WetSegment, table: SaturationTable): number {
+  const { base, phi, sensible: a, latent: b, air, ratio, evaporable } = given;
+  let wall = given.wall;
+  for (let pass = 0; pass < 4; pass++) {
+    const k = saturationIndex(table, wall);
+    const low = table.ratio[k]!;
+    const rise = (table.ratio[k + 1]! - low) * table.perKelvin;
+    const saturated = low + rise * (wall - table.from - k / table.perKelvin);
+    const error = wall - base - phi * (a * (air - wall) + b * (ratio - saturated));
+    const step = error / (1 + phi * (a + b * rise));
+    wall -= step;
+    if (Math.abs(step) < 1e-9) break;
+  }
+  given.wall = wall;
+  const heat = b * (ratio - saturatedRatio(table, wall));
+  if (heat >= -evaporable) return heat;
+  given.wall = (base + phi * (a * air - evaporable)) / (1 + phi * a);
+  return -evaporable;
+}
+
+/** Scratch of a march by tube: air, humidity, driving difference, heat. */
+interface Scratch {
+  readonly air: Float64Array;
+  readonly ratio: Float64Array;
+  readonly driving: Float64Array;
+  readonly heat: Float64Array;
+  readonly wet: WetSegment;
+}
+
+const scratches = new WeakMap<TubeField, Scratch>();
+
+function scratchOf(field: TubeField): Scratch {
+  let scratch = scratches.get(field);
+  if (scratch === undefined) {
+    const row = () => new Float64Array(field.tubes);
+    scratch = {
+      air: row(),
+      ratio: row(),
+      driving: row(),
+      heat: row(),
+      wet: {
+        wall: 0,
+        base: 0,
+        phi: 0,
+        sensible: 0,
+        latent: 0,
+        air: 0,
+        ratio: 0,
+        evaporable: 0,
+      },
+    };
+    scratches.set(field, scratch);
+  }
+  return scratch;
+}
+
+/** One segment of one tube: heat and latent heat, W/m, and the wall, K above dew point for the slope. */
+function exchange(
+  input: MarchInput,
+  output: MarchOutput,
+  scratch: Scratch,
+  tube: number,
+  k: number,
+): void {
+  const { field, saturation, coupling, water, seconds } = input;
+  const a = field.sensible[tube]!;
+  const phi = coupling.own[tube]!;
+  const air = scratch.air[tube]!;
+  const ratio = scratch.ratio[tube]!;
+  const guess = output.latentHeat[k]!;
+  // with no latent heat about, the joint answer of the slice's tubes stands as it is
+  let wall = coupling.cross === null
+    ? (input.block[k]! + phi * a * air) / (1 + phi * a)
+    : air - (scratch.heat[tube]! - guess) / a;
+  let latent = 0;
+  let slope = 0;
+  const damp = ratio > saturation.ratio[0]!;
+  if (damp && (water[k]! > 0 || guess !== 0 || ratio > saturatedRatio(saturation, wall))) {
+    const { wet } = scratch;
+    wet.base = input.block[k]! + fromOthers(coupling, field.tubes, tube, scratch.heat);
+    wet.wall = (wet.base + phi * a * air) / (1 + phi * a);
+    wet.phi = phi;
+    wet.sensible = a;
+    wet.latent = field.latent[tube]!;
+    wet.air = air;
+    wet.ratio = ratio;
+    wet.evaporable = water[k]! * HEAT_OF_VAPORISATION / (field.segment * seconds);
+    latent = wetWall(wet, saturation);
+    wall = wet.wall;
+    const above = wall - dewPointOf(saturation, ratio);
+    slope = Math.abs(above) > 1e-6 ? Math.max(0, -latent / above) : 0;
+  }
+  const sensible = a * (air - wall);
+  output.heat[k] = sensible + latent;
+  output.latentHeat[k] = latent;
+  output.latentSlope[k] = slope;
+  scratch.air[tube] = air - sensible * field.segment / field.heatRate[tube]!;
+  scratch.ratio[tube] = ratio -
+    latent * field.segment / (HEAT_OF_VAPORISATION * field.airRate[tube]!);
+  output.latent += latent * field.segment;
+}
+
+/**
+ * Marches the air of all tubes downstream, slice by slice. The soil's own response within the step
+ * is in the coupling, so heat and temperatures belong together at the end of the step; the latent
+ * heat of the march before is the guess for how neighbours pull each other.
+ */
+export function marchAir(input: MarchInput, output: MarchOutput): void {
+  const { field, block, coupling, reversed } = input;
+  const { tubes, slices } = field;
+  const scratch = scratchOf(field);
+  scratch.air.fill(input.temperature);
+  scratch.ratio.fill(input.ratio);
+  output.latent = 0;
+  for (let place = 0; place < slices; place++) {
+    const first = (reversed ? slices - 1 - place : place) * tubes;
+    if (coupling.cross !== null) {
+      for (let tube = 0; tube < tubes; tube++) {
+        scratch.driving[tube] = scratch.air[tube]! - block[first + tube]! +
+          output.latentHeat[first + tube]! / field.sensible[tube]!;
+      }
+      sliceHeat(coupling, field, scratch.driving, scratch.heat);
+    }
+    for (let tube = 0; tube < tubes; tube++) {
+      exchange(input, output, scratch, tube, first + tube);
+    }
+  }
+  let toAir = 0, vapour = 0, enthalpy = 0, rateSum = 0, moisture = 0, airSum = 0;
+  for (let tube = 0; tube < tubes; tube++) {
+    const rate = field.heatRate[tube]!;
+    const airRate = field.airRate[tube]!;
+    toAir += rate * (scratch.air[tube]! - input.temperature);
+    vapour += airRate * (scratch.ratio[tube]! - input.ratio);
+    enthalpy += rate * scratch.air[tube]!;
+    rateSum += rate;
+    moisture += airRate * scratch.ratio[tube]!;
+    airSum += airRate;
+  }
+  output.toAir = toAir;
+  output.vapour = vapour;
+  output.outletTemperature = enthalpy / rateSum;
+  output.outletRatio = moisture / airSum;
+}
+
+/** Books the step's condensate on the walls; what the wall cannot hold drains. Returns kg drained. */
+export function bookWater(input: MarchInput, output: MarchOutput): number {
+  const { field, water, seconds } = input;
+  let drained = 0;
+  for (let k = 0; k < water.length; k++) {
+    const held = water[k]! + output.latentHeat[k]! * field.segment * seconds / HEAT_OF_VAPORISATION;
+    const most = field.waterHeld[k % field.tubes]!;
+    drained += Math.max(0, held - most);
+    water[k] = Math.min(most, Math.max(0, held));
+  }
+  return drained;
+}
+
+/** W/K: change of the heat to the air with the entering temperature, dry walls. */
+export function drySlope(field: TubeField, coupling: TubeCoupling): number {
+  const air = new Float64Array(field.tubes).fill(1);
+  const heat = new Float64Array(field.tubes);
+  for (let slice = 0; slice < field.slices; slice++) {
+    sliceHeat(coupling, field, air, heat);
+    air.forEach((_, tube) => air[tube]! -= heat[tube]! * field.segment / field.heatRate[tube]!);
+  }
+  return air.reduce((sum, value, tube) => sum + field.heatRate[tube]! * (value - 1), 0);
+}

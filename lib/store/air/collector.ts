@@ -1,0 +1,88 @@
+/** A perforated dark plate on the back wall through which the intake air is drawn. @module */
+import { requireInRange, STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
+
+/** Plate of the collector. */
+export interface PlateCollector {
+  /** m² */
+  readonly area: number;
+  /** share of the sun that comes into the house and falls on the plate, 0 to 1 */
+  readonly sunShare: number;
+  /** m */
+  readonly holeDiameter: number;
+  /** m between holes, triangular */
+  readonly pitch: number;
+  /** of sunlight, 0 to 1 */
+  readonly absorptance: number;
+  /** long-wave, 0 to 1 */
+  readonly emissivity: number;
+}
+
+/** Air at the plate. */
+export interface PlateAir {
+  /** m/s towards the plate: air flow over plate area */
+  readonly suction: number;
+  /** m/s along the plate */
+  readonly crosswind: number;
+  /** kg/m³ */
+  readonly density: number;
+  /** m²/s */
+  readonly kinematicViscosity: number;
+  /** W/(m K) */
+  readonly conductivity: number;
+  /** J/(kg K) */
+  readonly heatCapacity: number;
+}
+
+/** What the plate does to the air. */
+export interface PlateTransfer {
+  /** open share of the plate */
+  readonly porosity: number;
+  /** on the hole diameter */
+  readonly nusselt: number;
+  /** 0 to 1: air's rise over the plate's lead on the air */
+  readonly effectiveness: number;
+}
+
+/**
+ * Heat exchange of a perforated plate with the air drawn through it,
+ * Nu = 2.75·[(P/D)^(−1.2)·Re^0.43 + 0.011·σ·Re·(U∞/V₀)^0.48], Re = V₀D/(σν),
+ * ε = 1 − exp[−U(1 − σ)/(ρcV₀)], σ = π/(2√3)·(D/P)² for triangular pitch.
+ *
+ * Source: Kutscher 1994, J. Heat Transfer 116:391 (from memory). Laminar holes, thin plates, suction
+ * 0.02 to 0.1 m/s.
+ */
+export function plateTransfer(
+  plate: Pick<PlateCollector, "holeDiameter" | "pitch">,
+  air: PlateAir,
+): PlateTransfer {
+  requireInRange("pitch over hole diameter", plate.pitch / plate.holeDiameter, 2, 40, "1");
+  requireInRange("suction of the plate", air.suction, 1e-3, 1, "m/s");
+  const ratio = plate.pitch / plate.holeDiameter;
+  const porosity = Math.PI / (2 * Math.sqrt(3)) / ratio ** 2;
+  const reynolds = air.suction * plate.holeDiameter / (porosity * air.kinematicViscosity);
+  const nusselt = 2.75 * (ratio ** -1.2 * reynolds ** 0.43 +
+    0.011 * porosity * reynolds * (air.crosswind / air.suction) ** 0.48);
+  const film = nusselt * air.conductivity / plate.holeDiameter;
+  const units = film * (1 - porosity) / (air.density * air.heatCapacity * air.suction);
+  return { porosity, nusselt, effectiveness: -Math.expm1(-units) };
+}
+
+/**
+ * Share of the sun on the plate that ends in the air drawn through it,
+ * η = α/[1 + h_r/(ε·ρcV₀)], radiation h_r = 4·e·σ·T³ to the house at the air's temperature; no wind
+ * loss indoors.
+ *
+ * Source: Kutscher, Christensen & Barker 1993, J. Solar Energy Eng. 115:182 (from memory).
+ *
+ * @param temperature degC of the air drawn in
+ */
+export function plateEfficiency(
+  plate: PlateCollector,
+  air: PlateAir,
+  temperature: number,
+): number {
+  const { effectiveness } = plateTransfer(plate, air);
+  const radiation = 4 * plate.emissivity * STEFAN_BOLTZMANN * (temperature + ZERO_CELSIUS) ** 3;
+  const stream = air.density * air.heatCapacity * air.suction;
+  return plate.absorptance / (1 + radiation / (effectiveness * stream));
+}

@@ -1,0 +1,89 @@
+/** The tubes as the air sees them: flow, film and length of a segment for each modelled tube. @module */
+import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
+import { InputError } from "../../basics/mod.ts";
+import type { ConductionOperator } from "../ground/operator.ts";
+
+/** One modelled tube. */
+export interface FieldTube {
+  /** air heat capacity rate, W/K */
+  readonly heatRate: number;
+  /** dry air, kg/s */
+  readonly airRate: number;
+  /** W/(m K): film coefficient times inside perimeter */
+  readonly film: number;
+}
+
+/** All modelled tubes with what one segment (a slice) exchanges. */
+export interface TubeField {
+  readonly tubes: number;
+  /** slices with tubes in them */
+  readonly slices: number;
+  /** m of tube in a slice */
+  readonly segment: number;
+  /** whole tubes one modelled tube stands for (2 in half a slice, where the cut tube has half) */
+  readonly copies: number;
+  readonly heatRate: Float64Array;
+  readonly airRate: Float64Array;
+  /** W/(m K) between air entering a segment and the wall, sensible */
+  readonly sensible: Float64Array;
+  /** W/m for each kg/kg of humidity between entering air and wall, latent */
+  readonly latent: Float64Array;
+  /** m K/W between wall and block */
+  readonly soilSide: Float64Array;
+  /** kg of water a segment can hold on its wall before it drains */
+  readonly waterHeld: Float64Array;
+}
+
+/** How a tube field is made. */
+export interface TubeFieldInputs {
+  readonly operator: ConductionOperator;
+  readonly slices: number;
+  /** m */
+  readonly length: number;
+  /** the mesh holds only x ≥ 0 */
+  readonly half: boolean;
+  /** each modelled tube as if whole */
+  readonly tubes: readonly FieldTube[];
+  /** m², inside wall of one metre of tube */
+  readonly perimeter: number;
+  /** kg/m² of wall that stays as film and in the corrugations */
+  readonly filmWater: number;
+}
+
+/**
+ * Works out the segment constants: with N = h·P·Δx/ṁc the air gives
+ * ṁc(1 − e^(−N)) of the difference between entering air and wall; vapour likewise with the dry air
+ * flow (Lewis number 1).
+ *
+ * @throws {InputError} where film and block together would give a negative resistance
+ */
+export function tubeField(inputs: TubeFieldInputs): TubeField {
+  const { operator, slices, tubes } = inputs;
+  const segment = inputs.length / slices;
+  const part = operator.tubes.map((port) => port.part);
+  const units = tubes.map((tube) => tube.film * segment / tube.heatRate);
+  const soilSide = Float64Array.from(operator.tubes, (port) => port.resistance / port.part);
+  tubes.forEach((tube, k) => {
+    if (1 / tube.film + operator.tubes[k]!.resistance <= 0) {
+      throw new InputError(
+        "the soil mesh is too coarse for so good a heat transfer in the tubes: use finer blocks",
+      );
+    }
+  });
+  const each = (of: (tube: FieldTube, k: number) => number) =>
+    Float64Array.from(tubes, (tube, k) => part[k]! * of(tube, k));
+  return {
+    tubes: tubes.length,
+    slices,
+    segment,
+    copies: inputs.half ? 2 : 1,
+    heatRate: each((tube) => tube.heatRate),
+    airRate: each((tube) => tube.airRate),
+    sensible: each((tube, k) => -tube.heatRate * Math.expm1(-units[k]!) / segment),
+    latent: each((tube, k) =>
+      -tube.airRate * HEAT_OF_VAPORISATION * Math.expm1(-units[k]!) / segment
+    ),
+    soilSide,
+    waterHeld: each(() => inputs.perimeter * inputs.filmWater * segment),
+  };
+}

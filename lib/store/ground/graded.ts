@@ -1,0 +1,119 @@
+/** Cell sizes that grow away from what must be resolved. @module */
+import { InputError } from "../../basics/mod.ts";
+
+/** How cells may grow along one axis. */
+export interface Growth {
+  /** size of a cell over that of its finer neighbour, 1 to 2 */
+  readonly ratio: number;
+  /** largest cell, m */
+  readonly largest: number;
+}
+
+/**
+ * Fills a gap with cells that start small at both ends (or one) and grow by a ratio towards the
+ * middle, scaled so that they fill the gap exactly.
+ *
+ * @param gap m
+ * @param first size wanted at the near end, m
+ * @param last size wanted at the far end, m; Infinity lets the cells grow all the way
+ * @param growth ratio and largest cell
+ * @returns cell sizes from near to far, m
+ */
+export function fillGap(gap: number, first: number, last: number, growth: Growth): number[] {
+  const near: number[] = [];
+  const far: number[] = [];
+  let nearSize = Math.min(first, growth.largest);
+  let farSize = Math.min(last, growth.largest);
+  let total = 0;
+  while (total < gap * (1 - 1e-9)) {
+    if (nearSize <= farSize || !Number.isFinite(last)) {
+      near.push(nearSize);
+      total += nearSize;
+      nearSize = Math.min(nearSize * growth.ratio, growth.largest);
+    } else {
+      far.unshift(farSize);
+      total += farSize;
+      farSize = Math.min(farSize * growth.ratio, growth.largest);
+    }
+  }
+  const scale = gap / total;
+  return [...near, ...far].map((size) => size * scale);
+}
+
+/** A stretch of the axis that must be cut into equal cells, such as a tube's block. */
+export interface FixedStretch {
+  /** m */
+  readonly from: number;
+  readonly to: number;
+  /** equal cells in it */
+  readonly cells: number;
+}
+
+/** What one axis of the mesh must respect. */
+export interface AxisPlan {
+  /** m, ends of the axis */
+  readonly from: number;
+  readonly to: number;
+  /** stretches of equal cells, in rising order, not overlapping */
+  readonly stretches: readonly FixedStretch[];
+  /** m, places where a face must lie (edge of the house, foot of a board) and the cell size there */
+  readonly lines: readonly { readonly at: number; readonly size: number }[];
+  readonly growth: Growth;
+}
+
+interface Stop {
+  readonly from: number;
+  readonly to: number;
+  readonly cells: number;
+  readonly size: number;
+}
+
+/** Stretches and lines in rising order; lines inside or touching a stretch are left to it. */
+function stopsOf(plan: AxisPlan): Stop[] {
+  const stops: Stop[] = plan.stretches.map((stretch) => ({
+    ...stretch,
+    size: (stretch.to - stretch.from) / stretch.cells,
+  }));
+  for (const line of plan.lines) {
+    const taken = stops.some((stop) => line.at > stop.from - 0.005 && line.at < stop.to + 0.005);
+    if (!taken && line.at >= plan.from && line.at <= plan.to) {
+      stops.push({ from: line.at, to: line.at, cells: 0, size: line.size });
+    }
+  }
+  stops.sort((a, b) => a.from - b.from);
+  return stops;
+}
+
+/**
+ * Cuts an axis into cells.
+ *
+ * @param plan ends, stretches of equal cells, lines to keep
+ * @returns cell sizes in rising order, m
+ * @throws {InputError} where stretches overlap
+ */
+export function cutAxis(plan: AxisPlan): number[] {
+  const sizes: number[] = [];
+  let position = plan.from;
+  let size = Infinity;
+  for (const stop of stopsOf(plan)) {
+    const gap = stop.from - position;
+    if (gap < -1e-6) throw new InputError("tubes are so close that they overlap in the soil mesh");
+    if (gap > 1e-9) sizes.push(...between(gap, size, stop.size, plan.growth));
+    const equal = (stop.to - stop.from) / Math.max(1, stop.cells);
+    for (let i = 0; i < stop.cells; i++) sizes.push(equal);
+    position = stop.to;
+    size = stop.size;
+  }
+  const rest = plan.to - position;
+  if (rest > 1e-9) sizes.push(...between(rest, size, Infinity, plan.growth));
+  return sizes;
+}
+
+/** Cells of a gap between two stops; an infinite size means a free end. */
+function between(gap: number, near: number, far: number, growth: Growth): number[] {
+  if (!Number.isFinite(near) && !Number.isFinite(far)) {
+    return fillGap(gap, growth.largest, growth.largest, growth);
+  }
+  if (!Number.isFinite(near)) return fillGap(gap, far, Infinity, growth).reverse();
+  return fillGap(gap, near, far, growth);
+}

@@ -1,0 +1,200 @@
+/** The vertical soil slice as a graded mesh with every tube in it. @module */
+import { InputError } from "../../basics/mod.ts";
+import { cutAxis } from "./graded.ts";
+
+/** A tube seen in the slice. */
+export interface SliceTube {
+  /** m from the middle of the house */
+  readonly x: number;
+  /** m below the floor */
+  readonly depth: number;
+}
+
+/** What the mesh of one slice is built from. */
+export interface SliceGeometry {
+  /** m, floor seen in the slice */
+  readonly floorWidth: number;
+  /** m of soil on each side of the floor */
+  readonly outsideSoil: number;
+  /** m below the surface */
+  readonly depth: number;
+  readonly tubes: readonly SliceTube[];
+  /** outside radius of the tubes, m */
+  readonly tubeRadius: number;
+  /** keep only x ≥ 0; the plane x = 0 lets no heat through */
+  readonly half: boolean;
+  /** cells across a tube's block: 4 in production, 6 or more in refined runs */
+  readonly blockCells: number;
+  /** cells grow by this away from tubes and surfaces */
+  readonly growth: number;
+  /** m, first cell under the surface */
+  readonly surfaceCell: number;
+  /** m, largest cell */
+  readonly largestCell: number;
+  /** m, depths where a face must lie (foot of the edge board, board below the tubes) */
+  readonly faces: readonly number[];
+}
+
+/** A tube's block of cells. */
+export interface TubeBlock {
+  /** all cells, index row·columns + column */
+  readonly cells: Int32Array;
+  /** cells along the wall, which take the heat: all of a 2 × 2 block, else the outermost */
+  readonly wall: Int32Array;
+  /** 1, or 0.5 where the mirror plane cuts the tube in halves */
+  readonly part: number;
+  /** m, side of the whole block */
+  readonly side: number;
+}
+
+/** A graded mesh: columns across the house, rows downwards. */
+export interface SliceMesh {
+  readonly columns: number;
+  readonly rows: number;
+  /** m */
+  readonly widths: Float64Array;
+  readonly heights: Float64Array;
+  /** m, centres */
+  readonly x: Float64Array;
+  readonly depths: Float64Array;
+  /** 1 where a column lies under the floor */
+  readonly underFloor: Uint8Array;
+  readonly blocks: readonly TubeBlock[];
+  readonly half: boolean;
+}
+
+/** Production settings: found adequate by halving (see docs/store.md). */
+export const PRODUCTION_MESH = {
+  blockCells: 4,
+  growth: 1.4,
+  surfaceCell: 0.04,
+  largestCell: 1.6,
+} as const;
+
+/**
+ * Side of a tube's block over its outside radius. With 2 r the cells along the wall lie about on
+ * the circle, so their mean follows the wall in short steps as well as in long ones, and they keep
+ * some soil; a 4 × 4 block gives the daily wall impedance of a cylinder within 1 % and 4 % in phase
+ * (docs/store.md). A 2 × 2 block has to be smaller and is for scanning only.
+ */
+export function blockSide(radius: number, blockCells: number): number {
+  return (blockCells <= 2 ? 1.85 : 2) * radius;
+}
+
+/** Positions that fall in one column (or row) of blocks are moved onto their mean. */
+function gather(values: readonly number[], side: number): number[] {
+  const sorted = [...new Set(values)].sort((a, b) => a - b);
+  const groups: number[][] = [];
+  for (const value of sorted) {
+    const group = groups.at(-1);
+    if (group !== undefined && value - group[0]! < 0.6 * side) group.push(value);
+    else groups.push([value]);
+  }
+  return values.map((value) => {
+    const group = groups.find((members) => members.includes(value))!;
+    return group.reduce((sum, member) => sum + member, 0) / group.length;
+  });
+}
+
+/** Distinct values in rising order. */
+function distinct(values: readonly number[]): number[] {
+  return [...new Set(values)].sort((a, b) => a - b);
+}
+
+function centres(sizes: Float64Array, start: number): Float64Array {
+  let position = start;
+  return sizes.map((size) => (position += size) - size / 2);
+}
+
+/** Index range of the cells whose centres lie within half a side of a place. */
+function rangeAround(centre: Float64Array, at: number, side: number): number[] {
+  const found: number[] = [];
+  centre.forEach((value, index) => {
+    if (Math.abs(value - at) < side / 2) found.push(index);
+  });
+  return found;
+}
+
+/**
+ * Builds the mesh of a slice.
+ *
+ * Each tube becomes a square block of equal cells; cells grow away from blocks, surface, edges of
+ * the floor and boards.
+ *
+ * @throws {InputError} where tubes overlap, stick out of the soil or lie too near the surface
+ */
+export function sliceMesh(geometry: SliceGeometry): SliceMesh {
+  const { tubes, tubeRadius, half, blockCells, growth, largestCell } = geometry;
+  const side = blockSide(tubeRadius, blockCells);
+  const edge = geometry.floorWidth / 2;
+  const outer = edge + geometry.outsideSoil;
+  const kept = tubes.filter((tube) => !half || tube.x > -1e-6);
+  const places = gather(kept.map((tube) => Math.abs(tube.x) < 1e-6 ? 0 : tube.x), side);
+  const depths = gather(kept.map((tube) => tube.depth), side);
+  if (depths.some((depth) => depth - side / 2 < 0.02)) {
+    throw new InputError(
+      "tubes lie too near the floor for the soil mesh: at least 0.02 m of cover",
+    );
+  }
+  if (depths.some((depth) => depth + side / 2 > geometry.depth - 0.02)) {
+    throw new InputError(
+      "tubes lie below the soil mesh: make the mesh deeper or the tubes shallower",
+    );
+  }
+  const widths = Float64Array.from(cutAxis({
+    from: half ? 0 : -outer,
+    to: outer,
+    stretches: distinct(places).map((x) =>
+      half && x === 0
+        ? { from: 0, to: side / 2, cells: blockCells / 2 }
+        : { from: x - side / 2, to: x + side / 2, cells: blockCells }
+    ),
+    lines: geometry.outsideSoil > 0
+      ? [{ at: -edge, size: 0.15 }, { at: edge, size: 0.15 }].filter((line) => !half || line.at > 0)
+      : [],
+    growth: { ratio: growth, largest: largestCell },
+  }));
+  const heights = Float64Array.from(cutAxis({
+    from: 0,
+    to: geometry.depth,
+    stretches: distinct(depths).map((depth) => ({
+      from: depth - side / 2,
+      to: depth + side / 2,
+      cells: blockCells,
+    })),
+    lines: [
+      { at: 0, size: geometry.surfaceCell },
+      ...geometry.faces.map((at) => ({ at, size: 0.15 })),
+    ],
+    growth: { ratio: growth, largest: largestCell },
+  }));
+  const x = centres(widths, half ? 0 : -outer);
+  const rowDepths = centres(heights, 0);
+  const blocks = kept.map((_, index): TubeBlock => {
+    const columns = rangeAround(x, places[index]!, side);
+    const rows = rangeAround(rowDepths, depths[index]!, side);
+    const cells = rows.flatMap((row) => columns.map((column) => row * widths.length + column));
+    const onWall = (row: number, column: number) =>
+      row === rows[0] || row === rows.at(-1) || column === columns.at(-1) ||
+      (column === columns[0] && !(half && places[index] === 0));
+    return {
+      cells: Int32Array.from(cells),
+      wall: Int32Array.from(
+        cells.filter((cell) => onWall(Math.floor(cell / widths.length), cell % widths.length)),
+      ),
+      part: half && places[index] === 0 ? 0.5 : 1,
+      side,
+    };
+  });
+  return {
+    columns: widths.length,
+    rows: heights.length,
+    widths,
+    heights,
+    x,
+    depths: rowDepths,
+    underFloor: Uint8Array.from(x, (value) => Math.abs(value) < edge ? 1 : 0),
+    blocks,
+    half,
+  };
+}

@@ -1,0 +1,81 @@
+/** Years until the store repeats itself. @module */
+import { YEAR } from "../../basics/mod.ts";
+import type { SoilLedger } from "../ledger/ledger.ts";
+import type { ReducedEngine } from "../solver/reduced/engine.ts";
+import type { TagLedger, Tags } from "../ledger/tags.ts";
+import { runYear, type StepListener, type YearSetting, type YearState } from "./year.ts";
+
+/** A year that repeats, and the years before it. */
+export interface PeriodicYear {
+  readonly ledger: SoilLedger;
+  /** ledgers of the plain years from the start, first year first */
+  readonly plain: readonly SoilLedger[];
+  readonly tags: TagLedger | null;
+  /** change of the soil's content over the last year, relative to its throughput */
+  readonly drift: number;
+}
+
+/** How a periodic year is sought. */
+export interface SpinUp {
+  readonly setting: YearSetting;
+  readonly state: YearState;
+  readonly engine: ReducedEngine;
+  /** years to run as they come, before any jump */
+  readonly plainYears: number;
+  /** years each followed by a jump to what would repeat */
+  readonly jumps: number;
+  /** tagged fields, carried through the jumping years and the last */
+  readonly tags?: Tags | undefined;
+  /** listens to the year that counts */
+  readonly listen?: StepListener | undefined;
+}
+
+/**
+ * Runs plain years, then years each followed by the modal jump, then the year that counts. The
+ * slowest state of the soil has a time constant of years, so plain years alone would need a decade;
+ * after two jumps the year repeats to better than a thousandth.
+ */
+export function periodicYear(spinUp: SpinUp): PeriodicYear {
+  const { setting, state, engine, tags } = spinUp;
+  const plain: SoilLedger[] = [];
+  for (let year = 0; year < spinUp.plainYears; year++) plain.push(runYear(setting, state));
+  for (let year = 0; year < spinUp.jumps; year++) {
+    const before = engine.save();
+    const tagged = tags?.engine.save();
+    tags?.open();
+    runYear(setting, state, tags?.listen);
+    tags?.close();
+    engine.jump(before, YEAR);
+    if (tagged !== undefined) tags!.engine.jump(tagged, YEAR);
+  }
+  tags?.open();
+  const ledger = runYear(setting, state, (report) => {
+    tags?.listen(report);
+    spinUp.listen?.(report);
+  });
+  return {
+    ledger,
+    plain,
+    tags: tags?.close() ?? null,
+    drift: ledger.throughput > 0 ? ledger.gained / ledger.throughput : 0,
+  };
+}
+
+/**
+ * Plain years until a yearly figure stays within a share of its periodic value, by carrying on the
+ * last ratio of the distances; never less than the years in which it already did.
+ */
+export function yearsUntilPeriodic(
+  yearly: readonly number[],
+  periodic: number,
+  within = 0.02,
+): number {
+  const distance = yearly.map((value) => Math.abs(value - periodic));
+  const allowed = Math.abs(periodic) * within;
+  for (let year = 0; year < distance.length; year++) {
+    if (distance.slice(year).every((value) => value <= allowed)) return year + 1;
+  }
+  const last = distance.at(-1)!;
+  const ratio = Math.min(0.97, Math.max(0.2, last / (distance.at(-2) ?? 2 * last)));
+  return yearly.length + Math.ceil(Math.log(allowed / last) / Math.log(ratio));
+}

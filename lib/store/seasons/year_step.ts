@@ -1,0 +1,266 @@
+/** One step of house, tubes and soil together. @module */
+import { relativeHumidityFromRatio } from "../../air/mod.ts";
+import { HOUR } from "../../basics/mod.ts";
+import type { HouseStep } from "../../house/types.ts";
+import {
+  bookWater,
+  drySlope,
+  marchAir,
+  type MarchInput,
+  type MarchOutput,
+  marchOutput,
+} from "../air/air_march.ts";
+import { type ControlSight, decideMode, type FanMode } from "../control.ts";
+import { type TubeCoupling, tubeCouplings } from "../solver/coupling.ts";
+import type { SoilEngine } from "../solver/engine.ts";
+import { bookStep, type SoilLedger } from "../ledger/ledger.ts";
+import type { StoreSite } from "../ground/site.ts";
+import type { StepListener, YearSetting, YearState } from "./year_state.ts";
+
+/** W/m² of sun at which the stratification of the study holds, and the most it may exceed it. */
+const FULL_SUN = 800;
+const MOST_SUN = 1.25;
+/** Share of the tubes' air that comes to equilibrium with the walls' moisture: damps the vapour step. */
+const MOIST_SHARE = 0.9;
+/** kg/kg */
+const DRIEST = 1e-5;
+
+/** Everything a year's steps share; buffers are reused. */
+export interface YearWork {
+  readonly setting: YearSetting;
+  readonly state: YearState;
+  readonly ledger: SoilLedger;
+  readonly listen: StepListener | undefined;
+  readonly couplings: readonly TubeCoupling[];
+  /** W/K by step length */
+  readonly slopes: readonly number[];
+  readonly result: MarchOutput;
+  /** by lane: degC outside, below, driving the floor */
+  readonly outdoor: Float64Array;
+  readonly deep: Float64Array;
+  readonly driving: Float64Array;
+  /** W/m of soil by lane and tube */
+  readonly laneHeat: Float64Array;
+  readonly partsPerHour: number;
+}
+
+/** Prepares a year. */
+export function yearWork(
+  setting: YearSetting,
+  state: YearState,
+  ledger: SoilLedger,
+  listen: StepListener | undefined,
+): YearWork {
+  const { site } = setting;
+  const { engine } = state;
+  const couplings = tubeCouplings(engine, site.field, site.tubeLengthFactor);
+  const byLane = () => new Float64Array(engine.lanes);
+  return {
+    setting,
+    state,
+    ledger,
+    listen,
+    couplings,
+    slopes: couplings.map((coupling) => site.field.copies * drySlope(site.field, coupling)),
+    result: marchOutput(site.field),
+    outdoor: byLane(),
+    deep: byLane(),
+    driving: byLane(),
+    laneHeat: new Float64Array(engine.lanes * site.field.tubes),
+    partsPerHour: Math.round(HOUR / engine.steps[0]!),
+  };
+}
+
+/** Temperature between the tubes, mean over the slices that have tubes. */
+export function storeTemperature(site: StoreSite, engine: SoilEngine): number {
+  let sum = 0;
+  for (let lane = 0; lane < site.slices; lane++) sum += engine.storeTemperature[lane]!;
+  return sum / site.slices;
+}
+
+/** What the thermostat sees at the start of a step. */
+export function sightOf(work: YearWork, hour: number): ControlSight {
+  const { setting, state } = work;
+  const { site, inputs, climate, house } = setting;
+  const sun = Math.min(MOST_SUN, climate.globalHorizontal[hour]! / FULL_SUN);
+  const inside = house.solarFloor[hour]! + house.solarCrop[hour]! + house.solarMass[hour]! +
+    house.solarAir[hour]!;
+  const air = state.house.airTemperature;
+  return {
+    intake: air + inputs.stratification * sun + site.collectorRise * inside,
+    store: storeTemperature(site, state.engine),
+    air,
+    humidity: relativeHumidityFromRatio(air, state.house.humidityRatio, house.pressure),
+    vents: state.house.ventOpening,
+  };
+}
+
+function modeOf(work: YearWork, seen: ControlSight, hour: number, part: number, seconds: number) {
+  const { setting, state } = work;
+  if (!setting.fan) return 0;
+  if (setting.schedule !== undefined) {
+    return setting.schedule[work.partsPerHour * hour + part] as FanMode;
+  }
+  return decideMode(setting.inputs, state.control, seen, seconds);
+}
+
+/** What the tubes would give at the house's temperature of the step's start. */
+interface TubeTrial {
+  readonly march: MarchInput;
+  /** W to the house, fan included, and kg/s of vapour */
+  readonly heat: number;
+  readonly vapour: number;
+}
+
+/**
+ * Marches the air at the present house temperature. The humidity that enters is that of the step's
+ * end as far as it can be foreseen: what house and tubes did to it is carried on, damped as an
+ * implicit step would.
+ */
+function tryTubes(work: YearWork, seen: ControlSight, step: number, mode: FanMode): TubeTrial {
+  const { setting, state, result } = work;
+  const { site, inputs, house } = setting;
+  const { copies } = site.field;
+  const seconds = state.engine.steps[step]!;
+  const fanRise = site.fanPower / site.heatRate;
+  const first: MarchInput = {
+    field: site.field,
+    saturation: site.saturation,
+    block: state.engine.blockTemperature,
+    coupling: work.couplings[step]!,
+    temperature: (mode === 1 ? seen.intake : seen.air) + fanRise,
+    ratio: state.house.humidityRatio,
+    reversed: mode === -1 && inputs.reverse,
+    water: state.water,
+    seconds,
+  };
+  marchAir(first, result);
+  const share = seconds / house.dryAirMass;
+  const ratio = state.house.humidityRatio + (state.vapourGain + copies * result.vapour) * share /
+      (1 + share * MOIST_SHARE * site.airRate);
+  const march = { ...first, ratio: Math.max(DRIEST, ratio) };
+  marchAir(march, result);
+  // the air gives up what lies between ridge and mean, and the fan's heat goes with it
+  return {
+    march,
+    heat: copies * result.toAir + site.fanPower,
+    vapour: copies * result.vapour,
+  };
+}
+
+/** The house's step with floor and tubes as they answer. */
+function moveHouse(
+  work: YearWork,
+  trial: TubeTrial | null,
+  seen: ControlSight,
+  hour: number,
+  step: number,
+): HouseStep {
+  const { setting, state } = work;
+  const { engine } = state;
+  const { lengths } = setting.site;
+  const seconds = engine.steps[step]!;
+  let conductance = 0;
+  let pull = 0;
+  for (let lane = 0; lane < engine.lanes; lane++) {
+    conductance += engine.floorConductance[step]! * lengths[lane]!;
+    pull += engine.floorPull[lane]! * lengths[lane]!;
+  }
+  return setting.stepHouse(setting.house, state.house, hour, seconds, {
+    floorConductance: conductance,
+    floorTemperature: pull / conductance,
+    storeHeat: (trial?.heat ?? 0) + state.owed / seconds,
+    storeSlope: trial === null ? 0 : work.slopes[step]!,
+    storeReference: seen.air,
+    storeVapour: (trial?.vapour ?? 0) + state.vapourOwed / seconds,
+  });
+}
+
+/** The tubes at the temperature the house took; what differs from the trial is owed. */
+function settleTubes(
+  work: YearWork,
+  trial: TubeTrial,
+  moved: HouseStep,
+  seen: ControlSight,
+  step: number,
+): void {
+  const { setting, state, result, ledger } = work;
+  const { site, house } = setting;
+  const { copies } = site.field;
+  const { march } = trial;
+  const warmer = moved.state.airTemperature - seen.air;
+  marchAir({ ...march, temperature: march.temperature + warmer }, result);
+  const given = copies * result.toAir + site.fanPower;
+  state.owed = (given - trial.heat - work.slopes[step]! * warmer) * march.seconds;
+  state.vapourOwed = (copies * result.vapour - trial.vapour) * march.seconds;
+  ledger.drained += copies * bookWater(march, result);
+  state.vapourGain = (moved.state.humidityRatio - state.house.humidityRatio) * house.dryAirMass /
+      march.seconds - trial.vapour;
+  for (let k = 0; k < result.heat.length; k++) {
+    work.laneHeat[k] = result.heat[k]! * site.tubeLengthFactor;
+  }
+}
+
+/** No air in the tubes: nothing given, nothing owed. */
+function restTubes(work: YearWork): void {
+  work.laneHeat.fill(0);
+  work.result.heat.fill(0);
+  work.result.latentHeat.fill(0);
+  work.state.owed = 0;
+  work.state.vapourOwed = 0;
+  work.state.vapourGain = 0;
+}
+
+/** Heat of one kind over all lanes, W. */
+function overLanes(heat: Float64Array, lengths: Float64Array): number {
+  let sum = 0;
+  for (let lane = 0; lane < heat.length; lane++) sum += heat[lane]! * lengths[lane]!;
+  return sum;
+}
+
+/** One step: control, trial, house, tubes, soil, books. */
+export function stepStore(work: YearWork, hour: number, step: number, part: number): void {
+  const { setting, state, result } = work;
+  const { site } = setting;
+  const { engine } = state;
+  const { copies } = site.field;
+  const seconds = engine.steps[step]!;
+  const seen = sightOf(work, hour);
+  const mode = modeOf(work, seen, hour, part, seconds);
+  engine.predict(step, work.outdoor, work.deep, mode !== 0);
+  const trial = mode === 0 ? null : tryTubes(work, seen, step, mode);
+  const moved = moveHouse(work, trial, seen, hour, step);
+  if (trial === null) restTubes(work);
+  else settleTubes(work, trial, moved, seen, step);
+  state.house = moved.state;
+  work.driving.fill(moved.floorDriving);
+  engine.finish(step, work.laneHeat, work.driving, mode !== 0);
+  const flows = {
+    sensible: trial === null ? 0 : -copies * result.toAir,
+    latent: trial === null ? 0 : copies * result.latent,
+    floor: overLanes(engine.floorHeat, site.lengths),
+    outdoor: overLanes(engine.outdoorHeat, site.lengths),
+    deep: overLanes(engine.deepHeat, site.lengths),
+    vapour: trial === null ? 0 : copies * result.vapour,
+  };
+  bookStep(work.ledger, { hour, mode, seconds, house: moved.flows, ...flows });
+  work.listen?.({
+    hour,
+    step,
+    seconds,
+    mode,
+    reversed: mode === -1 && setting.inputs.reverse,
+    house: moved,
+    humidity: seen.humidity,
+    intake: seen.intake,
+    outlet: trial === null ? seen.intake : result.outletTemperature,
+    sensible: flows.sensible,
+    latent: flows.latent,
+    vapour: flows.vapour,
+    store: seen.store,
+    floor: flows.floor,
+    heat: result.heat,
+    latentHeat: result.latentHeat,
+    latentSlope: result.latentSlope,
+  });
+}

@@ -1,0 +1,95 @@
+/** How the tubes of a slice feel each other and themselves within one step. @module */
+import { inverse as invert, Matrix } from "ml-matrix";
+import type { SoilEngine } from "./engine.ts";
+import type { TubeField } from "../air/tube_field.ts";
+
+/**
+ * Coupling of one step length. With a the air-side conductance of a segment, T_w the wall, y the
+ * block without heat and q the heat: T_w = y + F·q and q = a∘(T_a − T_w) + q_latent, so
+ * q = (1/a + F)⁻¹(T_a − y + q_latent/a).
+ */
+export interface TubeCoupling {
+  /** K per W/m of tube: own wall */
+  readonly own: Float64Array;
+  /** the same from other tubes, tube·tubes + other, 0 on the diagonal; null where there is none */
+  readonly cross: Float64Array | null;
+  /** (1/a + F)⁻¹ in W/(m K), tube·tubes + other; null where there is no cross term */
+  readonly inverse: Float64Array | null;
+}
+
+/** Couplings of all step lengths of an engine. */
+export function tubeCouplings(
+  engine: SoilEngine,
+  field: TubeField,
+  lengthFactor: number,
+): TubeCoupling[] {
+  const { tubes } = field;
+  return engine.tubeResponse.map((response, step) => {
+    const own = response.map((value, tube) => value * lengthFactor + field.soilSide[tube]!);
+    const cross = engine.tubeCross[step]?.map((value) => value * lengthFactor) ?? null;
+    if (cross === null) return { own, cross, inverse: null };
+    const matrix = Matrix.zeros(tubes, tubes);
+    for (let tube = 0; tube < tubes; tube++) {
+      for (let other = 0; other < tubes; other++) {
+        const value = tube === other
+          ? own[tube]! + 1 / field.sensible[tube]!
+          : cross[tube * tubes + other]!;
+        matrix.set(tube, other, value);
+      }
+    }
+    return { own, cross, inverse: Float64Array.from(invert(matrix).to1DArray()) };
+  });
+}
+
+/** Heat of all tubes of a slice from what drives each, K; writes W/m into `heat`. */
+export function sliceHeat(
+  coupling: TubeCoupling,
+  field: TubeField,
+  driving: Float64Array,
+  heat: Float64Array,
+): void {
+  const { tubes } = field;
+  const { inverse, own } = coupling;
+  if (inverse === null) {
+    for (let tube = 0; tube < tubes; tube++) {
+      heat[tube] = driving[tube]! / (own[tube]! + 1 / field.sensible[tube]!);
+    }
+    return;
+  }
+  // two rows at a time, so that neither sum waits for the other
+  let tube = 0;
+  for (; tube + 1 < tubes; tube += 2) {
+    const row = tube * tubes;
+    const next = row + tubes;
+    let sum = 0;
+    let second = 0;
+    for (let other = 0; other < tubes; other++) {
+      const pull = driving[other]!;
+      sum += inverse[row + other]! * pull;
+      second += inverse[next + other]! * pull;
+    }
+    heat[tube] = sum;
+    heat[tube + 1] = second;
+  }
+  if (tube < tubes) {
+    let sum = 0;
+    const row = tube * tubes;
+    for (let other = 0; other < tubes; other++) sum += inverse[row + other]! * driving[other]!;
+    heat[tube] = sum;
+  }
+}
+
+/** K at one tube from the heat of the others. */
+export function fromOthers(
+  coupling: TubeCoupling,
+  tubes: number,
+  tube: number,
+  heat: Float64Array,
+): number {
+  const { cross } = coupling;
+  if (cross === null) return 0;
+  let sum = 0;
+  const row = tube * tubes;
+  for (let other = 0; other < tubes; other++) sum += cross[row + other]! * heat[other]!;
+  return sum;
+}

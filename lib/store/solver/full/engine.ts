@@ -1,0 +1,256 @@
+/** The everyday full model: every cell of every slice, alternating directions. @module */
+import type { PortResponse } from "./factors.ts";
+import { adiKernel, LANES } from "./kernel.ts";
+import { type AdiPlan, adiPlan } from "./plan.ts";
+import { addSources } from "./sources.ts";
+import { LaneResults, type SoilEngine } from "../engine.ts";
+import type { ConductionOperator } from "../../ground/operator.ts";
+
+const total = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0);
+
+/** Takes the sources of all four slices out of cells. */
+function clearCells(sources: Float64Array, cells: Int32Array): void {
+  for (let k = 0; k < cells.length; k++) {
+    const at = LANES * cells[k]!;
+    for (let l = 0; l < LANES; l++) sources[at + l] = 0;
+  }
+}
+
+/** What every port sees at the start of a step, by lane (and tube). */
+interface PortSight {
+  readonly block: Float64Array;
+  readonly floor: Float64Array;
+  readonly outdoor: Float64Array;
+  readonly deep: Float64Array;
+}
+
+/** All cells of all lanes, four lanes side by side. */
+class FullModel extends LaneResults implements SoilEngine {
+  readonly tubeResponse: readonly Float64Array[];
+  readonly tubeCross: readonly (Float64Array | null)[];
+  readonly floorConductance: readonly number[];
+  readonly #operator: ConductionOperator;
+  readonly #plans: readonly AdiPlan[];
+  readonly #conductance: {
+    readonly floor: number;
+    readonly outdoor: number;
+    readonly deep: number;
+  };
+  readonly #count: number;
+  readonly #groups: number;
+  readonly #field: Float64Array;
+  readonly #work: Float64Array;
+  readonly #sources: Float64Array;
+  readonly #sizes = new Float64Array(LANES);
+  readonly #before: PortSight;
+  readonly #outdoor: Float64Array;
+  readonly #deep: Float64Array;
+
+  constructor(operator: ConductionOperator, lanes: number, steps: readonly number[]) {
+    super(lanes, operator.tubes.length, steps);
+    const count = operator.capacity.length;
+    const byLane = () => new Float64Array(lanes);
+    this.#operator = operator;
+    this.#plans = steps.map((seconds) => adiPlan(operator, seconds));
+    this.#conductance = {
+      floor: total(operator.floor.conductances),
+      outdoor: total(operator.outdoor.conductances),
+      deep: total(operator.deep.conductances),
+    };
+    this.#count = count;
+    this.#groups = Math.ceil(lanes / LANES);
+    this.#field = new Float64Array(this.#groups * LANES * count);
+    this.#work = new Float64Array(LANES * count);
+    this.#sources = new Float64Array(LANES * count);
+    this.#before = {
+      block: new Float64Array(lanes * this.tubes),
+      floor: byLane(),
+      outdoor: byLane(),
+      deep: byLane(),
+    };
+    this.#outdoor = byLane();
+    this.#deep = byLane();
+    this.tubeResponse = this.#plans.map((plan) => plan.tubeResponse);
+    this.tubeCross = this.#plans.map((plan) => plan.tubeCross);
+    this.floorConductance = this.#plans.map((plan) => plan.floorConductance);
+  }
+
+  /** Weighted sum over cells of a lane. */
+  #read(lane: number, cells: Int32Array, weights: Float64Array): number {
+    const field = this.#field;
+    const start = Math.floor(lane / LANES) * LANES * this.#count + (lane % LANES);
+    let sum = 0;
+    for (let k = 0; k < cells.length; k++) sum += weights[k]! * field[start + LANES * cells[k]!]!;
+    return sum;
+  }
+
+  #floorSum(lane: number): number {
+    const { cells, conductances } = this.#operator.floor;
+    return this.#read(lane, cells, conductances);
+  }
+
+  #blockMean(lane: number, tube: number): number {
+    const { cells, weights } = this.#operator.tubes[tube]!;
+    return this.#read(lane, cells, weights);
+  }
+
+  /** Keeps what the ports see, for the means over the next step. */
+  #remember(): void {
+    const { outdoor, deep, store } = this.#operator;
+    const before = this.#before;
+    for (let lane = 0; lane < this.lanes; lane++) {
+      for (let tube = 0; tube < this.tubes; tube++) {
+        before.block[lane * this.tubes + tube] = this.#blockMean(lane, tube);
+      }
+      before.floor[lane] = this.#floorSum(lane);
+      before.outdoor[lane] = this.#read(lane, outdoor.cells, outdoor.conductances);
+      before.deep[lane] = this.#read(lane, deep.cells, deep.conductances);
+      this.storeTemperature[lane] = this.#read(lane, store.cells, store.weights);
+    }
+  }
+
+  /** Adds a port's unit response to the four slices of a group, each by its own size. */
+  #add(group: number, response: PortResponse, byLane: Float64Array): void {
+    const { cells, values } = response;
+    const field = this.#field;
+    const sizes = this.#sizes;
+    for (let l = 0; l < LANES; l++) sizes[l] = byLane[group * LANES + l] ?? 0;
+    const [s0, s1, s2, s3] = [sizes[0]!, sizes[1]!, sizes[2]!, sizes[3]!];
+    const start = group * LANES * this.#count;
+    for (let k = 0; k < cells.length; k++) {
+      const at = start + LANES * cells[k]!;
+      const value = values[k]!;
+      field[at] = field[at]! + s0 * value;
+      field[at + 1] = field[at + 1]! + s1 * value;
+      field[at + 2] = field[at + 2]! + s2 * value;
+      field[at + 3] = field[at + 3]! + s3 * value;
+    }
+  }
+
+  /** Puts the sources of a group in place: the floor's driving temperature and the tubes' heat. */
+  #placeSources(
+    group: number,
+    tubeHeat: Float64Array,
+    floorDriving: Float64Array,
+    heated: boolean,
+  ): void {
+    const { floor, tubes } = this.#operator;
+    const sources = this.#sources;
+    const lanes = Math.min(LANES, this.lanes - group * LANES);
+    clearCells(sources, floor.cells);
+    for (const tube of tubes) clearCells(sources, tube.cells);
+    for (let l = 0; l < lanes; l++) {
+      const lane = group * LANES + l;
+      const driving = floorDriving[lane]!;
+      for (let k = 0; k < floor.cells.length; k++) {
+        sources[LANES * floor.cells[k]! + l]! += driving * floor.conductances[k]!;
+      }
+      for (let tube = 0; heated && tube < tubes.length; tube++) {
+        const { cells, weights } = tubes[tube]!;
+        const heat = tubeHeat[lane * this.tubes + tube]!;
+        for (let k = 0; k < cells.length; k++) {
+          sources[LANES * cells[k]! + l]! += heat * weights[k]!;
+        }
+      }
+    }
+  }
+
+  predict(step: number, outdoor: Float64Array, deep: Float64Array, running: boolean): void {
+    const plan = this.#plans[step]!;
+    const before = this.#before;
+    for (let group = 0; group < this.#groups; group++) {
+      const start = group * LANES * this.#count;
+      adiKernel(this.#operator, plan.factors, this.#field, start, this.#work);
+      this.#add(group, plan.outdoor, outdoor);
+      this.#add(group, plan.deep, deep);
+    }
+    this.#outdoor.set(outdoor);
+    this.#deep.set(deep);
+    for (let lane = 0; lane < this.lanes; lane++) {
+      for (let tube = 0; running && tube < this.tubes; tube++) {
+        const k = lane * this.tubes + tube;
+        this.blockTemperature[k] = 0.5 * (before.block[k]! + this.#blockMean(lane, tube));
+      }
+      this.floorPull[lane] = 0.5 * (before.floor[lane]! + this.#floorSum(lane));
+    }
+  }
+
+  finish(
+    step: number,
+    tubeHeat: Float64Array,
+    floorDriving: Float64Array,
+    running: boolean,
+  ): void {
+    const plan = this.#plans[step]!;
+    const heated = running && tubeHeat.some((heat) => heat !== 0);
+    const reach = heated ? plan.all : plan.floor;
+    for (let group = 0; group < this.#groups; group++) {
+      const start = group * LANES * this.#count;
+      this.#placeSources(group, tubeHeat, floorDriving, heated);
+      addSources(plan.factors, reach, this.#sources, this.#field, start, this.#work);
+    }
+    const { floor, outdoor, deep } = this.#conductance;
+    for (let lane = 0; lane < this.lanes; lane++) {
+      this.floorHeat[lane] = floor * floorDriving[lane]!;
+      this.outdoorHeat[lane] = outdoor * this.#outdoor[lane]!;
+      this.deepHeat[lane] = deep * this.#deep[lane]!;
+    }
+    this.#takeHalf();
+    this.#remember();
+    this.#takeHalf();
+  }
+
+  /** Takes half of what the surfaces see off their heat: once at the start, once at the end. */
+  #takeHalf(): void {
+    const before = this.#before;
+    for (let lane = 0; lane < this.lanes; lane++) {
+      this.floorHeat[lane]! -= 0.5 * before.floor[lane]!;
+      this.outdoorHeat[lane]! -= 0.5 * before.outdoor[lane]!;
+      this.deepHeat[lane]! -= 0.5 * before.deep[lane]!;
+    }
+  }
+
+  content(): Float64Array {
+    const { capacity } = this.#operator;
+    const cells = Int32Array.from(capacity, (_, cell) => cell);
+    return Float64Array.from(
+      { length: this.lanes },
+      (_, lane) => this.#read(lane, cells, capacity),
+    );
+  }
+
+  save(): Float64Array {
+    return this.#field.slice();
+  }
+
+  load(state: Float64Array): void {
+    this.#field.set(state);
+    this.#remember();
+  }
+}
+
+/**
+ * Full model of `lanes` slices.
+ *
+ * @param operator one metre of slice
+ * @param lanes copies, each with its own temperatures
+ * @param steps s, the step lengths wanted
+ */
+export function adiEngine(
+  operator: ConductionOperator,
+  lanes: number,
+  steps: readonly number[],
+): SoilEngine {
+  return new FullModel(operator, lanes, steps);
+}
+
+/** State of an engine with every lane at the same field, for `load`. */
+export function uniformState(lanes: number, cellTemperatures: Float64Array): Float64Array {
+  const count = cellTemperatures.length;
+  const groups = Math.ceil(lanes / LANES);
+  const state = new Float64Array(groups * LANES * count);
+  for (let k = 0; k < state.length; k++) {
+    state[k] = cellTemperatures[Math.floor((k % (LANES * count)) / LANES)]!;
+  }
+  return state;
+}

@@ -1,0 +1,88 @@
+/** Which directions of the Krylov space are worth keeping. @module */
+import { Matrix } from "ml-matrix";
+import type { ConductionOperator } from "../../ground/operator.ts";
+import { layerPatterns, layersOf } from "./ports.ts";
+import { dot, eigen, subtract } from "../../../basics/linear/vectors.ts";
+
+/** Inputs the states are weighted for. */
+const LAYER_HEAT = 60;
+const TILT_SHARE = 0.2;
+const SINGLE_SHARE = 0.03;
+const FLOOR_SWING = 10;
+const OUTDOOR_SWING = 15;
+/** 1/s: inputs are taken as noise that is white below this, 3 h */
+const COLOUR = 1 / 10800;
+/** Weighted input columns over the ports. */
+export function weightedInputs(operator: ConductionOperator): number[][] {
+  const tubes = operator.tubes.length;
+  const extend = (pattern: number[], factor: number) => [
+    ...pattern.map((value) => value * factor),
+    0,
+    0,
+    0,
+  ];
+  const columns = [
+    ...layersOf(operator).flatMap((_, layer) => {
+      const patterns = layerPatterns(operator, 2);
+      const perLayer = patterns.length / layersOf(operator).length;
+      return patterns.slice(layer * perLayer, (layer + 1) * perLayer).map((pattern, wave) =>
+        extend(pattern, wave === 0 ? LAYER_HEAT : TILT_SHARE * LAYER_HEAT)
+      );
+    }),
+    ...operator.tubes.map((_, tube) =>
+      extend(operator.tubes.map((__, k) => k === tube ? 1 : 0), SINGLE_SHARE * LAYER_HEAT)
+    ),
+  ];
+  const none = new Array<number>(tubes).fill(0);
+  return [...columns, [...none, FLOOR_SWING, 0, 0], [...none, 0, OUTDOOR_SWING, 0], [
+    ...none,
+    0,
+    0,
+    FLOOR_SWING,
+  ]];
+}
+
+/** The directions kept: the heat content first, then the best seen and reached. */
+export function keptDirections(given: {
+  readonly rates: readonly number[];
+  readonly gains: Matrix;
+  readonly content: Float64Array;
+  readonly inputs: readonly (readonly number[])[];
+  readonly states: number;
+}): Float64Array[] {
+  const { rates, gains, content, inputs, states } = given;
+  const count = rates.length;
+  const driven = inputs.map((input) =>
+    Float64Array.from(
+      { length: count },
+      (_, i) => input.reduce((sum, factor, port) => sum + factor * gains.get(port, i), 0),
+    )
+  );
+  const gramian = Matrix.zeros(count, count);
+  for (let i = 0; i < count; i++) {
+    for (let j = 0; j <= i; j++) {
+      const both = driven.reduce((sum, column) => sum + column[i]! * column[j]!, 0);
+      const li = rates[i]!;
+      const lj = rates[j]!;
+      const value = both / (li + lj) * (1 / (li + COLOUR) + 1 / (lj + COLOUR)) * COLOUR / 2;
+      gramian.set(i, j, value);
+      gramian.set(j, i, value);
+    }
+  }
+  const { values, vectors } = eigen(gramian);
+  const rank = values.map((value, k) => ({ value, k })).sort((a, b) => b.value - a.value);
+  const kept: Float64Array[] = [];
+  const append = (vector: Float64Array): void => {
+    for (let pass = 0; pass < 2; pass++) {
+      for (const other of kept) subtract(vector, dot(vector, other), other);
+    }
+    const length = Math.sqrt(dot(vector, vector));
+    if (length > 1e-8) kept.push(vector.map((value) => value / length));
+  };
+  append(content.slice());
+  for (const { k } of rank) {
+    if (kept.length >= states) break;
+    append(Float64Array.from({ length: count }, (_, i) => vectors.get(i, k)));
+  }
+  return kept;
+}

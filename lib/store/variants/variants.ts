@@ -1,0 +1,155 @@
+/** The same store built or run otherwise. @module */
+import { KILOWATT_HOUR } from "../../basics/mod.ts";
+import { hoursBelow, houseModel, withHeater } from "../../house/mod.ts";
+import { fitWave, soilProperties } from "../../soil/mod.ts";
+import type { StoreRequest } from "../ground/site.ts";
+import { settledYear } from "../seasons/settled_year.ts";
+import { soilModel } from "../ground/soil_model.ts";
+
+/** A change to a study's store. */
+export interface StoreVariant {
+  /** what is changed, as a row heading */
+  readonly name: string;
+  /** the study with the change made */
+  readonly change: (request: StoreRequest) => StoreRequest;
+}
+
+/** Year of one variant. */
+export interface VariantRow {
+  /** name of the variant */
+  readonly name: string;
+  /** kWh a year into the tube walls */
+  readonly heatIn: number;
+  /** kWh a year out of them */
+  readonly heatOut: number;
+  /** kWh a year of the heat in that is latent */
+  readonly latentIn: number;
+  /** kWh a year */
+  readonly fanEnergy: number;
+  /** heatOut / heatIn */
+  readonly recovery: number;
+  /** heatOut / fanEnergy */
+  readonly cop: number;
+  /** degC in the free-running house */
+  readonly coldestHour: number;
+  /** h a year in the free-running house */
+  readonly hoursBelowFreezing: number;
+  /** kWh a year to hold the heating set point */
+  readonly backupHeat: number;
+}
+
+/** m by which the deeper variant lies deeper; share by which the longer one is longer. */
+const DEEPER = 0.3;
+const LONGER = 1.25;
+/** m³/m³ of water more or less; m² K/W of the board below */
+const WATER = 0.08;
+const BOARD = 1.76;
+
+function withMoisture(request: StoreRequest, more: number): StoreRequest {
+  const porosity = request.soil.properties.porosity;
+  const moisture = Math.min(
+    porosity * 0.99,
+    Math.max(0.02, request.soilInputs.moisture + more),
+  );
+  const soilInputs = { ...request.soilInputs, moisture, measuredConductivity: null };
+  const properties = soilProperties(soilInputs);
+  const wave = { ...request.soil.wave, diffusivity: properties.diffusivity };
+  const before = fitWave(request.climate, request.soil.properties, soilInputs.snowDepth);
+  const after = fitWave(request.climate, properties, soilInputs.snowDepth);
+  return {
+    ...request,
+    soilInputs,
+    soil: {
+      properties,
+      wave: {
+        ...wave,
+        mean: wave.mean + after.mean - before.mean,
+        amplitude: wave.amplitude + after.amplitude - before.amplitude,
+      },
+    },
+  };
+}
+
+function deeper(request: StoreRequest): StoreRequest {
+  const positions = request.tubes.positions.map(({ x, depth }) => ({ x, depth: depth + DEEPER }));
+  return { ...request, tubes: { ...request.tubes, positions } };
+}
+
+function flatBoard(request: StoreRequest): StoreRequest {
+  const depth = Math.max(...request.tubes.positions.map((tube) => tube.depth)) + 0.35;
+  return {
+    ...request,
+    inputs: { ...request.inputs, flatBoardResistance: BOARD, flatBoardDepth: depth },
+  };
+}
+
+/** Questions everybody asks; air flow and fan power stay as they are. */
+export const STORE_VARIANTS: readonly StoreVariant[] = [
+  { name: "as planned", change: (request) => request },
+  {
+    name: "flow turned round for discharge",
+    change: (request) => ({
+      ...request,
+      inputs: { ...request.inputs, reverse: !request.inputs.reverse },
+    }),
+  },
+  { name: "0.3 m deeper", change: deeper },
+  {
+    name: "tubes a quarter longer",
+    change: (request) => ({
+      ...request,
+      tubes: { ...request.tubes, length: request.tubes.length * LONGER },
+    }),
+  },
+  { name: "wetter soil (8 % by volume)", change: (request) => withMoisture(request, WATER) },
+  { name: "drier soil (8 % by volume)", change: (request) => withMoisture(request, -WATER) },
+  { name: "board of 1.76 m² K/W below the tubes", change: flatBoard },
+  {
+    name: "edge insulation to below the tubes",
+    change: (request) => ({
+      ...request,
+      houseInputs: {
+        ...request.houseInputs,
+        edgeInsulation: Math.max(BOARD, request.houseInputs.edgeInsulation),
+        edgeInsulationDepth: Math.max(...request.tubes.positions.map((tube) => tube.depth)) + 0.3,
+      },
+    }),
+  },
+];
+
+/** The year that repeats of one variant. */
+export function variantRow(request: StoreRequest, variant: StoreVariant): VariantRow {
+  const changed = variant.change(request);
+  const house = houseModel(changed.houseInputs, changed.climate);
+  const model = soilModel(changed, house);
+  const free = settledYear({ request: changed, model, house: withHeater(house, 0), fan: true });
+  const backup = settledYear({
+    request: changed,
+    model,
+    house: withHeater(house, Infinity),
+    fan: true,
+    start: free.soilState,
+  });
+  const { ledger, year } = free;
+  const fanEnergy = ledger.fanSeconds * model.site.fanPower / KILOWATT_HOUR;
+  return {
+    name: variant.name,
+    heatIn: ledger.heatIn / KILOWATT_HOUR,
+    heatOut: ledger.heatOut / KILOWATT_HOUR,
+    latentIn: ledger.latentIn / KILOWATT_HOUR,
+    fanEnergy,
+    recovery: ledger.heatIn > 0 ? ledger.heatOut / ledger.heatIn : 0,
+    cop: fanEnergy > 0 ? ledger.heatOut / KILOWATT_HOUR / fanEnergy : 0,
+    coldestHour: year.airTemperature.reduce((least, value) => Math.min(least, value), Infinity),
+    hoursBelowFreezing: hoursBelow(year.airTemperature, 0),
+    backupHeat: backup.ledger.heater / KILOWATT_HOUR,
+  };
+}
+
+/** Rows of all variants, the plan first. */
+export function storeVariants(
+  request: StoreRequest,
+  variants: readonly StoreVariant[] = STORE_VARIANTS,
+): VariantRow[] {
+  return variants.map((variant) => variantRow(request, variant));
+}

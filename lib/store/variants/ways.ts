@@ -1,0 +1,69 @@
+/** The house with and without store, with and without night curtain. @module */
+import { KILOWATT_HOUR } from "../../basics/mod.ts";
+import { firstHourBelow, hoursBelow, houseModel, withHeater } from "../../house/mod.ts";
+import type { HouseInputs, HouseYear } from "../../house/types.ts";
+import { settledYear } from "../seasons/settled_year.ts";
+import type { StoreRequest } from "../ground/site.ts";
+import { soilModel } from "../ground/soil_model.ts";
+
+/** One of the four houses. */
+export interface HouseWay {
+  /** row heading */
+  readonly name: string;
+  /** true where the fan may run */
+  readonly store: boolean;
+  /** true where the curtain closes at night */
+  readonly curtain: boolean;
+  /** free-running year */
+  readonly year: HouseYear;
+  /** degC */
+  readonly coldestHour: number;
+  /** h a year */
+  readonly hoursBelowFreezing: number;
+  /** hour index of the first hour below 0 °C after 1 July, null where there is none */
+  readonly firstFreeze: number | null;
+  /** kWh a year to hold the heating set point */
+  readonly backupHeat: number;
+}
+
+/** The curtain taken where the study has none; common practice, no source. */
+const USUAL_CURTAIN: NonNullable<HouseInputs["curtain"]> = {
+  resistance: 0.4,
+  coverage: 0.9,
+  edgeLeak: 0.1,
+  closeBelow: 20,
+};
+
+/**
+ * Four settled years: neither, curtain alone, store alone, both; all on the store's soil. A study
+ * without a curtain is given a usual one (0.4 m² K/W over nine tenths of the glazing).
+ */
+export function houseWays(request: StoreRequest): HouseWay[] {
+  const curtain = request.houseInputs.curtain ?? USUAL_CURTAIN;
+  return [false, true].flatMap((store) =>
+    [false, true].map((curtained): HouseWay => {
+      const houseInputs = { ...request.houseInputs, curtain: curtained ? curtain : null };
+      const changed = { ...request, houseInputs };
+      const house = houseModel(houseInputs, request.climate);
+      const model = soilModel(changed, house);
+      const run = { request: changed, model, fan: store };
+      const free = settledYear({ ...run, house: withHeater(house, 0) });
+      const heated = settledYear({
+        ...run,
+        house: withHeater(house, Infinity),
+        start: free.soilState,
+      });
+      const air = free.year.airTemperature;
+      return {
+        name: `${store ? "store" : "no store"}, ${curtained ? "curtain" : "no curtain"}`,
+        store,
+        curtain: curtained,
+        year: free.year,
+        coldestHour: air.reduce((least, value) => Math.min(least, value), Infinity),
+        hoursBelowFreezing: hoursBelow(air, 0),
+        firstFreeze: firstHourBelow(air, 0),
+        backupHeat: heated.ledger.heater / KILOWATT_HOUR,
+      };
+    })
+  );
+}

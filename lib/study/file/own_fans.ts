@@ -1,0 +1,51 @@
+/** Fans a study may choose from: those of data/fans and those of a file of the user's own. @module */
+import { dirname, isAbsolute, join } from "node:path";
+import { InputError } from "../../basics/mod.ts";
+import { type FanCurve, FANS, findFan, readFans } from "../../fan/mod.ts";
+import { readTextFile } from "./read_text.ts";
+import type { FanGiven } from "./schema.ts";
+import type { YamlSource } from "./yaml_source.ts";
+
+/** Fans of a study. */
+export interface LoadedFans {
+  /** curves of the user's file, null where the study names none */
+  readonly own: readonly FanCurve[] | null;
+  /** all fans to choose from, the user's first */
+  readonly all: readonly FanCurve[];
+  /** texts that belong to the study's inputs */
+  readonly texts: readonly string[];
+}
+
+/**
+ * Reads the fan curves that a study names in `fan.curves`, relative to the study file.
+ *
+ * @throws {InputError} where the file is missing or faulty
+ */
+export async function loadFans(given: FanGiven, source: YamlSource): Promise<LoadedFans> {
+  if (given.curves === undefined) return { own: null, all: FANS, texts: [] };
+  const path = isAbsolute(given.curves) ? given.curves : join(dirname(source.file), given.curves);
+  if (!await Deno.stat(path).then(() => true, () => false)) {
+    throw new InputError(
+      `Cannot find the file "${path}" named by "fan.curves": there is no such file`,
+      source.locate(["fan", "curves"]),
+    );
+  }
+  const text = await readTextFile(path, "file of fan curves");
+  const own = readFans(text, path);
+  return { own, all: [...own, ...FANS], texts: [text] };
+}
+
+/** Refuses a fan that is not among those to choose from. */
+export function checkFanId(
+  fan: string,
+  fans: readonly FanCurve[],
+  source: YamlSource,
+): readonly InputError[] {
+  try {
+    findFan(fan, fans);
+    return [];
+  } catch (error) {
+    const text = `Cannot use "fan.fan": ${(error as Error).message}`;
+    return [new InputError(text, source.locate(["fan", "fan"]))];
+  }
+}

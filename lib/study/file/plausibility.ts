@@ -1,0 +1,236 @@
+/** Faults between inputs, and values that are possible but unusual. @module */
+import { InputError, type Notice, notice } from "../../basics/mod.ts";
+import type { Place } from "../../climate/types.ts";
+import { findTube } from "../../tubes/mod.ts";
+import { formatQuantity, parseQuantity } from "../../units/mod.ts";
+import type { ChapterInputs } from "./derive.ts";
+import { fieldKind, FIELDS } from "./fields.ts";
+import type { StudyGiven } from "./schema.ts";
+import type { KeyPath, YamlSource } from "./yaml_source.ts";
+
+type Checked = Omit<StudyGiven, keyof ChapterInputs> & ChapterInputs;
+
+interface Rule {
+  readonly path: KeyPath;
+  readonly broken: (study: Checked) => boolean;
+  readonly message: string | ((study: Checked) => string);
+}
+
+/** Least soil between the floor and the top of a tube, m. */
+const LEAST_COVER = 0.02;
+/** Air changes of the house in an hour beyond which house and tubes cannot be told apart, 1/h. */
+const MOST_CHANGES = 500;
+/** Air speed in the tubes beyond which no fan of a greenhouse works, m/s. */
+const MOST_SPEED = 50;
+
+/** A name that is safe as the name of a folder on every system. */
+const FOLDER_NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
+
+const RULES: readonly Rule[] = [
+  {
+    path: ["study", "name"],
+    broken: ({ study }) => study.name !== undefined && !FOLDER_NAME.test(study.name),
+    message: '"study.name" names a folder: letters, digits, ".", "_" and "-" only',
+  },
+  {
+    path: ["house", "ridgeHeight"],
+    broken: ({ house }) => house.ridgeHeight <= house.eaveHeight,
+    message: '"house.ridgeHeight" must be above "house.eaveHeight"',
+  },
+  {
+    path: ["house", "kneeWallHeight"],
+    broken: ({ house }) => house.shape !== "hoop" && house.kneeWallHeight > house.eaveHeight,
+    message: '"house.kneeWallHeight" must not be above "house.eaveHeight"',
+  },
+  {
+    path: ["house", "ventSetPoint"],
+    broken: ({ house }) =>
+      house.ventSetPoint <= Math.max(house.heatSetPoint, house.heatSetPointDay ?? -Infinity),
+    message: '"house.ventSetPoint" must be above "house.heatSetPoint" and "house.heatSetPointDay"',
+  },
+  {
+    path: ["store", "chargeStop"],
+    broken: ({ store }) => store.chargeStop >= store.chargeStart,
+    message: '"store.chargeStop" must be below "store.chargeStart", or the fan hunts',
+  },
+  {
+    path: ["store", "dischargeStop"],
+    broken: ({ store }) => store.dischargeStop >= store.dischargeStart,
+    message: '"store.dischargeStop" must be below "store.dischargeStart", or the fan hunts',
+  },
+  {
+    path: ["store", "dischargeBelow"],
+    broken: ({ store }) => store.dischargeBelow >= store.chargeAbove,
+    message: '"store.dischargeBelow" must be below "store.chargeAbove"',
+  },
+  {
+    path: ["store", "meshDepth"],
+    broken: ({ store, tubes }) => store.meshDepth <= lowestLayer(tubes) + 1,
+    message: '"store.meshDepth" must reach at least 1 m below the lowest layer of tubes',
+  },
+  {
+    path: ["tubes", "layers"],
+    broken: ({ tubes }) => tubes.layers > tubes.count,
+    message: '"tubes.layers" must not be above "tubes.count"',
+  },
+  {
+    path: ["headers", "groups"],
+    broken: ({ headers, tubes }) => headers.groups > tubes.count,
+    message: '"headers.groups" must not be above "tubes.count"',
+  },
+  {
+    path: ["tubes", "spacing"],
+    broken: ({ tubes }) => inOneLayer(tubes) > 1 && tubes.spacing < outsideDiameter(tubes),
+    message: ({ tubes }) =>
+      `"tubes.spacing" lets the tubes overlap: expected at least their outside diameter, ${
+        millimetres(outsideDiameter(tubes))
+      }`,
+  },
+  {
+    path: ["tubes", "layerSpacing"],
+    broken: ({ tubes }) => tubes.layers > 1 && tubes.layerSpacing < outsideDiameter(tubes),
+    message: ({ tubes }) =>
+      `"tubes.layerSpacing" lets the layers overlap: expected at least the outside diameter of the ` +
+      `tubes, ${millimetres(outsideDiameter(tubes))}`,
+  },
+  {
+    path: ["tubes", "depth"],
+    broken: ({ tubes }) => tubes.depth < outsideDiameter(tubes) / 2 + LEAST_COVER,
+    message: ({ tubes }) =>
+      `"tubes.depth" leaves less than 20 mm of soil on the upper tubes: expected at least ${
+        millimetres(outsideDiameter(tubes) / 2 + LEAST_COVER)
+      } to their middle`,
+  },
+  {
+    path: ["tubes", "count"],
+    broken: ({ tubes, house, store }) =>
+      fieldWidth(tubes) > roomAcross(tubes, house) + 2 * (store.outsideSoil - 0.5),
+    message: ({ tubes, house }) =>
+      `Cannot compute a field of tubes ${fieldWidth(tubes).toFixed(1)} m wide under a house with ${
+        roomAcross(tubes, house).toFixed(1)
+      } m: use fewer tubes, less spacing or more layers`,
+  },
+  {
+    path: ["tubes", "airFlow"],
+    broken: ({ tubes }) => designSpeed(tubes) > MOST_SPEED,
+    message: ({ tubes }) =>
+      `"tubes.airFlow" would move at ${
+        designSpeed(tubes).toFixed(0)
+      } m/s in ${tubes.count} tubes, ` +
+      `the most that can be computed is ${MOST_SPEED} m/s: use more or wider tubes`,
+  },
+  {
+    path: ["tubes", "airFlow"],
+    broken: ({ tubes, house }) => airChanges(tubes, house) > MOST_CHANGES,
+    message: ({ tubes, house }) =>
+      `"tubes.airFlow" changes the air of the house ${
+        airChanges(tubes, house).toFixed(0)
+      } times an hour: expected at most ${MOST_CHANGES}, 5 to 20 are usual`,
+  },
+  ...(["diameter", "returnDiameter"] as const).map((key): Rule => ({
+    path: ["headers", key],
+    broken: ({ headers, tubes }) =>
+      headers[key] * (headers.taper ?? 1) <= outsideDiameter(tubes) &&
+      (key === "diameter" || headers.returnDiameter !== headers.diameter),
+    message: ({ headers, tubes }) =>
+      `Cannot put tubes of ${millimetres(outsideDiameter(tubes))} outside diameter into a header ` +
+      `whose narrow end is ${
+        millimetres(headers[key] * (headers.taper ?? 1))
+      } ("headers.${key}"): ` +
+      "choose a larger header",
+  })),
+];
+
+type Tubes = ChapterInputs["tubes"];
+
+const outsideDiameter = (tubes: Tubes): number => findTube(tubes.tube).outsideDiameter;
+const inOneLayer = (tubes: Tubes): number => Math.ceil(tubes.count / tubes.layers);
+const fieldWidth = (tubes: Tubes): number => (inOneLayer(tubes) - 1) * tubes.spacing;
+const millimetres = (value: number): string => `${(1000 * value).toFixed(0)} mm`;
+
+function roomAcross(tubes: Tubes, house: ChapterInputs["house"]): number {
+  return tubes.direction === "along" ? house.width : house.length;
+}
+
+/** 1/h */
+function airChanges(tubes: Tubes, house: ChapterInputs["house"]): number {
+  const height = (house.eaveHeight + house.ridgeHeight) / 2;
+  return 3600 * tubes.airFlow / (house.length * house.width * height);
+}
+
+function designSpeed(tubes: Tubes): number {
+  const area = Math.PI / 4 * findTube(tubes.tube).insideDiameter ** 2;
+  return tubes.airFlow / (tubes.count * area);
+}
+
+function lowestLayer(tubes: Tubes): number {
+  return tubes.depth + (tubes.layers - 1) * tubes.layerSpacing;
+}
+
+/** Inputs that contradict each other. */
+export function crossFaults(study: Checked, source: YamlSource): readonly InputError[] {
+  return RULES.filter((rule) => rule.broken(study))
+    .map(({ message, path }) =>
+      new InputError(
+        typeof message === "string" ? message : message(study),
+        source.locate(path),
+      )
+    );
+}
+
+/** Notices for values outside the usual range of the field table. */
+export function unusualValues(study: Checked): readonly Notice[] {
+  const notices: Notice[] = [];
+  for (const row of FIELDS.values()) {
+    if (row.usualLeast === "" && row.usualMost === "") continue;
+    const value = row.key.split(".").reduce<unknown>(
+      (part, name) => (part as Record<string, unknown> | null | undefined)?.[name],
+      study,
+    );
+    if (typeof value !== "number") continue;
+    const kind = fieldKind(row.key);
+    const low = row.usualLeast === "" ? -Infinity : parseQuantity(row.usualLeast, kind);
+    const high = row.usualMost === "" ? Infinity : parseQuantity(row.usualMost, kind);
+    const slack = 1e-9 * Math.max(1, Math.abs(value));
+    if (value >= low - slack && value <= high + slack) continue;
+    notices.push(notice(
+      "warning",
+      "study",
+      `${row.key} is ${formatQuantity(value, kind)}, outside the usual ${row.usualLeast} to ` +
+        `${row.usualMost}: check it`,
+    ));
+  }
+  return notices;
+}
+
+/** Farther apart than this in degrees, study and weather file are of different climates. */
+const FAR = 0.5;
+
+/** Says so where the weather comes from elsewhere than the study's place, or from the far south. */
+export function placeNotices(study: Place, climate: Place): readonly Notice[] {
+  const list: Notice[] = [];
+  const spot = ({ name, latitude, longitude }: Place) =>
+    `${name} (${latitude} deg, ${longitude} deg)`;
+  const apart = Math.max(
+    Math.abs(study.latitude - climate.latitude),
+    Math.abs(study.longitude - climate.longitude),
+  );
+  if (apart > FAR) {
+    list.push(notice(
+      "warning",
+      "study",
+      `The weather is that of ${spot(climate)}, not of ${spot(study)}: the study is computed for ` +
+        "the place of the weather file",
+    ));
+  }
+  if (climate.latitude < 0) {
+    list.push(notice(
+      "warning",
+      "study",
+      "The place lies south of the equator, where winter falls into June to August: the first frost " +
+        "is looked for after 1 July and freezing of the soil is checked from November to April, so " +
+        "do not use these two",
+    ));
+  }
+  return list;
+}

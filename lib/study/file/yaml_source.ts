@@ -1,0 +1,115 @@
+/** YAML text with the place of every key, so that each fault can name its line. @module */
+import {
+  isMap,
+  isScalar,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+  type YAMLParseError,
+} from "yaml";
+import { type FileLocation, InputError, InputErrors } from "../../basics/mod.ts";
+
+/** Keys from the top of the file down to a value. */
+export type KeyPath = readonly PropertyKey[];
+
+/** A parsed YAML file. */
+export interface YamlSource {
+  readonly file: string;
+  /** plain data */
+  readonly data: unknown;
+  /** true where the file holds the path and something stands there */
+  has(path: KeyPath): boolean;
+  /** place of the value of a path, or of the deepest part of it that exists */
+  locate(path: KeyPath): FileLocation;
+  /** place of a key itself */
+  locateKey(path: KeyPath, key: string): FileLocation;
+}
+
+/**
+ * Parses a YAML file.
+ *
+ * @param text content
+ * @param file name for messages
+ * @throws {InputErrors} with every syntax fault and its line
+ */
+export function parseYaml(text: string, file: string): YamlSource {
+  const counter = new LineCounter();
+  const document = parseDocument(text, { lineCounter: counter, prettyErrors: false });
+  const place = (offset: number): FileLocation => {
+    const { line, col } = counter.linePos(offset);
+    return { file, line, column: col };
+  };
+  if (document.errors.length > 0) {
+    // what follows the first fault is mostly its consequence
+    const faults = document.errors.filter((fault, index) =>
+      index === 0 || fault.code === "DUPLICATE_KEY"
+    );
+    throw new InputErrors(
+      faults.map((fault) => new InputError(yamlMessage(fault, text), place(fault.pos[0]))),
+    );
+  }
+  const plain = (): unknown => {
+    try {
+      return document.toJS();
+    } catch (error) {
+      // aliases without an anchor, or so many that they would fill the memory
+      throw new InputErrors([
+        new InputError(`Cannot read the YAML: ${(error as Error).message}`, { file, line: 1 }),
+      ]);
+    }
+  };
+  const nodeAt = (path: KeyPath): Node | null => {
+    for (let length = path.length; length >= 0; length--) {
+      const node = length === 0 ? document.contents : document.getIn(path.slice(0, length), true);
+      if (node !== undefined && node !== null) return node as Node;
+    }
+    return null;
+  };
+  return {
+    file,
+    data: withoutEmptySections(plain()),
+    has: (path) => document.hasIn(path) && document.getIn(path) !== null,
+    locate(path) {
+      const whole = path.length > 0 && document.hasIn(path);
+      const pair = whole ? null : keyOf(nodeAt(path.slice(0, -1)), undefined);
+      const node = pair ?? nodeAt(path);
+      return node?.range ? place(node.range[0]) : { file, line: 1 };
+    },
+    locateKey(path, key) {
+      const node = keyOf(nodeAt(path), key) ?? nodeAt(path);
+      return node?.range ? place(node.range[0]) : { file, line: 1 };
+    },
+  };
+}
+
+/** A fault of the parser in words for the person who wrote the file. */
+function yamlMessage(fault: YAMLParseError, text: string): string {
+  if (fault.code === "DUPLICATE_KEY") {
+    const key = /^[^:\n]*/.exec(text.slice(fault.pos[0]))![0].trim();
+    return `The key "${key}" stands twice in the same section: keep one`;
+  }
+  if (fault.code === "MULTIPLE_DOCS") {
+    return 'Cannot read the YAML: a second document starts here ("---"); expected one';
+  }
+  if (fault.code === "TAB_AS_INDENT") {
+    return "Cannot read the YAML: a tab stands at the start of the line; indent with spaces";
+  }
+  return `Cannot read the YAML: ${fault.message}`;
+}
+
+/** The key node of a map: the one named, or the first. */
+function keyOf(node: Node | null, key: string | undefined): Node | null {
+  if (!isMap(node)) return null;
+  const pairs = node.items as Pair[];
+  const pair = key === undefined
+    ? pairs[0]
+    : pairs.find((item) => isScalar(item.key) && String(item.key.value) === key);
+  return (pair?.key as Node | undefined) ?? null;
+}
+
+/** A section with nothing in it counts as left out. */
+function withoutEmptySections(data: unknown): unknown {
+  if (typeof data !== "object" || data === null || Array.isArray(data)) return data;
+  return Object.fromEntries(Object.entries(data).filter(([, value]) => value !== null));
+}

@@ -1,0 +1,81 @@
+/** Writes what a run leaves behind: results.json and hourly.csv. @module */
+import { join } from "node:path";
+import { randomUUID } from "node:crypto";
+import { hashOf } from "../run/hash.ts";
+import { hourlyCsv } from "./hourly.ts";
+import { type LibraryVersion, libraryVersion } from "../run/library_version.ts";
+import type { StudyRun } from "../run/run.ts";
+import type { Figures, Study, StudyHeading } from "../types.ts";
+import type { Notice } from "../../basics/mod.ts";
+
+/** Where the numbers of a run come from. */
+export interface Provenance {
+  /** SHA-256, hex */
+  readonly studyHash: string;
+  /** SHA-256 of the weather, hex */
+  readonly climateHash: string;
+  /** version of the library */
+  readonly library: LibraryVersion;
+  /** version of Deno */
+  readonly deno: string;
+  /** moment of the run, ISO 8601, UTC */
+  readonly time: string;
+}
+
+/** Content of results.json. */
+export interface ResultsFile {
+  /** heading of the study */
+  readonly study: StudyHeading;
+  /** every input in SI, the climate as its source, place and layout */
+  readonly inputs: Readonly<Record<string, unknown>>;
+  /** where the numbers come from */
+  readonly provenance: Provenance;
+  /** every figure by key */
+  readonly figures: Figures;
+  /** messages for the reader */
+  readonly notices: readonly Notice[];
+}
+
+function inputsOf(study: Study): Readonly<Record<string, unknown>> {
+  const { place, climate, soil, house, tubes, headers, fan, store, defaults } = study;
+  const { source, layout } = climate;
+  return { place, climate: { source, layout }, soil, house, tubes, headers, fan, store, defaults };
+}
+
+/** Collects results.json. */
+export async function resultsOf(run: StudyRun, now: Date = new Date()): Promise<ResultsFile> {
+  const { study } = run;
+  return {
+    study: study.heading,
+    inputs: inputsOf(study),
+    provenance: {
+      studyHash: study.inputHash,
+      climateHash: hashOf({ ...study.climate, source: null, notices: null }),
+      library: await libraryVersion(),
+      deno: Deno.version.deno,
+      time: now.toISOString(),
+    },
+    figures: await run.figures(),
+    notices: await run.notices(),
+  };
+}
+
+/**
+ * Writes `results.json` and `hourly.csv`; both are complete or not there.
+ *
+ * @param run everything is computed before anything is written
+ * @param folder made where it does not exist
+ */
+export async function writeResults(run: StudyRun, folder: string): Promise<void> {
+  const results = await resultsOf(run);
+  const hourly = hourlyCsv(run.study, await run.results());
+  await Deno.mkdir(folder, { recursive: true });
+  await writeWhole(join(folder, "hourly.csv"), hourly);
+  await writeWhole(join(folder, "results.json"), JSON.stringify(results, null, 2) + "\n");
+}
+
+async function writeWhole(path: string, text: string): Promise<void> {
+  const temporary = `${path}.${randomUUID()}.part`;
+  await Deno.writeTextFile(temporary, text);
+  await Deno.rename(temporary, path);
+}

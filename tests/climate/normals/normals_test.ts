@@ -1,0 +1,120 @@
+import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/assert";
+import { InputError } from "winterground/basics/mod.ts";
+import {
+  dailyMeans,
+  meanDailySwing,
+  MONTH_STARTS,
+  readNormals,
+  summariseClimate,
+  yearFromNormals,
+} from "winterground/climate/mod.ts";
+import { saturationPressure, saturationPressureOverWater } from "winterground/air/mod.ts";
+import { MONTH_DAYS } from "winterground/basics/mod.ts";
+import normalsText from "../../../data/climates/aldersett_normals.csv" with { type: "text" };
+import { NORMALS, sampleYear, SERIES } from "../sample.ts";
+
+Deno.test("yearFromNormals() keeps the monthly means it was given", () => {
+  // Property: temperature, radiation, wind and humidity to rounding, daily swing to 0.05 K
+  for (const seed of [1, 77]) {
+    const year = sampleYear(seed);
+    const { months } = summariseClimate(year);
+    const swing = meanDailySwing(year.dryBulb);
+    months.forEach((month, index) => {
+      assertAlmostEquals(month.meanTemperature, NORMALS.meanTemperature[index]!, 1e-9);
+      const radiation = NORMALS.globalRadiation[index]! * MONTH_DAYS[index]!;
+      assertAlmostEquals(month.globalRadiation, radiation, 1e-6 * radiation);
+      assertAlmostEquals(month.meanWindSpeed, NORMALS.windSpeed[index]!, 1e-9);
+      assertAlmostEquals(month.meanRelativeHumidity, NORMALS.relativeHumidity[index]!, 1e-4);
+      const wanted = NORMALS.meanDailyMaximum[index]! - NORMALS.meanDailyMinimum[index]!;
+      assertAlmostEquals(swing[index]!, wanted, 0.05);
+    });
+  }
+});
+
+Deno.test("yearFromNormals() gives the same year for a seed and another for another", () => {
+  // Property: deterministic
+  const [one, again] = [sampleYear(5), sampleYear(5)];
+  for (const name of SERIES) assertEquals(one[name], again[name], name);
+  assert(one.dryBulb[100] !== sampleYear(6).dryBulb[100]);
+});
+
+Deno.test("yearFromNormals() has the memory and spread it was given, over many winters", () => {
+  // Property: spread of daily means within January as given, over 12 seeds, to twice its standard error
+  // (8 %); days after each other go together as φ 0.7 or more
+  let [squares, products] = [0, 0];
+  for (let seed = 1; seed <= 12; seed++) {
+    const days = dailyMeans(sampleYear(seed).dryBulb).subarray(0, 31);
+    const mean = days.reduce((sum, day) => sum + day, 0) / 31;
+    for (let day = 0; day < 31; day++) squares += (days[day]! - mean) ** 2;
+    for (let day = 1; day < 31; day++) products += (days[day]! - mean) * (days[day - 1]! - mean);
+  }
+  const spread = Math.sqrt(squares / 372);
+  assertAlmostEquals(spread / NORMALS.dayToDaySpread[0]!, 1, 0.16);
+  const memory = products / squares * 31 / 30;
+  assert(memory > 0.6 && memory < 0.9, `memory ${memory}`);
+});
+
+Deno.test("a generated year holds nothing that cannot be", () => {
+  // Property: parts close, no light at night, humidity below saturation over ice, winds above 0
+  const year = sampleYear(9);
+  year.globalHorizontal.forEach((global, hour) => {
+    assert(global >= 0 && year.diffuseHorizontal[hour]! >= -1e-9 && year.directNormal[hour]! >= 0);
+    assert(year.directNormal[hour]! < 1250, `direct ${year.directNormal[hour]}`);
+    const temperature = year.dryBulb[hour]!;
+    const highest = Math.min(
+      1,
+      saturationPressure(temperature) / saturationPressureOverWater(temperature),
+    );
+    assert(year.relativeHumidity[hour]! <= highest + 1e-12);
+    assert(year.windSpeed[hour]! >= 0);
+  });
+  const night = year.globalHorizontal.filter((_, hour) => hour % 24 === 0);
+  assert(night.every((value) => value === 0));
+});
+
+Deno.test("the demo place has cold nights near -35 degC", () => {
+  // Property: over eleven invented years the coldest hours lie about -34 degC
+  const coldest = Array.from(
+    { length: 20 },
+    (_, seed) => Math.min(...sampleYear(seed + 1).dryBulb),
+  );
+  coldest.sort((a, b) => a - b);
+  assert(coldest[5]! < -30 && coldest[5]! > -38, String(coldest));
+});
+
+Deno.test("normals with faults are refused with line and column", () => {
+  // Property: nothing is guessed
+  const lines = normalsText.trim().split("\n");
+  const change = (line: number, from: string, to: string) =>
+    lines.map((text, index) => index === line ? text.replace(from, to) : text).join("\n");
+  const cases: [text: string, words: RegExp][] = [
+    [change(3, "-6.2", "cold"), /n\.csv:4 \(column "mean_temperature_degC"\)/],
+    [change(7, "19.0", "29.0"), /n\.csv:8.*lowest < mean < highest/],
+    [lines.slice(0, 12).join("\n"), /expected a head line and 12 months, found 12 lines/],
+    [change(0, "wind_speed_m_per_s", "wind"), /missing columns wind_speed_m_per_s/],
+    [change(2, "2,", "3,"), /expected month 2, found 3/],
+    ["", /n\.csv:1/],
+  ];
+  for (const [text, words] of cases) {
+    const error = assertThrows(() => readNormals(text, "n.csv"), InputError);
+    assert(words.test(error.message), error.message);
+  }
+});
+
+Deno.test("months run from their first hour", () => {
+  // Property: twelve months fill the year
+  assertEquals(MONTH_STARTS.length, 13);
+  assertEquals(MONTH_STARTS[12], 8760);
+});
+
+Deno.test("yearFromNormals() keeps months without any radiation dark and finite", () => {
+  // Property: nothing divided by nothing
+  const dark = {
+    ...NORMALS,
+    globalRadiation: NORMALS.globalRadiation.map((v, m) => m === 0 ? 0 : v),
+  };
+  const place = { name: "dark", latitude: 49, longitude: -101, elevation: 500, timeZone: -6 };
+  const year = yearFromNormals(dark, place, 3);
+  for (const name of SERIES) assert(year[name].every(Number.isFinite), name);
+  assert(year.globalHorizontal.subarray(0, 744).every((value) => value === 0));
+});

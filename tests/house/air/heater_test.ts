@@ -1,0 +1,61 @@
+import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
+import { floorColumn, houseChapter, houseModel, runHouseYear } from "../../../lib/house/mod.ts";
+import { HOUSE, simpleSoil, simpleYear } from "../fixtures.ts";
+
+const year = simpleYear({
+  temperature: (hour) => -8 - 6 * Math.cos(2 * Math.PI * (hour % 24 - 4) / 24),
+  sun: 0.2,
+});
+const soil = simpleSoil(2, 4);
+
+Deno.test("a heater without limit holds the day's set point in light and the night's in the dark", () => {
+  // Property: the air never falls below the set point of its hour, and comes down to it.
+  const inputs = { ...HOUSE, heatSetPoint: 4, heatSetPointDay: 9, heaterPower: Infinity };
+  const model = houseModel(inputs, year);
+  const column = floorColumn({ geometry: model.geometry, edge: inputs, ...soil });
+  const run = runHouseYear(model, column);
+  let [dayLeast, nightLeast] = [Infinity, Infinity];
+  run.year.airTemperature.forEach((air, hour) => {
+    const light = year.globalHorizontal[hour]! > 0;
+    assertEquals(model.setPoint[hour], light ? 9 : 4);
+    if (light) dayLeast = Math.min(dayLeast, air);
+    else nightLeast = Math.min(nightLeast, air);
+  });
+  assertAlmostEquals(dayLeast, 9, 1e-6);
+  assertAlmostEquals(nightLeast, 4, 1e-6);
+});
+
+Deno.test("a warmer day's set point asks for more heat, the same one for the same heat", () => {
+  // Property: monotone in the set point; a day's set point equal to the night's changes nothing.
+  const demand = (day?: number) =>
+    houseChapter(
+      { ...HOUSE, heatSetPoint: 4, ...(day === undefined ? {} : { heatSetPointDay: day }) },
+      year,
+      soil,
+    ).heatDemand;
+  const plain = demand();
+  assertEquals(demand(4), plain);
+  assert(demand(8) > plain * 1.05, `${demand(8)} against ${plain}`);
+});
+
+Deno.test("houseChapter() runs the study's own heater and says where it is too small", () => {
+  // Property: a heater between nothing and enough leaves the house between free running and the set
+  // point; it cannot give more than its power all year.
+  const chapter = (heaterPower: number) =>
+    houseChapter({ ...HOUSE, heatSetPoint: 4, heaterPower }, year, soil);
+  const none = chapter(0);
+  assertEquals(none.ownHeater, null);
+  const peak = none.heated.heater.reduce((most, value) => Math.max(most, value), 0);
+  const small = chapter(peak / 3);
+  const own = small.ownHeater!;
+  assert(own.coldestHour > none.coldestHourNoStore + 0.5 && own.coldestHour < 3.9);
+  assert(own.heat < own.power * 8760 / 1000 && own.heat < none.heatDemand);
+  assert(own.hoursTooSmall > 0);
+  const words = small.notices.map((notice) => notice.text).join("\n");
+  assertStringIncludes(words, `is too small in ${own.hoursTooSmall} hours`);
+  assertStringIncludes(words, "carbon-monoxide alarm");
+  const ample = chapter(2 * peak).ownHeater!;
+  assertEquals(ample.hoursTooSmall, 0);
+  assertAlmostEquals(ample.coldestHour, 4, 1e-6);
+  assertAlmostEquals(ample.heat, none.heatDemand, 1e-6 * none.heatDemand);
+});

@@ -1,0 +1,121 @@
+import { assert, assertAlmostEquals, assertLess } from "@std/assert";
+import { HEAT_OF_VAPORISATION } from "../../../lib/air/mod.ts";
+import {
+  bookWater,
+  drySlope,
+  marchAir,
+  type MarchInput,
+  marchOutput,
+} from "../../../lib/store/air/air_march.ts";
+import { annulusOperator } from "../../support/annulus.ts";
+import type { TubeCoupling } from "../../../lib/store/solver/coupling.ts";
+import { saturatedRatio, saturationTable } from "../../../lib/store/air/saturation.ts";
+import { tubeField } from "../../../lib/store/air/tube_field.ts";
+
+const operator = annulusOperator({
+  innerRadius: 0.05,
+  outerRadius: 1,
+  conductivity: 1.5,
+  heatCapacity: 2e6,
+  rings: 20,
+  outer: "insulated",
+});
+const saturation = saturationTable(101325);
+
+function rig(change: { film?: number; own?: number; wall?: number; water?: number } = {}) {
+  const field = tubeField({
+    operator,
+    slices: 12,
+    length: 20,
+    half: false,
+    perimeter: 0.314,
+    filmWater: 0.1,
+    tubes: [{ heatRate: 20, airRate: 20 / 1017, film: 0.314 * (change.film ?? 15) }],
+  });
+  const coupling: TubeCoupling = {
+    own: Float64Array.of(change.own ?? 0.03),
+    cross: null,
+    inverse: null,
+  };
+  const input: MarchInput = {
+    field,
+    saturation,
+    block: new Float64Array(12).fill(change.wall ?? 18),
+    coupling,
+    temperature: 28,
+    ratio: 0.8 * saturatedRatio(saturation, 28) * 0.99,
+    reversed: false,
+    water: new Float64Array(12).fill(change.water ?? 0),
+    seconds: 900,
+  };
+  return { field, coupling, input, output: marchOutput(field) };
+}
+
+Deno.test("marchAir() leaves heat and vapour balanced, wet or dry", () => {
+  // Property: what the walls get is what the air loses, heat and water alike
+  for (const water of [0, 0.05]) {
+    for (const wall of [8, 18, 33]) {
+      const { field, input, output } = rig({ wall, water });
+      marchAir(input, output);
+      const walls = output.heat.reduce((sum, value) => sum + value, 0) * field.segment;
+      assertAlmostEquals(walls - output.latent, -output.toAir, 1e-9 * Math.abs(walls) + 1e-9);
+      assertAlmostEquals(output.latent, -output.vapour * HEAT_OF_VAPORISATION, 1e-6);
+    }
+  }
+});
+
+Deno.test("marchAir() splits 28 °C, 80 % air cooled to an 18 °C wall as moist-air tables do", () => {
+  // Source: ASHRAE Fundamentals 2017 ch. 1, humidity ratios at sea level: 28 °C 80 % 19.2 g/kg, 18 °C
+  // saturated 12.9 g/kg: 6.2 g/kg condense, 61 % of the heat is latent
+  const { input, output } = rig({ film: 1e4, own: 1e-9 });
+  marchAir({ ...input, ratio: 0.0192 }, output);
+  const condensed = -output.vapour / (20 / 1017);
+  assertAlmostEquals(condensed, 0.0062, 0.0001);
+  assertAlmostEquals(output.latent / (output.latent - output.toAir), 0.61, 0.01);
+});
+
+Deno.test("marchAir() evaporates no more than the water on the wall", () => {
+  // Property: water is not made from nothing
+  const { field, input, output } = rig({ wall: 35, water: 0.0005 });
+  marchAir({ ...input, ratio: 0.004 }, output);
+  const most = 12 * 0.0005 / 900;
+  assert(output.vapour > 0 && output.vapour <= most * (1 + 1e-12));
+  bookWater({ ...input, ratio: 0.004 }, output);
+  for (const left of input.water) assert(left >= 0 && left <= field.waterHeld[0]!);
+});
+
+Deno.test("bookWater() drains what the wall cannot hold", () => {
+  // Property: condensate = held + drained
+  const { field, input, output } = rig({ wall: 5, water: 0.04 });
+  let condensed = 0;
+  let drained = 0;
+  for (let step = 0; step < 60; step++) {
+    marchAir(input, output);
+    condensed -= output.vapour * 900;
+    drained += bookWater(input, output);
+  }
+  const held = input.water.reduce((sum, value) => sum + value, 0) - 12 * 0.04;
+  assertAlmostEquals(condensed, held + drained, 1e-9);
+  assert(drained > 0 && input.water.every((value) => value <= field.waterHeld[0]! + 1e-12));
+});
+
+Deno.test("drySlope() is the derivative of the heat to the air", () => {
+  // Property: numeric derivative
+  const { field, coupling, input, output } = rig({ wall: 35 });
+  const heat = (temperature: number) => {
+    marchAir({ ...input, temperature, ratio: 0 }, output);
+    return output.toAir;
+  };
+  assertAlmostEquals(heat(20.5) - heat(19.5), drySlope(field, coupling), 1e-9);
+});
+
+Deno.test("marchAir() reversed is the mirror image of forward", () => {
+  // Property: symmetry along the tube
+  const { input, output } = rig();
+  const block = Float64Array.from({ length: 12 }, (_, k) => 10 + k);
+  marchAir({ ...input, block, ratio: 0 }, output);
+  const forward = output.outletTemperature;
+  const mirrored = block.toReversed();
+  marchAir({ ...input, block: mirrored, reversed: true, ratio: 0 }, output);
+  assertLess(Math.abs(output.outletTemperature - forward), 1e-12);
+});

@@ -1,0 +1,184 @@
+import { assert, assertEquals } from "@std/assert";
+import Papa from "papaparse";
+import { FIELDS } from "winterground/study/file/fields.ts";
+import { type Figure, resultsOf, startRun, writeResults } from "winterground/study/mod.ts";
+import { openSmallStudy } from "../../harness/small_study.ts";
+import {
+  carriedByAir,
+  figuresFromHours,
+  firstFreeze,
+  latentHeats,
+  middleOfSun,
+  readHours,
+} from "../results/figures_from_hours.ts";
+
+/** Keys results.json must hold for the chapters up to the store. */
+const KEYS = `climate.meanTemperature climate.coldestHour climate.design99_6
+climate.heatingDegreeDays18 climate.globalRadiation soil.meanTemperature soil.surfaceAmplitude
+soil.diffusivity soil.conductivity soil.frostDepth soil.temperatureAtTubeDepthMin
+soil.temperatureAtTubeDepthMax house.floorArea house.lossCoefficient house.peakHeatLoss
+house.heatDemand house.coldestHourNoStore house.hoursBelowFreezingNoStore house.firstFreezeNoStore
+tubes.count tubes.length tubes.totalLength tubes.diameter tubes.airSpeed tubes.flowPerTube
+tubes.pressureDrop tubes.effectiveness headers.diameter headers.areaRatio headers.flowMin
+headers.flowMax headers.unevenness fan.airFlow fan.pressure fan.power fan.energyPerYear
+fan.specificPower store.heatIn store.heatOut store.latentIn store.recovery store.cop
+store.carriedAcrossSeasons store.coldestHour store.hoursBelowFreezing store.firstFreeze
+store.backupHeat store.balanceResidual`.split(/\s+/);
+
+Deno.test("a run computes each chapter once, keeps it on disk, and writes figures and hours that agree", async (test) => {
+  // Property: notebooks, results.json and hourly.csv come from the same results
+  const folder = await Deno.makeTempDir();
+  try {
+    const study = await openSmallStudy();
+    const run = startRun(study, { cacheFolder: `${folder}/cache` });
+    const figures = await run.figures();
+
+    await test.step("every key is there with value, unit and label", () => {
+      for (const key of KEYS) {
+        const figure: Figure | undefined = figures[key];
+        assert(figure !== undefined, key);
+        assert(figure.unit !== "" && figure.label !== "", key);
+        if (figure.unit === "date") {
+          assert(figure.value === null || /^\d{4}-\d\d-\d\d$/.test(String(figure.value)), key);
+        } else assert(Number.isFinite(figure.value), key);
+      }
+    });
+
+    await test.step("one result is one object however often it is asked for", async () => {
+      assert(await run.store() === await run.store());
+    });
+
+    await test.step("a second run takes everything from disk, bit for bit", async () => {
+      const start = performance.now();
+      const again = startRun(await openSmallStudy(), { cacheFolder: `${folder}/cache` });
+      assertEquals(await again.figures(), figures);
+      assertEquals((await again.store()).year.sensible, (await run.store()).year.sensible);
+      assertEquals(
+        [...Deno.readDirSync(`${folder}/cache`)].length,
+        7,
+        `${performance.now() - start}`,
+      );
+    });
+
+    await test.step("a change of the fan alone leaves climate, soil, house, tubes, headers on disk", async () => {
+      const other = startRun(
+        await openSmallStudy((text) => text.replace("speed: 0.4", "speed: 0.5")),
+        { cacheFolder: `${folder}/cache` },
+      );
+      const { power } = await other.fan();
+      await other.house();
+      assert(power > Number(figures["fan.power"]!.value));
+      assertEquals([...Deno.readDirSync(`${folder}/cache`)].length, 8);
+    });
+
+    await test.step("results.json holds study, inputs, provenance, figures, notices", async () => {
+      await writeResults(run, `${folder}/out`);
+      const file = JSON.parse(await Deno.readTextFile(`${folder}/out/results.json`));
+      assertEquals(Object.keys(file), ["study", "inputs", "provenance", "figures", "notices"]);
+      assertEquals(file.figures, JSON.parse(JSON.stringify(figures)));
+      assertEquals(file.inputs.house.length, 12);
+      assert(file.inputs.defaults.every(({ key }: { key: string }) => FIELDS.has(key)));
+      assert(/^[0-9a-f]{64}$/.test(file.provenance.climateHash));
+      assert(/^[0-9a-f]{64}$/.test(file.provenance.library.hash));
+      const moment = new Date(0);
+      const [one, two] = [await resultsOf(run, moment), await resultsOf(run, moment)];
+      assertEquals(one, two);
+      const marks = one.notices.map(({ chapter, text }) => `${chapter} ${text}`);
+      assertEquals(new Set(marks).size, marks.length, "each notice once");
+      assertEquals([...Deno.readDirSync(`${folder}/out`)].length, 2, "no part files");
+    });
+
+    await test.step("hourly.csv has 8760 rows, a unit in each head, and adds up to the figures", async () => {
+      const text = await Deno.readTextFile(`${folder}/out/hourly.csv`);
+      const table = Papa.parse<Record<string, string>>(text.trim(), { header: true });
+      assertEquals(table.data.length, 8760);
+      const heads = table.meta.fields!;
+      for (const head of heads.slice(1)) assert(/\([^()]+\)$/.test(head), head);
+      assertEquals(table.data[0]![heads[0]!], "2001-01-01T00:00");
+      assertEquals(table.data[8759]![heads[0]!], "2001-12-31T23:00");
+      const again = figuresFromHours(readHours(text));
+      for (const [key, { value, unit, allowed }] of Object.entries(again)) {
+        assertEquals(figures[key]!.unit, unit, key);
+        const stated = Number(figures[key]!.value);
+        assert(Math.abs(value - stated) <= allowed, `${key}: ${value} in the hours, ${stated}`);
+      }
+      assert(again["store.heatIn"]!.value > 100 && again["store.heatOut"]!.value > 10);
+      assert(again["store.hoursBelowFreezing"]!.value > 0);
+      const freezes = {
+        "store.firstFreeze": "house temperature with store (degC)",
+        "house.firstFreezeNoStore": "house temperature without store (degC)",
+      };
+      for (const [key, head] of Object.entries(freezes)) {
+        assertEquals(figures[key]!.value, firstFreeze(readHours(text), head), key);
+      }
+    });
+
+    await test.step("each column is the series its head names, and floor heat goes into a cooler soil", async () => {
+      const hours = readHours(await Deno.readTextFile(`${folder}/out/hourly.csv`));
+      const { house, store } = await run.results();
+      const { noFan, year } = store;
+      const named: readonly (readonly [string, Float64Array, number])[] = [
+        ["house temperature without store (degC)", house.freeRunning.airTemperature, 0.0051],
+        ["house temperature fan off (degC)", noFan.airTemperature, 0.0051],
+        ["house temperature with store (degC)", year.house.airTemperature, 0.0051],
+        ["house humidity without store (1)", house.freeRunning.relativeHumidity, 0.00051],
+        ["house humidity with store (1)", year.house.relativeHumidity, 0.00051],
+        ["solar heat in house (W)", year.house.solar, 0.51],
+        ["vent heat (W)", year.house.vent, 0.51],
+        ["soil temperature between tubes (degC)", year.storeTemperature, 0.0051],
+      ];
+      for (const [head, series, digit] of named) {
+        hours.column(head).forEach((value, hour) =>
+          assert(Math.abs(value - series[hour]!) <= digit, `${head}, hour ${hour}`)
+        );
+      }
+      const floor = hours.column("floor heat into soil (W)");
+      const air = hours.column("house temperature with store (degC)");
+      const mean = (chosen: readonly number[]) =>
+        chosen.reduce((sum, value) => sum + value, 0) / chosen.length;
+      assert(mean(floor.filter((_, hour) => air[hour]! > 22)) > 100, "a hot house heats its floor");
+      assert(mean(floor.filter((_, hour) => air[hour]! < 0)) < -10, "a freezing one is warmed");
+      const vent = hours.column("vent heat (W)");
+      assert(Math.min(...vent) < -1000, "vents cool");
+      const backup = (key: "backupHeat" | "backupHeatNoFan") =>
+        store.months.reduce((sum, month) => sum + month[key], 0);
+      for (const key of ["backupHeat", "backupHeatNoFan"] as const) {
+        const stated = Number(figures[`store.${key}`]!.value);
+        assert(Math.abs(backup(key) - stated) < 1e-6 * stated, key);
+      }
+      assert(backup("backupHeat") !== backup("backupHeatNoFan"));
+      assertEquals(year.house.heater.some((value) => value > 0), false, "the main year runs free");
+    });
+
+    await test.step("hourly.csv balances by itself: water, fan, air, sun", async () => {
+      const hours = readHours(await Deno.readTextFile(`${folder}/out/hourly.csv`));
+      const latent = latentHeats(hours);
+      assert(Math.abs(latent.heat - latent.water) < 0.5, `${latent.heat} ${latent.water} kWh`);
+      const [share, power] = [
+        hours.column("fan share charge positive (1)"),
+        hours.column("fan power (W)"),
+      ];
+      const running = Number(figures["fan.power"]!.value);
+      power.forEach((value, hour) =>
+        assert(Math.abs(value - Math.abs(share[hour]!) * running) <= 0.051 + 0.0005 * running)
+      );
+      // noon of the sun at 100° west in the time of 90° west is 12:40; the equation of time moves single
+      // months by a quarter of an hour and the year by less than a tenth
+      const noon = middleOfSun(hours);
+      assert(Math.abs(noon - (12 + 40 / 60)) < 0.1, `the sun's middle is at ${noon} h`);
+      // 500 m above the sea, 95 461 Pa by the standard atmosphere, 25 degC: 1.1155 kg/m³
+      const rate = Number(figures["fan.airFlow"]!.value) * 95461 / (287.042 * 298.15) * 1006;
+      const carried = carriedByAir(hours, running / rate);
+      assert(carried.count > 200, `${carried.count} hours`);
+      assert(Math.abs(carried.rate / rate - 1) < 0.05, `${carried.rate} W/K for ${rate}`);
+    });
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+});
+
+Deno.test("a run without a cache folder writes nothing", async () => {
+  // Property: null means no disk
+  const run = startRun(await openSmallStudy(), { cacheFolder: null });
+  assertEquals((await run.climate()).months.length, 12);
+});
