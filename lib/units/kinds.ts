@@ -16,6 +16,8 @@ export interface KindOfQuantity {
   readonly examples: readonly [string, string];
   /** true where only the size of a temperature interval counts, not its zero */
   readonly difference?: boolean;
+  /** unit of the reciprocal, where people write that instead: a wall by its R-value */
+  readonly reciprocal?: string;
 }
 
 function kind(
@@ -51,13 +53,16 @@ export const KINDS = {
     ["1.4 W/(m K)", "0.8 Btu/(h ft degF)"],
     true,
   ),
-  transmittance: kind(
-    "a thermal transmittance (U-value)",
-    ["W/(m^2 K)", "W/(m² K)"],
-    ["BTU/(hour ft^2 degF)", "Btu/(h ft² degF)"],
-    ["0.3 W/(m2 K)", "0.05 Btu/(h ft2 degF)"],
-    true,
-  ),
+  transmittance: {
+    ...kind(
+      "a thermal transmittance (U-value)",
+      ["W/(m^2 K)", "W/(m² K)"],
+      ["BTU/(hour ft^2 degF)", "Btu/(h ft² degF)"],
+      ["0.3 W/(m2 K)", "0.05 Btu/(h ft2 degF)"],
+      true,
+    ),
+    reciprocal: "m^2 K/W",
+  },
   resistance: kind(
     "a thermal resistance",
     ["m^2 K/W", "m² K/W"],

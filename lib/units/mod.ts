@@ -9,3 +9,6 @@ export {
   unitLabel,
   type UnitSystem,
 } from "./quantity.ts";
+export { readsAsTemperature } from "./difference.ts";
+export { readTimeZone } from "./time_zone.ts";
+export { matchWord } from "./words.ts";

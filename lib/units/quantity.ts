@@ -27,6 +27,17 @@ function toInside(value: number, from: string, to: string, difference: boolean):
   return difference ? value * (convert(1) - convert(0)) : convert(value);
 }
 
+/** In the inside unit of the kind, through the reciprocal where the unit is that of one. */
+function insideOf(value: number, unit: string, kind: KindOfQuantity): number {
+  const difference = kind.difference === true;
+  try {
+    return toInside(value, unit, kind.si, difference);
+  } catch (error) {
+    if (kind.reciprocal === undefined) throw error;
+    return 1 / toInside(value, unit, kind.reciprocal, difference);
+  }
+}
+
 function parsePlain(value: number, unit: string, kind: KindOfQuantity, found: string): number {
   if (unit === "") return value;
   if (unit === "%" && kind.examples[0].endsWith("%")) return value / 100;
@@ -35,6 +46,8 @@ function parsePlain(value: number, unit: string, kind: KindOfQuantity, found: st
 
 /**
  * Reads a quantity such as `26 m`, `85 ft`, `0.5 1/h`, `30 %` or `-3 degC`.
+ *
+ * A transmittance may be written as the resistance it is the reciprocal of, such as `R-19`.
  *
  * Temperatures come out in degC, differences in K (so 9 degF is 5 K), angles in degrees, air changes
  * per hour, energy in kWh, everything else in SI base units.
@@ -84,10 +97,12 @@ export function parseQuantity(text: string | number, kind: Kind): number {
     throw expected(wanted, found, ` (the unit "${unit}" is not known)`);
   }
   try {
-    return toInside(value, spelled, wanted.si, wanted.difference === true);
+    const inside = insideOf(value, spelled, wanted);
+    if (Number.isFinite(inside)) return inside;
   } catch {
-    throw expected(wanted, found);
+    // told below: the unit is of another kind
   }
+  throw expected(wanted, found);
 }
 
 /** Value in the unit of a system, from the inside unit. */

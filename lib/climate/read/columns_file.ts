@@ -2,7 +2,7 @@
 import { type Document, isMap, isNode, isPair, LineCounter, parseDocument } from "yaml";
 import { z } from "zod";
 import { InputError, InputErrors } from "../../basics/mod.ts";
-import { parseQuantity, QuantityError } from "../../units/mod.ts";
+import { parseQuantity, QuantityError, readTimeZone } from "../../units/mod.ts";
 import { unitLine } from "./plan.ts";
 import { QUANTITIES, type Quantity } from "./quantities.ts";
 import type { Place } from "../types.ts";
@@ -65,6 +65,8 @@ const yesNo = z.union([z.boolean(), z.enum(["yes", "no"])]).transform((v) =>
   v === true || v === "yes"
 );
 const quantityColumn = z.strictObject({ column: columnName, unit: z.string().default("") });
+const zone = z.union([z.number(), z.string()]).transform(toZone)
+  .refine((hours) => hours >= -12 && hours <= 14, "must lie between UTC-12 and UTC+14");
 const delimiters = { comma: ",", semicolon: ";", tab: "\t", space: " ", bar: "|" } as const;
 
 const schema = z.strictObject({
@@ -84,11 +86,11 @@ const schema = z.strictObject({
     latitude: z.number().min(-66).max(66),
     longitude: z.number().min(-180).max(180),
     elevation: z.union([z.number(), z.string()]).transform(toMetres),
-    timeZone: z.number().min(-12).max(14),
+    timeZone: zone,
   }).optional(),
   time: z.strictObject({
     stamp: z.enum(["start", "middle", "end"]).default("end"),
-    timeZone: z.number().min(-12).max(14).optional(),
+    timeZone: zone.optional(),
     offset: z.union([z.number(), z.string()]).default(0).transform(toMinutes),
     daylightSaving: yesNo.default(false),
     from: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "must be a date such as 2021-07-01").optional(),
@@ -110,9 +112,18 @@ function toMinutes(value: number | string, context: z.RefinementCtx): number {
   return typeof value === "number" ? value : read(value, "time", context) / 60;
 }
 
+function toZone(value: number | string, context: z.RefinementCtx): number {
+  return typeof value === "number" ? value : attempt(() => readTimeZone(value), context);
+}
+
 function read(text: string, kind: "length" | "time", context: z.RefinementCtx): number {
+  return attempt(() => parseQuantity(text, kind), context);
+}
+
+/** What a reader gives; what it refuses becomes an issue. */
+function attempt(reader: () => number, context: z.RefinementCtx): number {
   try {
-    return parseQuantity(text, kind);
+    return reader();
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error;
     context.addIssue({ code: "custom", message: error.message });

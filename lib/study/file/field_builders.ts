@@ -1,8 +1,15 @@
 /** Builders of the schema of one field: text in, value in SI out. @module */
 import { z } from "zod";
-import { kindOf, parseQuantity, QuantityError } from "../../units/mod.ts";
+import {
+  kindOf,
+  matchWord,
+  parseQuantity,
+  QuantityError,
+  readsAsTemperature,
+  readTimeZone,
+} from "../../units/mod.ts";
 import { wallTransmittance } from "./catalogues.ts";
-import { fieldKind, fieldRow } from "./fields.ts";
+import { fieldKind, type FieldRow, fieldRow } from "./fields.ts";
 
 /** Schema of one field whose checked value is T. */
 export type Field<T> = z.ZodType<T>;
@@ -57,6 +64,7 @@ function quantityReader(key: string): Reader<number> {
       refuse(`expected ${phrase} such as ${first}; found ${describe(value)}`);
     }
     const number = parseQuantity(value as string | number, kind);
+    if (kind === "temperatureDifference") refuseTemperature(value as string | number, row, refuse);
     const low = row.least === "" ? -Infinity : parseQuantity(row.least, kind);
     const high = row.most === "" ? Infinity : parseQuantity(row.most, kind);
     if (number < low || number > high) {
@@ -64,6 +72,15 @@ function quantityReader(key: string): Reader<number> {
     }
     return number;
   };
+}
+
+/** A temperature where the field wants a difference. */
+function refuseTemperature(value: string | number, row: FieldRow, refuse: Refuse): void {
+  const most = row.usualMost === ""
+    ? Infinity
+    : parseQuantity(row.usualMost, "temperatureDifference");
+  const reason = readsAsTemperature(value, most);
+  if (reason !== undefined) refuse(`"${row.key}" is a difference of temperatures; ${reason}`);
 }
 
 /** How a value of the wrong shape is named in a message. */
@@ -96,7 +113,7 @@ export function quantityOr<T>(key: string, word: string, meaning: T): Field<numb
   return field<number | T>(
     key,
     { ...QUANTITY_FORM, examples: [kindOf(fieldKind(key)).examples[0], word] },
-    (value, refuse) => value === word ? meaning : read(value, refuse),
+    (value, refuse) => matchWord(value, [word]) === word ? meaning : read(value, refuse),
   );
 }
 
@@ -104,7 +121,9 @@ export function quantityOr<T>(key: string, word: string, meaning: T): Field<numb
 function wallReader(key: string): Reader<number> {
   const read = quantityReader(key);
   return (value, refuse) => {
-    if (typeof value !== "string" || !/^[a-z][a-z0-9-]*$/.test(value)) return read(value, refuse);
+    if (typeof value !== "string" || !/^(?!r-?\d|rsi-?\d)[a-z][a-z0-9-]*$/.test(value)) {
+      return read(value, refuse);
+    }
     try {
       return wallTransmittance(value);
     } catch (error) {
@@ -128,7 +147,7 @@ export function wallOrGlazed(key: string): Field<number | "glazed"> {
   return field<number | "glazed">(
     key,
     { ...QUANTITY_FORM, examples: [kindOf(fieldKind(key)).examples[0], "glazed"] },
-    (value, refuse) => value === "glazed" ? "glazed" : read(value, refuse),
+    (value, refuse) => matchWord(value, ["glazed"]) ?? read(value, refuse),
   );
 }
 
@@ -155,15 +174,15 @@ export function derivedWhole(key: string): Field<number | undefined> {
 export function choice<const T extends string>(key: string, words: readonly T[]): Field<T> {
   return field(key, { type: "string", enum: [...words] }, (value, refuse) => {
     if (value === undefined) refuse(missing(key, `one of ${words.join(", ")}`));
-    const word = words.find((candidate) => candidate === value);
-    return word ?? refuse(`expected one of ${words.join(", ")}; found ${describe(value)}`);
+    return matchWord(value, words) ??
+      refuse(`expected one of ${words.join(", ")}; found ${describe(value)}`);
   });
 }
 
 /** Yes or no. */
 export function yesNo(key: string): Field<boolean> {
   return field(key, { type: ["boolean", "string"] }, (value, refuse) => {
-    const text = String(value);
+    const text = String(value).toLowerCase();
     if (text === "true" || text === "yes") return true;
     if (text === "false" || text === "no") return false;
     return refuse(`expected yes or no; found ${describe(value)}`);
@@ -215,16 +234,14 @@ function idReader(key: string, find: (id: string) => unknown): Reader<string> {
   };
 }
 
-/** Hours east of UTC: `-6`, `UTC-6` or `UTC+05:30`. */
+/** Hours east of UTC: `-6`, `UTC-6`, `UTC+05:30` or `MST`. */
 export function timeZone(key: string): Field<number> {
   const read = quantityReader(key);
-  return field(key, QUANTITY_FORM, (value, refuse) => {
-    const match = /^UTC\s*([+-])\s*(\d{1,2})(?::?(\d{2}))?$/.exec(String(value));
-    if (value === "UTC") return 0;
-    if (match === null) return read(value, refuse);
-    const size = Number(match[2]) + Number(match[3] ?? 0) / 60;
-    return read(match[1] === "-" ? -size : size, refuse);
-  });
+  return field(
+    key,
+    QUANTITY_FORM,
+    (value, refuse) => read(typeof value === "string" ? readTimeZone(value) : value, refuse),
+  );
 }
 
 /**

@@ -166,3 +166,19 @@ Deno.test("damaged heads of the public layouts are refused with their line", () 
     assert(message.includes(words), message);
   }
 });
+
+Deno.test("a columns file takes time zones by their name, and refuses one that means two things", () => {
+  // Property: MST is seven hours behind UTC; IST is told with its line
+  const columns = parseColumns(
+    "place: {latitude: 47, longitude: -105, elevation: 900 m, timeZone: MST}\ntime: {timeZone: utc}\n",
+    "c.yaml",
+  );
+  assertEquals(columns.place?.timeZone, -7);
+  assertEquals(columns.stampZone, 0);
+  assertThrows(
+    () => parseColumns("skipLines: 0\ntime:\n  timeZone: IST\n", "c.yaml"),
+    Error,
+    "c.yaml:3: Cannot use time.timeZone: expected a time zone",
+  );
+  assertThrows(() => parseColumns("time: {timeZone: 15}\n", "c.yaml"), Error, "UTC+14");
+});
