@@ -3,3 +3,4 @@ export * from "./constants.ts";
 export * from "./errors.ts";
 export * from "./notices.ts";
 export * from "./data_table.ts";
+export * from "./series/mod.ts";

@@ -1,5 +1,6 @@
 /** Runs of cold days with little sun. @module */
-import { dailyMeans } from "./degrees.ts";
+import { min } from "d3-array";
+import { dailyMeans } from "../basics/mod.ts";
 import type { ClimateYear, ColdSpell } from "./types.ts";
 
 /**
@@ -31,7 +32,7 @@ export function coldSpells(year: ClimateYear, days: number): ColdSpell {
     length: days,
     startDay,
     meanTemperature: meanOf(temperature, startDay, days),
-    minTemperature: hours.reduce((least, value) => Math.min(least, value)),
+    minTemperature: min(hours)!,
     globalRadiation: meanOf(radiation, startDay, days) * 24 / 1000,
   };
 }

@@ -1,5 +1,6 @@
 /** Two climates side by side. @module */
-import { degreeHoursBelow, hoursBelow } from "./degrees.ts";
+import { hoursBelow } from "../basics/mod.ts";
+import { degreeHoursBelow } from "./degrees.ts";
 import { summariseClimate } from "./summary.ts";
 import type { ClimateResult, ClimateYear } from "./types.ts";
 

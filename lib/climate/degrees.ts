@@ -1,14 +1,6 @@
-/** Days, degree-days and degree-hours of an hourly series. @module */
-import { sum } from "d3-array";
-
-/** Means of the days of an hourly series. */
-export function dailyMeans(series: Float64Array): Float64Array {
-  const days = Math.floor(series.length / 24);
-  return Float64Array.from(
-    { length: days },
-    (_, day) => sum(series.subarray(day * 24, day * 24 + 24)) / 24,
-  );
-}
+/** Degree-days, degree-hours and design temperatures of an hourly series. @module */
+import { quantile, sum } from "d3-array";
+import { dailyMeans } from "../basics/mod.ts";
 
 /**
  * Degree-days below a base, from daily means: Σ max(0, base - mean of the day).
@@ -32,7 +24,16 @@ export function degreeHoursBelow(temperatures: Float64Array, limit: number): num
   return sum(temperatures, (temperature) => Math.max(0, limit - temperature));
 }
 
-/** Hours below a limit. */
-export function hoursBelow(temperatures: Float64Array, limit: number): number {
-  return temperatures.reduce((count, temperature) => count + (temperature < limit ? 1 : 0), 0);
+/** Share of the hours of a year that are colder than the design temperature of heating. */
+export const DESIGN_SHARE = 0.004;
+
+/**
+ * Temperature that a share of the hours is colder than, straight between ranks (R type 7).
+ *
+ * @param temperatures hourly, degC
+ * @param share of the hours, 0 to 1; {@link DESIGN_SHARE} unless given
+ * @returns degC
+ */
+export function designTemperature(temperatures: Float64Array, share = DESIGN_SHARE): number {
+  return quantile(temperatures, share)!;
 }

@@ -1,5 +1,5 @@
 /** Weather of a year: read, checked, made, summed up. @module */
-export { describeHour, LONGEST_GAP, MONTH_NAMES, MONTH_STARTS, monthOfHour } from "./calendar.ts";
+export { LONGEST_GAP } from "./gaps.ts";
 export { coldSpells, LIFT_BY_SUN, longestColdDarkRun } from "./cold_spells.ts";
 export type { ColdDarkLimits, DayRun } from "./cold_spells.ts";
 export { compareClimates } from "./compare.ts";
@@ -7,7 +7,7 @@ export type { ClimateDifference } from "./compare.ts";
 export { parseColumns } from "./read/columns_file.ts";
 export type { ColumnName, ColumnOfQuantity, ColumnsFile, TimePart } from "./read/columns_file.ts";
 export { DEFAULT_WIND_SPEED } from "./mend/complete.ts";
-export { dailyMeans, degreeDaysBelow, degreeHoursBelow, hoursBelow } from "./degrees.ts";
+export { degreeDaysBelow, degreeHoursBelow, DESIGN_SHARE, designTemperature } from "./degrees.ts";
 export { readNormals } from "./normals/read_normals.ts";
 export { meanDailySwing } from "./normals/temperature.ts";
 export { yearFromNormals } from "./normals/year.ts";

@@ -1,8 +1,8 @@
 /** What a climate year comes to. @module */
-import { mean, min, quantile, sum } from "d3-array";
-import { MONTH_STARTS } from "./calendar.ts";
+import { hoursOfMonth } from "../basics/mod.ts";
+import { max, mean, min, sum } from "d3-array";
 import { coldSpells } from "./cold_spells.ts";
-import { degreeDaysBelow, degreeHoursBelow } from "./degrees.ts";
+import { degreeDaysBelow, degreeHoursBelow, designTemperature } from "./degrees.ts";
 import { climateQuality } from "./mend/quality.ts";
 import type { ClimateResult, ClimateYear, MonthSummary } from "./types.ts";
 
@@ -21,8 +21,8 @@ export function summariseClimate(year: ClimateYear): ClimateResult {
     months: Array.from({ length: 12 }, (_, month) => summariseMonth(year, month)),
     meanTemperature: mean(year.dryBulb)!,
     coldestHour: min(year.dryBulb)!,
-    design99_6: quantile(year.dryBulb, 0.004)!,
-    design99: quantile(year.dryBulb, 0.01)!,
+    design99_6: designTemperature(year.dryBulb),
+    design99: designTemperature(year.dryBulb, 0.01),
     heatingDegreeDays18: degreeDaysBelow(year.dryBulb, 18),
     heatingDegreeDays18_3: degreeHoursBelow(year.dryBulb, 18.3) / 24,
     globalRadiation: sum(year.globalHorizontal) / 1000,
@@ -32,15 +32,14 @@ export function summariseClimate(year: ClimateYear): ClimateResult {
 }
 
 function summariseMonth(year: ClimateYear, month: number): MonthSummary {
-  const part = (series: Float64Array) =>
-    series.subarray(MONTH_STARTS[month], MONTH_STARTS[month + 1]);
+  const part = (series: Float64Array) => hoursOfMonth(series, month);
   const global = sum(part(year.globalHorizontal));
   const temperatures = part(year.dryBulb);
   return {
     month: month + 1,
     meanTemperature: mean(temperatures)!,
     minTemperature: min(temperatures)!,
-    maxTemperature: temperatures.reduce((most, value) => Math.max(most, value)),
+    maxTemperature: max(temperatures)!,
     globalRadiation: global / 1000,
     diffuseShare: global > 0 ? Math.min(1, sum(part(year.diffuseHorizontal)) / global) : 1,
     meanRelativeHumidity: mean(part(year.relativeHumidity))!,

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { mean } from "d3-array";
 import type { HeadersInputs } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
@@ -82,7 +83,7 @@ function headerLevels(
   layers: readonly number[],
   headers: HeadersInputs,
 ): { readonly headers: readonly HeaderLevel[]; readonly headersFit: boolean } {
-  const middle = layers.reduce((sum, depth) => sum + depth, 0) / layers.length;
+  const middle = mean(layers)!;
   if (headers.groups < layers.length) {
     return { headers: [{ depth: middle, offCentre: 0 }], headersFit: true };
   }

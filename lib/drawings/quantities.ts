@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { mean } from "d3-array";
 import Papa from "papaparse";
 import { type DrawingInputs, fieldGeometry } from "./field.ts";
 import { headerHoles } from "./holes.ts";
@@ -40,7 +41,7 @@ function pipeRows(inputs: DrawingInputs): Quantity[] {
   const field = fieldGeometry(inputs);
   const holes = headerHoles(inputs);
   const headerLength = headersInputs.groups * (holes.run + 2 * holes.holes[0]!.diameter);
-  const middle = field.layers.reduce((sum, depth) => sum + depth, 0) / field.layers.length;
+  const middle = mean(field.layers)!;
   const ports = headersInputs.groups * (headersInputs.layout === "two-ended" ? 2 : 1);
   const supplyRisers = Math.max(ports, inputs.fans);
   const risers = supplyRisers * (house.ridgeHeight - 0.4 + middle) + ports * (0.4 + middle);

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { mean, sum } from "d3-array";
 import type { AirProperties } from "../air/mod.ts";
 import {
   crossSection,
@@ -30,12 +31,12 @@ export interface Evenness {
  */
 export function evenness(flows: ArrayLike<number>): Evenness {
   const list = Array.from(flows);
-  const mean = list.reduce((sum, flow) => sum + flow, 0) / list.length;
-  if (mean === 0) return { flowMin: 1, flowMax: 1, unevenness: 0 };
-  const variance = list.reduce((sum, flow) => sum + (flow / mean - 1) ** 2, 0) / list.length;
+  const average = mean(list)!;
+  if (average === 0) return { flowMin: 1, flowMax: 1, unevenness: 0 };
+  const variance = sum(list, (flow) => (flow / average - 1) ** 2) / list.length;
   return {
-    flowMin: Math.min(...list.map((flow) => flow / mean)),
-    flowMax: Math.max(...list.map((flow) => flow / mean)),
+    flowMin: Math.min(...list.map((flow) => flow / average)),
+    flowMax: Math.max(...list.map((flow) => flow / average)),
     unevenness: Math.sqrt(variance),
   };
 }
@@ -62,9 +63,9 @@ export interface HeatedTubes {
  * @returns at most 1 for turbulent flow
  */
 export function heatFactor(flows: ArrayLike<number>, tubes: HeatedTubes): number {
-  const mean = Array.from(flows).reduce((sum, flow) => sum + flow, 0) / flows.length;
-  if (mean === 0) return 1;
-  return exchangedFlow(flows, tubes) / (flows.length * exchangedFlow([mean], tubes));
+  const average = mean(Array.from(flows))!;
+  if (average === 0) return 1;
+  return exchangedFlow(flows, tubes) / (flows.length * exchangedFlow([average], tubes));
 }
 
 /**

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { mean, sum } from "d3-array";
 import { NotConvergedError } from "../basics/mod.ts";
 import type { HeaderNetwork, NetworkFlow } from "./network.ts";
 import { solveNetwork } from "./solve.ts";
@@ -24,16 +25,16 @@ export function solveParallel(
   airFlow: number,
 ): readonly NetworkFlow[] {
   const open = networks.map(({ tubes }) => tubes.filter((tube) => tube.open).length);
-  const all = open.reduce((sum, count) => sum + count, 0);
+  const all = sum(open);
   let flows = open.map((count) => airFlow * count / all);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const solved = networks.map((network, g) => solveNetwork(network, flows[g]!));
     const drops = solved.map(({ pressureDrop }) => pressureDrop);
-    const mean = drops.reduce((sum, drop) => sum + drop, 0) / drops.length;
-    const spread = Math.max(...drops.map((drop) => Math.abs(drop - mean)));
-    if (networks.length === 1 || spread <= 1e-9 * Math.abs(mean)) return solved;
+    const average = mean(drops)!;
+    const spread = Math.max(...drops.map((drop) => Math.abs(drop - average)));
+    if (networks.length === 1 || spread <= 1e-9 * Math.abs(average)) return solved;
     const conductances = flows.map((flow, g) => flow / Math.sqrt(Math.abs(drops[g]!)));
-    const total = conductances.reduce((sum, value) => sum + value, 0);
+    const total = sum(conductances);
     flows = conductances.map((value) => airFlow * value / total);
   }
   throw new NotConvergedError("the shares of the header groups", MOST_ROUNDS, Number.NaN);

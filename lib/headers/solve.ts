@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { sum } from "d3-array";
 import { InputError, NotConvergedError, requireInRange } from "../basics/mod.ts";
 import { Matrix, solve as solveMatrix } from "ml-matrix";
 import { balanceFlows, type HeaderFlows, type PreparedNetwork } from "./balance.ts";
@@ -97,7 +98,7 @@ function portShares(network: StationNetwork, airFlow: number): Shares {
   if (unknowns === 0 || airFlow === 0) return start;
   const place = (values: readonly number[]): Shares => {
     const put = (list: readonly number[], part: readonly number[]): number[] =>
-      part.length === 0 ? [...list] : [1 - part.reduce((a, b) => a + b, 0), ...part];
+      part.length === 0 ? [...list] : [1 - sum(part), ...part];
     return {
       supply: put(start.supply, values.slice(0, free.supply)),
       return: put(start.return, values.slice(free.supply)),

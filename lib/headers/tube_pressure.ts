@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { sum } from "d3-array";
 import type { AirProperties } from "../air/mod.ts";
 import { frictionFactor } from "../tubes/mod.ts";
 import type { NetworkTube } from "./network.ts";
@@ -69,8 +70,8 @@ export function shareStation(
     const weights = tubes.map((tube, i) =>
       tube.diameter ** 2 / Math.sqrt(tubeHeads(tube, flows[i]!, air))
     );
-    const sum = weights.reduce((total, weight) => total + weight, 0);
-    const next = weights.map((weight) => flow * weight / sum);
+    const total = sum(weights);
+    const next = weights.map((weight) => flow * weight / total);
     const change = Math.max(...next.map((value, i) => Math.abs(value - flows[i]!)));
     flows = next;
     if (change <= 1e-14 * Math.abs(flow)) break;

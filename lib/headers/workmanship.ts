@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { mean } from "d3-array";
 import { requireInRange } from "../basics/mod.ts";
 import { groupNetwork, type HeaderGroup } from "./build.ts";
 import { type Evenness, evenness, exchangedFlow, heatFactor } from "./evenness.ts";
@@ -160,7 +161,7 @@ function spread(values: readonly number[]): Spread {
   const sorted = [...values].sort((a, b) => a - b);
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))]!;
   return {
-    mean: values.reduce((sum, value) => sum + value, 0) / values.length,
+    mean: mean(values)!,
     low: at(0.05),
     high: at(0.95),
   };

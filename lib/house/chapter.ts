@@ -1,20 +1,22 @@
 /** The house chapter: what the house loses, gains and sweats without a store. @module */
-import { type Notice, notice } from "../basics/mod.ts";
+import { mean, min } from "d3-array";
+import {
+  firstHourBelow,
+  hoursBelow,
+  lastHourBelow,
+  lowestRunStart,
+  monthlyHeat,
+  monthlySums,
+  type Notice,
+  notice,
+} from "../basics/mod.ts";
+import { designTemperature } from "../climate/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { SoilResult } from "../soil/mod.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { type FloorColumn, floorColumn } from "./floor/floor_column.ts";
 import { lossParts } from "./skin/losses.ts";
 import { houseModel } from "./air/model.ts";
-import {
-  coldestRun,
-  exceededIn,
-  firstHourBelow,
-  hoursBelow,
-  lastHourBelow,
-  monthlyHeat,
-  monthlySums,
-} from "./statistics.ts";
 import type { HouseInputs, HouseModel, HouseResult, OwnHeater } from "./types.ts";
 import { runHouseYear, type YearRun } from "./year.ts";
 
@@ -47,7 +49,7 @@ export function houseChapter(
   const free = runHouseYear(withHeater(model, 0), column);
   const heated = runHouseYear(withHeater(model, Infinity), column);
   const ownHeater = inputs.heaterPower > 0 ? heldBy(model, column) : null;
-  const design = exceededIn(climate.dryBulb, 0.996);
+  const design = designTemperature(climate.dryBulb);
   const warmest = Math.max(inputs.heatSetPoint, inputs.heatSetPointDay ?? inputs.heatSetPoint);
   const difference = Math.max(0, warmest - design);
   const parts = lossParts({
@@ -56,7 +58,7 @@ export function houseChapter(
     dryAirMass: model.dryAirMass,
     edgeLossFactor: column.edgeLossFactor,
     difference,
-    windSpeed: climate.windSpeed.reduce((sum, wind) => sum + wind, 0) / climate.windSpeed.length,
+    windSpeed: mean(climate.windSpeed)!,
   });
   const lossCoefficient = parts.reduce((sum, part) => sum + part.conductance, 0);
   const air = free.year.airTemperature;
@@ -68,7 +70,7 @@ export function houseChapter(
     peakHeatLoss: lossCoefficient * difference,
     heatDemand: heated.ledger.heater,
     ownHeater,
-    coldestHourNoStore: air.reduce((least, value) => Math.min(least, value), Infinity),
+    coldestHourNoStore: min(air)!,
     hoursBelowFreezingNoStore: hoursBelow(air, 0),
     firstFreezeNoStore: firstHourBelow(air, 0),
     lastFreezeNoStore: lastHourBelow(air, 0),
@@ -82,7 +84,7 @@ export function houseChapter(
     freeRunningWater: free.water,
     heatDemandByMonth: monthlyHeat(heated.year.heater),
     condensateByMonth: monthlySums(free.year.condensed).map((flow) => flow * 3600),
-    coldestWeekStart: coldestRun(climate.dryBulb, 168),
+    coldestWeekStart: lowestRunStart(climate.dryBulb, 168),
     edgeLossFactor: column.edgeLossFactor,
     notices: [
       ...houseNotices(model, free, heated, lossCoefficient),
@@ -99,7 +101,7 @@ function heldBy(model: HouseModel, column: FloorColumn): OwnHeater {
   return {
     power,
     heat: ledger.heater,
-    coldestHour: air.reduce((least, value) => Math.min(least, value), Infinity),
+    coldestHour: min(air)!,
     hoursBelowFreezing: hoursBelow(air, 0),
     hoursTooSmall:
       air.filter((value, hour) =>

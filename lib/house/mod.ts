@@ -28,16 +28,6 @@ export { houseModel, initialHouseState } from "./air/model.ts";
 export { type HouseMeasure, houseMeasures, type RankedMeasure, rankMeasures } from "./ranking.ts";
 export { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./skin/plane_months.ts";
 export { glazingOptics, roomAbsorptance } from "./skin/solar_gain.ts";
-export {
-  coldestRun,
-  durationCurve,
-  exceededIn,
-  firstHourBelow,
-  hoursBelow,
-  lastHourBelow,
-  monthlyHeat,
-  monthlySums,
-} from "./statistics.ts";
 export { stepHouse } from "./air/step.ts";
 export {
   type CanopyState,

@@ -1,4 +1,6 @@
 /** "Do this first": what each improvement of the house brings before any store. @module */
+import { min } from "d3-array";
+import { hoursBelow } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { SoilResult } from "../soil/mod.ts";
 import { withHeater } from "./chapter.ts";
@@ -6,7 +8,6 @@ import { floorColumn } from "./floor/floor_column.ts";
 import { houseGeometry } from "./skin/geometry.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
 import { houseModel } from "./air/model.ts";
-import { hoursBelow } from "./statistics.ts";
 import type { HouseInputs } from "./types.ts";
 import { layerResistance, WALL_FILMS } from "./skin/walls.ts";
 import { runHouseYear } from "./year.ts";
@@ -169,7 +170,7 @@ function tryHouse(
   const free = runHouseYear(withHeater(model, 0), column).year.airTemperature;
   return {
     heatDemand: runHouseYear(withHeater(model, Infinity), column).ledger.heater,
-    coldestHour: free.reduce((least, value) => Math.min(least, value), Infinity),
+    coldestHour: min(free)!,
     hoursBelowFreezing: hoursBelow(free, 0),
   };
 }

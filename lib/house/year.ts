@@ -1,4 +1,5 @@
 /** A year of the house on its own floor soil, repeated until the soil comes back to its start. @module */
+import { sum } from "d3-array";
 import { HOUR, HOURS_PER_YEAR, KILOWATT_HOUR } from "../basics/mod.ts";
 import {
   columnStepper,
@@ -137,8 +138,8 @@ export function runHouseYear(
   column: FloorColumn,
   stepsPerHour: number = STEPS_PER_HOUR,
 ): YearRun {
-  const mean = model.outsideTemperature.reduce((sum, value) => sum + value, 0) / HOURS_PER_YEAR;
-  let soil = steadyColumn(column, Math.max(mean + 6, model.inputs.heatSetPoint));
+  const outside = sum(model.outsideTemperature) / HOURS_PER_YEAR;
+  let soil = steadyColumn(column, Math.max(outside + 6, model.inputs.heatSetPoint));
   let state = initialHouseState(model);
   for (let attempt = 1;; attempt++) {
     const before = soil.slice();
@@ -179,8 +180,8 @@ function makeLedger(sums: Sums, seconds: number): HouseLedger {
     sums.evaporation,
     sums.mass,
   ];
-  const total = parts.reduce((sum, value) => sum + value, 0);
-  const gains = parts.reduce((sum, value) => sum + Math.max(0, value), 0);
+  const total = sum(parts);
+  const gains = sum(parts, (value) => Math.max(0, value));
   return {
     solar: part(sums.solar),
     glazing: part(sums.glazing),

@@ -1,4 +1,5 @@
 /** Honest scores: parts of the log predicted with parameters fitted on the others. @module */
+import { mean } from "d3-array";
 import { fitLog, type LogScore, scoreLog } from "./log_fit.ts";
 import { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
 import type { GreenhouseLog } from "./log_table.ts";
@@ -44,7 +45,7 @@ function checkHalf(known: GreenhouseLog, other: GreenhouseLog): LogCheck {
   const prediction = replayLog(other, parameters);
   const constant = (series: Float64Array) =>
     new Float64Array(other.airTemperature.length)
-      .fill(series.reduce((sum, value) => sum + value, 0) / series.length);
+      .fill(mean(series)!);
   return {
     parameters,
     fitted: scoreLog(known, replayLog(known, parameters)),

@@ -1,5 +1,5 @@
 /** One chart per function: data in, display item out. @module */
-export { dayName, hourName, monthlySums, MONTHS, QUARTERS } from "./kit/calendar.ts";
+export { dayName, hourName, MONTHS, QUARTERS } from "./kit/calendar.ts";
 export {
   carpet,
   type CarpetInput,
@@ -38,7 +38,6 @@ export {
   durationCurve,
   type DurationInput,
   type DurationSeries,
-  hoursBelow,
 } from "./kit/duration.ts";
 export { escapeMarkup } from "./kit/escape.ts";
 export { fanChart, fanCurvePoints } from "./fan/charts.ts";
@@ -68,13 +67,7 @@ export {
   heatFlowsChart,
   humidityChart,
 } from "./house/year_charts.ts";
-export {
-  coldestWeekStart,
-  dailyMeans,
-  type TimeLine,
-  type TimePlot,
-  timePlot,
-} from "./kit/lines.ts";
+export { type TimeLine, type TimePlot, timePlot, weekAroundLowest } from "./kit/lines.ts";
 export { PALETTE, SERIES_COLOURS } from "./kit/palette.ts";
 export type { LegendEntry } from "./kit/picture.ts";
 export { soilFieldChart, soilProfileChart } from "./soil/charts.ts";

@@ -1,9 +1,10 @@
 /** The soil chapter: how warm is the ground, when, how deep? @module */
+import { mean } from "d3-array";
 import type { ClimateYear } from "../climate/types.ts";
-import { MONTH_DAYS, requireInRange } from "../basics/mod.ts";
+import { MONTH_DAYS, monthlyMeansOfDays, requireInRange } from "../basics/mod.ts";
 import { ANNUAL_MESH, groundAtDepth, undisturbedGround } from "./ground.ts";
 import type { GroundYear } from "./ground.ts";
-import { fitWaveToGround, monthlyMeans, monthlyWave, waveMisfit } from "./ground_wave.ts";
+import { fitWaveToGround, monthlyWave, waveMisfit } from "./ground_wave.ts";
 import { studyLayers } from "./layers.ts";
 import { typicalSnowDepth } from "./snow.ts";
 import { soilNotices } from "./notices.ts";
@@ -29,11 +30,11 @@ function difference(
   tubeDepth: number,
 ): GroundDifference {
   const column = groundAtDepth(ground, tubeDepth);
-  const months = monthlyMeans(column);
+  const months = monthlyMeansOfDays(column);
   const waveMonths = monthlyWave(waves.climateWave, tubeDepth);
   const frost = waveFrostDepth(waves.climateWave);
   return {
-    mean: column.reduce((sum, value) => sum + value, 0) / column.length - waves.climateWave.mean,
+    mean: mean(column)! - waves.climateWave.mean,
     largest: Math.max(...months.map((value, month) => Math.abs(value - waveMonths[month]!))),
     waveFrostDepth: Number.isFinite(frost) ? frost : null,
     waveFit: waveMisfit(ground, waves.wave),
@@ -72,7 +73,7 @@ export function soilChapter(
     climateWave,
     frostDepth,
     depths: DEPTHS,
-    monthly: byMonth(DEPTHS.map((depth) => monthlyMeans(groundAtDepth(ground, depth)))),
+    monthly: byMonth(DEPTHS.map((depth) => monthlyMeansOfDays(groundAtDepth(ground, depth)))),
     waveMonthly: byMonth(DEPTHS.map((depth) => monthlyWave(climateWave, depth))),
     tubeDepth,
     temperatureAtTubeDepthMin: Math.min(...atTubes),

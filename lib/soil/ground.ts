@@ -1,4 +1,5 @@
 /** The undisturbed ground through the years until they repeat. @module */
+import { mean } from "d3-array";
 import { DAY, InputError, NotConvergedError } from "../basics/mod.ts";
 import {
   buildColumn,
@@ -163,8 +164,7 @@ export function undisturbedGround(question: GroundQuestion): GroundYear {
   const snow = groundSnow(question);
   const forcing = surfaceForcing(question.weather, question.cover ?? GRASS, snow);
   const column = buildColumn(question.layers, question.mesh ?? ANNUAL_MESH);
-  const guess = forcing.temperature.reduce((sum, value) => sum + value, 0) /
-    forcing.temperature.length;
+  const guess = mean(forcing.temperature)!;
   let state = startColumn(column, () => guess);
   let drift = Infinity;
   for (let years = 1; years <= MOST_YEARS; years++) {

@@ -1,5 +1,5 @@
 /** Waves and monthly tables read off the column's undisturbed ground. @module */
-import { MONTH_DAYS } from "../basics/mod.ts";
+import { monthlyMeansOfDays } from "../basics/mod.ts";
 import { groundAtDepth } from "./ground.ts";
 import type { GroundYear } from "./ground.ts";
 import type { AnnualWave } from "./types.ts";
@@ -54,21 +54,9 @@ export function waveMisfit(ground: GroundYear, wave: AnnualWave): number {
   return Math.sqrt(sum / (FIT_DEPTHS.length * ground.temperature.length));
 }
 
-/** Means of the twelve months of a daily series of 365 or 366 values. */
-export function monthlyMeans(daily: ArrayLike<number>): number[] {
-  const leap = daily.length === 366 ? 1 : 0;
-  let day = 0;
-  return MONTH_DAYS.map((length, month) => {
-    const days = length + (month === 1 ? leap : 0);
-    let sum = 0;
-    for (let i = 0; i < days; i++) sum += daily[day++]!;
-    return sum / days;
-  });
-}
-
 /** Monthly means of a wave at one depth, degC. */
 export function monthlyWave(wave: AnnualWave, depth: number): number[] {
-  return monthlyMeans(
+  return monthlyMeansOfDays(
     Float64Array.from({ length: 365 }, (_, day) => undisturbedTemperature(wave, depth, day + 0.5)),
   );
 }

@@ -41,7 +41,7 @@ export {
 } from "./enthalpy.ts";
 export { ANNUAL_MESH, groundAtDepth, undisturbedGround } from "./ground.ts";
 export type { GroundLedger, GroundQuestion, GroundYear } from "./ground.ts";
-export { fitWaveToGround, monthlyMeans, monthlyWave } from "./ground_wave.ts";
+export { fitWaveToGround, monthlyWave } from "./ground_wave.ts";
 export { listedLayerAt, saturatedSoil, soilWithMoisture, studyLayers } from "./layers.ts";
 export { snowCover, snowCoverOfDepth, typicalSnowDepth } from "./snow.ts";
 export type { SnowCover } from "./snow.ts";

@@ -1,4 +1,5 @@
 /** The undisturbed ground with conductivity, moisture and cover changed. @module */
+import { mean } from "d3-array";
 import { groundAtDepth, undisturbedGround } from "./ground.ts";
 import type { GroundYear } from "./ground.ts";
 import { soilWithMoisture, studyLayers } from "./layers.ts";
@@ -72,7 +73,7 @@ function row(variant: Variant, ground: GroundYear, question: Question): SoilSens
     conductivity: variant.propertiesOf(question.inputs).conductivity,
     moisture: variant.moisture,
     frostDepth: ground.frostDepth,
-    meanAtTubeDepth: series.reduce((sum, value) => sum + value, 0) / series.length,
+    meanAtTubeDepth: mean(series)!,
     minAtTubeDepth: Math.min(...series),
     maxAtTubeDepth: Math.max(...series),
   };

@@ -1,14 +1,14 @@
 /** The store chapter: what happens over days, seasons and years? @module */
-import { HOUR, KILOWATT_HOUR, MONTH_DAYS } from "../basics/mod.ts";
+import { max, min, sum } from "d3-array";
 import {
   firstHourBelow,
+  HOUR,
   hoursBelow,
-  houseModel,
-  initialHouseState,
+  KILOWATT_HOUR,
+  MONTH_DAYS,
   monthlyHeat,
-  stepHouse,
-  withHeater,
-} from "../house/mod.ts";
+} from "../basics/mod.ts";
+import { houseModel, initialHouseState, stepHouse, withHeater } from "../house/mod.ts";
 import { emptyHouseYear, recordStep } from "../house/mod.ts";
 import type { HouseModel, HouseYear } from "../house/types.ts";
 import { undisturbedTemperature } from "../soil/mod.ts";
@@ -56,7 +56,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   const camera = sectionCamera(model.site, engine);
   const undisturbedAt = (depth: number) => (hour: number) =>
     undisturbedTemperature(request.soil.wave, depth, (hour + 0.5) / 24);
-  const meshDepth = model.site.mesh.heights.reduce((sum, height) => sum + height, 0);
+  const meshDepth = sum(model.site.mesh.heights);
   const winter = winterRecorder(model.site, engine, {
     outdoorAt: undisturbedAt(0),
     deepAt: undisturbedAt(meshDepth),
@@ -163,7 +163,7 @@ function carriedShare(tags: TagLedger, ledger: SoilLedger): number {
     (sum, row) => sum + row[0]! + row[1]! + row[2]! + row[3]!,
     0,
   );
-  const same = tags.sameQuarter.reduce((sum, value) => sum + value, 0);
+  const same = sum(tags.sameQuarter);
   return (tagged - same) / ledger.heatOut;
 }
 
@@ -181,8 +181,8 @@ function nightLift(request: StoreRequest, withFan: HouseYear, without: HouseYear
 
 function stateOfCharge(year: StoreYear): Float64Array {
   const { storeTemperature } = year;
-  const low = storeTemperature.reduce((least, value) => Math.min(least, value), Infinity);
-  const high = storeTemperature.reduce((most, value) => Math.max(most, value), -Infinity);
+  const low = min(storeTemperature)!;
+  const high = max(storeTemperature)!;
   const span = Math.max(high - low, 1e-6);
   return storeTemperature.map((value) => (value - low) / span);
 }
@@ -228,7 +228,7 @@ export function storeChapter(request: StoreRequest): StoreResult {
     carriedAcrossSeasons: carriedShare(tags!, ledger),
     quarters: tags!.back.map((row) => Array.from(row, kilowattHours)),
     tagged: taggedQuarters(tags!),
-    coldestHour: air.reduce((least, value) => Math.min(least, value), Infinity),
+    coldestHour: min(air)!,
     hoursBelowFreezing: hoursBelow(air, 0),
     firstFreeze: firstHourBelow(air, 0),
     backupHeat: kilowattHours(backup.run.ledger.heater),

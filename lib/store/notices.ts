@@ -1,4 +1,5 @@
 /** Plausibility of a store's year. @module */
+import { sum } from "d3-array";
 import { type Notice, notice } from "../basics/mod.ts";
 import type { StoreRequest } from "./ground/site.ts";
 import type { StoreResult } from "./types.ts";
@@ -22,7 +23,7 @@ function pointNotices(store: JudgedStore, request: StoreRequest, floorArea: numb
   const found: Notice[] = [];
   const senseless = (why: string) =>
     found.push(notice("warning", "store", `The store makes no sense here: ${why}.`));
-  const meanSun = request.climate.globalHorizontal.reduce((sum, value) => sum + value, 0) / 8760;
+  const meanSun = sum(request.climate.globalHorizontal) / 8760;
   if (store.backupHeatNoFan < 5 * floorArea / 10 && store.coldestHour > 2) {
     senseless(
       `the house hardly needs heat (${kilowattHours(store.backupHeatNoFan)} a year without it)`,

@@ -1,3 +1,4 @@
+import { hoursBelow } from "../../lib/basics/mod.ts";
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import {
   coldSpells,
@@ -5,7 +6,6 @@ import {
   degreeDaysBelow,
   degreeHoursBelow,
   groundAlbedo,
-  hoursBelow,
   longestColdDarkRun,
   summariseClimate,
 } from "winterground/climate/mod.ts";

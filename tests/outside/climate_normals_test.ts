@@ -1,11 +1,9 @@
+import { dailyMeans, MONTH_FIRST_HOURS, monthOfHour } from "../../lib/basics/mod.ts";
 import { assert, assertAlmostEquals } from "@std/assert";
 import {
   type ClimateYear,
-  dailyMeans,
   meanDailySwing,
-  MONTH_STARTS,
   type MonthlyNormals,
-  monthOfHour,
   readClimate,
   summariseClimate,
   yearFromNormals,
@@ -28,7 +26,7 @@ function normalsOf(year: ClimateYear): MonthlyNormals {
   const days = dailyMeans(year.dryBulb);
   const swing = meanDailySwing(year.dryBulb);
   const spread = months.map((month, index) => {
-    const part = days.subarray(MONTH_STARTS[index]! / 24, MONTH_STARTS[index + 1]! / 24);
+    const part = days.subarray(MONTH_FIRST_HOURS[index]! / 24, MONTH_FIRST_HOURS[index + 1]! / 24);
     return Math.sqrt(
       part.reduce((sum, day) => sum + (day - month.meanTemperature) ** 2, 0) / part.length,
     );

@@ -1,5 +1,5 @@
 import { assert, assertEquals } from "@std/assert";
-import { hoursBelow } from "../../lib/show/charts_mod.ts";
+import { hoursBelow } from "../../lib/basics/mod.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
 import { tubesOf } from "../../lib/study/run/chapters.ts";
 import { fanAnswer, pointAgainst } from "../../lib/show/fan/answer.ts";

@@ -1,14 +1,13 @@
 // Property: limits, conservation and directions of the undisturbed ground and its surface
 import { assert, assertAlmostEquals, assertLess, assertThrows } from "@std/assert";
 import fc from "fast-check";
-import { InputError } from "../../lib/basics/mod.ts";
+import { InputError, monthlyMeansOfDays } from "../../lib/basics/mod.ts";
 import {
   ANNUAL_MESH,
   annualHarmonic,
   findSoil,
   fitWaveToGround,
   groundAtDepth,
-  monthlyMeans,
   snowCover,
   snowCoverOfDepth,
   soilProperties,
@@ -157,7 +156,7 @@ Deno.test("the sky takes more heat when it is clear and dry, none when it is as 
 
 Deno.test("months of a leap year keep their days", () => {
   const daily = Float64Array.from({ length: 366 }, (_, i) => i < 31 ? 1 : i < 60 ? 2 : 3);
-  const months = monthlyMeans(daily);
+  const months = monthlyMeansOfDays(daily);
   assertAlmostEquals(months[0]!, 1);
   assertAlmostEquals(months[1]!, 2);
   assertAlmostEquals(months[2]!, 3);

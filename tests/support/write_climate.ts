@@ -1,8 +1,7 @@
 /** A climate year written as a table anybody can read. @module */
 import Papa from "papaparse";
 import { stringify } from "yaml";
-import { HOURS_PER_YEAR } from "../../lib/basics/mod.ts";
-import { MONTH_STARTS, monthOfHour } from "../../lib/climate/calendar.ts";
+import { HOURS_PER_YEAR, MONTH_FIRST_HOURS, monthOfHour } from "../../lib/basics/mod.ts";
 import type { ClimateYear } from "../../lib/climate/types.ts";
 
 /** A year as text: the table, and the columns file that reads it back. */
@@ -24,7 +23,7 @@ export function writeClimate(year: ClimateYear): WrittenClimate {
   const heads = ["month", "day", "hour", ...written.map((series) => series.head)];
   const rows = Array.from({ length: HOURS_PER_YEAR }, (_, hour) => {
     const month = monthOfHour(hour);
-    const within = hour - MONTH_STARTS[month]!;
+    const within = hour - MONTH_FIRST_HOURS[month]!;
     const stamp = [month + 1, Math.floor(within / 24) + 1, within % 24];
     return [...stamp, ...written.map(({ values }) => values[hour]!)];
   });

@@ -1,8 +1,8 @@
 /** A placed table made into a whole year: gaps filled, the rest derived or set by default. @module */
 import { relativeHumidityFromDewPoint, standardPressure } from "../../air/mod.ts";
-import { describeLocation, HOURS_PER_YEAR, type Notice } from "../../basics/mod.ts";
+import { describeHour, describeLocation, HOURS_PER_YEAR, type Notice } from "../../basics/mod.ts";
 import { hourlySun } from "../../sun/mod.ts";
-import { describeHour, findGaps, LONGEST_GAP } from "../calendar.ts";
+import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { completeRadiation } from "./complete_radiation.ts";
 import { type Completion, fillStraight, hasValues, type HourSeries, tell } from "./fill_gaps.ts";
 import { firstRowOf, type HourRows, valuesByHour } from "../read/hour_rows.ts";

@@ -1,7 +1,7 @@
 /** The radiation of a placed table made whole. @module */
 import { HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { type HourlySun, splitGlobal } from "../../sun/mod.ts";
-import { findGaps, LONGEST_GAP } from "../calendar.ts";
+import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { type Completion, listFilled, longGap, tell } from "./fill_gaps.ts";
 import { describeShifts, fitMomentsToSun } from "./sun_shift.ts";
 import { type HourlyRadiation, shiftRadiation } from "./shift_radiation.ts";

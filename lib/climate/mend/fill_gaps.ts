@@ -1,7 +1,7 @@
 /** Short gaps filled and listed, long ones refused. @module */
-import { HOURS_PER_YEAR, type Notice, notice } from "../../basics/mod.ts";
+import { describeHour, HOURS_PER_YEAR, type Notice, notice } from "../../basics/mod.ts";
 import type { HourlySun } from "../../sun/mod.ts";
-import { describeHour, findGaps, LONGEST_GAP } from "../calendar.ts";
+import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { firstRowOf, type HourRows } from "../read/hour_rows.ts";
 import { type Quantity, QUANTITY_RULES } from "../read/quantities.ts";
 import type { FaultList, TableLayout } from "../read/table.ts";

@@ -1,6 +1,6 @@
 /** Radiation that cannot be. @module */
+import { describeHour } from "../../basics/mod.ts";
 import type { HourlySun } from "../../sun/mod.ts";
-import { describeHour } from "../calendar.ts";
 import type { ClimateYear } from "../types.ts";
 
 /** Radiation in the dark that is worth a word, W/m². */

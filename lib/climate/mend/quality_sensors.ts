@@ -1,7 +1,7 @@
 /** Sensors that stand still, jump or speak another unit. @module */
+import { max, mean } from "d3-array";
 import { standardPressure } from "../../air/mod.ts";
-import { HOURS_PER_YEAR } from "../../basics/mod.ts";
-import { describeHour } from "../calendar.ts";
+import { describeHour, HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { list } from "./quality_radiation.ts";
 import type { ClimateYear } from "../types.ts";
 
@@ -66,28 +66,28 @@ function jumps(series: Float64Array, words: string, least: number): string[] {
 
 function pressure(year: ClimateYear): string[] {
   const standard = standardPressure(year.place.elevation);
-  const mean = year.pressure.reduce((sum, value) => sum + value, 0) / year.pressure.length;
-  if (Math.abs(mean / standard - 1) > PRESSURE_DEPARTURE) {
+  const usual = mean(year.pressure)!;
+  if (Math.abs(usual / standard - 1) > PRESSURE_DEPARTURE) {
     return [
-      `Air pressure is ${Math.round(mean / 100)} hPa on the mean where ${
+      `Air pressure is ${Math.round(usual / 100)} hPa on the mean where ${
         Math.round(standard / 100)
       } hPa ` +
       `is usual at ${year.place.elevation} m: it may be reduced to sea level, or the elevation is wrong`,
     ];
   }
   const odd = [...year.pressure.keys()].filter((hour) =>
-    Math.abs(year.pressure[hour]! / mean - 1) > PRESSURE_DEPARTURE
+    Math.abs(year.pressure[hour]! / usual - 1) > PRESSURE_DEPARTURE
   );
   return odd.length === 0 ? [] : [`Air pressure is hardly likely in ${list(odd)}`];
 }
 
 function units(year: ClimateYear): string[] {
   const faults: string[] = [];
-  const highest = (series: Float64Array) => series.reduce((most, value) => Math.max(most, value));
+  const highest = (series: Float64Array) => max(series)!;
   if (highest(year.relativeHumidity) <= 0.02) {
     faults.push("Relative humidity never passes 2 %: its unit may be a share and not %");
   }
-  const wind = year.windSpeed.reduce((sum, value) => sum + value, 0) / year.windSpeed.length;
+  const wind = mean(year.windSpeed)!;
   if (wind > 12) {
     faults.push(`Wind speed is ${wind.toFixed(1)} m/s on the mean: its unit may be km/h or mph`);
   }

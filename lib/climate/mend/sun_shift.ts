@@ -1,7 +1,6 @@
 /** Does the radiation stand in the right hours? @module */
-import { MONTH_DAYS } from "../../basics/mod.ts";
+import { MONTH_DAYS, MONTH_FIRST_HOURS, MONTH_NAMES } from "../../basics/mod.ts";
 import { type HourlySun, incidencePath, type RadiationYear } from "../../sun/mod.ts";
-import { MONTH_NAMES, MONTH_STARTS } from "../calendar.ts";
 
 /** How well the radiation of a month fits the sun, and how it would an hour earlier or later. */
 export interface MonthFit {
@@ -105,7 +104,7 @@ interface FitInputs extends Move {
 function forLitHours(inputs: FitInputs, visit: (hour: number, cosine: number) => void): void {
   const { year, month, move } = inputs;
   const hours = year.globalHorizontal.length;
-  for (let hour = MONTH_STARTS[month]!; hour < MONTH_STARTS[month + 1]!; hour++) {
+  for (let hour = MONTH_FIRST_HOURS[month]!; hour < MONTH_FIRST_HOURS[month + 1]!; hour++) {
     const cosine = inputs.cosine((hour - move + hours) % hours);
     if (year.globalHorizontal[hour]! > 0 || cosine > 0) visit(hour, cosine);
   }

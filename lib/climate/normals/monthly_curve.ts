@@ -1,7 +1,6 @@
 /** Smooth curves through the year with given monthly means. @module */
 import { Matrix, solve } from "ml-matrix";
-import { HOURS_PER_YEAR } from "../../basics/mod.ts";
-import { MONTH_STARTS, monthOfHour } from "../calendar.ts";
+import { HOURS_PER_YEAR, MONTH_FIRST_HOURS, monthlyMeans, monthOfHour } from "../../basics/mod.ts";
 
 /**
  * Continuous hourly curve whose mean over each month is the given value: straight between knots at
@@ -21,14 +20,6 @@ export function curveOfMeans(means: readonly number[]): Float64Array {
   return curve;
 }
 
-/** Means of an hourly series over the twelve months. */
-export function monthlyMeans(series: Float64Array): number[] {
-  return Array.from({ length: 12 }, (_, month) => {
-    const part = series.subarray(MONTH_STARTS[month], MONTH_STARTS[month + 1]);
-    return part.reduce((total, value) => total + value, 0) / part.length;
-  });
-}
-
 /** Adds a smooth curve so that the monthly means become the given ones. */
 export function toMonthlyMeans(series: Float64Array, means: readonly number[]): Float64Array {
   const have = monthlyMeans(series);
@@ -38,7 +29,7 @@ export function toMonthlyMeans(series: Float64Array, means: readonly number[]): 
 
 /** Month of the knot before an hour, and how far the hour is on the way to the next knot. */
 function knotBefore(hour: number): [left: number, share: number] {
-  const middle = (month: number) => (MONTH_STARTS[month]! + MONTH_STARTS[month + 1]!) / 2;
+  const middle = (month: number) => (MONTH_FIRST_HOURS[month]! + MONTH_FIRST_HOURS[month + 1]!) / 2;
   const month = monthOfHour(hour);
   const at = hour + 0.5;
   const left = at >= middle(month) ? month : (month + 11) % 12;
@@ -60,7 +51,7 @@ function knotWeights(): Matrix {
   const weights = Matrix.zeros(12, 12);
   for (let hour = 0; hour < HOURS_PER_YEAR; hour++) {
     const month = monthOfHour(hour);
-    const hours = MONTH_STARTS[month + 1]! - MONTH_STARTS[month]!;
+    const hours = MONTH_FIRST_HOURS[month + 1]! - MONTH_FIRST_HOURS[month]!;
     const left = LEFT_KNOT[hour]!;
     const right = (left + 1) % 12;
     const share = RIGHT_SHARE[hour]!;

@@ -1,7 +1,6 @@
 /** A year of radiation from monthly normals. @module */
-import { MONTH_DAYS } from "../../basics/mod.ts";
+import { MONTH_DAYS, monthOfHour } from "../../basics/mod.ts";
 import { diffuseShare, type HourlySun } from "../../sun/mod.ts";
-import { monthOfHour } from "../calendar.ts";
 import { normalProbability, persistentNormal } from "./random_series.ts";
 
 /** Day-to-day memory of the transformed clearness. Graham, Hollands & Huget 1988. */

@@ -1,6 +1,5 @@
 /** A year of temperatures from monthly normals. @module */
-import { HOURS_PER_YEAR } from "../../basics/mod.ts";
-import { MONTH_STARTS, monthOfHour } from "../calendar.ts";
+import { HOURS_PER_YEAR, MONTH_FIRST_HOURS, monthOfHour } from "../../basics/mod.ts";
 import { curveOfMeans, toMonthlyMeans } from "./monthly_curve.ts";
 import { persistentNormal } from "./random_series.ts";
 import type { MonthlyNormals } from "../types.ts";
@@ -64,7 +63,7 @@ export function temperatureFromNormals(
 export function meanDailySwing(temperature: Float64Array): number[] {
   return Array.from({ length: 12 }, (_, month) => {
     let total = 0;
-    const [from, to] = [MONTH_STARTS[month]!, MONTH_STARTS[month + 1]!];
+    const [from, to] = [MONTH_FIRST_HOURS[month]!, MONTH_FIRST_HOURS[month + 1]!];
     for (let start = from; start < to; start += 24) {
       let [low, high] = [Infinity, -Infinity];
       for (let hour = start; hour < start + 24; hour++) {

@@ -4,10 +4,14 @@ import {
   saturationPressureOverWater,
   standardPressure,
 } from "../../air/mod.ts";
-import { HOURS_PER_YEAR, notice } from "../../basics/mod.ts";
+import {
+  dailyMeans,
+  HOURS_PER_YEAR,
+  MONTH_FIRST_HOURS,
+  monthOfHour,
+  notice,
+} from "../../basics/mod.ts";
 import { hourlySun } from "../../sun/mod.ts";
-import { MONTH_STARTS, monthOfHour } from "../calendar.ts";
-import { dailyMeans } from "../degrees.ts";
 import { radiationFromNormals } from "./radiation.ts";
 import { temperatureFromNormals } from "./temperature.ts";
 import { normalProbability, persistentNormal } from "./random_series.ts";
@@ -70,7 +74,7 @@ function humidityFromNormals(means: readonly number[], dryBulb: Float64Array): F
   const result = new Float64Array(HOURS_PER_YEAR);
   for (let month = 0; month < 12; month++) {
     let scale = means[month]!;
-    const [from, to] = [MONTH_STARTS[month]!, MONTH_STARTS[month + 1]!];
+    const [from, to] = [MONTH_FIRST_HOURS[month]!, MONTH_FIRST_HOURS[month + 1]!];
     for (let round = 0; round < 40; round++) {
       let total = 0;
       for (let hour = from; hour < to; hour++) {
@@ -93,7 +97,7 @@ function windFromNormals(means: readonly number[], seed: number): Float64Array {
   shape.forEach((value, hour) => total[monthOfHour(hour)]! += value);
   return shape.map((value, hour) => {
     const month = monthOfHour(hour);
-    const mean = total[month]! / (MONTH_STARTS[month + 1]! - MONTH_STARTS[month]!);
+    const mean = total[month]! / (MONTH_FIRST_HOURS[month + 1]! - MONTH_FIRST_HOURS[month]!);
     return means[month]! * value / mean;
   });
 }

@@ -1,6 +1,5 @@
 /** Rows of a table placed on the 8760 hours of a year. @module */
-import { HOURS_PER_YEAR, InputError } from "../../basics/mod.ts";
-import { MONTH_STARTS } from "../calendar.ts";
+import { HOURS_PER_YEAR, InputError, MONTH_FIRST_HOURS } from "../../basics/mod.ts";
 import { groupRows, type HourRows } from "./hour_rows.ts";
 import {
   refuseLeapDay,
@@ -106,7 +105,7 @@ function readStamps(layout: TableLayout, stampOf: StampOf): Stamp[] {
 /** Minute of the year a row belongs to, in local standard time; rows that end theirs a minute less. */
 function minuteOfStamp(stamp: Stamp, layout: TableLayout, leapYear: boolean): number {
   const afterLeapDay = leapYear && stamp.month > 2 ? 24 : 0;
-  const start = MONTH_STARTS[stamp.month - 1]! + afterLeapDay + (stamp.day - 1) * 24;
+  const start = MONTH_FIRST_HOURS[stamp.month - 1]! + afterLeapDay + (stamp.day - 1) * 24;
   const inYear = (leapYear ? 366 : 365) * 1440;
   const atEnd = layout.stampAt === "end" ? 1 : 0;
   const minutes = start * 60 + stamp.minutes + layout.shiftMinutes - atEnd;

@@ -1,6 +1,7 @@
 /** Faults in the order of rows, in words that say what to do. @module */
-import { HOURS_PER_YEAR, InputError } from "../../basics/mod.ts";
-import { describeHour, findGaps, LONGEST_GAP, monthOfHour } from "../calendar.ts";
+import { max, min } from "d3-array";
+import { describeHour, HOURS_PER_YEAR, InputError, monthOfHour } from "../../basics/mod.ts";
+import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { firstRowOf, type HourRows } from "./hour_rows.ts";
 import { FaultList, type Stamp, type TableLayout } from "./table.ts";
 
@@ -23,8 +24,8 @@ export function refuseManyYears(
   const again = twice.find(([first, second]) => stamps[first]!.year !== stamps[second]!.year);
   if (again === undefined) return;
   const years = stamps.map((stamp) => stamp.year!);
-  const first = years.reduce((a, b) => Math.min(a, b));
-  const last = years.reduce((a, b) => Math.max(a, b));
+  const first = min(years)!;
+  const last = max(years)!;
   throw new InputError(
     `Cannot use a record of several years: expected twelve months, found rows of ${first} to ${last}; ` +
       `take twelve months out, or write from: ${first}-01-01 (or another date, as for a winter from July ` +

@@ -1,5 +1,5 @@
 /** Dates and times as tables write them. @module */
-import { MONTH_NAMES } from "../calendar.ts";
+import { MONTH_NAMES } from "../../basics/mod.ts";
 import { makeStamp, StampFault } from "./stamp.ts";
 import type { ColumnsFile } from "./columns_file.ts";
 import type { Stamp, TableLayout } from "./table.ts";

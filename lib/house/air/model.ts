@@ -1,4 +1,5 @@
 /** Everything about the house that does not change from step to step. @module */
+import { sum } from "d3-array";
 import { airDensity, humidityRatioFromRelativeHumidity } from "../../air/mod.ts";
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
@@ -225,7 +226,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
       heat * summer[hour]! * (curtainClosed[hour] === 1 ? 1 - blocked : 1)
     );
   const hours = climate.dryBulb.length;
-  const pressure = climate.pressure.reduce((sum, value) => sum + value, 0) / hours;
+  const pressure = sum(climate.pressure) / hours;
   const dryAirMass = geometry.volume * airDensity(10, 0, pressure);
   const floorArea = geometry.floorArea;
   return {

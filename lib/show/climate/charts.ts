@@ -1,4 +1,5 @@
 /** Pictures of the climate chapter. @module */
+import { max } from "d3-array";
 import * as Plot from "@observablehq/plot";
 import type { ClimateResult, ClimateYear, MonthSummary } from "../../climate/types.ts";
 import { MONTHS } from "../kit/calendar.ts";
@@ -112,7 +113,7 @@ export function radiationCarpet(climate: ClimateYear): DisplayItem {
 
 /** Hours of the year at or below each outdoor temperature. */
 export function outdoorDurationChart(climate: ClimateYear, result: ClimateResult): DisplayItem {
-  const warmest = climate.dryBulb.reduce((most, value) => Math.max(most, value));
+  const warmest = max(climate.dryBulb)!;
   return durationChart({
     curves: [{ label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb }],
     axis: "air temperature, degC",

@@ -1,6 +1,7 @@
 /** Tables of the climate notebook: soundness of the file, design hours, crop limits, short days. @module */
 import { dayName, type DisplayItem, MONTHS, showNumber } from "../charts_mod.ts";
-import { type ClimateQuality, degreeHoursBelow, hoursBelow } from "../../climate/mod.ts";
+import { hoursBelow } from "../../basics/mod.ts";
+import { type ClimateQuality, degreeHoursBelow } from "../../climate/mod.ts";
 import type { ClimateResult, ClimateYear } from "../../climate/types.ts";
 import { findCrop, type HouseInputs } from "../../house/mod.ts";
 import { shortDays } from "../../sun/mod.ts";

@@ -1,12 +1,11 @@
 /** What the house chapter answers. @module */
-import { type DisplayItem, hourName, hoursBelow, showBoth, showSi } from "../charts_mod.ts";
+import { firstHourBelow, hoursBelow, lastHourBelow } from "../../basics/mod.ts";
+import { type DisplayItem, hourName, showBoth, showSi } from "../charts_mod.ts";
 import {
   findCrop,
-  firstHourBelow,
   type HouseInputs,
   type HouseLedger,
   type HouseResult,
-  lastHourBelow,
   nightConductance,
   type RankedMeasure,
 } from "../../house/mod.ts";
@@ -21,7 +20,7 @@ export function firstFreezeText(hour: number | null): string {
 }
 
 /** "it would freeze for 1100 h to 1500 h": were the house 1 K warmer or colder than computed. */
-export function freezingRange(airTemperature: ArrayLike<number>): string {
+export function freezingRange(airTemperature: Float64Array): string {
   const [low, high] = [hoursBelow(airTemperature, -1), hoursBelow(airTemperature, 1)];
   const sooner = "were it 1 K warmer or colder all year than computed, it would ";
   return high === 0

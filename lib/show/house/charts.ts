@@ -7,7 +7,7 @@ import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/display_units.ts";
 import { durationChart } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
-import { coldestWeekStart, lineLegend, type TimeLine, timePlot, yearWindow } from "../kit/lines.ts";
+import { lineLegend, type TimeLine, timePlot, weekAroundLowest, yearWindow } from "../kit/lines.ts";
 import { PALETTE } from "../kit/palette.ts";
 
 /** Colours of the parts, in their fixed order; further parts begin again. */
@@ -138,7 +138,7 @@ export function freeRunningDurationChart(result: HouseResult, climate: ClimateYe
 /** The seven days around the coldest hour of the house without a store. */
 export function coldestWeekChart(result: HouseResult, climate: ClimateYear): DisplayItem {
   const inside = result.freeRunning.airTemperature;
-  const start = coldestWeekStart(inside);
+  const start = weekAroundLowest(inside);
   const window = (series: ArrayLike<number>) => yearWindow(series, start, 168);
   const temperatures: TimeLine[] = [
     { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },

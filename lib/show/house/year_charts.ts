@@ -1,13 +1,14 @@
 /** Pictures of the house through the year: temperature, moisture, heat. @module */
+import { sum } from "d3-array";
 import * as Plot from "@observablehq/plot";
 import { MONTH_DAYS } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import type { HouseResult, HouseYear } from "../../house/types.ts";
-import { axisDate, monthlySums, MONTHS, monthTicks } from "../kit/calendar.ts";
+import { dailyMeans, monthlySums } from "../../basics/mod.ts";
+import { axisDate, MONTHS, monthTicks } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showNumber, showSi } from "../../units/display_units.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
-import { dailyMeans } from "../kit/lines.ts";
 import { PALETTE } from "../kit/palette.ts";
 
 /** Lowest, mean and highest value of each day. */
@@ -23,7 +24,7 @@ export interface DayRange {
 }
 
 /** Lowest, mean and highest value of each day of an hourly year. */
-export function dayRanges(series: ArrayLike<number>): DayRange[] {
+export function dayRanges(series: Float64Array): DayRange[] {
   return Array.from(dailyMeans(series), (mean, day) => {
     let [low, high] = [Infinity, -Infinity];
     for (let hour = day * 24; hour < day * 24 + 24; hour++) {
@@ -107,7 +108,7 @@ export function humidityChart(result: HouseResult, purgeHumidity: number): Displ
   const year = result.freeRunning;
   const days = dayRanges(year.relativeHumidity.map((humidity) => humidity * 100));
   const drops = dayRanges(year.condensed).map(({ date, mean }) => ({ date, water: mean * 86400 }));
-  const water = result.condensateByMonth.reduce((sum, value) => sum + value, 0);
+  const water = sum(result.condensateByMonth);
   return figure([{
     height: 240,
     x: YEAR_AXIS,

@@ -1,5 +1,6 @@
 /** Duration curves: hours a value stays below a limit. @module */
 import * as Plot from "@observablehq/plot";
+import { hoursBelow } from "../../basics/mod.ts";
 import { dataTable } from "./data_table.ts";
 import { type DisplayItem, figure } from "./figure.ts";
 import { PALETTE } from "./palette.ts";
@@ -12,7 +13,7 @@ export interface DurationSeries {
   /** colour of the line or key */
   readonly colour: string;
   /** hourly values, any order */
-  readonly series: ArrayLike<number>;
+  readonly series: Float64Array;
   /** broken line */
   readonly dashed?: boolean;
 }
@@ -34,16 +35,9 @@ export interface DurationInput {
 }
 
 /** Values sorted from the lowest; x is the number of hours at or below. */
-export function durationCurve(series: ArrayLike<number>): Point[] {
-  const sorted = Float64Array.from(series).sort();
+export function durationCurve(series: Float64Array): Point[] {
+  const sorted = series.toSorted();
   return Array.from(sorted, (y, index) => ({ x: index + 1, y }));
-}
-
-/** Hours below a limit. */
-export function hoursBelow(series: ArrayLike<number>, limit: number): number {
-  let hours = 0;
-  for (let index = 0; index < series.length; index++) if (series[index]! < limit) hours++;
-  return hours;
 }
 
 /** Draws duration curves with the hours below each limit in the table. */

@@ -80,18 +80,8 @@ export function lineLegend(lines: readonly TimeLine[]): LegendEntry[] {
   }));
 }
 
-/** Mean of each whole day. */
-export function dailyMeans(series: ArrayLike<number>): Float64Array {
-  const days = Math.floor(series.length / 24);
-  return Float64Array.from({ length: days }, (_, day) => {
-    let sum = 0;
-    for (let hour = 0; hour < 24; hour++) sum += series[day * 24 + hour]!;
-    return sum / 24;
-  });
-}
-
 /** First hour of the 168-hour window centred on the lowest value of a series. */
-export function coldestWeekStart(series: ArrayLike<number>): number {
+export function weekAroundLowest(series: ArrayLike<number>): number {
   let coldest = 0;
   for (let hour = 1; hour < series.length; hour++) {
     if (series[hour]! < series[coldest]!) coldest = hour;

@@ -1,7 +1,8 @@
 /** What the store chapter answers. @module */
+import { min } from "d3-array";
+import { hoursBelow } from "../../basics/mod.ts";
 import {
   type DisplayItem,
-  hoursBelow,
   QUARTERS,
   showBoth,
   showNumber,
@@ -12,12 +13,6 @@ import type { StoreResult } from "../../store/types.ts";
 import { answer } from "../kit/answer.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
 import { firstFreezeText, freezingRange, frostLight } from "../house/answer.ts";
-
-function lowest(series: ArrayLike<number>): number {
-  let low = Infinity;
-  for (let index = 0; index < series.length; index++) low = Math.min(low, series[index]!);
-  return low;
-}
 
 /** Says so where the fan is not needed against frost. */
 export function needText(hoursBelowFreezingWithout: number): string {
@@ -36,7 +31,7 @@ export function storeAnswer(result: StoreResult): DisplayItem {
       `With the store the house falls to ${
         showBoth(result.coldestHour, "temperature")
       } instead of ${
-        showBoth(lowest(result.noFan.airTemperature), "temperature")
+        showBoth(min(result.noFan.airTemperature)!, "temperature")
       } with the fan never ` +
       `on, and spends ${showSi(result.hoursBelowFreezing, "hours")} instead of ${
         showSi(without, "hours")
@@ -109,7 +104,7 @@ export function withWithoutTable(result: StoreResult): DisplayItem {
   const rows = [
     {
       name: "fan never on",
-      low: lowest(result.noFan.airTemperature),
+      low: min(result.noFan.airTemperature)!,
       freezing: hoursBelow(result.noFan.airTemperature, 0),
       heat: result.backupHeatNoFan,
     },

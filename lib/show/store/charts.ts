@@ -1,25 +1,20 @@
 /** Pictures of the store chapter: temperatures. Heat is in store_heat.ts. @module */
+import { sum } from "d3-array";
 import type { ClimateYear } from "../../climate/types.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { hourName } from "../kit/calendar.ts";
 import { carpet } from "../kit/carpet.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/display_units.ts";
-import { durationChart, hoursBelow } from "../kit/duration.ts";
+import { dailyMeans, hoursBelow } from "../../basics/mod.ts";
+import { durationChart } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
-import {
-  coldestWeekStart,
-  dailyMeans,
-  lineLegend,
-  type TimeLine,
-  timePlot,
-  yearWindow,
-} from "../kit/lines.ts";
+import { lineLegend, type TimeLine, timePlot, weekAroundLowest, yearWindow } from "../kit/lines.ts";
 import { PALETTE, TEMPERATURE_CLASSES } from "../kit/palette.ts";
 
 /** First hour of the week around the coldest hour with the fan never on. */
 export function worstWeekStart(result: StoreResult): number {
-  return coldestWeekStart(result.noFan.airTemperature);
+  return weekAroundLowest(result.noFan.airTemperature);
 }
 
 /** Seven days: temperatures above, heat from and to the tubes below. */
@@ -49,7 +44,7 @@ export function storeWeekChart(
   const days = Array.from({ length: 7 }, (_, day) => day);
   const of = (series: ArrayLike<number>, day: number) =>
     Array.from(yearWindow(series, start + day * 24, 24));
-  const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / 1000;
+  const thousands = (values: readonly number[]) => sum(values) / 1000;
   return figure([
     timePlot({ ...window, lines: temperatures, axis: "temperature, degC" }),
     timePlot({ ...window, lines: heat, axis: "heat into the soil, kW", height: 200 }),
@@ -78,13 +73,13 @@ export function storeWeekChart(
       },
       {
         head: "sensible into soil",
-        value: (day) => sum(of(year.sensible, day)),
+        value: (day) => thousands(of(year.sensible, day)),
         kind: "energy",
         us: false,
       },
       {
         head: "latent into soil",
-        value: (day) => sum(of(year.latent, day)),
+        value: (day) => thousands(of(year.latent, day)),
         kind: "energy",
         us: false,
       },
@@ -124,7 +119,7 @@ export function storeDurationChart(result: StoreResult): DisplayItem {
 
 /** Daily means through the year: house with and without, and the soil between the tubes. */
 export function storeYearChart(result: StoreResult, climate: ClimateYear): DisplayItem {
-  const daily = (series: ArrayLike<number>) => {
+  const daily = (series: Float64Array) => {
     const means = dailyMeans(series);
     return Float64Array.from(
       { length: means.length * 24 },

@@ -1,7 +1,9 @@
 /** Pictures of the store chapter: heat day by day, and how full the store is. @module */
+import { max, mean, min, sum } from "d3-array";
 import * as Plot from "@observablehq/plot";
 import type { StoreResult, StoreYear } from "../../store/types.ts";
-import { axisDate, dayName, monthOfHour, monthTicks, QUARTERS } from "../kit/calendar.ts";
+import { monthOfHour } from "../../basics/mod.ts";
+import { axisDate, dayName, monthTicks, QUARTERS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/display_units.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
@@ -34,7 +36,7 @@ export interface HeatDay {
 export function heatDays(year: StoreYear, startHour = 0): HeatDay[] {
   const hours = year.sensible.length;
   return Array.from({ length: Math.floor(hours / 24) }, (_, day) => {
-    const sum = (series: Float64Array, sign: 1 | -1) => {
+    const heat = (series: Float64Array, sign: 1 | -1) => {
       let total = 0;
       for (let hour = 0; hour < 24; hour++) {
         total += Math.max(0, sign * series[(day * 24 + startHour + hour) % hours]!) / 1000;
@@ -43,11 +45,11 @@ export function heatDays(year: StoreYear, startHour = 0): HeatDay[] {
     };
     return {
       day,
-      sensibleIn: sum(year.sensible, 1),
-      latentIn: sum(year.latent, 1),
-      sensibleOut: sum(year.sensible, -1),
-      latentOut: sum(year.latent, -1),
-      fan: sum(year.fanPower, 1),
+      sensibleIn: heat(year.sensible, 1),
+      latentIn: heat(year.latent, 1),
+      sensibleOut: heat(year.sensible, -1),
+      latentOut: heat(year.latent, -1),
+      fan: heat(year.fanPower, 1),
     };
   });
 }
@@ -128,7 +130,6 @@ export function seasonRecoveries(result: StoreResult): SeasonRecovery[] {
     const heatOut = own.map((day) => day.sensibleOut + day.latentOut);
     const ratios = own.flatMap((_, k) => heatIn[k]! > CHARGED ? [heatOut[k]! / heatIn[k]!] : [])
       .sort((a, b) => a - b);
-    const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
     return {
       name,
       heatIn: sum(heatIn),
@@ -157,11 +158,11 @@ export function stateOfChargeChart(result: StoreResult): DisplayItem {
       (found, value) => ({ low: Math.min(found.low, value), high: Math.max(found.high, value) }),
       { low: Infinity, high: -Infinity },
     );
-    return { name, ...limits, mean: own.reduce((a, b) => a + b, 0) / own.length };
+    return { name, ...limits, mean: mean(own)! };
   });
   const temperatures = result.year.storeTemperature;
-  const low = temperatures.reduce((a, b) => Math.min(a, b), Infinity);
-  const high = temperatures.reduce((a, b) => Math.max(a, b), -Infinity);
+  const low = min(temperatures)!;
+  const high = max(temperatures)!;
   return figure(
     timePlot({ lines, start: 0, hours: 8760, axis: "state of charge, %", limits: [0, 100] }),
     {

@@ -1,4 +1,5 @@
 /** Pictures of the store chapter: the soil across the tubes. @module */
+import { max, min } from "d3-array";
 import * as Plot from "@observablehq/plot";
 import type { SoilSection, StoreResult } from "../../store/types.ts";
 import type { TubesResult } from "../../tubes/types.ts";
@@ -172,12 +173,12 @@ export function soilWeeksChart(result: StoreResult, every = 4): DisplayItem {
       { head: "day", value: (picture) => dayName(section.days[picture]!) },
       {
         head: "coldest in the map",
-        value: (picture) => section.temperatures[picture]!.reduce((a, b) => Math.min(a, b)),
+        value: (picture) => min(section.temperatures[picture]!)!,
         kind: "temperature",
       },
       {
         head: "warmest in the map",
-        value: (picture) => section.temperatures[picture]!.reduce((a, b) => Math.max(a, b)),
+        value: (picture) => max(section.temperatures[picture]!)!,
         kind: "temperature",
       },
     ]),

@@ -2,7 +2,8 @@
 import * as Plot from "@observablehq/plot";
 import { MONTH_DAYS } from "../../basics/mod.ts";
 import type { StoreResult, StoreYear } from "../../store/types.ts";
-import { axisDate, monthlySums, MONTHS, monthTicks, QUARTERS } from "../kit/calendar.ts";
+import { monthlySums } from "../../basics/mod.ts";
+import { axisDate, MONTHS, monthTicks, QUARTERS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/display_units.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";

@@ -1,4 +1,5 @@
 /** The store chapter in words and tables: control, seasons, other houses and stores. @module */
+import { sum } from "d3-array";
 import {
   type DisplayItem,
   seasonRecoveries,
@@ -118,7 +119,7 @@ const SEASONS = ["January to March", "April to June", "July to September", "Octo
 /** The first row of the quarter-to-quarter table, read aloud. */
 export function quartersWords(result: StoreResult): DisplayItem {
   const row = result.quarters[0]!;
-  const total = row.reduce((sum, heat) => sum + heat, 0);
+  const total = sum(row);
   const ground = row[4]!;
   const summer = row[1]! + row[2]!;
   if (!(total > 0)) return paragraph("From January to March the tubes give nothing back.");

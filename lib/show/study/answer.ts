@@ -1,5 +1,6 @@
 /** The whole study in one card. @module */
-import { type DisplayItem, hoursBelow, showBoth, showSi } from "../charts_mod.ts";
+import { hoursBelow } from "../../basics/mod.ts";
+import { type DisplayItem, showBoth, showSi } from "../charts_mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { answer } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";

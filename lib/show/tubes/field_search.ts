@@ -1,4 +1,5 @@
 /** Fields around the one of the study, searched with the study's own soil, fan and hours. @module */
+import { mean } from "d3-array";
 import type { FanResult } from "../../fan/mod.ts";
 import type { HouseResult } from "../../house/mod.ts";
 import type { SoilResult } from "../../soil/mod.ts";
@@ -35,7 +36,7 @@ export function fanHoursPerDay(store: StoreResult): number {
     for (let hour = 24 * day; hour < 24 * day + 24; hour++) hours += Math.abs(fanShare[hour]!);
     return hours;
   }).filter((hours) => hours > 0.1);
-  return days.length === 0 ? 0 : days.reduce((sum, hours) => sum + hours, 0) / days.length;
+  return days.length === 0 ? 0 : mean(days)!;
 }
 
 /**

@@ -28,7 +28,6 @@ function centresAbout(sizes: readonly number[], middle: number): number[] {
  */
 export function equivalentRadius(patch: Patch): number {
   const { widths, heights, blockColumns, blockRows } = patch;
-  const sum = (sizes: readonly number[]) => sizes.reduce((total, size) => total + size, 0);
   const before = (sizes: readonly number[], range: readonly [number, number]) =>
     sum(sizes.slice(0, range[0])) + sum(sizes.slice(range[0], range[1])) / 2;
   const x = centresAbout(widths, before(widths, blockColumns));
@@ -87,3 +86,4 @@ function relax(state: {
     if (change < 1e-12) return;
   }
 }
+import { sum } from "d3-array";

@@ -1,4 +1,5 @@
 /** Soil that freezes, run apart from the linear year. @module */
+import { min, sum } from "d3-array";
 import { HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { heatContent, type SoilProperties, temperatureOf } from "../../soil/mod.ts";
 import { adiFactors, type PortResponse, portResponse } from "../solver/full/factors.ts";
@@ -228,9 +229,9 @@ export function winterFreezing(
     (_, count) => record.store[(START_HOUR + count) % HOURS_PER_YEAR]!,
   );
   return {
-    coldestLinear: linear.reduce((least, value) => Math.min(least, value), Infinity),
+    coldestLinear: min(linear)!,
     coldest: winter.coldest,
-    meanShift: winter.mean - linear.reduce((sum, value) => sum + value, 0) / WINTER_HOURS,
+    meanShift: winter.mean - sum(linear) / WINTER_HOURS,
     hoursBelowFreezing: winter.frozenHours,
   };
 }

@@ -1,4 +1,5 @@
 /** The vertical soil slice as a graded mesh with every tube in it. @module */
+import { mean } from "d3-array";
 import { InputError } from "../../basics/mod.ts";
 import { cutAxis } from "./graded.ts";
 
@@ -92,7 +93,7 @@ function gather(values: readonly number[], side: number): number[] {
   }
   return values.map((value) => {
     const group = groups.find((members) => members.includes(value))!;
-    return group.reduce((sum, member) => sum + member, 0) / group.length;
+    return mean(group)!;
   });
 }
 

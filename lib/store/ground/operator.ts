@@ -1,4 +1,5 @@
 /** Conduction in one metre of soil slice as capacities and conductances between cells. @module */
+import { sum } from "d3-array";
 import { equivalentRadius } from "./equivalent_radius.ts";
 import type { SliceMesh, TubeBlock } from "./mesh.ts";
 
@@ -161,7 +162,7 @@ function storeCells(mesh: SliceMesh): ConductionOperator["store"] {
   const area = cells.map((c) =>
     mesh.widths[c % mesh.columns]! * mesh.heights[Math.floor(c / mesh.columns)]!
   );
-  const total = area.reduce((sum, value) => sum + value, 0);
+  const total = sum(area);
   return { cells: Int32Array.from(cells), weights: Float64Array.from(area, (a) => a / total) };
 }
 

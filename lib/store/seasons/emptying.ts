@@ -1,4 +1,5 @@
 /** How long a sunless cold spell takes to empty the store. @module */
+import { mean, sum } from "d3-array";
 import { HOURS_PER_YEAR, KILOWATT_HOUR } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { houseModel, initialHouseState, stepHouse, withHeater } from "../../house/mod.ts";
@@ -81,7 +82,7 @@ export function emptyingSpell(
   };
   const backupHeat = spell(true, hours);
   const backupHeatNoFan = spell(false, FIRST_DAYS * 24);
-  const first = mean(given.subarray(0, FIRST_HOURS));
+  const first = mean(given.subarray(0, FIRST_HOURS))!;
   const below = (share: number): number | null => {
     if (first <= 0) return 0;
     for (let hour = FIRST_HOURS; hour + 24 <= hours; hour++) {
@@ -94,12 +95,8 @@ export function emptyingSpell(
     outside,
     hoursToHalf: below(0.5),
     hoursToTenth,
-    heatOut: given.subarray(0, hoursToTenth ?? hours).reduce((sum, value) => sum + value, 0),
+    heatOut: sum(given.subarray(0, hoursToTenth ?? hours)),
     backupHeat,
     backupHeatNoFan,
   };
-}
-
-function mean(values: Float64Array): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -1,4 +1,5 @@
 /** One year of house, tubes and soil together, hour by hour. @module */
+import { sum } from "d3-array";
 import { DAY, HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { undisturbedTemperature } from "../../soil/mod.ts";
 import { needsShortSteps } from "../control.ts";
@@ -25,7 +26,7 @@ export function runYear(
   const { engine, control } = state;
   const ledger = openLedger(site, engine);
   const work = yearWork(setting, state, ledger, listen);
-  const meshDepth = site.mesh.heights.reduce((sum, height) => sum + height, 0);
+  const meshDepth = sum(site.mesh.heights);
   const from = setting.from ?? 0;
   const hours = setting.hours ?? HOURS_PER_YEAR;
   for (let count = 0; count < hours; count++) {

@@ -1,6 +1,7 @@
 /** The same store built or run otherwise. @module */
-import { KILOWATT_HOUR } from "../../basics/mod.ts";
-import { hoursBelow, houseModel, withHeater } from "../../house/mod.ts";
+import { min } from "d3-array";
+import { hoursBelow, KILOWATT_HOUR } from "../../basics/mod.ts";
+import { houseModel, withHeater } from "../../house/mod.ts";
 import { fitWave, soilProperties } from "../../soil/mod.ts";
 import type { StoreRequest } from "../ground/site.ts";
 import { settledYear } from "../seasons/settled_year.ts";
@@ -140,7 +141,7 @@ export function variantRow(request: StoreRequest, variant: StoreVariant): Varian
     fanEnergy,
     recovery: ledger.heatIn > 0 ? ledger.heatOut / ledger.heatIn : 0,
     cop: fanEnergy > 0 ? ledger.heatOut / KILOWATT_HOUR / fanEnergy : 0,
-    coldestHour: year.airTemperature.reduce((least, value) => Math.min(least, value), Infinity),
+    coldestHour: min(year.airTemperature)!,
     hoursBelowFreezing: hoursBelow(year.airTemperature, 0),
     backupHeat: backup.ledger.heater / KILOWATT_HOUR,
   };

@@ -1,6 +1,7 @@
 /** The house with and without store, with and without night curtain. @module */
-import { KILOWATT_HOUR } from "../../basics/mod.ts";
-import { firstHourBelow, hoursBelow, houseModel, withHeater } from "../../house/mod.ts";
+import { min } from "d3-array";
+import { firstHourBelow, hoursBelow, KILOWATT_HOUR } from "../../basics/mod.ts";
+import { houseModel, withHeater } from "../../house/mod.ts";
 import type { HouseInputs, HouseYear } from "../../house/types.ts";
 import { settledYear } from "../seasons/settled_year.ts";
 import type { StoreRequest } from "../ground/site.ts";
@@ -59,7 +60,7 @@ export function houseWays(request: StoreRequest): HouseWay[] {
         store,
         curtain: curtained,
         year: free.year,
-        coldestHour: air.reduce((least, value) => Math.min(least, value), Infinity),
+        coldestHour: min(air)!,
         hoursBelowFreezing: hoursBelow(air, 0),
         firstFreeze: firstHourBelow(air, 0),
         backupHeat: heated.ledger.heater / KILOWATT_HOUR,

@@ -1,14 +1,12 @@
 /** Dates of a typical year. @module */
+import { FIRST_OF_JULY, HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
 
 /** A year of 365 days that stands for the typical year. */
 const STAND_IN_YEAR = 2001;
-/** Hour index of 1 July. */
-const MIDSUMMER = 181 * 24;
-const HOURS = 8760;
 
 /** `2001-10-03T04:00`, local standard time, for an hour index of the year. */
 export function timeOfHour(hour: number): string {
-  return new Date(Date.UTC(STAND_IN_YEAR, 0, 1) + hour * 3_600_000).toISOString().slice(0, 16);
+  return new Date(Date.UTC(STAND_IN_YEAR, 0, 1) + hour * HOUR * 1000).toISOString().slice(0, 16);
 }
 
 /** `2001-10-03` for an hour index of the year. */
@@ -32,5 +30,5 @@ export function dateOfHour(hour: number): string {
  * @param hour hour index of the year, 0 to 8759
  */
 export function dateAfterMidsummer(hour: number): string {
-  return dateOfHour(hour < MIDSUMMER ? hour + HOURS : hour);
+  return dateOfHour(hour < FIRST_OF_JULY ? hour + HOURS_PER_YEAR : hour);
 }

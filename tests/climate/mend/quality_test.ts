@@ -1,11 +1,6 @@
+import { MONTH_FIRST_HOURS, monthOfHour } from "../../../lib/basics/mod.ts";
 import { assert, assertEquals } from "@std/assert";
-import {
-  climateQuality,
-  type ClimateYear,
-  fitToSun,
-  MONTH_STARTS,
-  monthOfHour,
-} from "winterground/climate/mod.ts";
+import { climateQuality, type ClimateYear, fitToSun } from "winterground/climate/mod.ts";
 import { diffuseShare, hourlySun } from "winterground/sun/mod.ts";
 import { sampleYear, withSeries } from "../sample.ts";
 
@@ -64,7 +59,7 @@ Deno.test("a shift is found in most months where only global radiation was measu
 
 Deno.test("stuck, jumping and impossible readings are told", () => {
   // Property: each kind of fault has its notice
-  const start = MONTH_STARTS[4]!;
+  const start = MONTH_FIRST_HOURS[4]!;
   const cases: [year: ClimateYear, words: string][] = [
     [
       withSeries(YEAR, ["dryBulb"], (v, h, s) => h > start && h < start + 60 ? s[start]! : v),

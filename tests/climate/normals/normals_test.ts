@@ -1,9 +1,8 @@
+import { dailyMeans } from "../../../lib/basics/mod.ts";
 import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "winterground/basics/mod.ts";
 import {
-  dailyMeans,
   meanDailySwing,
-  MONTH_STARTS,
   readNormals,
   summariseClimate,
   yearFromNormals,
@@ -99,12 +98,6 @@ Deno.test("normals with faults are refused with line and column", () => {
     const error = assertThrows(() => readNormals(text, "n.csv"), InputError);
     assert(words.test(error.message), error.message);
   }
-});
-
-Deno.test("months run from their first hour", () => {
-  // Property: twelve months fill the year
-  assertEquals(MONTH_STARTS.length, 13);
-  assertEquals(MONTH_STARTS[12], 8760);
 });
 
 Deno.test("yearFromNormals() keeps months without any radiation dark and finite", () => {

@@ -1,13 +1,10 @@
-import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import { assert, assertEquals } from "@std/assert";
 import {
-  coldestRun,
-  durationCurve,
-  exceededIn,
   firstHourBelow,
   hoursBelow,
   lastHourBelow,
-  monthlyHeat,
-} from "../../lib/house/mod.ts";
+  lowestRunStart,
+} from "../../../lib/basics/mod.ts";
 
 const wave = Float64Array.from(
   { length: 8760 },
@@ -25,29 +22,19 @@ Deno.test("firstHourBelow() and lastHourBelow() bracket the cold season across t
   assertEquals(lastHourBelow(wave, -50), null);
 });
 
-Deno.test("exceededIn(), hoursBelow() and durationCurve() agree about the same year", () => {
-  // Property: a value exceeded in 99.6 % of the hours has 0.4 % of them below.
-  const design = exceededIn(wave, 0.996);
-  assertAlmostEquals(hoursBelow(wave, design) / 8760, 0.004, 1 / 8760);
-  const curve = durationCurve(wave, 101);
-  assertEquals(curve.length, 101);
-  assertAlmostEquals(curve[0]!.value, 20, 1e-5);
-  assertAlmostEquals(curve[100]!.value, -10, 1e-9);
-  assert(curve.every((point, i) => i === 0 || point.value <= curve[i - 1]!.value));
+Deno.test("hoursBelow() counts what lies below, not what lies at the limit", () => {
+  // Property: by hand
+  const series = Float64Array.of(-1, 0, 1, -2, Number.NaN);
+  assertEquals(hoursBelow(series, 0), 2);
+  assertEquals(hoursBelow(series, -2), 0);
+  assertEquals(hoursBelow(new Float64Array(0), 5), 0);
 });
 
-Deno.test("coldestRun() finds the week around the coldest hour, over the year's end", () => {
+Deno.test("lowestRunStart() finds the week around the coldest hour, over the year's end", () => {
   // Property: the wave is lowest at hour 0, so its coldest week is centred there.
-  const start = coldestRun(wave, 168);
+  const start = lowestRunStart(wave, 168);
   const middle = (start + 84) % 8760;
   assert(middle <= 1 || middle >= 8759, `${start}`);
-});
-
-Deno.test("monthlyHeat() adds up to the year", () => {
-  // Property: 1 kW all year is 8760 kWh; January 744.
-  const months = monthlyHeat(new Float64Array(8760).fill(1000));
-  assertAlmostEquals(months[0]!, 744, 1e-9);
-  assertAlmostEquals(months.reduce((sum, value) => sum + value, 0), 8760, 1e-9);
 });
 
 Deno.test("the first freeze is looked for from 1 July, the last before the next", () => {

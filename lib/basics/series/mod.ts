@@ -1,0 +1,18 @@
+/** Series of values by the hour: the calendar of their year, their sums, means and extremes. @module */
+export {
+  describeHour,
+  FIRST_OF_JULY,
+  MONTH_FIRST_DAYS,
+  MONTH_FIRST_HOURS,
+  MONTH_NAMES,
+  monthOfHour,
+} from "./calendar.ts";
+export { firstHourBelow, hoursBelow, lastHourBelow, lowestRunStart } from "./limits.ts";
+export {
+  dailyMeans,
+  hoursOfMonth,
+  monthlyHeat,
+  monthlyMeans,
+  monthlyMeansOfDays,
+  monthlySums,
+} from "./sums.ts";
