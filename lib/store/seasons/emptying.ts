@@ -86,7 +86,7 @@ export function emptyingSpell(
   const below = (share: number): number | null => {
     if (first <= 0) return 0;
     for (let hour = FIRST_HOURS; hour + 24 <= hours; hour++) {
-      if (mean(given.subarray(hour, hour + 24)) < share * first) return hour;
+      if (mean(given.subarray(hour, hour + 24))! < share * first) return hour;
     }
     return null;
   };
