@@ -8,7 +8,7 @@ import { adiFactors } from "../../lib/store/solver/full/factors.ts";
 import { adiKernel, LANES } from "../../lib/store/solver/full/kernel.ts";
 import type { SoilEngine } from "../../lib/store/solver/engine.ts";
 import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
-import { reducedState } from "../../lib/store/solver/reduced/plan.ts";
+import { reducedState } from "../../lib/store/solver/reduced/fields.ts";
 import { productionStates, reduceSlice } from "../../lib/store/solver/reduced/reduction.ts";
 import { benchSite, hourInputs, rootMeanSquare, runHours, SLICES } from "./store_case.ts";
 

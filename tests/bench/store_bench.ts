@@ -1,7 +1,7 @@
 /** Speed of the soil engines: hours of sixteen slices; compare within one run only. */
 import { adiEngine, uniformState } from "../../lib/store/solver/full/engine.ts";
 import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
-import { reducedState } from "../../lib/store/solver/reduced/plan.ts";
+import { reducedState } from "../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../lib/store/solver/reduced/reduction.ts";
 import { benchSite, runHours, SLICES } from "./store_case.ts";
 

@@ -2,7 +2,7 @@
 import type { HouseModel } from "../../house/types.ts";
 import { undisturbedTemperature } from "../../soil/mod.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
-import { reducedState } from "../solver/reduced/plan.ts";
+import { reducedState } from "../solver/reduced/fields.ts";
 import { type ReducedSlice, reduceSlice } from "../solver/reduced/reduction.ts";
 import { type StoreRequest, type StoreSite, storeSite } from "./site.ts";
 import { YEAR_STEPS } from "../seasons/year.ts";

@@ -3,7 +3,7 @@ import { drySlope, marchAir, marchOutput } from "../../../lib/store/air/air_marc
 import { tubeCouplings } from "../../../lib/store/solver/coupling.ts";
 import { quarterOf } from "../../../lib/store/ledger/ledger.ts";
 import { type ReducedEngine, reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
-import { reducedState } from "../../../lib/store/solver/reduced/plan.ts";
+import { reducedState } from "../../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../../lib/store/solver/reduced/reduction.ts";
 import { storeSite } from "../../../lib/store/ground/site.ts";
 import { tagFields } from "../../../lib/store/ledger/tags.ts";

@@ -3,7 +3,7 @@ import { houseModel, initialHouseState, stepHouse, withHeater } from "../../../l
 import { adiEngine, uniformState } from "../../../lib/store/solver/full/engine.ts";
 import { balanceResidual } from "../../../lib/store/ledger/ledger.ts";
 import { reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
-import { reducedState } from "../../../lib/store/solver/reduced/plan.ts";
+import { reducedState } from "../../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../../lib/store/solver/reduced/reduction.ts";
 import { storeSite } from "../../../lib/store/ground/site.ts";
 import { freshEngine, soilModel } from "../../../lib/store/ground/soil_model.ts";

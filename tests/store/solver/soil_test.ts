@@ -10,7 +10,7 @@ import { fillGap } from "../../../lib/store/ground/graded.ts";
 import { PRODUCTION_MESH, sliceMesh } from "../../../lib/store/ground/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "../../../lib/store/ground/operator.ts";
 import { reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
-import { reducedState } from "../../../lib/store/solver/reduced/plan.ts";
+import { reducedState } from "../../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../../lib/store/solver/reduced/reduction.ts";
 
 function slice(change: { half?: boolean; tubes?: { x: number; depth: number }[] } = {}) {

@@ -1,8 +1,5 @@
 /** What a reduced slice does in a step of one length. @module */
-import type { ReducedSlice } from "./reduction.ts";
-
-/** Lanes advanced together, so that each coefficient is loaded once for four. */
-export const BLOCK = 4;
+import type { ReducedSlice } from "./slice.ts";
 
 /** Constants of one step length. */
 export interface StepPlan {
@@ -45,24 +42,5 @@ export function byState(slice: ReducedSlice): Float64Array {
   return Float64Array.from(
     { length: states * ports },
     (_, k) => gains[(k % ports) * states + Math.floor(k / ports)]!,
-  );
-}
-
-/** Reduced states of every lane for a field of cell temperatures: x = shapesᵀ·M·T. */
-export function reducedState(
-  slice: ReducedSlice,
-  lanes: number,
-  cellTemperatures: Float64Array,
-): Float64Array {
-  const { states, shapes, capacity } = slice;
-  const one = new Float64Array(states);
-  for (let c = 0; c < capacity.length; c++) {
-    const heat = capacity[c]! * cellTemperatures[c]!;
-    for (let k = 0; k < states; k++) one[k]! += shapes[c * states + k]! * heat;
-  }
-  const padded = Math.ceil(lanes / BLOCK) * BLOCK;
-  return Float64Array.from(
-    { length: padded * states },
-    (_, k) => one[Math.floor(k / BLOCK) % states]!,
   );
 }

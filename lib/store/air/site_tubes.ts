@@ -1,0 +1,80 @@
+/** Air side of a study's store: flows, films, collector. @module */
+import { airProperties, DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
+import type { ConductionOperator } from "../ground/operator.ts";
+import type { StoreRequest } from "../request.ts";
+import { plateEfficiency } from "./collector.ts";
+import type { flowShares } from "./flow_shares.ts";
+import { type FieldTube, type TubeField, tubeField } from "./tube_field.ts";
+
+/** kg of water per m² of wall held as film and in the corrugations; common practice, no source. */
+const FILM_WATER = 0.1;
+/** J/(kg K) of moist air for each kilogram of dry air, at 6 g/kg. */
+const MOIST_AIR = DRY_AIR_HEAT_CAPACITY + 0.006 * VAPOUR_HEAT_CAPACITY;
+
+/** kg/s of dry air and W/K, all tubes together. */
+export function airRates(
+  fan: StoreRequest["fan"],
+): { readonly airRate: number; readonly heatRate: number } {
+  const airRate = fan.airFlow * fan.density;
+  return { airRate, heatRate: airRate * MOIST_AIR };
+}
+
+/**
+ * Film coefficient at another flow than the tubes chapter's: turbulent film goes with flow^0.8
+ * (Dittus & Boelter 1930).
+ */
+function filmAt(request: StoreRequest, share: number): number {
+  const { tubes, fan, tubesInputs } = request;
+  return tubes.filmCoefficient * (share * fan.airFlow / tubesInputs.airFlow) ** 0.8;
+}
+
+/** Tubes of the mesh with their flows and films. */
+export function siteField(
+  request: StoreRequest,
+  operator: ConductionOperator,
+  flows: ReturnType<typeof flowShares>,
+): TubeField {
+  const { inputs, tubes } = request;
+  const { half, shares } = flows;
+  const { airRate } = airRates(request.fan);
+  const kept = shares.filter((_, k) => !half || tubes.positions[k]!.x > -1e-6);
+  return tubeField({
+    operator,
+    slices: inputs.slices,
+    length: tubes.length,
+    half,
+    perimeter: Math.PI * tubes.diameter,
+    filmWater: FILM_WATER,
+    tubes: kept.map((share): FieldTube => {
+      const rate = airRate * share / tubes.count;
+      return {
+        heatRate: rate * MOIST_AIR,
+        airRate: rate,
+        film: Math.PI * tubes.diameter * filmAt(request, share),
+      };
+    }),
+  });
+}
+
+/** degC at which the collector's efficiency is taken, common practice, no source. */
+const COLLECTOR_AIR = 20;
+
+/**
+ * K of the charging air for each W of sun in the house. The sun on the plate is part of the sun the
+ * house already counts, so the air takes it and the rest of the house goes without.
+ */
+export function collectorRise(request: StoreRequest, heatRate: number): number {
+  const plate = request.inputs.collector;
+  if (plate === undefined) return 0;
+  const pressure = request.climate.pressure[0]!;
+  const air = airProperties(COLLECTOR_AIR, pressure);
+  const efficiency = plateEfficiency(plate, {
+    suction: request.fan.airFlow / plate.area,
+    crosswind: 0,
+    density: air.density,
+    kinematicViscosity: air.viscosity / air.density,
+    conductivity: air.conductivity,
+    heatCapacity: air.heatCapacity,
+  }, COLLECTOR_AIR);
+  return efficiency * plate.sunShare / heatRate;
+}

@@ -1,0 +1,27 @@
+/** Where the heat put in during each quarter went. @module */
+
+/** Where the heat put in during each quarter went, J. */
+export interface TagLedger {
+  /** put in during each quarter */
+  readonly putIn: Float64Array;
+  /** back[given back in][put in during], and last the undisturbed ground */
+  readonly back: readonly Float64Array[];
+  /** of the running quarter's own heat, given back in the same quarter */
+  readonly sameQuarter: Float64Array;
+  /** by quarter put in: through the floor into the house, outside and below, still there (change) */
+  readonly floor: Float64Array;
+  readonly lost: Float64Array;
+  readonly gained: Float64Array;
+}
+
+/** A ledger of zeros. */
+export function emptyTagLedger(): TagLedger {
+  return {
+    putIn: new Float64Array(4),
+    back: Array.from({ length: 4 }, () => new Float64Array(5)),
+    sameQuarter: new Float64Array(4),
+    floor: new Float64Array(4),
+    lost: new Float64Array(4),
+    gained: new Float64Array(4),
+  };
+}

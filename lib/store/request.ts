@@ -1,0 +1,33 @@
+/** What the store is given by the chapters before it. @module */
+import type { ClimateYear } from "../climate/types.ts";
+import type { FanResult } from "../fan/types.ts";
+import type { HeadersResult } from "../headers/types.ts";
+import type { HouseInputs } from "../house/types.ts";
+import type { SoilInputs, SoilResult } from "../soil/types.ts";
+import type { TubesInputs, TubesResult } from "../tubes/types.ts";
+import type { StoreInputs } from "./types.ts";
+
+/** What the store chapter is given. */
+export interface StoreRequest {
+  /** house section of the study */
+  readonly inputs: StoreInputs;
+  /** weather of the year */
+  readonly climate: ClimateYear;
+  /** soil section of the study */
+  readonly soilInputs: SoilInputs;
+  /** soil section in SI */
+  readonly soil: Pick<SoilResult, "properties" | "wave">;
+  /** house section of the study */
+  readonly houseInputs: HouseInputs;
+  /** tubes section of the study */
+  readonly tubesInputs: TubesInputs;
+  /** tubes section in SI */
+  readonly tubes: Pick<
+    TubesResult,
+    "product" | "count" | "length" | "diameter" | "positions" | "filmCoefficient"
+  >;
+  /** flow of each tube over the mean */
+  readonly headers: Pick<HeadersResult, "shares">;
+  /** m³/s and W of the operating point, kg/m³ */
+  readonly fan: Pick<FanResult, "airFlow" | "power" | "density">;
+}
