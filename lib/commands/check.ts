@@ -15,6 +15,7 @@ import {
 } from "./check_notebooks.ts";
 import { listNotebooks } from "./notebook_files.ts";
 import { pictureFaults } from "./pictures.ts";
+import { publicModules } from "./public_modules.ts";
 import { runDeno } from "./run_deno.ts";
 import { complain, runCommand, say } from "./terminal.ts";
 
@@ -56,7 +57,7 @@ function checks(
     ["formulas of notebooks", () => formulaFaults(notebooks)],
     ["types of notebooks", () => typeFaults(notebooks, signal)],
     ["pictures of the documents", () => pictureFaults(notebooks)],
-    ["documentation", denoCheck(["doc", "--quiet", "--lint", "lib/mod.ts"], signal)],
+    ["documentation", denoCheck(["doc", "--quiet", "--lint", ...publicModules()], signal)],
     ["examples in documentation", denoCheck(["test", "--quiet", "--doc", "-A", "lib"], signal)],
     ...rerun ? [["outputs of notebooks", () => rerunFaults(notebooks, signal)] as const] : [],
   ];

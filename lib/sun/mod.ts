@@ -1,11 +1,5 @@
 /** Sun position, radiation on planes, glazing and sky. @module */
-export {
-  clearSkyShare,
-  dailySun,
-  extraterrestrialNormal,
-  shortDays,
-  SOLAR_CONSTANT,
-} from "./extraterrestrial.ts";
+export { clearSkyShare, dailySun, extraterrestrialNormal, shortDays } from "./extraterrestrial.ts";
 export type { DailySun, ShortDays } from "./extraterrestrial.ts";
 export {
   beamTransmittance,
@@ -15,7 +9,7 @@ export {
   surfaceReflection,
 } from "./glazing.ts";
 export type { GlazingOptics, GlazingShares, SurfaceReflection } from "./glazing.ts";
-export { horizonBlocks, horizonElevation, horizonSkyShare } from "./horizon.ts";
+export { horizonElevation } from "./horizon.ts";
 export type { Horizon, HorizonPoint } from "./horizon.ts";
 export { direction, hourlySun } from "./hourly.ts";
 export { groundOnPlane, planeRadiation, skyOnPlane } from "./plane.ts";
@@ -28,7 +22,7 @@ export { diffuseShare, splitGlobal } from "./split.ts";
 export type { SplitInputs, SplitRadiation } from "./split.ts";
 export { incidencePath, positiveMean } from "./sun_path.ts";
 export type { PathMean, SunPath } from "./sun_path.ts";
-export { PATH_DAYS, sunPaths } from "./sun_paths.ts";
+export { sunPaths } from "./sun_paths.ts";
 export type { DayPath, PathPoint } from "./sun_paths.ts";
 export type {
   HourlySun,

@@ -106,14 +106,14 @@ export function parseQuantity(text: string | number, kind: Kind): number {
 }
 
 /** Value in the unit of a system, from the inside unit. */
-export function inSystem(value: number, kind: Kind, system: UnitSystem): number {
+function inSystem(value: number, kind: Kind, system: UnitSystem): number {
   const { si, us, difference } = kindOf(kind);
   if (system === "SI" || si === us) return value;
   return toInside(value, si, us, difference === true);
 }
 
 /** Unit of a kind as a reader writes it; "" for plain numbers. */
-export function unitLabel(kind: Kind, system: UnitSystem = "SI"): string {
+function unitLabel(kind: Kind, system: UnitSystem = "SI"): string {
   return system === "SI" ? kindOf(kind).siLabel : kindOf(kind).usLabel;
 }
 
@@ -152,11 +152,4 @@ export function formatQuantity(
   const label = unitLabel(kind, system);
   const text = roundTo(inSystem(value, kind, system), digits);
   return label === "" ? text : `${text} ${label}`;
-}
-
-/** Both systems side by side: `26 m (85.3 ft)`; one where they agree. */
-export function formatBoth(value: number, kind: Kind, digits = 4): string {
-  const si = formatQuantity(value, kind, "SI", digits);
-  const us = formatQuantity(value, kind, "US", digits);
-  return si === us ? si : `${si} (${us})`;
 }

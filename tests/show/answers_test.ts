@@ -2,13 +2,13 @@ import { assert, assertEquals } from "@std/assert";
 import { hoursBelow } from "../../lib/basics/mod.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
 import { tubesOf } from "../../lib/study/run/chapters.ts";
-import { fanAnswer, pointAgainst } from "../../lib/show/fan/answer.ts";
-import { headersAnswer } from "../../lib/show/headers/answer.ts";
-import { freezingRange, frostLight, houseAnswer } from "../../lib/show/house/answer.ts";
+import { answer as fanAnswer, pointAgainst } from "../../lib/show/fan/answer.ts";
+import { answer as headersAnswer } from "../../lib/show/headers/answer.ts";
+import { answer as houseAnswer, freezingRange, frostLight } from "../../lib/show/house/answer.ts";
 import { goodDay } from "../../lib/show/tubes/answer.ts";
-import { figureTexts } from "../../lib/show/kit/figures_table.ts";
+import { figureTexts } from "../../lib/show/study/figures_table.ts";
 import { carelessEnds, headerVariants } from "../../lib/show/headers/header_variants.ts";
-import { inputRows } from "../../lib/show/kit/inputs.ts";
+import { inputRows } from "../../lib/show/study/inputs.ts";
 import * as sample from "./sample.ts";
 
 const text = (item: { readonly "text/plain": string }) =>

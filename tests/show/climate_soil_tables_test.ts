@@ -3,12 +3,10 @@ import { climateQuality, degreeHoursBelow, summariseClimate } from "winterground
 import {
   cropLimitTable,
   designTable,
-  estimatesTable,
-  groundWaterTable,
   qualityTable,
   shortDayTable,
-  soilLayerTable,
-} from "winterground/show/notebook_mod.ts";
+} from "../../lib/show/climate/tables.ts";
+import { estimatesTable, groundWaterTable, layerTable } from "../../lib/show/soil/tables.ts";
 import { findSoil, type SoilInputs } from "winterground/soil/mod.ts";
 import { sampleYear, withSeries } from "../climate/sample.ts";
 import * as sample from "./sample.ts";
@@ -63,10 +61,10 @@ Deno.test("shortDayTable() has no short day at the equator and more of them nort
   assert(tenHours(40) > 0 && tenHours(55) > tenHours(40));
 });
 
-Deno.test("soilLayerTable() and groundWaterTable() read downwards", () => {
+Deno.test("layerTable() and groundWaterTable() read downwards", () => {
   // Property: layers end where the next begins; nearer water is told more sharply
   const layers = [{ ...findSoil("peat"), thickness: 0.4, measuredConductivity: null }];
-  const found = text(soilLayerTable({ ...LOAM, layers }));
+  const found = text(layerTable({ ...LOAM, layers }));
   assert(/peat\s+0\.00\s+0\.00\s+0\.40/.test(found), found);
   assert(/loam\s+0\.40\s+1\.31\s+bottom/.test(found), found);
   const words = (waterTableDepth: number | null) =>

@@ -1,6 +1,9 @@
 import { assert, assertEquals, assertMatch } from "@std/assert";
-import * as charts from "../../lib/show/charts_mod.ts";
-import { fanMonths } from "../../lib/show/notebook_mod.ts";
+import * as tubes from "winterground/tubes";
+import * as headers from "winterground/headers";
+import * as fan from "winterground/fan";
+import { type DisplayItem } from "../../lib/show/kit/figure.ts";
+import { costClasses } from "../../lib/show/tubes/search_chart.ts";
 import type { FieldCandidate, SearchAround } from "../../lib/tubes/mod.ts";
 import { fanInputs, fanResult, headersResult, storeResult, tubesResult } from "./sample.ts";
 
@@ -78,18 +81,18 @@ const running = {
   },
 };
 
-const FIGURES: Readonly<Record<string, readonly [() => charts.DisplayItem, readonly string[]]>> = {
-  along: [() => charts.tubeAlongChart(along, { wall: 14, intake: 28 }), ["degC", "W/m", "latent"]],
-  condensate: [() => charts.condensateChart(storeResult.year), ["litres", "Jul"]],
-  search: [() => charts.fieldSearchChart(search), ["kWh a day", "this study", "cost"]],
-  layouts: [() => charts.layoutChart(layouts, tubesResult), ["mean, –", "opposite ends"]],
-  workmanship: [() => charts.workmanshipChart(ways), ["burrs on half", "fan holds the pressure"]],
-  counts: [() => charts.fanCountChart(tried), ["Pa", "m³/s", "2 fans"]],
-  speeds: [() => charts.fanSpeedChart(speeds, 0.85), ["electric power, W", "this study"]],
-  months: [() => charts.fanMonthsChart(fanMonths(running)), ["kWh", "heat fetched"]],
+const FIGURES: Readonly<Record<string, readonly [() => DisplayItem, readonly string[]]>> = {
+  along: [() => tubes.alongChart(along, { wall: 14, intake: 28 }), ["degC", "W/m", "latent"]],
+  condensate: [() => tubes.condensateChart(storeResult.year), ["litres", "Jul"]],
+  search: [() => tubes.searchChart(search), ["kWh a day", "this study", "cost"]],
+  layouts: [() => headers.layoutChart(layouts, tubesResult), ["mean, –", "opposite ends"]],
+  workmanship: [() => headers.workmanshipChart(ways), ["burrs on half", "fan holds the pressure"]],
+  counts: [() => fan.countChart(tried), ["Pa", "m³/s", "2 fans"]],
+  speeds: [() => fan.speedChart(speeds, 0.85), ["electric power, W", "this study"]],
+  months: [() => fan.monthsChart(fan.fanMonths(running)), ["kWh", "heat fetched"]],
 };
 
-function svgOf(item: charts.DisplayItem): string {
+function svgOf(item: DisplayItem): string {
   const found = /src="data:image\/svg\+xml;base64,([^"]+)"/.exec(item["text/html"]);
   assert(found !== null, "no embedded picture");
   return new TextDecoder().decode(Uint8Array.from(atob(found[1]!), (c) => c.charCodeAt(0)));
@@ -112,18 +115,18 @@ for (const [name, [draw, words]] of Object.entries(FIGURES)) {
 
 Deno.test("fieldSearchChart() says why where no field keeps to the limits", () => {
   // Property: a clear answer, not an empty picture
-  const item = charts.fieldSearchChart({ ...search, front: [], allowed: 0 });
+  const item = tubes.searchChart({ ...search, front: [], allowed: 0 });
   assertMatch(item["text/plain"], /No field keeps to the limits: air too fast \(9\)/);
 });
 
 Deno.test("fanCountChart() tells why a trial has no point", () => {
   // Property: the sentence of the fan chapter stands under the picture
-  assertMatch(charts.fanCountChart(tried)["text/html"], /3 fans: The curve ends too early\./);
+  assertMatch(fan.countChart(tried)["text/html"], /3 fans: The curve ends too early\./);
 });
 
 Deno.test("costClasses() splits the front into three parts of like number", () => {
   // Property: every class holds a third, within one
-  const [low, high] = charts.costClasses(search.front);
+  const [low, high] = costClasses(search.front);
   const cheap = search.front.filter((field) => field.cost < low).length;
   const dear = search.front.filter((field) => field.cost >= high).length;
   assertEquals([cheap, dear], [4, 4]);
@@ -131,7 +134,7 @@ Deno.test("costClasses() splits the front into three parts of like number", () =
 
 Deno.test("fanMonths() splits the year's electricity and hours without losing any", () => {
   // Property: conservation
-  const months = fanMonths(running);
+  const months = fan.fanMonths(running);
   const energy = months.reduce((sum, row) => sum + row.charge + row.discharge, 0);
   const expected = running.year.fanPower.reduce((sum, power) => sum + power / 1000, 0);
   assert(Math.abs(energy - expected) < 1e-9 * expected);
@@ -142,6 +145,6 @@ Deno.test("fanMonths() splits the year's electricity and hours without losing an
 Deno.test("fanChart() draws the field with a dirty filter only where a filter is counted", () => {
   // Property: one more line with a filter than without
   const lines = (filterPressure: number) =>
-    svgOf(charts.fanChart(fanResult, { ...fanInputs, filterPressure })).match(/<path/g)!.length;
+    svgOf(fan.curveChart(fanResult, { ...fanInputs, filterPressure })).match(/<path/g)!.length;
   assert(lines(8) > lines(0));
 });

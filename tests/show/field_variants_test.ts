@@ -3,19 +3,20 @@ import { houseGeometry } from "../../lib/house/skin/geometry.ts";
 import {
   balanceStudy,
   blockedTubes,
+  layoutVariants,
+  wantedHeaders,
+  workmanshipStudies,
+} from "../../lib/show/headers/header_variants.ts";
+import {
   fanChoices,
   fanCounts,
   fanElevations,
-  fanHoursPerDay,
   fanSpeeds,
-  fieldSearch,
-  fouledTubes,
-  layoutVariants,
-  materialRows,
-  tubeAlong,
-  wantedHeaders,
-  workmanshipStudies,
-} from "../../lib/show/notebook_mod.ts";
+} from "../../lib/show/fan/fan_variants.ts";
+import { fanHoursPerDay, fieldSearch } from "../../lib/show/tubes/field_search.ts";
+import { fouledTubes } from "../../lib/show/tubes/tube_water.ts";
+import { materialRows } from "../../lib/show/tubes/choice_tables.ts";
+import { tubeAlong } from "../../lib/show/tubes/tube_along.ts";
 import type { HouseResult } from "../../lib/house/mod.ts";
 import { fanOf, headersOf, tubesOf } from "../../lib/study/run/chapters.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";

@@ -1,5 +1,5 @@
 import { assert, assertEquals, assertMatch } from "@std/assert";
-import { firstSteps, firstStepsWords } from "../../lib/show/notebook_mod.ts";
+import { firstSteps, firstStepsWords } from "../../lib/show/study/first_steps.ts";
 import type { Study } from "../../lib/study/mod.ts";
 import { ranking, storeResult, ways } from "./sample.ts";
 

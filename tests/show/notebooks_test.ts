@@ -51,7 +51,7 @@ for (const name of names) {
   Deno.test(`${name} ends with answer, cautions, two exercises and sources`, () => {
     // Property: shape of a chapter's notebook
     const all = code.map((cell) => cell.source).join("\n");
-    assert(/\bshow\(\w+Answer\(/.test(all), "answer");
+    assert(/\bshow\(\w+\.answer\(/.test(all), "answer");
     assert(/\bcaution\("\w+"\)/.test(all), "cautions");
     assert([...all.matchAll(/\bexercise\("/g)].length >= 2, "two exercises");
     assert(words.at(-1)!.source.includes("## Sources"), "sources");

@@ -6,7 +6,7 @@ import type { RankedMeasure } from "../../lib/house/mod.ts";
 import type { LogCheck } from "../../lib/measured/mod.ts";
 import type { HouseResult, HouseYear } from "../../lib/house/types.ts";
 import type { SoilResult } from "../../lib/soil/types.ts";
-import type { FirstStep } from "../../lib/show/charts_mod.ts";
+import type { FirstStep } from "../../lib/show/study/first_steps_chart.ts";
 import type { HouseWay, VariantRow } from "../../lib/store/mod.ts";
 import type { StoreResult } from "../../lib/store/types.ts";
 import type { TubesResult } from "../../lib/tubes/types.ts";

@@ -7,7 +7,7 @@ import {
   showNumber,
   showSi,
   showUs,
-} from "../../lib/show/charts_mod.ts";
+} from "../../lib/units/display_units.ts";
 
 // kind: SI unit as stored, US unit, as mathjs spells them
 const SPELLED: Readonly<Record<string, readonly [string, string]>> = {

@@ -1,7 +1,7 @@
 /** The floor's own soil: a column of layers that loses heat sideways to the outside ground. @module */
 import { HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { type SoilProperties, type SoilResult, undisturbedTemperature } from "../../soil/mod.ts";
-import { sectionHeat } from "./edge_loss.ts";
+import { type SectionHeat, sectionHeat } from "./edge_loss.ts";
 import { FLOOR_FILM } from "../air/model.ts";
 import type { HouseBoundary, HouseGeometry, HouseInputs } from "../types.ts";
 
@@ -31,7 +31,7 @@ export function edgeLoss(
   geometry: Pick<HouseGeometry, "floorArea" | "perimeter">,
   edge: EdgeInputs,
   conductivity: number,
-): ReturnType<typeof sectionHeat> {
+): SectionHeat {
   return sectionHeat({
     halfWidth: geometry.floorArea / geometry.perimeter,
     wallWidth: WALL_WIDTH,

@@ -1,16 +1,18 @@
 /** What the climate chapter answers. @module */
-import { dayName, type DisplayItem, showBoth } from "../charts_mod.ts";
+import { dayName } from "../kit/calendar.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showBoth } from "../../units/display_units.ts";
 import type { ClimateResult, ColdSpell } from "../../climate/types.ts";
-import { answer } from "../kit/answer.ts";
+import { answerCard } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";
 
 /** The answer card. */
-export function climateAnswer(result: ClimateResult): DisplayItem {
+export function answer(result: ClimateResult): DisplayItem {
   const week = result.coldSpells.find((spell) => spell.length === 7);
   const winter = result.months.filter((month) => [12, 1, 2].includes(month.month));
   const summer = result.months.filter((month) => [6, 7, 8].includes(month.month));
   const sum = (months: typeof winter) => months.reduce((all, one) => all + one.globalRadiation, 0);
-  return answer({
+  return answerCard({
     answer: `It must live through nights down to ${showBoth(result.coldestHour, "temperature")}, ` +
       `${showBoth(result.heatingDegreeDays18, "degreeDays")} below 18 degC, and ` +
       (week === undefined

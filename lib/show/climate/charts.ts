@@ -6,12 +6,12 @@ import { MONTHS } from "../kit/calendar.ts";
 import { carpet } from "../kit/carpet.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/display_units.ts";
-import { durationChart } from "../kit/duration.ts";
+import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE, RADIATION_CLASSES, TEMPERATURE_CLASSES } from "../kit/palette.ts";
 
 /** Month by month: span and mean of the temperature, and radiation with its diffuse part. */
-export function monthlyClimateChart(result: ClimateResult): DisplayItem {
+export function monthlyChart(result: ClimateResult): DisplayItem {
   const months = result.months;
   const name = (month: MonthSummary) => MONTHS[month.month - 1]!;
   const x = { domain: MONTHS, label: null, padding: 0.25 } as const;
@@ -112,9 +112,9 @@ export function radiationCarpet(climate: ClimateYear): DisplayItem {
 }
 
 /** Hours of the year at or below each outdoor temperature. */
-export function outdoorDurationChart(climate: ClimateYear, result: ClimateResult): DisplayItem {
+export function durationChart(climate: ClimateYear, result: ClimateResult): DisplayItem {
   const warmest = max(climate.dryBulb)!;
-  return durationChart({
+  return durationFigure({
     curves: [{ label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb }],
     axis: "air temperature, degC",
     kind: "temperature",

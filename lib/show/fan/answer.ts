@@ -1,5 +1,6 @@
 /** What the fan chapter answers. @module */
-import { type DisplayItem, showBoth, showNumber, showSi } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showBoth, showNumber, showSi } from "../../units/display_units.ts";
 import {
   changeFan,
   type FanInputs,
@@ -7,7 +8,7 @@ import {
   type FanResult,
   operatingPoint,
 } from "../../fan/mod.ts";
-import { answer, type Light } from "../kit/answer.ts";
+import { answerCard, type Light } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
 
 function systemOf(result: FanResult, factor: number): (airFlow: number) => number {
@@ -21,7 +22,7 @@ export function pointAgainst(result: FanResult, factor: number): FanPoint | null
 }
 
 /** The answer card; the range takes the resistance a fifth lower and higher. */
-export function fanAnswer(result: FanResult, inputs: FanInputs): DisplayItem {
+export function answer(result: FanResult, inputs: FanInputs): DisplayItem {
   const light: Light = result.stalled || result.flowRatio < 0.7
     ? "no"
     : result.flowRatio < 0.95
@@ -29,7 +30,7 @@ export function fanAnswer(result: FanResult, inputs: FanInputs): DisplayItem {
     : "yes";
   const flow = (point: FanPoint | null) =>
     point === null ? "no point on the curve" : showBoth(point.airFlow, "airFlow");
-  return answer({
+  return answerCard({
     light,
     answer:
       `${inputs.count} × ${result.curve.name} ${inputs.count === 1 ? "delivers" : "deliver"} ${
@@ -52,7 +53,7 @@ export function fanAnswer(result: FanResult, inputs: FanInputs): DisplayItem {
 }
 
 /** The operating point in numbers. */
-export function fanTable(result: FanResult, inputs: FanInputs): DisplayItem {
+export function summaryTable(result: FanResult, inputs: FanInputs): DisplayItem {
   return numbers([
     { label: "fan", value: `${inputs.count} × ${result.curve.name}`, note: result.curve.source },
     { label: "speed over rated", value: inputs.speed, kind: "share" },
@@ -73,7 +74,7 @@ interface SpeedRow {
 }
 
 /** The same fans at other speeds against the same field. */
-export function fanSpeedTable(
+export function speedTable(
   result: FanResult,
   inputs: FanInputs,
   speeds: readonly number[] = [1, 0.8, 0.6, 0.5],

@@ -8,7 +8,7 @@ import { PALETTE } from "../kit/palette.ts";
 import type { Point } from "../kit/thin.ts";
 
 /** The fans' curve read at even steps, so that it is drawn as it is used. */
-export function fanCurvePoints(result: FanResult, steps = 60): Point[] {
+export function curvePoints(result: FanResult, steps = 60): Point[] {
   const { airFlow, staticPressure } = result.curve;
   const shaped = shapedCurve(airFlow, staticPressure);
   const from = airFlow[0]!;
@@ -20,8 +20,8 @@ export function fanCurvePoints(result: FanResult, steps = 60): Point[] {
 }
 
 /** Fan curve, system curve and the point where they meet, with the clean and the dirty filter. */
-export function fanChart(result: FanResult, inputs: FanInputs): DisplayItem {
-  const curve = fanCurvePoints(result);
+export function curveChart(result: FanResult, inputs: FanInputs): DisplayItem {
+  const curve = curvePoints(result);
   const rated = result.curve.airFlow.map((x, index) => ({
     x,
     y: result.curve.staticPressure[index]!,

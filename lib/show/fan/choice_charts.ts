@@ -4,7 +4,7 @@ import type { FanResult } from "../../fan/types.ts";
 import { MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/display_units.ts";
-import { fanCurvePoints } from "./charts.ts";
+import { curvePoints } from "./charts.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE, SERIES_COLOURS } from "../kit/palette.ts";
 
@@ -21,7 +21,7 @@ export interface TriedFan {
 const DASHES = ["", "8 3", "2 3", "9 3 2 3"];
 
 /** Curves of one and more fans against the same field. */
-export function fanCountChart(trials: readonly TriedFan[]): DisplayItem {
+export function countChart(trials: readonly TriedFan[]): DisplayItem {
   const met = trials.flatMap(({ name, result }) => result === null ? [] : [{ name, result }]);
   const missed = trials.filter(({ result }) => result === null);
   const points = met.map(({ name, result }) => ({
@@ -40,7 +40,7 @@ export function fanCountChart(trials: readonly TriedFan[]): DisplayItem {
     y: { label: "fan static pressure, Pa", grid: true, zero: true },
     marks: [
       ...met.flatMap(({ result }, index) => [
-        Plot.lineY(fanCurvePoints(result).filter((point) => point.y <= high), {
+        Plot.lineY(curvePoints(result).filter((point) => point.y <= high), {
           x: "x",
           y: "y",
           stroke: SERIES_COLOURS[index % SERIES_COLOURS.length]!,
@@ -89,7 +89,7 @@ export function fanCountChart(trials: readonly TriedFan[]): DisplayItem {
 }
 
 /** Flow and power by speed. */
-export function fanSpeedChart(
+export function speedChart(
   trials: readonly (TriedFan & { readonly speed: number })[],
   speed: number,
 ): DisplayItem {
@@ -143,7 +143,7 @@ export function fanSpeedChart(
 }
 
 /** Electricity of the fans by month. */
-export function fanMonthsChart(
+export function monthsChart(
   months: readonly {
     readonly month: number;
     readonly charge: number;

@@ -1,11 +1,12 @@
 /** Tables that help to choose a fan, and the operating point in words. @module */
-import { type DisplayItem, showBoth, showNumber, showSi } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showBoth, showNumber, showSi } from "../../units/display_units.ts";
 import type { FanInputs, FanResult } from "../../fan/mod.ts";
 import type { ElevationTrial, FanTrial } from "./fan_variants.ts";
 import { paragraph, table } from "../kit/table.ts";
 
 /** Every fan of the list against this field: a point, or why there is none. */
-export function fanChoiceTable(trials: readonly FanTrial[], count: number): DisplayItem {
+export function choiceTable(trials: readonly FanTrial[], count: number): DisplayItem {
   return table(trials, [
     { head: "fan", value: (row) => row.name },
     { head: "air flow", value: (row) => row.result?.airFlow ?? null, kind: "airFlow" },
@@ -49,7 +50,7 @@ export function elevationTable(trials: readonly ElevationTrial[]): DisplayItem {
 }
 
 /** The operating point as a few sentences. */
-export function fanPointWords(result: FanResult, inputs: FanInputs): DisplayItem {
+export function pointWords(result: FanResult, inputs: FanInputs): DisplayItem {
   const fans = inputs.count === 1 ? "The fan moves" : `The ${inputs.count} fans move`;
   const free = result.curve.airFlow.at(-1)!;
   const dirty = result.dirtyFilter;

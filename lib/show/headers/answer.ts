@@ -1,8 +1,9 @@
 /** What the headers chapter answers. @module */
-import { type DisplayItem, showBoth, showNumber, showSi } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showBoth, showNumber, showSi } from "../../units/display_units.ts";
 import type { HeadersInputs, HeadersResult, WorkmanshipResult } from "../../headers/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
-import { answer, type Light } from "../kit/answer.ts";
+import { answerCard, type Light } from "../kit/answer.ts";
 import type { HeaderVariant } from "./header_variants.ts";
 import { table } from "../kit/table.ts";
 
@@ -14,7 +15,7 @@ const LAYOUT_WORDS: Readonly<Record<HeadersInputs["layout"], string>> = {
 };
 
 /** The answer card; the range takes carelessly set tube ends where they were drawn. */
-export function headersAnswer(
+export function answer(
   result: HeadersResult,
   inputs: HeadersInputs,
   tubes: TubesResult,
@@ -26,7 +27,7 @@ export function headersAnswer(
     (best, share, tube) => share < result.shares[best]! ? tube : best,
     0,
   );
-  return answer({
+  return answerCard({
     light,
     answer:
       `Headers of ${showBoth(result.diameter, "diameter")}, ${LAYOUT_WORDS[inputs.layout]}: ` +
@@ -60,7 +61,7 @@ const LAYOUT_HEADS: Readonly<Record<HeadersInputs["layout"], string>> = {
 };
 
 /** Least and greatest flow over the mean on headers of other sizes, one column for each layout. */
-export function headerSizeTable(variants: readonly HeaderVariant[]): DisplayItem {
+export function sizeTable(variants: readonly HeaderVariant[]): DisplayItem {
   const layouts = [...new Set(variants.map(({ layout }) => layout))];
   const sizes = variants.filter(({ layout }) => layout === layouts[0]);
   const shares = (size: HeaderVariant, layout: HeadersInputs["layout"]) => {

@@ -75,7 +75,7 @@ export function tubeFlowChart(headers: HeadersResult, tubes: TubesResult): Displ
 }
 
 /** Static pressure along supply and return header. */
-export function headerPressureChart(headers: HeadersResult, tubes: TubesResult): DisplayItem {
+export function pressureChart(headers: HeadersResult, tubes: TubesResult): DisplayItem {
   const rows = tubeRows(headers, tubes);
   const depths = [...new Set(rows.map((row) => row.depth))];
   const line = (y: "supply" | "back", stroke: string) =>

@@ -1,11 +1,16 @@
 /** Tables that help to choose and to build headers. @module */
-import { type DisplayItem, LAYOUT_NAMES, showSi } from "../charts_mod.ts";
-import { type HoleLayout } from "../../drawings/mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { LAYOUT_NAMES } from "./layout_charts.ts";
+import { showSi } from "../../units/display_units.ts";
+import { drawingInputs, headerHoles } from "../../drawings/mod.ts";
+import type { SoilResult } from "../../soil/types.ts";
+import type { Study } from "../../study/mod.ts";
+import type { TubesResult } from "../../tubes/types.ts";
 import type { BalanceStudy, BlockedRow, WantedHeader } from "./header_variants.ts";
 import { table } from "../kit/table.ts";
 
 /** Smallest headers for a wanted evenness. */
-export function wantedHeaderTable(rows: readonly WantedHeader[]): DisplayItem {
+export function wantedTable(rows: readonly WantedHeader[]): DisplayItem {
   return table(rows, [
     { head: "layout", value: (row) => LAYOUT_NAMES[row.layout] },
     { head: "wanted unevenness (CV)", value: (row) => row.unevenness, kind: "share" },
@@ -57,8 +62,12 @@ export function balanceTable(balance: BalanceStudy): DisplayItem {
   );
 }
 
-/** The drilling table of one supply header. */
-export function drillingTable(layout: HoleLayout): DisplayItem {
+/** The drilling table of one supply header, as on the sheet of the header's holes. */
+export function drillingTable(
+  study: Study,
+  results: { readonly soil: SoilResult; readonly tubes: TubesResult },
+): DisplayItem {
+  const layout = headerHoles(drawingInputs(study, results));
   return table(
     layout.holes,
     [

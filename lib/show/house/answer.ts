@@ -1,6 +1,8 @@
 /** What the house chapter answers. @module */
 import { firstHourBelow, hoursBelow, lastHourBelow } from "../../basics/mod.ts";
-import { type DisplayItem, hourName, showBoth, showSi } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { hourName } from "../kit/calendar.ts";
+import { showBoth, showSi } from "../../units/display_units.ts";
 import {
   findCrop,
   type HouseInputs,
@@ -9,7 +11,7 @@ import {
   nightConductance,
   type RankedMeasure,
 } from "../../house/mod.ts";
-import { answer, type Light } from "../kit/answer.ts";
+import { answerCard, type Light } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
 
 /** "first below freezing on 3 Oct 04:00", or that it never is. */
@@ -35,12 +37,12 @@ export function frostLight(hoursBelowFreezing: number): Light {
 }
 
 /** The answer card; the range takes the leakage at half and at twice its value. */
-export function houseAnswer(result: HouseResult): DisplayItem {
+export function answer(result: HouseResult): DisplayItem {
   const leak = result.lossParts.find((part) => part.name.includes("leak"))?.conductance ?? 0;
   const largest = result.lossParts.reduce((a, b) => a.conductance > b.conductance ? a : b);
   const loss = (factor: number) =>
     showBoth(result.lossCoefficient + (factor - 1) * leak, "conductance");
-  return answer({
+  return answerCard({
     light: frostLight(result.hoursBelowFreezingNoStore),
     answer: `Without a store and without heat the house falls to ${
       showBoth(result.coldestHourNoStore, "temperature")
@@ -171,7 +173,7 @@ const LEDGER_WORDS: readonly (readonly [keyof HouseLedger, string])[] = [
 ];
 
 /** Heat of the year by part, free running beside held at the set point. */
-export function houseLedgerTable(result: HouseResult): DisplayItem {
+export function ledgerTable(result: HouseResult): DisplayItem {
   const { freeRunningLedger: free, heatedLedger: heated } = result;
   return table(LEDGER_WORDS, [
     { head: "heat of the year, gains positive", value: ([, words]) => words },

@@ -5,7 +5,7 @@ import type { HouseResult } from "../../house/types.ts";
 import { hourName } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/display_units.ts";
-import { durationChart } from "../kit/duration.ts";
+import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, type TimeLine, timePlot, weekAroundLowest, yearWindow } from "../kit/lines.ts";
 import { PALETTE } from "../kit/palette.ts";
@@ -116,7 +116,7 @@ export function lossesChart(result: HouseResult): DisplayItem {
 
 /** Hours of the year the free-running house and the outdoors stay at or below a temperature. */
 export function freeRunningDurationChart(result: HouseResult, climate: ClimateYear): DisplayItem {
-  return durationChart({
+  return durationFigure({
     curves: [
       { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
       {

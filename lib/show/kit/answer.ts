@@ -1,5 +1,6 @@
 /** The answer of a chapter in one card. @module */
-import { type DisplayItem, escapeMarkup } from "../charts_mod.ts";
+import type { DisplayItem } from "./figure.ts";
+import { escapeMarkup } from "./escape.ts";
 
 /** How well the goal is met; always shown as a word too. */
 export type Light = "yes" | "partly" | "no";
@@ -25,7 +26,7 @@ const LIGHTS: Readonly<Record<Light, { readonly sign: string; readonly colour: s
 };
 
 /** "The answer: …; range …; driven by …; would change if …" as a card. */
-export function answer(words: AnswerWords): DisplayItem {
+export function answerCard(words: AnswerWords): DisplayItem {
   const lines: (readonly [string, string])[] = [["The answer", words.answer]];
   if (words.range !== undefined) lines.push(["Range", words.range]);
   lines.push(["Driven by", words.drivenBy], ["Would change if", words.changesWith]);

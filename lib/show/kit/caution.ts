@@ -1,7 +1,8 @@
 /** Cautions beside each step, and notices of a result. @module */
 import Papa from "papaparse";
 import type { Chapter, Notice, NoticeLevel } from "../../basics/mod.ts";
-import { type DisplayItem, escapeMarkup } from "../charts_mod.ts";
+import type { DisplayItem } from "./figure.ts";
+import { escapeMarkup } from "./escape.ts";
 import text from "../../../data/cautions/cautions.csv" with { type: "text" };
 
 /** One caution. */

@@ -41,7 +41,7 @@ export function durationCurve(series: Float64Array): Point[] {
 }
 
 /** Draws duration curves with the hours below each limit in the table. */
-export function durationChart(input: DurationInput): DisplayItem {
+export function durationFigure(input: DurationInput): DisplayItem {
   const table = dataTable(input.limits, [
     { head: "limit", value: (limit) => limit, kind: input.kind },
     ...input.curves.map((curve) => ({

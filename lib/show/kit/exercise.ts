@@ -1,5 +1,6 @@
 /** Exercises with checked answers and hints for the usual slips. @module */
-import { type DisplayItem, escapeMarkup } from "../charts_mod.ts";
+import type { DisplayItem } from "./figure.ts";
+import { escapeMarkup } from "./escape.ts";
 import { type Kind, parseQuantity } from "../../units/mod.ts";
 
 /** A wrong answer people often give, and what it tells about the way they took. */

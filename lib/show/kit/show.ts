@@ -5,7 +5,7 @@
  */
 
 /** What is shown: one entry a media type; "text/plain" is always there. */
-export interface DisplayItem {
+export interface ShownItem {
   /** plain text, for terminals and screen readers */
   readonly "text/plain": string;
   /** HTML fragment */
@@ -39,7 +39,7 @@ let sent = 0;
  * @param items what to show, in this order
  * @throws {TypeError} when there is nothing to show
  */
-export async function show(...items: readonly (DisplayItem | string)[]): Promise<void> {
+export async function show(...items: readonly (ShownItem | string)[]): Promise<void> {
   if (items.length === 0) throw new TypeError("Cannot show nothing: give at least one item");
   const kernel = currentKernel();
   for (const item of items) {

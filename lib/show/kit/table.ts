@@ -1,15 +1,8 @@
 /** Tables and lists of numbers as display items. @module */
-import {
-  type Column,
-  type DataTable,
-  dataTable,
-  type DisplayItem,
-  escapeMarkup,
-  showSi,
-  showUs,
-  tableHtml,
-  tableText,
-} from "../charts_mod.ts";
+import { type Column, type DataTable, dataTable, tableHtml, tableText } from "./data_table.ts";
+import type { DisplayItem } from "./figure.ts";
+import { escapeMarkup } from "./escape.ts";
+import { showSi, showUs } from "../../units/display_units.ts";
 
 /**
  * A table with SI columns and, where US use has its own unit, a US column next to each.

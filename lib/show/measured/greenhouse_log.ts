@@ -2,7 +2,9 @@
 import { join } from "node:path";
 import recordedText from "../../../data/logs/greenhouse_scores.csv" with { type: "text" };
 import { InputError, readDataTable } from "../../basics/mod.ts";
-import { type DisplayItem, logChart, showNumber } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { logChart } from "./charts.ts";
+import { showNumber } from "../../units/display_units.ts";
 import { checkLog, type LogHalves, type LogScore, readGreenhouseLog } from "../../measured/mod.ts";
 import { paragraph, table } from "../kit/table.ts";
 

@@ -1,17 +1,18 @@
 /** What the soil chapter answers. @module */
-import { type DisplayItem, showBoth } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showBoth } from "../../units/display_units.ts";
 import { dampingDepth, type SoilResult } from "../../soil/mod.ts";
-import { answer } from "../kit/answer.ts";
+import { answerCard } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
 
 /** The answer card; the range comes from the changed soils of the chapter. */
-export function soilAnswer(result: SoilResult): DisplayItem {
+export function answer(result: SoilResult): DisplayItem {
   const cleared = result.sensitivity.find((row) => row.change.includes("snow"));
   const soils = result.sensitivity.filter((row) => row !== cleared);
   const lows = soils.map((row) => row.minAtTubeDepth);
   const highs = soils.map((row) => row.maxAtTubeDepth);
   const frost = soils.map((row) => row.frostDepth);
-  return answer({
+  return answerCard({
     answer: `At the tube depth of ${showBoth(result.tubeDepth, "depth")} the undisturbed ground ` +
       `swings between ${showBoth(result.temperatureAtTubeDepthMin, "temperature")} and ${
         showBoth(result.temperatureAtTubeDepthMax, "temperature")
@@ -49,7 +50,7 @@ export function soilAnswer(result: SoilResult): DisplayItem {
 }
 
 /** Properties of the soil. */
-export function soilPropertyTable(result: SoilResult): DisplayItem {
+export function propertyTable(result: SoilResult): DisplayItem {
   const { properties: soil } = result;
   const [low, high] = soil.conductivityRange;
   return numbers([
@@ -81,7 +82,7 @@ export function penetrationTable(result: SoilResult): DisplayItem {
 }
 
 /** The ground with one quantity changed at a time. */
-export function soilSensitivityTable(result: SoilResult): DisplayItem {
+export function sensitivityTable(result: SoilResult): DisplayItem {
   return table(result.sensitivity, [
     { head: "soil", value: (row) => row.change },
     { head: "conductivity", value: (row) => row.conductivity, kind: "conductivity", us: false },

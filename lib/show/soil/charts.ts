@@ -25,7 +25,7 @@ interface ProfilePoint {
 }
 
 /** Ground temperature over depth, all months, four of them named. */
-export function soilProfileChart(result: SoilResult): DisplayItem {
+export function profileChart(result: SoilResult): DisplayItem {
   const profile = (month: number): ProfilePoint[] =>
     result.depths.map((depth, index) => ({
       depth,
@@ -96,7 +96,7 @@ function groundBlocks(field: GroundField, classes: ColourClasses): Block[] {
 }
 
 /** Depth and day as a field of colour classes. */
-export function soilFieldChart(result: SoilResult): DisplayItem {
+export function fieldChart(result: SoilResult): DisplayItem {
   const deepest = Math.max(...result.field.depths);
   const classes = groundClasses(result.field.temperature);
   return figure({

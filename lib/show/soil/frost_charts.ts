@@ -171,7 +171,7 @@ export function twoEstimatesChart(result: SoilResult): DisplayItem {
 }
 
 /** Span of the year at tube depth and frost depth for each changed soil. */
-export function soilSensitivityChart(result: SoilResult): DisplayItem {
+export function sensitivityChart(result: SoilResult): DisplayItem {
   const rows = result.sensitivity;
   const y = { domain: rows.map(({ change }) => change), label: null } as const;
   const span = (of: (row: typeof rows[number]) => number) =>

@@ -1,11 +1,12 @@
 /** Tables of the soil notebook: layers with their ranges, and the way down to ground water. @module */
-import { type DisplayItem, showNumber } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showNumber } from "../../units/display_units.ts";
 import { soilProperties } from "../../soil/mod.ts";
 import type { SoilInputs, SoilResult } from "../../soil/types.ts";
 import { type NamedNumber, numbers, table } from "../kit/table.ts";
 
 /** Soils of the study from the surface down, each with the plausible range of its conductivity. */
-export function soilLayerTable(inputs: SoilInputs): DisplayItem {
+export function layerTable(inputs: SoilInputs): DisplayItem {
   let bottom = 0;
   const layers = [...inputs.layers ?? [], { ...inputs, thickness: Infinity }].map((make) => ({
     make,

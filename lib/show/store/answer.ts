@@ -1,16 +1,11 @@
 /** What the store chapter answers. @module */
 import { min } from "d3-array";
 import { hoursBelow } from "../../basics/mod.ts";
-import {
-  type DisplayItem,
-  QUARTERS,
-  showBoth,
-  showNumber,
-  showPower,
-  showSi,
-} from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { QUARTERS } from "../kit/calendar.ts";
+import { showBoth, showNumber, showPower, showSi } from "../../units/display_units.ts";
 import type { StoreResult } from "../../store/types.ts";
-import { answer } from "../kit/answer.ts";
+import { answerCard } from "../kit/answer.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
 import { firstFreezeText, freezingRange, frostLight } from "../house/answer.ts";
 
@@ -22,10 +17,10 @@ export function needText(hoursBelowFreezingWithout: number): string {
 }
 
 /** The answer card. */
-export function storeAnswer(result: StoreResult): DisplayItem {
+export function answer(result: StoreResult): DisplayItem {
   const without = hoursBelow(result.noFan.airTemperature, 0);
   const saved = result.backupHeatNoFan - result.backupHeat;
-  return answer({
+  return answerCard({
     light: frostLight(result.hoursBelowFreezing),
     answer:
       `With the store the house falls to ${
@@ -59,7 +54,7 @@ export function storeAnswer(result: StoreResult): DisplayItem {
 }
 
 /** The store's year in numbers. */
-export function storeTable(result: StoreResult): DisplayItem {
+export function summaryTable(result: StoreResult): DisplayItem {
   return numbers([
     { label: "heat put in", value: result.heatIn, kind: "energy", note: "into the tube walls" },
     { label: "of that latent", value: result.latentIn, kind: "energy", note: "water condensing" },

@@ -7,7 +7,7 @@ import { carpet } from "../kit/carpet.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/display_units.ts";
 import { dailyMeans, hoursBelow } from "../../basics/mod.ts";
-import { durationChart } from "../kit/duration.ts";
+import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, type TimeLine, timePlot, weekAroundLowest, yearWindow } from "../kit/lines.ts";
 import { PALETTE, TEMPERATURE_CLASSES } from "../kit/palette.ts";
@@ -18,7 +18,7 @@ export function worstWeekStart(result: StoreResult): number {
 }
 
 /** Seven days: temperatures above, heat from and to the tubes below. */
-export function storeWeekChart(
+export function weekChart(
   result: StoreResult,
   climate: ClimateYear,
   start = worstWeekStart(result),
@@ -88,7 +88,7 @@ export function storeWeekChart(
 }
 
 /** Indoor temperature with the store, every hour of the year. */
-export function storeCarpet(result: StoreResult): DisplayItem {
+export function temperatureCarpet(result: StoreResult): DisplayItem {
   return carpet({
     series: result.year.house.airTemperature,
     classes: TEMPERATURE_CLASSES,
@@ -101,9 +101,9 @@ export function storeCarpet(result: StoreResult): DisplayItem {
 }
 
 /** With the store against the same house and soil with the fan never on. */
-export function storeDurationChart(result: StoreResult): DisplayItem {
+export function durationChart(result: StoreResult): DisplayItem {
   const without = result.noFan.airTemperature;
-  return durationChart({
+  return durationFigure({
     curves: [
       { label: "fan never on", colour: PALETTE.ink, series: without, dashed: true },
       { label: "with the store", colour: PALETTE.warm, series: result.year.house.airTemperature },
@@ -118,7 +118,7 @@ export function storeDurationChart(result: StoreResult): DisplayItem {
 }
 
 /** Daily means through the year: house with and without, and the soil between the tubes. */
-export function storeYearChart(result: StoreResult, climate: ClimateYear): DisplayItem {
+export function yearChart(result: StoreResult, climate: ClimateYear): DisplayItem {
   const daily = (series: Float64Array) => {
     const means = dailyMeans(series);
     return Float64Array.from(

@@ -1,14 +1,9 @@
 /** The store chapter in words and tables: control, seasons, other houses and stores. @module */
 import { sum } from "d3-array";
-import {
-  type DisplayItem,
-  seasonRecoveries,
-  showBoth,
-  showNumber,
-  showSi,
-  VARIANT_COLUMNS,
-  WAY_COLUMNS,
-} from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { seasonRecoveries } from "./days_charts.ts";
+import { showBoth, showNumber, showSi } from "../../units/display_units.ts";
+import { VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_charts.ts";
 import type { HouseResult } from "../../house/types.ts";
 import {
   HOUSE_BAND,

@@ -1,14 +1,15 @@
 /** The whole study in one card. @module */
 import { hoursBelow } from "../../basics/mod.ts";
-import { type DisplayItem, showBoth, showSi } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showBoth, showSi } from "../../units/display_units.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
-import { answer } from "../kit/answer.ts";
+import { answerCard } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";
 import { firstFreezeText, freezingRange, frostLight } from "../house/answer.ts";
 import { needText } from "../store/answer.ts";
 
 /** Does the house stay frost-free, and what does the store do for it? */
-export function studyAnswer(results: ChapterResults): DisplayItem {
+export function answer(results: ChapterResults): DisplayItem {
   const { house, store, tubes, fan } = results;
   const losses = [...house.lossParts].sort((a, b) => b.conductance - a.conductance).slice(0, 3);
   const light = frostLight(store.hoursBelowFreezing);
@@ -17,7 +18,7 @@ export function studyAnswer(results: ChapterResults): DisplayItem {
     partly: "The house with its store freezes now and then in this year.",
     no: "The house with its store is not free of frost in this year.",
   }[light];
-  return answer({
+  return answerCard({
     light,
     answer:
       `${verdict} Coldest hour ${showBoth(store.coldestHour, "temperature")}, ${

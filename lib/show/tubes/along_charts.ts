@@ -27,7 +27,7 @@ export interface TubePlace {
 }
 
 /** Temperatures and heat of each metre along a tube, moist and dry. */
-export function tubeAlongChart(
+export function alongChart(
   rows: readonly TubePlace[],
   given: { readonly wall: number; readonly intake: number },
 ): DisplayItem {

@@ -1,9 +1,10 @@
 /** What the tubes chapter answers. @module */
-import { type DisplayItem, showBoth, showSi } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showBoth, showSi } from "../../units/display_units.ts";
 import type { HouseResult } from "../../house/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import type { TubesInputs, TubesResult } from "../../tubes/mod.ts";
-import { answer } from "../kit/answer.ts";
+import { answerCard } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
 
 // Gnielinski 1975 states about ±10 % for the film, Manning's n of one make is known to about ±7 %
@@ -14,7 +15,7 @@ const FRICTION_SPREAD = 0.14;
 const NIGHT_HOURS = 14;
 
 /** The answer card; the range takes the published spread of film and friction. */
-export function tubesAnswer(result: TubesResult): DisplayItem {
+export function answer(result: TubesResult): DisplayItem {
   const share = (factor: number) => showSi(1 - Math.exp(-result.transferUnits * factor), "share");
   const friction = result.frictionFactor * result.length / result.diameter;
   const pressure = (factor: number) =>
@@ -22,7 +23,7 @@ export function tubesAnswer(result: TubesResult): DisplayItem {
       result.pressureDrop * (1 + (factor - 1) * friction / result.lossCoefficient),
       "pressure",
     );
-  return answer({
+  return answerCard({
     answer: `${result.count} tube${result.count === 1 ? "" : "s"} of ${
       showBoth(result.diameter, "diameter")
     }, ${showBoth(result.length, "length")} long, at ${
@@ -62,7 +63,7 @@ export interface TubeCountWords {
  * the heat one metre took in on good days of the store run: the fifth best day of the three winter
  * months, and the tenth best of the year.
  */
-export function tubeCountTable(words: TubeCountWords): DisplayItem {
+export function countTable(words: TubeCountWords): DisplayItem {
   const { house, inputs, tubes, store } = words;
   const night = house.peakHeatLoss * NIGHT_HOURS / 1000;
   const winter = goodDay(store, 5, winterDays(words.latitude)) / tubes.totalLength;
@@ -123,7 +124,7 @@ export function goodDay(
 }
 
 /** The tube and how it lies. */
-export function tubeTable(result: TubesResult): DisplayItem {
+export function summaryTable(result: TubesResult): DisplayItem {
   return numbers([
     { label: "tube", value: result.product.name, note: result.product.source },
     { label: "inside diameter", value: result.diameter, kind: "diameter" },
@@ -142,7 +143,7 @@ export function tubeTable(result: TubesResult): DisplayItem {
 }
 
 /** The same air through more and fewer tubes. */
-export function tubeCountEffects(rows: readonly TubesResult[]): DisplayItem {
+export function countEffects(rows: readonly TubesResult[]): DisplayItem {
   return table(rows, [
     { head: "tubes", value: (row) => row.count, kind: "count" },
     { head: "air speed", value: (row) => row.airSpeed, kind: "airSpeed" },

@@ -23,7 +23,7 @@ export interface TubeLengthRow {
  * Effectiveness 1 − exp(−NTU·x/L) and pressure for lengths up to twice the study's, at the same
  * flow in each tube.
  */
-export function tubeLengthRows(result: TubesResult, steps = 40): TubeLengthRow[] {
+export function lengthRows(result: TubesResult, steps = 40): TubeLengthRow[] {
   const unitsPerMetre = result.transferUnits / result.length;
   const head = result.pressureDrop / result.lossCoefficient;
   const frictionPerMetre = result.frictionFactor / result.diameter;
@@ -41,8 +41,8 @@ export function tubeLengthRows(result: TubesResult, steps = 40): TubeLengthRow[]
 }
 
 /** Effectiveness and pressure over the tube's length: the knee. */
-export function tubeLengthChart(result: TubesResult): DisplayItem {
-  const rows = tubeLengthRows(result);
+export function lengthChart(result: TubesResult): DisplayItem {
+  const rows = lengthRows(result);
   const here = Plot.ruleX([result.length], { stroke: PALETTE.latent, strokeDasharray: "4 3" });
   const x = { label: "tube length, m", grid: true } as const;
   return figure([
@@ -98,7 +98,7 @@ export function tubeLengthChart(result: TubesResult): DisplayItem {
 }
 
 /** Pressure and effectiveness at several air flows; the rows come from the tubes chapter itself. */
-export function tubeSpeedChart(rows: readonly TubesResult[], study: TubesResult): DisplayItem {
+export function speedChart(rows: readonly TubesResult[], study: TubesResult): DisplayItem {
   const x = { label: "air speed in the tubes, m/s", grid: true, zero: true } as const;
   const here = Plot.ruleX([study.airSpeed], { stroke: PALETTE.latent, strokeDasharray: "4 3" });
   const line = (y: string, stroke: string) => [

@@ -1,6 +1,7 @@
 /** Tables that help to choose a tube field. @module */
 import { airProperties } from "../../air/mod.ts";
-import { type DisplayItem, showSi } from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { showSi } from "../../units/display_units.ts";
 import { DESIGN_AIR_TEMPERATURE, meanPressure, type Study } from "../../study/mod.ts";
 import {
   crossSection,
@@ -98,7 +99,7 @@ export function materialTable(rows: readonly MaterialRow[]): DisplayItem {
 }
 
 /** A few fields of the front: cheapest, most heat, least electricity, and most heat for the money. */
-export function fieldSearchTable(search: SearchAround): DisplayItem {
+export function searchTable(search: SearchAround): DisplayItem {
   const { front, own } = search;
   const best = (value: (field: FieldCandidate) => number) =>
     front.reduce((most, field) => value(field) > value(most) ? field : most, front[0]!);

@@ -20,7 +20,7 @@ const CLASSES = [
 ] as const;
 
 /** Heat against fan energy of the fields that no other one beats, marked by cost. */
-export function fieldSearchChart(search: SearchAround): DisplayItem {
+export function searchChart(search: SearchAround): DisplayItem {
   const { front, own } = search;
   const refused = Object.entries(search.refused).sort((a, b) => b[1] - a[1])
     .map(([reason, count]) => `${reason} (${count})`).join(", ");

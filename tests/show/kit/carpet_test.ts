@@ -1,5 +1,5 @@
 import { assert, assertEquals } from "@std/assert";
-import { carpetRuns, classLegend, classOf } from "../../../lib/show/charts_mod.ts";
+import { carpetRuns, classLegend, classOf } from "../../../lib/show/kit/carpet.ts";
 import { GROUND_CLASSES, TEMPERATURE_CLASSES } from "../../../lib/show/kit/palette.ts";
 import { groundClasses } from "../../../lib/show/kit/field_classes.ts";
 import { luminance } from "./colour_vision.ts";

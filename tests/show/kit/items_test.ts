@@ -1,6 +1,6 @@
 import { assert, assertEquals } from "@std/assert";
 import { notice } from "../../../lib/basics/mod.ts";
-import { answer } from "../../../lib/show/kit/answer.ts";
+import { answerCard } from "../../../lib/show/kit/answer.ts";
 import { caution, CAUTIONS, cautionsOf, notices } from "../../../lib/show/kit/caution.ts";
 import { numbers, table } from "../../../lib/show/kit/table.ts";
 
@@ -69,7 +69,7 @@ Deno.test("notices() shows cautions first, each text once, and escapes markup", 
 
 Deno.test("answer() says its light as a word, not by colour alone", () => {
   // Property: accessible
-  const item = answer({
+  const item = answerCard({
     answer: "It freezes.",
     drivenBy: "sun",
     changesWith: "curtain",

@@ -1,14 +1,8 @@
 /** The figures of results.json as a table. @module */
-import {
-  type DisplayItem,
-  displayUnit,
-  showNumber,
-  showPower,
-  showSi,
-  showUs,
-} from "../charts_mod.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { displayUnit, showNumber, showPower, showSi, showUs } from "../../units/display_units.ts";
 import type { Figure, Figures } from "../../study/mod.ts";
-import { table } from "./table.ts";
+import { table } from "../kit/table.ts";
 
 // unit in results.json -> kind it is shown as
 const KIND_OF_UNIT: Readonly<Record<string, string>> = {

@@ -1,5 +1,5 @@
 /** Drawings to scale inside a notebook. @module */
-import { type DisplayItem, pictureItem } from "../charts_mod.ts";
+import { type DisplayItem, pictureItem } from "../kit/figure.ts";
 import { drawingInputs, drawSheets } from "../../drawings/mod.ts";
 import type { SoilResult } from "../../soil/types.ts";
 import type { Study } from "../../study/mod.ts";

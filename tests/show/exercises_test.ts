@@ -1,8 +1,8 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
-import { exercise, EXERCISES } from "../../../lib/show/exercise_list.ts";
-import { judge } from "../../../lib/show/kit/exercise.ts";
-import { KINDS } from "../../../lib/units/mod.ts";
-import { dampingDepth } from "../../../lib/soil/mod.ts";
+import { exercise, EXERCISES } from "../../lib/show/exercises.ts";
+import { judge } from "../../lib/show/kit/exercise.ts";
+import { KINDS } from "../../lib/units/mod.ts";
+import { dampingDepth } from "../../lib/soil/mod.ts";
 
 const find = (id: string) => EXERCISES.find((one) => one.id === id)!;
 

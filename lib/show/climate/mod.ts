@@ -1,0 +1,39 @@
+/** The weather of a year: read, checked, summed up and shown. @module */
+export { answer, coldSpellTable } from "./answer.ts";
+export { durationChart, monthlyChart, radiationCarpet, temperatureCarpet } from "./charts.ts";
+export { EXERCISES } from "./exercises.ts";
+export { glazingAngleChart, planeMonthsChart } from "./glazing_charts.ts";
+export { sunPathChart } from "./sun_path.ts";
+export { cropLimitTable, designTable, qualityTable, shortDayTable } from "./tables.ts";
+export {
+  type ClimateDifference,
+  type ClimateQuality,
+  climateQuality,
+  type ClimateResult,
+  type ClimateYear,
+  type ColdDarkLimits,
+  type ColdSpell,
+  coldSpells,
+  type ColumnName,
+  type ColumnOfQuantity,
+  type ColumnsFile,
+  compareClimates,
+  type DayRun,
+  degreeDaysBelow,
+  degreeHoursBelow,
+  fitToSun,
+  groundAlbedo,
+  longestColdDarkRun,
+  type MonthFit,
+  type MonthlyNormals,
+  type MonthSummary,
+  parseColumns,
+  type Place,
+  type Quantity,
+  readClimate,
+  type ReadClimateOptions,
+  readNormals,
+  summariseClimate,
+  type TimePart,
+  yearFromNormals,
+} from "../../climate/mod.ts";

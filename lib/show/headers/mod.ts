@@ -1,0 +1,55 @@
+/** The headers: does every tube get its share of the air? @module */
+export { answer, sizeTable } from "./answer.ts";
+export { pressureChart, tubeFlowChart } from "./charts.ts";
+export { balanceTable, blockedTable, drillingTable, wantedTable } from "./choice_tables.ts";
+export { EXERCISES } from "./exercises.ts";
+export {
+  type BalanceStudy,
+  balanceStudy,
+  type BlockedRow,
+  blockedTubes,
+  carelessEnds,
+  type HeaderVariant,
+  headerVariants,
+  type LayoutVariant,
+  layoutVariants,
+  type WantedHeader,
+  wantedHeaders,
+  workmanshipStudies,
+  type WorkmanshipStudy,
+} from "./header_variants.ts";
+export { layoutChart, workmanshipChart, type WorkmanshipOutcome } from "./layout_charts.ts";
+export {
+  type AirState,
+  type Balance,
+  balancingOrifices,
+  type Evenness,
+  evenness,
+  findJunctions,
+  type Fitting,
+  groupNetwork,
+  headerDiameterFor,
+  type HeaderGroup,
+  type HeaderLayout,
+  type HeaderLine,
+  type HeaderNetwork,
+  type HeadersInputs,
+  type HeadersResult,
+  type HeatedTubes,
+  heatFactor,
+  inletLoss,
+  type JunctionModel,
+  type NetworkFlow,
+  type NetworkTube,
+  type Port,
+  scatterWorkmanship,
+  screenLoss,
+  type SizedHeaders,
+  solveNetwork,
+  splitGroups,
+  type Spread,
+  type SystemPoint,
+  type TubeInlet,
+  type Workmanship,
+  type WorkmanshipResult,
+} from "../../headers/mod.ts";

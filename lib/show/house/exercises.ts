@@ -1,0 +1,98 @@
+/** The exercises of the house chapter: textbook cases, not numbers of any study. @module */
+import { dewPoint, saturationPressure } from "../../air/mod.ts";
+import type { Exercise } from "../kit/exercise.ts";
+
+const leakLoss = 961 / 3600 * 1207;
+const skinLoss = 486 * 4.0;
+const houseLoss = skinLoss + leakLoss;
+const curtainTight = 1 / (1 / 3.3 + 0.35);
+const curtainNight = 0.9 * curtainTight + 0.1 * 3.3;
+const dripPoint = dewPoint(0.8 * saturationPressure(16));
+
+/** Exercises of the house chapter, in the order of the notebook. */
+export const EXERCISES: readonly Exercise[] = [
+  {
+    id: "house.loss",
+    question: "A hoop house has 486 m² of double film (4.0 W/(m² K)) and 961 m³ of air changed " +
+      "once an hour; air holds 1207 J/(m³ K). What does it lose for each kelvin? Answer as a " +
+      'conductance, such as "500 W/K".',
+    kind: "conductance",
+    answer: houseLoss,
+    tolerance: 0.02,
+    slips: [
+      { value: skinLoss, hint: "That is the skin alone; leakage is missing." },
+      { value: leakLoss, hint: "That is the leakage alone; the skin is missing." },
+      { value: skinLoss + 961 * 1207, hint: "An air change an hour is 1/3600 in a second." },
+    ],
+    explanation: "486·4.0 + 961/3600·1207. The film loses six times what the leaks do: know this " +
+      "before counting tubes.",
+  },
+  {
+    id: "house.night",
+    question:
+      "The same house is held 15 K above the outdoors for 14 hours. How much heat is that? " +
+      'Answer as energy, such as "100 kWh".',
+    kind: "energy",
+    answer: houseLoss * 15 * 14 / 1000,
+    tolerance: 0.02,
+    slips: [
+      { value: houseLoss * 15 / 1000, hint: "That is the power in kW; it lasts 14 hours." },
+      { value: houseLoss * 15 * 14, hint: "That is in Wh: a thousand of them make a kWh." },
+      { value: houseLoss * 14 / 1000, hint: "The 15 K are missing." },
+    ],
+    explanation:
+      "Loss coefficient times temperature difference times hours. A store gives a part " +
+      "of one such night, not a week of them.",
+  },
+  {
+    id: "house.curtain",
+    question:
+      "Twin-wall sheet loses 3.3 W/(m² K). A night curtain adds 0.35 m² K/W over the whole " +
+      "sheet, but a tenth of its area leaks past the edges as if it were open. What does the sheet " +
+      'lose at night? Answer such as "2.0 W/(m2 K)".',
+    kind: "transmittance",
+    answer: curtainNight,
+    tolerance: 0.02,
+    slips: [
+      { value: curtainTight, hint: "That is a curtain without leaks: a tenth stays at 3.3." },
+      {
+        value: 3.3 - 1 / 0.35,
+        hint: "U-values are not taken off each other: add resistances, 1/3.3 + 0.35.",
+      },
+      { value: 3.3 * 0.9, hint: "The cloth's resistance is missing." },
+    ],
+    explanation:
+      "0.9/(1/3.3 + 0.35) + 0.1·3.3. The leaks alone are a fifth of what is left: close " +
+      "the edges.",
+  },
+  {
+    id: "house.drip",
+    question: "Evening: the house air has 16 degC and 80 % humidity, the inside of the cover is " +
+      'at 9 degC. Does it drip? Answer "yes" or "no".',
+    kind: "choice",
+    answer: "yes",
+    tolerance: 0,
+    slips: [{
+      value: "no",
+      hint: "Find the dew point of the air: 80 % of the vapour pressure at 16 degC.",
+    }],
+    explanation: `The dew point is ${dripPoint.toFixed(1)} degC, warmer than the cover. A second ` +
+      "layer keeps the inside warmer and drips less, and then the air stays damper.",
+  },
+  {
+    id: "house.first",
+    question:
+      "Foam strips and tape for 150 save 900 kWh a year, a curtain for 2400 saves 6000 kWh " +
+      'a year. Which saves more for each coin spent? Answer "sealing" or "curtain".',
+    kind: "choice",
+    answer: "sealing",
+    tolerance: 0,
+    slips: [{
+      value: "curtain",
+      hint: "It saves more in all; divide what each saves by what it costs.",
+    }],
+    explanation:
+      "6 kWh against 2.5 kWh a year for each coin. Do it first, then work out the curtain " +
+      "again for the sealed house. The prices are made up: put your own quotes in.",
+  },
+];

@@ -1,0 +1,62 @@
+/** The house: what it loses and gains hour by hour, without a store. @module */
+export {
+  answer,
+  frostTable,
+  geometryTable,
+  ledgerTable,
+  measuresTable,
+  skinTable,
+} from "./answer.ts";
+export { coldestWeekChart, freeRunningDurationChart, lossesChart } from "./charts.ts";
+export { EXERCISES } from "./exercises.ts";
+export { measuresChart } from "./measures_charts.ts";
+export {
+  freeRunningYearChart,
+  heatDemandChart,
+  heatFlowsChart,
+  humidityChart,
+} from "./year_charts.ts";
+export {
+  type CanopyState,
+  canopyTranspiration,
+  type ColumnStepper,
+  type Crop,
+  CROPS,
+  type EdgeInputs,
+  edgeLoss,
+  findCrop,
+  findGlazing,
+  findWall,
+  type FloorColumn,
+  type FloorColumnInputs,
+  glazedPlaneMonths,
+  type Glazing,
+  type GlazingFilms,
+  GLAZINGS,
+  type GroundSection,
+  houseGeometry,
+  type HouseMeasure,
+  houseMeasures,
+  layersTransmittance,
+  leakageRate,
+  type LossConditions,
+  type LossPart,
+  lossParts,
+  type MassStore,
+  nightTransmittance,
+  type PlaneMonth,
+  type PlaneMonths,
+  type RankedMeasure,
+  rankMeasures,
+  runHouseYear,
+  type SectionHeat,
+  stepHouse,
+  stomatalResistance,
+  type StomataState,
+  type Wall,
+  type WallLayer,
+  type WallMaterial,
+  WALLS,
+  type YearRun,
+} from "../../house/mod.ts";
+export type * from "../../house/types.ts";

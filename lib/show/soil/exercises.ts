@@ -1,0 +1,61 @@
+/** The exercises of the soil chapter: textbook cases, not numbers of any study. @module */
+import type { Exercise } from "../kit/exercise.ts";
+
+const YEAR = 365 * 86400;
+const soilDiffusivity = 1.0 / 2.0e6;
+const yearDepth = Math.sqrt(soilDiffusivity * YEAR / Math.PI);
+const dayDepth = Math.sqrt(soilDiffusivity * 86400 / Math.PI);
+const lag = 1 / yearDepth * 365 * 86400 / (2 * Math.PI);
+
+/** Exercises of the soil chapter, in the order of the notebook. */
+export const EXERCISES: readonly Exercise[] = [
+  {
+    id: "soil.penetration",
+    question:
+      "A soil has conductivity 1.0 W/(m K) and heat capacity 2.0 MJ/(m³ K). At what depth " +
+      'has the yearly wave fallen to 1/e? Answer with unit, such as "1.2 m".',
+    kind: "length",
+    answer: yearDepth,
+    tolerance: 0.02,
+    slips: [
+      { value: dayDepth, hint: "That is the daily wave: the period asked for is a year." },
+      { value: Math.sqrt(soilDiffusivity * YEAR), hint: "The π is missing: √(a·P/π)." },
+      { value: soilDiffusivity * YEAR / Math.PI, hint: "The square root is missing: √(a·P/π)." },
+    ],
+    explanation: "√(a·P/π) with a = 1.0/2.0e6 m²/s. A day reaches only a twentieth as deep: one " +
+      "night's store is thin, a season's is thick.",
+  },
+  {
+    id: "soil.lag",
+    question: "In the same soil, how much later than at the surface does the coldest day arrive " +
+      '1 m down? Answer as a time, such as "10 days".',
+    kind: "time",
+    answer: lag,
+    tolerance: 0.03,
+    slips: [
+      { value: lag * 2 * Math.PI, hint: "One radian is a year over 2π, not a year." },
+      { value: lag * Math.PI, hint: "One radian is a year over 2π, not a year over 2." },
+    ],
+    explanation:
+      "depth/penetration depth is the lag in radians; times 365/2π in days. The ground " +
+      "at tube depth is coldest weeks after the air.",
+  },
+  {
+    id: "soil.freezing",
+    question: "One cubic metre of soil holds 25 % water by volume. How much heat does that water " +
+      'set free when all of it freezes at 0 degC, at 334 kJ/kg? Answer such as "50 MJ".',
+    kind: "energy",
+    answer: 0.25 * 1000 * 334e3,
+    tolerance: 0.02,
+    slips: [
+      { value: 1000 * 334e3, hint: "That is a cubic metre of water; only a quarter of it is." },
+      { value: 0.25 * 334e3, hint: "Litres and cubic metres: a cubic metre of water is 1000 kg." },
+      {
+        value: 0.25 * 1000 * 4180,
+        hint: "That is the heat of cooling it by 1 K, not of freezing.",
+      },
+    ],
+    explanation: "0.25 · 1000 kg · 334 kJ/kg. As much as cooling the same soil by some forty " +
+      "kelvin: wet ground freezes slowly, and thaws slowly.",
+  },
+];

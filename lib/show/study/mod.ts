@@ -1,0 +1,25 @@
+/** The whole study: its answer, what to do first, its inputs and figures, its files. @module */
+export { answer, defaultsTable } from "./answer.ts";
+export { firstSteps, type FirstStepSources, firstStepsWords } from "./first_steps.ts";
+export { type FirstStep, firstStepsChart } from "./first_steps_chart.ts";
+export { figureTexts } from "./figures_table.ts";
+export { type InputRow, inputRows } from "./inputs.ts";
+export {
+  type ChapterResults,
+  defaultStudyPath,
+  type DefaultTaken,
+  type Figure,
+  type Figures,
+  type LibraryVersion,
+  loadClimateFile,
+  type LoadedClimate,
+  type OpenOptions,
+  type Provenance,
+  type ResultsFile,
+  resultsOf,
+  type RunOptions,
+  type Study,
+  type StudyHeading,
+  type StudyRun,
+  writeResults,
+} from "../../study/mod.ts";

@@ -1,0 +1,80 @@
+/** The buried tubes: how many, how long, at what pressure, for what heat. @module */
+export { alongChart, condensateChart, type TubePlace } from "./along_charts.ts";
+export { answer, countEffects, countTable, summaryTable, type TubeCountWords } from "./answer.ts";
+export { lengthChart, marginalHeatChart, speedChart } from "./charts.ts";
+export {
+  fouledTable,
+  type MaterialRow,
+  materialRows,
+  materialTable,
+  searchTable,
+} from "./choice_tables.ts";
+export { EXERCISES } from "./exercises.ts";
+export { fieldSearch, type SearchSources } from "./field_search.ts";
+export { searchChart } from "./search_chart.ts";
+export { type AlongRow, type TubeAlong, tubeAlong } from "./tube_along.ts";
+export { INLET_SWING, type LengthStudy, tubeHeatByLength } from "./tube_variants.ts";
+export { type FouledRow, fouledTubes } from "./tube_water.ts";
+export { tubesAtCounts, tubesAtFlows } from "./variant.ts";
+export {
+  airChangeFlow,
+  type ComplexValue,
+  type Conduit,
+  dailyHeatPerMetre,
+  effectiveness,
+  type FieldCandidate,
+  type FieldLayout,
+  type Filling,
+  filmCoefficient,
+  findTube,
+  floorFit,
+  type FloorLimits,
+  type FloorSides,
+  flowLedCount,
+  type FouledTube,
+  fouledTube,
+  type FreeSection,
+  frictionFactor,
+  heatLedCount,
+  kneeLength,
+  type LengthQuestion,
+  type LengthRow,
+  marchTube,
+  marginalHeat,
+  type MoistAir,
+  nusseltTube,
+  paretoFront,
+  type PeriodicResponse,
+  periodicResponse,
+  type PeriodicTube,
+  readTubes,
+  type Sag,
+  type SearchAround,
+  searchAround,
+  type SearchChoices,
+  searchFields,
+  type SearchLimits,
+  type SearchPrices,
+  type SearchResult,
+  type SearchSetting,
+  type SearchSurroundings,
+  type StandingWater,
+  standingWater,
+  transferUnits,
+  type TubeFlow,
+  tubeHeat,
+  type TubeLoss,
+  tubeLoss,
+  type TubeMarch,
+  type TubePosition,
+  tubePositions,
+  type TubeProduct,
+  TUBES,
+  type TubesInputs,
+  type TubeSoil,
+  type TubesResult,
+  type TubesSurroundings,
+  type WallExchange,
+  type WallPiece,
+  type WetTube,
+} from "../../tubes/mod.ts";
