@@ -13,7 +13,7 @@
  * @module
  */
 export {
-  type Chapter,
+  type ChapterName,
   type FileLocation,
   InputError,
   InputErrors,

@@ -4,3 +4,6 @@ export * from "./errors.ts";
 export * from "./notices.ts";
 export * from "./data_table.ts";
 export * from "./series/mod.ts";
+export * from "./figures.ts";
+export * from "./chapter.ts";
+export * from "./round.ts";

@@ -8,7 +8,7 @@
 export type NoticeLevel = "info" | "warning" | "caution";
 
 /** Chapters of a study, in the order of the job. */
-export type Chapter =
+export type ChapterName =
   | "climate"
   | "soil"
   | "house"
@@ -24,7 +24,7 @@ export interface Notice {
   /** how much it matters */
   readonly level: NoticeLevel;
   /** chapter it belongs to */
-  readonly chapter: Chapter | "study";
+  readonly chapter: ChapterName | "study";
   /** what the reader is told */
   readonly text: string;
 }

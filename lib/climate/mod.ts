@@ -28,3 +28,7 @@ export type {
   MonthSummary,
   Place,
 } from "./types.ts";
+export { climate } from "./chapter.ts";
+export { meanPressure, plainWeather } from "./weather.ts";
+export { dateAfterMidsummer, dateOfHour, timeOfHour } from "./dates.ts";
+export { climateFields, type ClimateGiven, placeFields, type PlaceGiven } from "./fields.ts";

@@ -1,45 +1,9 @@
 /** What the fan chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
+import type { FanCurve } from "./curve.ts";
 
-/** `fan` section of the study file, in SI. */
-export interface FanInputs {
-  /** curves of the user's own to choose from before those of data/fans; none where not given */
-  readonly ownFans?: readonly FanCurve[] | undefined;
-  /** id in data/fans */
-  readonly fan: string;
-  /** fans side by side */
-  readonly count: number;
-  /** speed over the rated speed, 0.2 to 1.2 */
-  readonly speed: number;
-  /** riser, screen, elbows outside the tube field: velocity heads at the riser's diameter */
-  readonly riserDiameter: number;
-  /** velocity heads at the riser's diameter, elbows and screen included */
-  readonly riserLosses: number;
-  /** Pa of the filter or screen at the design flow, clean */
-  readonly filterPressure: number;
-  /** pressure of the dirty filter over the clean one; 2 where not given (common practice, no source) */
-  readonly filterDirty?: number;
-  /** price is kept in worth; here only the wire-to-air data */
-  readonly note: string;
-}
-
-/** A fan curve at standard density, rated speed. */
-export interface FanCurve {
-  /** id of the row */
-  readonly id: string;
-  /** name for the reader */
-  readonly name: string;
-  /** m³/s, rising */
-  readonly airFlow: readonly number[];
-  /** Pa, fan static pressure */
-  readonly staticPressure: readonly number[];
-  /** W electric */
-  readonly power: readonly number[];
-  /** m² of the outlet */
-  readonly outletArea: number;
-  /** where the values come from */
-  readonly source: string;
-}
+export type { FanCurve } from "./curve.ts";
+export type { FanInputs } from "./fields.ts";
 
 /** One state of fan and system. */
 export interface FanPoint {

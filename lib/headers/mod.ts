@@ -19,8 +19,8 @@ export { groupNetwork, layoutPorts, splitGroups, taperedDiameters } from "./buil
 export type { Evenness, HeatedTubes } from "./evenness.ts";
 export { evenness, exchangedFlow, heatFactor } from "./evenness.ts";
 export { solveParallel } from "./parallel.ts";
-export type { AirState } from "./chapter.ts";
-export { headerGroups, headersChapter } from "./chapter.ts";
+export type { AirState } from "./compute.ts";
+export { headerGroups, headersChapter } from "./compute.ts";
 export type { Balance } from "./orifices.ts";
 export { balancingOrifices, orificeDiameter, orificeLoss } from "./orifices.ts";
 export { randomSource } from "./random.ts";
@@ -31,3 +31,4 @@ export { headerDiameterFor, headersOfSize } from "./sizing.ts";
 export type { Fitting } from "./fittings.ts";
 export { findFitting, fittingLosses, FITTINGS, screenLoss } from "./fittings.ts";
 export { fouledGroup } from "./fouling.ts";
+export { headers } from "./chapter.ts";

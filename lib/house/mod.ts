@@ -1,7 +1,7 @@
 /** The house chapter: geometry, hourly heat and moisture balance, what it loses without a store. @module */
 export type * from "./types.ts";
 export { LEAKAGE_DIFFERENCE, leakageRate } from "./air/balance.ts";
-export { houseChapter, withHeater } from "./chapter.ts";
+export { houseChapter, withHeater } from "./compute.ts";
 export { type Crop, CROPS, findCrop } from "./crop/crop_table.ts";
 export { type GroundSection, type SectionHeat, sectionHeat } from "./floor/edge_loss.ts";
 export { type GlazingFilms, outsideFilm, splitGlazing, withCurtain } from "./skin/films.ts";
@@ -50,3 +50,5 @@ export {
   type WallMaterial,
   WALLS,
 } from "./skin/walls.ts";
+export { house } from "./chapter.ts";
+export { houseFields } from "./fields.ts";

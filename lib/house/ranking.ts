@@ -3,7 +3,7 @@ import { min } from "d3-array";
 import { hoursBelow } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { SoilResult } from "../soil/mod.ts";
-import { withHeater } from "./chapter.ts";
+import { withHeater } from "./compute.ts";
 import { floorColumn } from "./floor/floor_column.ts";
 import { houseGeometry } from "./skin/geometry.ts";
 import { findGlazing } from "./skin/glazing_table.ts";

@@ -2,97 +2,9 @@
 import type { Notice } from "../basics/mod.ts";
 import type { MassStore } from "./mass.ts";
 import type { Plane } from "../sun/types.ts";
+import type { HouseInputs } from "./fields.ts";
 
-/** Shape of the house. */
-export type HouseShape = "gable" | "hoop" | "lean-to";
-
-/** Night curtain. */
-export interface CurtainInputs {
-  /** added resistance when closed, m² K/W */
-  readonly resistance: number;
-  /** share of the glazing it covers, 0 to 1 */
-  readonly coverage: number;
-  /** share of the closed area that leaks past the edges as if open, 0 to 1 */
-  readonly edgeLeak: number;
-  /** closes below this radiation on the horizontal, W/m² */
-  readonly closeBelow: number;
-  /** and only while it is colder outside than this, degC; 5 K above the heating set point unless given */
-  readonly closeBelowOutside?: number;
-}
-
-/** `house` section of the study file, in SI. */
-export interface HouseInputs {
-  /** shape of the cross-section */
-  readonly shape: HouseShape;
-  /** along the ridge, m */
-  readonly length: number;
-  /** across, m */
-  readonly width: number;
-  /** eave or knee height of the glazed long side, m */
-  readonly eaveHeight: number;
-  /** ridge height, m (back-wall height for a lean-to) */
-  readonly ridgeHeight: number;
-  /** azimuth the glazed long side faces, degrees clockwise from north */
-  readonly facing: number;
-  /** id in data/glazings */
-  readonly glazing: string;
-  /** north wall, knee wall and end walls: "glazed" or a U-value W/(m² K) */
-  readonly northWall: number | "glazed";
-  /** m, opaque wall under the glazing */
-  readonly kneeWallHeight: number;
-  /** U-value of that wall, W/(m² K) */
-  readonly kneeWall: number;
-  /** U-value of the end walls, W/(m² K), or glazed */
-  readonly endWalls: number | "glazed";
-  /** north roof plane */
-  readonly northRoof: number | "glazed";
-  /** air changes per hour in calm air with the house 20 K warmer than outside */
-  readonly leakage: number;
-  /** further air changes per hour for each m/s of wind */
-  readonly leakageWind: number;
-  /** night curtain; null for none */
-  readonly curtain: CurtainInputs | null;
-  /** resistance, m² K/W, and depth, m, of the insulation around the edge; 0 for none */
-  readonly edgeInsulation: number;
-  /** m below the floor */
-  readonly edgeInsulationDepth: number;
-  /** underside of the wall's footing below the floor surface, m; 0 where posts stand free */
-  readonly footingDepth: number;
-  /** width, m, of a horizontal wing of the edge insulation, laid outward; 0 unless given */
-  readonly edgeInsulationWing?: number;
-  /** height of earth against the north wall, m; 0 unless given */
-  readonly northEarthHeight?: number;
-  /** water held in barrels, m³, and their surface, m² */
-  readonly waterVolume: number;
-  /** m² of the barrels */
-  readonly waterSurface: number;
-  /** masonry inside, m³, and its free surface, m²; 0 unless given; shares the barrels' temperature */
-  readonly masonryVolume?: number;
-  /** m² of masonry that the air and the sun reach; 0 unless given */
-  readonly masonrySurface?: number;
-  /** share of the surface of barrels and masonry that sees the sun, 0 to 1; 0.5 unless given */
-  readonly massSunView?: number;
-  /** share of the light kept out by whitewash or shade cloth while it is on; 0 unless given */
-  readonly summerShade?: number;
-  /** degC, it is on while the mean of the past 30 days outside is above this; 15 unless given */
-  readonly summerShadeAbove?: number;
-  /** id in data/crops */
-  readonly crop: string;
-  /** leaf area over floor area, 0 to 5 */
-  readonly leafArea: number;
-  /** degC */
-  readonly heatSetPoint: number;
-  /** degC the heater holds while the sun is up; `heatSetPoint`, held by night, where not given */
-  readonly heatSetPointDay?: number;
-  /** degC, vents open above */
-  readonly ventSetPoint: number;
-  /** air changes per hour with the vents fully open */
-  readonly ventCapacity: number;
-  /** relative humidity above which the house is purged, 0 to 1 */
-  readonly purgeHumidity: number;
-  /** W; 0 means free running */
-  readonly heaterPower: number;
-}
+export type { CurtainInputs, HouseInputs, HouseShape } from "./fields.ts";
 
 /** One surface of the skin. */
 export interface SkinPart {

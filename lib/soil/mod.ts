@@ -1,6 +1,6 @@
 /** The soil chapter: properties, undisturbed temperature, frost. @module */
 export type * from "./types.ts";
-export { soilChapter } from "./chapter.ts";
+export { soilChapter } from "./compute.ts";
 export { coteKonradConductivity, johansenConductivity, solidConductivity } from "./conductivity.ts";
 export type { CoteKonradSoil, JohansenSoil, WaterState } from "./conductivity.ts";
 export { conductivityEstimates, soilProperties } from "./properties.ts";
@@ -49,3 +49,4 @@ export { BARE_SOIL, GRASS, surfaceForcing } from "./surface.ts";
 export type { GroundCover, SurfaceForcing } from "./surface.ts";
 export { dailyWeather } from "./weather.ts";
 export type { DailyWeather } from "./weather.ts";
+export { middleOfLayers, soil } from "./chapter.ts";

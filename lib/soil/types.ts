@@ -1,51 +1,7 @@
 /** What the soil chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
 
-/** Texture class that picks the conductivity model's constants. */
-export type SoilTexture =
-  | "gravel"
-  | "coarse sand"
-  | "fine sand"
-  | "silt"
-  | "loam"
-  | "clay"
-  | "peat";
-
-/** One layer of soil above the soil of the section. */
-export interface SoilLayerInputs {
-  /** m */
-  readonly thickness: number;
-  /** row of `data/soils/soils.csv` */
-  readonly texture: SoilTexture;
-  /** kg/m³ of dry soil in place */
-  readonly dryDensity: number;
-  /** water by volume, m³/m³ */
-  readonly moisture: number;
-  /** quartz share of the solids, 0 to 1 */
-  readonly quartz: number;
-  /** measured conductivity, W/(m K); null where not measured */
-  readonly measuredConductivity: number | null;
-}
-
-/** `soil` section of the study file, in SI. */
-export interface SoilInputs {
-  /** row of `data/soils/soils.csv` */
-  readonly texture: SoilTexture;
-  /** kg/m³ of dry soil in place */
-  readonly dryDensity: number;
-  /** water by volume, m³/m³ */
-  readonly moisture: number;
-  /** quartz share of the solids, 0 to 1 */
-  readonly quartz: number;
-  /** measured conductivity that overrides the estimate, W/(m K); null where not measured */
-  readonly measuredConductivity: number | null;
-  /** depth of the highest water table below the surface, m; null where unknown */
-  readonly waterTableDepth: number | null;
-  /** typical depth of the winter snow, m */
-  readonly snowDepth: number;
-  /** layers from the surface down; the soil of the section goes on below them */
-  readonly layers?: readonly SoilLayerInputs[];
-}
+export type { SoilInputs, SoilLayerInputs, SoilTexture } from "./fields.ts";
 
 /** Thermal properties of one soil. */
 export interface SoilProperties {

@@ -1,270 +1,80 @@
 /** The store chapter: what happens over days, seasons and years? @module */
-import { max, min, sum } from "d3-array";
-import {
-  firstHourBelow,
-  HOUR,
-  hoursBelow,
-  KILOWATT_HOUR,
-  MONTH_DAYS,
-  monthlyHeat,
-} from "../basics/mod.ts";
-import { houseModel, initialHouseState, stepHouse, withHeater } from "../house/mod.ts";
-import { emptyHouseYear, recordStep } from "../house/mod.ts";
-import type { HouseModel, HouseYear } from "../house/types.ts";
-import { undisturbedTemperature } from "../soil/mod.ts";
-import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
-import { heatFlows } from "./ledger/flows.ts";
-import { winterFreezing, winterRecorder } from "./ground/freezing.ts";
-import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
-import { storeNotices } from "./notices.ts";
-import { emptyStoreYear, yearRecorder } from "./seasons/recorder.ts";
-import { sectionCamera } from "./ground/section.ts";
+import { chapter, extra } from "../basics/mod.ts";
+import { type ClimateYear, plainWeather } from "../climate/mod.ts";
+import type { FanResult } from "../fan/types.ts";
+import type { HeadersResult } from "../headers/types.ts";
+import type { HouseInputs } from "../house/types.ts";
+import type { SoilInputs, SoilResult } from "../soil/types.ts";
+import type { TubesInputs, TubesResult } from "../tubes/types.ts";
+import { storeChapter } from "./compute.ts";
+import { storeFields } from "./fields.ts";
+import { storeFigures } from "./figures.ts";
 import type { StoreRequest } from "./ground/site.ts";
-import { freshEngine, type SoilModel, soilModel } from "./ground/soil_model.ts";
-import { type PeriodicYear, periodicYear, yearsUntilPeriodic } from "./seasons/spin_up.ts";
-import { tagFields, type TagLedger } from "./ledger/tags.ts";
-import type { StoreMonth, StoreResult, StoreYear, TaggedQuarter } from "./types.ts";
-import { startState, type YearSetting } from "./seasons/year.ts";
+import type { StoreInputs } from "./types.ts";
+import { storeVariants } from "./variants/variants.ts";
+import { houseWays } from "./variants/ways.ts";
 
-/** Years with a jump after each, before the year that counts. */
-const JUMPS = 2;
+interface StoreStudy {
+  readonly store: StoreInputs;
+  readonly climate: ClimateYear;
+  readonly soil: SoilInputs;
+  readonly house: HouseInputs;
+  readonly tubes: TubesInputs;
+}
 
-const kilowattHours = (joule: number) => joule / KILOWATT_HOUR;
+interface StoreEarlier {
+  readonly soil: SoilResult;
+  readonly tubes: TubesResult;
+  readonly headers: HeadersResult;
+  readonly fan: FanResult;
+}
 
-function settingOf(
-  request: StoreRequest,
-  model: SoilModel,
-  house: HouseModel,
-  fan: boolean,
-): YearSetting {
+const AFTER = ["soil", "tubes", "headers", "fan"] as const;
+
+/** Slices along the tubes in comparisons of many stores: within 1 % of the heat of eight. */
+export const COMPARISON_SLICES = 3;
+
+function takes(study: StoreStudy, { soil, tubes, headers, fan }: StoreEarlier): StoreRequest {
+  const { product, count, length, diameter, positions, filmCoefficient } = tubes;
   return {
-    site: model.site,
-    inputs: request.inputs,
-    climate: request.climate,
-    wave: request.soil.wave,
-    house,
-    stepHouse,
-    fan,
+    inputs: study.store,
+    climate: plainWeather(study.climate),
+    soilInputs: study.soil,
+    soil: { properties: soil.properties, wave: soil.wave },
+    houseInputs: { ...study.house, footingDepth: 0 },
+    tubesInputs: study.tubes,
+    tubes: { product, count, length, diameter, positions, filmCoefficient },
+    headers: { shares: headers.shares },
+    fan: { airFlow: fan.airFlow, power: fan.power, density: fan.density },
   };
 }
 
-/** Free-running year with the fan, everything recorded. */
-function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
-  const engine = freshEngine(model);
-  const year = emptyStoreYear();
-  const record = yearRecorder(year, house, model.site.fanPower);
-  const camera = sectionCamera(model.site, engine);
-  const undisturbedAt = (depth: number) => (hour: number) =>
-    undisturbedTemperature(request.soil.wave, depth, (hour + 0.5) / 24);
-  const meshDepth = sum(model.site.mesh.heights);
-  const winter = winterRecorder(model.site, engine, {
-    outdoorAt: undisturbedAt(0),
-    deepAt: undisturbedAt(meshDepth),
-  });
-  let spellState: Float64Array | undefined;
-  let coldestSoil = Infinity;
-  const watch = () => {
-    for (let lane = 0; lane < model.site.slices; lane++) {
-      coldestSoil = Math.min(coldestSoil, engine.storeTemperature[lane]!);
-    }
-  };
-  const run = periodicYear({
-    setting: settingOf(request, model, house, true),
-    state: startState(model.site, engine, initialHouseState(house)),
-    engine,
-    plainYears: Math.max(1, request.inputs.spinUpYears),
-    jumps: JUMPS,
-    tags: tagFields(model.slice, model.site),
-    listen: (report) => {
-      record(report);
-      camera.listen(report);
-      winter.listen(report);
-      if (report.hour === SPELL_START) spellState ??= engine.save();
-      watch();
-    },
-  });
-  return {
-    run,
-    year,
-    winter,
-    coldestSoil,
-    sections: camera.section(),
-    soilState: engine.save(),
-    spellState: spellState!,
-  };
+/** The same store in fewer slices: comparisons run a dozen settled years. */
+function takesCoarse(study: StoreStudy, earlier: StoreEarlier): StoreRequest {
+  const slices = Math.min(study.store.slices, COMPARISON_SLICES);
+  return takes({ ...study, store: { ...study.store, slices } }, earlier);
 }
 
-/** A year of the house on this soil for comparison: no fan, or a heater without limit. */
-function houseRun(given: {
-  readonly request: StoreRequest;
-  readonly model: SoilModel;
-  readonly house: HouseModel;
-  readonly fan: boolean;
-  readonly soilState: Float64Array;
-}): { run: PeriodicYear; year: HouseYear } {
-  const { request, model, house, fan } = given;
-  const engine = freshEngine(model);
-  engine.load(given.soilState);
-  const year = emptyHouseYear();
-  const run = periodicYear({
-    setting: settingOf(request, model, house, fan),
-    state: startState(model.site, engine, initialHouseState(house)),
-    engine,
-    plainYears: 0,
-    jumps: fan ? 1 : JUMPS,
-    listen: (report) => {
-      recordStep(year, house, report.hour, report.house, report.seconds / HOUR);
-    },
-  });
-  return { run, year };
-}
-
-function monthsOf(year: StoreYear, backup: HouseYear, backupNoFan: HouseYear): StoreMonth[] {
-  const total = year.sensible.map((value, hour) => value + year.latent[hour]!);
-  const part = (series: Float64Array, sign: number) =>
-    monthlyHeat(series.map((value, hour) => year.fanShare[hour]! * sign > 0 ? sign * value : 0));
-  const [heatIn, heatOut, latentIn, latentOut] = [
-    part(total, 1),
-    part(total, -1),
-    part(year.latent, 1),
-    part(year.latent, -1),
-  ];
-  const fan = monthlyHeat(year.fanPower);
-  const store = monthlyHeat(year.storeTemperature);
-  const [heater, heaterNoFan] = [monthlyHeat(backup.heater), monthlyHeat(backupNoFan.heater)];
-  return MONTH_DAYS.map((days, k) => ({
-    month: k + 1,
-    heatIn: heatIn[k]!,
-    heatOut: heatOut[k]!,
-    latentIn: latentIn[k]!,
-    latentOut: latentOut[k]!,
-    fanEnergy: fan[k]!,
-    storeTemperature: store[k]! * 1000 / (days * 24),
-    backupHeat: heater[k]!,
-    backupHeatNoFan: heaterNoFan[k]!,
-  }));
-}
-
-function taggedQuarters(tags: TagLedger): TaggedQuarter[] {
-  return Array.from({ length: 4 }, (_, k) => ({
-    putIn: kilowattHours(tags.putIn[k]!),
-    givenBack: kilowattHours(tags.back.reduce((sum, row) => sum + row[k]!, 0)),
-    sameQuarter: kilowattHours(tags.sameQuarter[k]!),
-    throughFloor: kilowattHours(tags.floor[k]!),
-    lost: kilowattHours(tags.lost[k]!),
-    remaining: kilowattHours(tags.gained[k]!),
-  }));
-}
-
-/** Of all heat given back, the share put in during an earlier quarter. */
-function carriedShare(tags: TagLedger, ledger: SoilLedger): number {
-  if (ledger.heatOut <= 0) return 0;
-  const tagged = tags.back.reduce(
-    (sum, row) => sum + row[0]! + row[1]! + row[2]! + row[3]!,
-    0,
-  );
-  const same = sum(tags.sameQuarter);
-  return (tagged - same) / ledger.heatOut;
-}
-
-/** K: with fan less without, over the hours without sun and below 8 °C outside. */
-function nightLift(request: StoreRequest, withFan: HouseYear, without: HouseYear): number {
-  let sum = 0;
-  let hours = 0;
-  withFan.airTemperature.forEach((air, hour) => {
-    if (request.climate.globalHorizontal[hour]! > 0 || request.climate.dryBulb[hour]! > 8) return;
-    sum += air - without.airTemperature[hour]!;
-    hours++;
-  });
-  return hours > 0 ? sum / hours : 0;
-}
-
-function stateOfCharge(year: StoreYear): Float64Array {
-  const { storeTemperature } = year;
-  const low = min(storeTemperature)!;
-  const high = max(storeTemperature)!;
-  const span = Math.max(high - low, 1e-6);
-  return storeTemperature.map((value) => (value - low) / span);
-}
-
-/**
- * Runs the store: an hourly year with short steps where the fan runs, tubes in every slice of 2-D
- * soil, house, floor and tubes coupled in the same step; the same without the fan; and both again
- * with a heater that keeps the set point.
- *
- * The house runs free in the main year. Soil: linear conduction reduced to a few dozen states
- * (docs/store.md gives equations, checks and limits).
- *
- * @param request inputs and the results of the earlier chapters
- * @throws {InputError} where tubes, house and mesh do not fit together
- */
-export function storeChapter(request: StoreRequest): StoreResult {
-  const house = withHeater(houseModel(request.houseInputs, request.climate), 0);
-  const model = soilModel(request, house);
-  const main = mainRun(request, model, house);
-  const { ledger, plain, tags } = main.run;
-  const soilState = main.soilState;
-  const noFan = houseRun({ request, model, house, fan: false, soilState });
-  const heated = withHeater(house, Infinity);
-  const backup = houseRun({ request, model, house: heated, fan: true, soilState });
-  const backupNoFan = houseRun({ request, model, house: heated, fan: false, soilState });
-  const { year } = main;
-  const air = year.house.airTemperature;
-  const fanEnergy = kilowattHours(ledger.fanSeconds * model.site.fanPower);
-  const heatIn = kilowattHours(ledger.heatIn);
-  const heatOut = kilowattHours(ledger.heatOut);
-  const hoursOf = (sign: number) =>
-    year.fanShare.reduce((sum, share) => sum + (share * sign > 0 ? Math.abs(share) : 0), 0);
-  const judged = {
-    year,
-    noFan: noFan.year,
-    heatIn,
-    heatOut,
-    latentIn: kilowattHours(ledger.latentIn),
-    latentOut: kilowattHours(ledger.latentOut),
-    recovery: heatIn > 0 ? heatOut / heatIn : 0,
-    cop: fanEnergy > 0 ? heatOut / fanEnergy : 0,
-    fanEnergy,
-    carriedAcrossSeasons: carriedShare(tags!, ledger),
-    quarters: tags!.back.map((row) => Array.from(row, kilowattHours)),
-    tagged: taggedQuarters(tags!),
-    coldestHour: min(air)!,
-    hoursBelowFreezing: hoursBelow(air, 0),
-    firstFreeze: firstHourBelow(air, 0),
-    backupHeat: kilowattHours(backup.run.ledger.heater),
-    backupHeatNoFan: kilowattHours(backupNoFan.run.ledger.heater),
-    backupYear: backup.year,
-    balanceResidual: balanceResidual(ledger),
-    months: monthsOf(year, backup.year, backupNoFan.year),
-    earlyYears: plain.map((early, k) => ({
-      year: k + 1,
-      heatIn: kilowattHours(early.heatIn),
-      heatOut: kilowattHours(early.heatOut),
-    })),
-    yearsUntilPeriodic: yearsUntilPeriodic(plain.map((early) => early.heatOut), ledger.heatOut),
-    floorHeat: kilowattHours(ledger.floor),
-    outdoorHeat: kilowattHours(ledger.outdoor),
-    deepHeat: kilowattHours(ledger.deep),
-    condensed: ledger.condensed,
-    drained: ledger.drained,
-    evaporated: ledger.evaporated,
-    chargeHours: hoursOf(1),
-    dischargeHours: hoursOf(-1),
-    nightLift: nightLift(request, year.house, noFan.year),
-    stateOfCharge: stateOfCharge(year),
-    emptying: emptyingSpell(request, model, main.spellState),
-    freezing: main.coldestSoil < 0
-      ? winterFreezing(model.site, main.winter, request.soil.properties)
-      : null,
-    coldestSoil: main.coldestSoil,
-    cells: model.site.operator.capacity.length,
-    slices: model.site.slices,
-    states: model.slice.states,
-  };
-  return {
-    ...judged,
-    sections: main.sections,
-    flows: heatFlows(judged),
-    notices: storeNotices(judged, request, house.geometry.floorArea),
-  };
-}
+/** House, tubes and soil together, hour by hour, until the year repeats. */
+export const store = chapter({
+  name: "store",
+  section: { fields: storeFields },
+  after: AFTER,
+  takes,
+  compute: storeChapter,
+  figures: storeFigures,
+  extras: {
+    /** With and without store and curtain, on a coarser store. */
+    ways: extra({
+      after: AFTER,
+      takes: takesCoarse,
+      compute: (request: StoreRequest) => houseWays(request),
+    }),
+    /** The store built or run otherwise, on a coarser store. */
+    variants: extra({
+      after: AFTER,
+      takes: takesCoarse,
+      compute: (request: StoreRequest) => storeVariants(request),
+    }),
+  },
+});

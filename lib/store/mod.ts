@@ -1,6 +1,6 @@
 /** The store chapter: tubes, soil and house together over days, seasons and years. @module */
 export type * from "./types.ts";
-export { storeChapter } from "./chapter.ts";
+export { storeChapter } from "./compute.ts";
 export {
   type PlateAir,
   type PlateCollector,
@@ -18,3 +18,4 @@ export {
   type VariantRow,
   variantRow,
 } from "./variants/variants.ts";
+export { COMPARISON_SLICES, store } from "./chapter.ts";

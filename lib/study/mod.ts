@@ -3,7 +3,9 @@ export type { DefaultTaken, Figure, Figures, Study, StudyHeading } from "./types
 export { checkStudyText, defaultStudyPath } from "./file/check_study.ts";
 export { type OpenOptions, openStudy } from "./file/open.ts";
 export { studyJsonSchema } from "./file/json_schema.ts";
-export { type ChapterResults, type RunOptions, startRun, type StudyRun } from "./run/run.ts";
+export type { AllResults, ChapterResults } from "./chapters.ts";
+export { CHAPTERS } from "./chapters.ts";
+export { type RunOptions, startRun, type StudyRun } from "./run/run.ts";
 export {
   type Provenance,
   type ResultsFile,
@@ -11,8 +13,10 @@ export {
   writeResults,
 } from "./results/write_results.ts";
 export { hourlyCsv } from "./results/hourly.ts";
-export { dateAfterMidsummer, dateOfHour, timeOfHour } from "./results/dates.ts";
+export { dateAfterMidsummer, dateOfHour, timeOfHour } from "../climate/dates.ts";
 export { type LibraryVersion, libraryVersion } from "./run/library_version.ts";
 export { loadClimateFile, type LoadedClimate } from "./file/climate_source.ts";
 export { readTextFile } from "./file/read_text.ts";
-export { DESIGN_AIR_TEMPERATURE, meanPressure, middleOfLayers } from "./run/chapters.ts";
+export { DESIGN_AIR_TEMPERATURE } from "../tubes/mod.ts";
+export { meanPressure } from "../climate/mod.ts";
+export { middleOfLayers } from "../soil/mod.ts";

@@ -31,8 +31,8 @@ export {
   transferUnits,
 } from "./film.ts";
 export { findTube, readTubes, TUBES } from "./products.ts";
-export type { TubesSurroundings } from "./chapter.ts";
-export { tubesChapter } from "./chapter.ts";
+export type { TubesSurroundings } from "./compute.ts";
+export { tubesChapter } from "./compute.ts";
 export type { TubeProduct, TubesInputs, TubesResult } from "./types.ts";
 export type { MoistAir, TubeMarch, WallExchange, WallPiece, WetTube } from "./wet.ts";
 export {
@@ -65,3 +65,5 @@ export { paretoFront, searchFields } from "./search.ts";
 export { DEMO_SEARCH_PRICES, readSearchPrices } from "./search_prices.ts";
 export type { SearchAround, SearchSurroundings } from "./search_around.ts";
 export { searchAround } from "./search_around.ts";
+export { tubes } from "./chapter.ts";
+export { DESIGN_AIR_TEMPERATURE, type DesignAir, designAir } from "./design_air.ts";

@@ -1,31 +1,7 @@
 /** What the tubes chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
 
-/** `tubes` section of the study file, in SI. */
-export interface TubesInputs {
-  /** id in data/tubes */
-  readonly tube: string;
-  /** number of tubes */
-  readonly count: number;
-  /** m between the headers, one tube */
-  readonly length: number;
-  /** centre to centre, m */
-  readonly spacing: number;
-  /** layers of tubes */
-  readonly layers: number;
-  /** m between layers */
-  readonly layerSpacing: number;
-  /** m from the floor surface to the centre of the upper layer */
-  readonly depth: number;
-  /** design air flow of the whole field, m³/s */
-  readonly airFlow: number;
-  /** fall along the tube, m/m */
-  readonly slope: number;
-  /** the tubes run along or across the house */
-  readonly direction: "along" | "across";
-  /** further loss of one tube in velocity heads (elbows, screens), besides inlet and exit */
-  readonly extraLosses: number;
-}
+export type { TubesInputs } from "./fields.ts";
 
 /** A row of data/tubes. */
 export interface TubeProduct {

@@ -1,7 +1,7 @@
 import { assert, assertEquals } from "@std/assert";
 import { hoursBelow } from "../../lib/basics/mod.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
-import { tubesOf } from "../../lib/study/run/chapters.ts";
+import { tubes as tubesPart } from "../../lib/tubes/chapter.ts";
 import { answer as fanAnswer, pointAgainst } from "../../lib/show/fan/answer.ts";
 import { answer as headersAnswer } from "../../lib/show/headers/answer.ts";
 import { answer as houseAnswer, freezingRange, frostLight } from "../../lib/show/house/answer.ts";
@@ -100,7 +100,7 @@ Deno.test("headerVariants() get more even with the size, in every layout", async
   // Property: wider header, more even tubes; from 15 inches on all within the study's tubes
   const study = await openStudy(defaultStudyPath(), {});
   const house = { geometry: { parts: [], floorArea: 192, volume: 600, perimeter: 64 } };
-  const tubes = tubesOf(study, house as unknown as Parameters<typeof tubesOf>[1]);
+  const tubes = tubesPart.compute(tubesPart.takes(study, { house }));
   const variants = headerVariants(study, tubes);
   for (const layout of ["Z", "U", "centre"]) {
     const rows = variants.filter((row) => row.layout === layout);
@@ -115,7 +115,7 @@ Deno.test("carelessEnds() draws the same fields every time and makes them less e
   // Property: seeded; the poorest tube gets less than with flush ends
   const study = await openStudy(defaultStudyPath(), {});
   const house = { geometry: { parts: [], floorArea: 192, volume: 600, perimeter: 64 } };
-  const tubes = tubesOf(study, house as unknown as Parameters<typeof tubesOf>[1]);
+  const tubes = tubesPart.compute(tubesPart.takes(study, { house }));
   const first = carelessEnds(study, tubes);
   assertEquals(carelessEnds(study, tubes), first);
   assert(first.flowMin.low <= first.flowMin.high && first.flowMin.mean < 1);

@@ -18,16 +18,18 @@ import { fouledTubes } from "../../lib/show/tubes/tube_water.ts";
 import { materialRows } from "../../lib/show/tubes/choice_tables.ts";
 import { tubeAlong } from "../../lib/show/tubes/tube_along.ts";
 import type { HouseResult } from "../../lib/house/mod.ts";
-import { fanOf, headersOf, tubesOf } from "../../lib/study/run/chapters.ts";
+import { fan as fanPart } from "../../lib/fan/chapter.ts";
+import { headers as headersPart } from "../../lib/headers/chapter.ts";
+import { tubes as tubesPart } from "../../lib/tubes/chapter.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
 import { airProperties, moistEnthalpy } from "../../lib/air/mod.ts";
 import { soilResult, storeResult } from "./sample.ts";
 
 const study = await openStudy(defaultStudyPath());
 const house = { geometry: houseGeometry(study.house) } as HouseResult;
-const tubes = tubesOf(study, house);
-const headers = headersOf(study, tubes);
-const fan = fanOf(study, tubes, headers);
+const tubes = tubesPart.compute(tubesPart.takes(study, { house }));
+const headers = headersPart.compute(headersPart.takes(study, { tubes }));
+const fan = fanPart.compute(fanPart.takes(study, { tubes, headers }));
 const store = {
   ...storeResult,
   year: {

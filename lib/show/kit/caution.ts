@@ -1,6 +1,6 @@
 /** Cautions beside each step, and notices of a result. @module */
 import Papa from "papaparse";
-import type { Chapter, Notice, NoticeLevel } from "../../basics/mod.ts";
+import type { ChapterName, Notice, NoticeLevel } from "../../basics/mod.ts";
 import type { DisplayItem } from "./figure.ts";
 import { escapeMarkup } from "./escape.ts";
 import text from "../../../data/cautions/cautions.csv" with { type: "text" };
@@ -8,7 +8,7 @@ import text from "../../../data/cautions/cautions.csv" with { type: "text" };
 /** One caution. */
 export interface Caution {
   /** chapter it stands beside */
-  readonly chapter: Chapter;
+  readonly chapter: ChapterName;
   /** what can happen */
   readonly hazard: string;
   /** what to mind */
@@ -23,7 +23,7 @@ export interface Caution {
 export const CAUTIONS: readonly Caution[] = Papa.parse<Record<string, string>>(text.trim(), {
   header: true,
 }).data.map((row) => ({
-  chapter: row["chapter"] as Chapter,
+  chapter: row["chapter"] as ChapterName,
   hazard: row["hazard"]!,
   text: row["text"]!,
   deferTo: row["defer_to"]!,
@@ -31,12 +31,12 @@ export const CAUTIONS: readonly Caution[] = Papa.parse<Record<string, string>>(t
 }));
 
 /** The cautions of one chapter. */
-export function cautionsOf(chapter: Chapter): Caution[] {
+export function cautionsOf(chapter: ChapterName): Caution[] {
   return CAUTIONS.filter((caution) => caution.chapter === chapter);
 }
 
 /** The cautions of a chapter as a list, each with those whose word counts. */
-export function caution(chapter: Chapter): DisplayItem {
+export function caution(chapter: ChapterName): DisplayItem {
   const found = cautionsOf(chapter);
   const last = "Local codes and law govern; nothing here replaces a licensed professional.";
   const items = found.map((one) =>

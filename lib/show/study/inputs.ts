@@ -1,13 +1,13 @@
 /** The inputs a chapter used, as the study gives them. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { showNumber } from "../../units/display_units.ts";
-import type { Study } from "../../study/mod.ts";
+import type { ChapterResults, Study } from "../../study/mod.ts";
 import { type FieldRow, FIELDS } from "../../study/file/fields.ts";
 import { formatQuantity } from "../../units/mod.ts";
 import { type NamedNumber, numbers, table } from "../kit/table.ts";
 
 /** Sections of the study file that chapters read. */
-export type InputSection = "soil" | "house" | "tubes" | "headers" | "fan" | "store";
+export type InputSection = Exclude<keyof ChapterResults, "climate">;
 
 /** One input line. */
 export interface InputRow {

@@ -1,8 +1,11 @@
 /** One input changed, the chapter run again. @module */
 import type { HouseResult } from "../../house/mod.ts";
 import type { Study } from "../../study/mod.ts";
-import { tubesOf } from "../../study/run/chapters.ts";
-import type { TubesResult } from "../../tubes/mod.ts";
+import { tubes, type TubesResult } from "../../tubes/mod.ts";
+
+function tubesOf(study: Study, house: HouseResult): TubesResult {
+  return tubes.compute(tubes.takes(study, { house }));
+}
 
 /** The tubes chapter at multiples of the study's air flow. */
 export function tubesAtFlows(

@@ -2,6 +2,7 @@
 import { dirname, isAbsolute, join } from "node:path";
 import { InputError } from "../../basics/mod.ts";
 import {
+  type ClimateGiven,
   type ClimateYear,
   parseColumns,
   type Place,
@@ -10,7 +11,6 @@ import {
   yearFromNormals,
 } from "../../climate/mod.ts";
 import { readTextFile } from "./read_text.ts";
-import type { ClimateGiven } from "./schema.ts";
 import type { YamlSource } from "./yaml_source.ts";
 
 /** A climate year and all texts it was made from, for the hash. */

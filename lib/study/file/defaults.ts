@@ -1,6 +1,7 @@
 /** Lists the defaults a study file leaves to the field table. @module */
 import { FIELDS } from "./fields.ts";
 import type { DefaultTaken } from "../types.ts";
+import { NESTED_KEYS } from "./schema.ts";
 
 /** Value at a dotted path of plain data; undefined where any part is missing. */
 function valueAt(data: unknown, key: string): unknown {
@@ -13,21 +14,14 @@ function valueAt(data: unknown, key: string): unknown {
   );
 }
 
-/** Lists: their entries take no default of the file. */
-const LIST_KEYS = ["place.horizon", "soil.layers"];
-
-/** Sections that may be none: then their keys take no default. */
-const OPTIONAL_SECTIONS = ["house.curtain", "store.collector", "store.gravelBed"];
-
 /** Every fixed default taken, in the order of the table; derived ones are noted where derived. */
 export function defaultsTaken(data: unknown): readonly DefaultTaken[] {
   const taken: DefaultTaken[] = [];
   for (const row of FIELDS.values()) {
     if (row.default === "" || valueAt(data, row.key) !== undefined) continue;
-    if (LIST_KEYS.some((list) => row.key.startsWith(`${list}.`))) continue;
-    if (OPTIONAL_SECTIONS.some((key) => row.key.startsWith(`${key}.`) && isNone(data, key))) {
-      continue;
-    }
+    const outer = row.key.slice(0, row.key.lastIndexOf("."));
+    const nested = NESTED_KEYS.get(outer);
+    if (nested === "list" || (nested === "part" && isNone(data, outer))) continue;
     if (row.key === "climate.seed" && valueAt(data, "climate.normals") === undefined) continue;
     taken.push({ key: row.key, value: row.default, source: row.source });
   }

@@ -53,7 +53,6 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
     place: year.place,
     climate: year,
     ...inputs,
-    store: given.store,
     defaults: [...defaultsTaken(source.data), ...taken],
     inputHash: hashTexts([text, ...loaded.texts, ...fans.texts]),
     notices: [

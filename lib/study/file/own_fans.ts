@@ -1,9 +1,8 @@
 /** Fans a study may choose from: those of data/fans and those of a file of the user's own. @module */
 import { dirname, isAbsolute, join } from "node:path";
 import { InputError } from "../../basics/mod.ts";
-import { type FanCurve, FANS, findFan, readFans } from "../../fan/mod.ts";
+import { type FanCurve, type FanGiven, FANS, findFan, readFans } from "../../fan/mod.ts";
 import { readTextFile } from "./read_text.ts";
-import type { FanGiven } from "./schema.ts";
 import type { YamlSource } from "./yaml_source.ts";
 
 /** Fans of a study. */

@@ -1,8 +1,8 @@
 /** The hourly table of a run. @module */
 import Papa from "papaparse";
 import { undisturbedTemperature } from "../../soil/mod.ts";
-import { timeOfHour } from "./dates.ts";
-import type { ChapterResults } from "../run/run.ts";
+import { timeOfHour } from "../../climate/dates.ts";
+import type { ChapterResults } from "../chapters.ts";
 import type { Study } from "../types.ts";
 
 interface Column {

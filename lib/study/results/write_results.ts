@@ -4,6 +4,7 @@ import { randomUUID } from "node:crypto";
 import { hashOf } from "../run/hash.ts";
 import { hourlyCsv } from "./hourly.ts";
 import { type LibraryVersion, libraryVersion } from "../run/library_version.ts";
+import { CHAPTERS } from "../chapters.ts";
 import type { StudyRun } from "../run/run.ts";
 import type { Figures, Study, StudyHeading } from "../types.ts";
 import type { Notice } from "../../basics/mod.ts";
@@ -37,9 +38,9 @@ export interface ResultsFile {
 }
 
 function inputsOf(study: Study): Readonly<Record<string, unknown>> {
-  const { place, climate, soil, house, tubes, headers, fan, store, defaults } = study;
-  const { source, layout } = climate;
-  return { place, climate: { source, layout }, soil, house, tubes, headers, fan, store, defaults };
+  const { place, climate: { source, layout }, defaults } = study;
+  const sections = CHAPTERS.map(({ name }) => [name, study[name]]);
+  return { place, ...Object.fromEntries(sections), climate: { source, layout }, defaults };
 }
 
 /** Collects results.json. */

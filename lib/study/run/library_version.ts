@@ -1,29 +1,15 @@
 /** Version of the library by the content of its sources. @module */
 import { createHash } from "node:crypto";
 import { fileURLToPath } from "node:url";
+import { CHAPTERS } from "../chapters.ts";
 import settings from "../../../deno.json" with { type: "json" };
 
-/** Folders whose content decides a result. */
-const FOLDERS = [
-  "lib/basics",
-  "lib/units",
-  "lib/air",
-  "lib/sun",
-  "lib/climate",
-  "lib/soil",
-  "lib/house",
-  "lib/tubes",
-  "lib/headers",
-  "lib/fan",
-  "lib/store",
-  "data/soils",
-  "data/glazings",
-  "data/crops",
-  "data/walls",
-  "data/tubes",
-  "data/fittings",
-  "data/fans",
-] as const;
+/** Folders whose content decides a result: what every chapter uses, and the chapters. */
+const FOLDERS = ["basics", "units", "air", "sun", ...CHAPTERS.map(({ name }) => name)]
+  .map((name) => `lib/${name}`);
+
+/** Tables that decide no result: they are inputs with hashes of their own, or only shown. */
+const SHOWN_TABLES = ["cautions", "climates", "display", "drawings", "logs", "sources", "studies"];
 
 /** What is written into the provenance of a run. */
 export interface LibraryVersion {
@@ -44,15 +30,24 @@ export function libraryVersion(): Promise<LibraryVersion> {
 async function readVersion(): Promise<LibraryVersion> {
   const root = new URL("../../../", import.meta.url);
   const hash = createHash("sha256");
-  for (const folder of FOLDERS) {
-    for (const path of await filesBelow(fileURLToPath(new URL(folder, root)))) {
-      hash.update(path.slice(fileURLToPath(root).length)).update("\0");
+  const below = fileURLToPath(root);
+  for (const folder of [...FOLDERS, ...await tables(below)]) {
+    for (const path of await filesBelow(`${below}${folder}`)) {
+      hash.update(path.slice(below.length)).update("\0");
       hash.update(await Deno.readFile(path)).update("\0");
     }
   }
-  hash.update(await Deno.readFile(new URL("./chapters.ts", import.meta.url)));
   hash.update(JSON.stringify(settings.imports));
   return { version: settings.version, hash: hash.digest("hex") };
+}
+
+/** Folders of data that decide a result. */
+async function tables(root: string): Promise<string[]> {
+  const found: string[] = [];
+  for await (const { name, isDirectory } of Deno.readDir(`${root}data`)) {
+    if (isDirectory && !SHOWN_TABLES.includes(name)) found.push(`data/${name}`);
+  }
+  return found.sort();
 }
 
 async function filesBelow(folder: string): Promise<string[]> {

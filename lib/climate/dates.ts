@@ -1,5 +1,5 @@
 /** Dates of a typical year. @module */
-import { FIRST_OF_JULY, HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
+import { FIRST_OF_JULY, HOUR, HOURS_PER_YEAR } from "../basics/mod.ts";
 
 /** A year of 365 days that stands for the typical year. */
 const STAND_IN_YEAR = 2001;

@@ -1,0 +1,81 @@
+/** Figures of the climate chapter. @module */
+import { type FigureRow, numberFigure } from "../basics/figures.ts";
+import { dateAfterMidsummer } from "./dates.ts";
+import type { ClimateResult } from "./types.ts";
+
+/** Every figure of the chapter. */
+export function climateFigures(climate: ClimateResult): readonly FigureRow[] {
+  const week = climate.coldSpells.find((spell) => spell.length === 7);
+  return [
+    numberFigure(
+      "climate.meanTemperature",
+      climate.meanTemperature,
+      "degC",
+      "mean outdoor temperature",
+    ),
+    numberFigure("climate.coldestHour", climate.coldestHour, "degC", "coldest hour outdoors"),
+    numberFigure(
+      "climate.design99_6",
+      climate.design99_6,
+      "degC",
+      "temperature exceeded 99.6 % of the year",
+    ),
+    numberFigure(
+      "climate.design99",
+      climate.design99,
+      "degC",
+      "temperature exceeded 99 % of the year",
+    ),
+    numberFigure(
+      "climate.heatingDegreeDays18",
+      climate.heatingDegreeDays18,
+      "K d",
+      "heating degree-days below 18 degC",
+    ),
+    numberFigure(
+      "climate.heatingDegreeDays18_3",
+      climate.heatingDegreeDays18_3,
+      "K d",
+      "heating degree-days below 18.3 degC (65 degF), from hours",
+    ),
+    numberFigure(
+      "climate.worstWeekTemperature",
+      week?.meanTemperature ?? NaN,
+      "degC",
+      "mean temperature of the worst cold and dull week",
+    ),
+    numberFigure(
+      "climate.worstWeekRadiation",
+      week?.globalRadiation ?? NaN,
+      "kWh/(m2 d)",
+      "radiation on the horizontal a day in that week",
+    ),
+    numberFigure(
+      "climate.globalRadiation",
+      climate.globalRadiation,
+      "kWh/m2",
+      "global radiation on the horizontal in a year",
+    ),
+  ];
+}
+
+/**
+ * First frost after midsummer as a date; without one the value is null and the label says why.
+ *
+ * @param key `chapter.name`
+ * @param hour hour index of the year, null where it never freezes
+ * @param where place named in the label, such as "in the house with the store"
+ */
+export function freezeFigure(key: string, hour: number | null, where: string): FigureRow {
+  return [
+    key,
+    hour === null
+      ? { value: null, unit: "date", label: `first frost ${where}: it never freezes there` }
+      : {
+        value: dateAfterMidsummer(hour),
+        unit: "date",
+        label:
+          `first frost ${where} after 1 July (a typical year has no number; its winter is written 2001 to 2002)`,
+      },
+  ];
+}

@@ -1,0 +1,16 @@
+/** The weather of a year without its history. @module */
+import type { ClimateYear } from "./types.ts";
+
+/**
+ * The year as later chapters compute with it: hours and place alone. Where the file lies, what it
+ * is called and what was said while reading it do not change a result.
+ */
+export function plainWeather(year: ClimateYear): ClimateYear {
+  return { ...year, place: { ...year.place, name: "" }, source: "", layout: "", notices: [] };
+}
+
+/** Pa, mean of the year. */
+export function meanPressure({ climate }: { readonly climate: ClimateYear }): number {
+  const { pressure } = climate;
+  return pressure.reduce((sum, value) => sum + value, 0) / pressure.length;
+}

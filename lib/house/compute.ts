@@ -1,0 +1,183 @@
+/** The house chapter: what the house loses, gains and sweats without a store. @module */
+import { mean, min } from "d3-array";
+import {
+  firstHourBelow,
+  hoursBelow,
+  lastHourBelow,
+  lowestRunStart,
+  monthlyHeat,
+  monthlySums,
+  type Notice,
+  notice,
+} from "../basics/mod.ts";
+import { designTemperature } from "../climate/mod.ts";
+import type { ClimateYear } from "../climate/types.ts";
+import type { SoilResult } from "../soil/mod.ts";
+import { findCrop } from "./crop/crop_table.ts";
+import { type FloorColumn, floorColumn } from "./floor/floor_column.ts";
+import { lossParts } from "./skin/losses.ts";
+import { houseModel } from "./air/model.ts";
+import type { HouseInputs, HouseModel, HouseResult, OwnHeater } from "./types.ts";
+import { runHouseYear, type YearRun } from "./year.ts";
+
+/** The same house with another heater, W; Infinity for one without limit, 0 to run free. */
+export function withHeater(model: HouseModel, heaterPower: number): HouseModel {
+  return { ...model, inputs: { ...model.inputs, heaterPower } };
+}
+
+/**
+ * Runs the house without a store: a free-running year, a year held at the heating set point, and
+ * the steady loss coefficient.
+ *
+ * @param inputs house section of the study
+ * @param climate one year of weather
+ * @param soil result of the soil chapter; its properties and annual wave are used
+ */
+export function houseChapter(
+  inputs: HouseInputs,
+  climate: ClimateYear,
+  soil: Pick<SoilResult, "properties" | "wave">,
+): HouseResult {
+  const model = houseModel(inputs, climate);
+  const { geometry } = model;
+  const column = floorColumn({
+    geometry,
+    edge: inputs,
+    properties: soil.properties,
+    wave: soil.wave,
+  });
+  const free = runHouseYear(withHeater(model, 0), column);
+  const heated = runHouseYear(withHeater(model, Infinity), column);
+  const ownHeater = inputs.heaterPower > 0 ? heldBy(model, column) : null;
+  const design = designTemperature(climate.dryBulb);
+  const warmest = Math.max(inputs.heatSetPoint, inputs.heatSetPointDay ?? inputs.heatSetPoint);
+  const difference = Math.max(0, warmest - design);
+  const parts = lossParts({
+    inputs,
+    geometry,
+    dryAirMass: model.dryAirMass,
+    edgeLossFactor: column.edgeLossFactor,
+    difference,
+    windSpeed: mean(climate.windSpeed)!,
+  });
+  const lossCoefficient = parts.reduce((sum, part) => sum + part.conductance, 0);
+  const air = free.year.airTemperature;
+  const crop = findCrop(inputs.crop);
+  return {
+    geometry,
+    lossParts: parts,
+    lossCoefficient,
+    peakHeatLoss: lossCoefficient * difference,
+    heatDemand: heated.ledger.heater,
+    ownHeater,
+    coldestHourNoStore: min(air)!,
+    hoursBelowFreezingNoStore: hoursBelow(air, 0),
+    firstFreezeNoStore: firstHourBelow(air, 0),
+    lastFreezeNoStore: lastHourBelow(air, 0),
+    firstCropKillNoStore: firstHourBelow(air, crop.killingLimit),
+    lastCropKillNoStore: lastHourBelow(air, crop.killingLimit),
+    hoursBelowCropLimitNoStore: hoursBelow(air, crop.killingLimit),
+    freeRunning: free.year,
+    heated: heated.year,
+    freeRunningLedger: free.ledger,
+    heatedLedger: heated.ledger,
+    freeRunningWater: free.water,
+    heatDemandByMonth: monthlyHeat(heated.year.heater),
+    condensateByMonth: monthlySums(free.year.condensed).map((flow) => flow * 3600),
+    coldestWeekStart: lowestRunStart(climate.dryBulb, 168),
+    edgeLossFactor: column.edgeLossFactor,
+    notices: [
+      ...houseNotices(model, free, heated, lossCoefficient),
+      ...heaterNotices(ownHeater, heated),
+    ],
+  };
+}
+
+/** The year with the study's own heater. */
+function heldBy(model: HouseModel, column: FloorColumn): OwnHeater {
+  const { year, ledger } = runHouseYear(model, column);
+  const power = model.inputs.heaterPower;
+  const air = year.airTemperature;
+  return {
+    power,
+    heat: ledger.heater,
+    coldestHour: min(air)!,
+    hoursBelowFreezing: hoursBelow(air, 0),
+    hoursTooSmall:
+      air.filter((value, hour) =>
+        year.heater[hour]! > 0.999 * power && value < model.setPoint[hour]! - 0.05
+      ).length,
+  };
+}
+
+function heaterNotices(heater: OwnHeater | null, heated: YearRun): Notice[] {
+  if (heater === null) return [];
+  const power = `The heater of ${(heater.power / 1000).toFixed(1)} kW`;
+  if (heater.hoursTooSmall === 0) {
+    const heat = Math.round(heater.heat);
+    return [
+      notice("info", "house", `${power} holds the set point all year without a store: ${heat} kWh`),
+    ];
+  }
+  const needed = heated.year.heater.reduce((most, value) => Math.max(most, value), 0) / 1000;
+  return [notice(
+    "warning",
+    "house",
+    `${power} is too small in ${heater.hoursTooSmall} hours: without a store the house falls to ` +
+      `${heater.coldestHour.toFixed(1)} °C; the set point asks for up to ${
+        needed.toFixed(1)
+      } kW. ` +
+      "Burners vent outdoors, with a carbon-monoxide alarm, fitted by a licensed installer",
+  )];
+}
+
+function houseNotices(
+  model: HouseModel,
+  free: YearRun,
+  heated: YearRun,
+  lossCoefficient: number,
+): Notice[] {
+  const notices: Notice[] = [];
+  const { inputs, geometry } = model;
+  const perFloor = lossCoefficient / geometry.floorArea;
+  if (perFloor > 10) {
+    notices.push(notice(
+      "warning",
+      "house",
+      `The house loses ${
+        perFloor.toFixed(1)
+      } W/K per m² of floor: seal, insulate and curtain it before any store`,
+    ));
+  }
+  if (inputs.curtain !== null && inputs.curtain.edgeLeak === 0) {
+    notices.push(notice(
+      "info",
+      "house",
+      "The night curtain is taken as tight at its edges: real ones leak 5 to 20 % (common practice)",
+    ));
+  }
+  const damp = hoursBelow(free.year.relativeHumidity.map((value) => -value), -0.95);
+  if (damp > 2000) {
+    notices.push(notice(
+      "caution",
+      "house",
+      `The air is above 95 % humidity in ${damp} hours: mould on leaves and on wood; ventilate when the weather allows and keep leaves dry overnight`,
+    ));
+  }
+  const drift = Math.max(free.drift, heated.drift);
+  if (drift > 0.1) {
+    notices.push(notice(
+      "warning",
+      "house",
+      `The floor soil still moves by ${drift.toFixed(2)} K a year at the end of the spin-up`,
+    ));
+  }
+  if (inputs.leakage + inputs.leakageWind * 3 < 0.3) {
+    notices.push(notice(
+      "caution",
+      "house",
+      "A house this tight needs ventilation on purpose: humidity, carbon dioxide for the plants, radon and any burner's fumes; ask a licensed installer about burners",
+    ));
+  }
+  return notices;
+}

@@ -1,0 +1,46 @@
+/** Figures of the house chapter. @module */
+import { type FigureRow, numberFigure } from "../basics/figures.ts";
+import { freezeFigure } from "../climate/figures.ts";
+import type { HouseResult } from "./types.ts";
+
+/** Every figure of the chapter. */
+export function houseFigures(house: HouseResult): readonly FigureRow[] {
+  return [
+    numberFigure("house.floorArea", house.geometry.floorArea, "m2", "floor area"),
+    numberFigure(
+      "house.lossCoefficient",
+      house.lossCoefficient,
+      "W/K",
+      "heat loss coefficient of the house",
+    ),
+    numberFigure(
+      "house.peakHeatLoss",
+      house.peakHeatLoss,
+      "W",
+      "heat loss at the design temperature",
+    ),
+    numberFigure(
+      "house.heatDemand",
+      house.heatDemand,
+      "kWh",
+      "heat a year to hold the heating set point, without a store",
+    ),
+    numberFigure(
+      "house.coldestHourNoStore",
+      house.coldestHourNoStore,
+      "degC",
+      "coldest hour in the house, no heater, no store",
+    ),
+    numberFigure(
+      "house.hoursBelowFreezingNoStore",
+      house.hoursBelowFreezingNoStore,
+      "h",
+      "hours a year below 0 degC in the house, no heater, no store",
+    ),
+    freezeFigure(
+      "house.firstFreezeNoStore",
+      house.firstFreezeNoStore,
+      "in the house, no heater, no store",
+    ),
+  ];
+}

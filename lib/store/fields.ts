@@ -1,0 +1,99 @@
+/** The `store` section of the study file. @module */
+import { type Fields, part, quantity, quantityOr, whole, yesNo } from "../basics/fields.ts";
+import type { PlateCollector } from "./air/collector.ts";
+
+/** Another soil around the tubes, such as washed gravel. */
+export interface GravelBed {
+  /** m beyond the outermost tube centres on all sides */
+  readonly margin: number;
+  /** W/(m K) */
+  readonly conductivity: number;
+  /** J/(m³ K) */
+  readonly heatCapacity: number;
+}
+
+/** `store` section of the study file, in SI. */
+export interface StoreInputs {
+  /** K between intake air and store at which charging starts and stops */
+  readonly chargeStart: number;
+  /** K at which charging stops */
+  readonly chargeStop: number;
+  /** degC of the intake air below which nothing is charged */
+  readonly chargeAbove: number;
+  /** K between store and house air at which discharging starts and stops */
+  readonly dischargeStart: number;
+  /** K at which discharging stops */
+  readonly dischargeStop: number;
+  /** degC of the house air below which the store is discharged */
+  readonly dischargeBelow: number;
+  /** s */
+  readonly minimumRun: number;
+  /** relative humidity of the house above which discharge waits unless it is near freezing, 0 to 1 */
+  readonly humidityLockOut: number;
+  /** K the intake at the ridge is warmer than the house mean in full sun (800 W/m²) */
+  readonly stratification: number;
+  /** flow reversed on discharge */
+  readonly reverse: boolean;
+  /** slices along the tubes */
+  readonly slices: number;
+  /** years to run before the year that counts */
+  readonly spinUpYears: number;
+  /** m of soil outside the house and below the floor in the mesh */
+  readonly outsideSoil: number;
+  /** m of soil below the floor in the mesh */
+  readonly meshDepth: number;
+  /** true: no charging while the vents stand open; false or absent: the store is charged first */
+  readonly ventsFirst?: boolean | undefined;
+  /**
+   * true: ground water moves at the water table and holds the soil there at its undisturbed
+   * temperature; false or absent: the soil conducts on as if dry
+   */
+  readonly groundWaterMoves?: boolean | undefined;
+  /** perforated dark plate on the back wall as a hotter intake for charging; absent for none */
+  readonly collector?: PlateCollector | undefined;
+  /** another soil around the tubes; absent: the study's soil */
+  readonly gravelBed?: GravelBed | undefined;
+  /** m² K/W of a flat board below the floor, and its depth, m; absent for none */
+  readonly flatBoardResistance?: number | undefined;
+  /** m below the floor */
+  readonly flatBoardDepth?: number | undefined;
+}
+
+const collectorFields: Fields<PlateCollector> = {
+  area: quantity,
+  sunShare: quantity,
+  holeDiameter: quantity,
+  pitch: quantity,
+  absorptance: quantity,
+  emissivity: quantity,
+};
+
+const gravelBedFields: Fields<GravelBed> = {
+  margin: quantity,
+  conductivity: quantity,
+  heatCapacity: quantity,
+};
+
+/** Keys of the section. */
+export const storeFields: Fields<StoreInputs> = {
+  chargeStart: quantity,
+  chargeStop: quantity,
+  chargeAbove: quantity,
+  dischargeStart: quantity,
+  dischargeStop: quantity,
+  dischargeBelow: quantity,
+  minimumRun: quantity,
+  humidityLockOut: quantity,
+  stratification: quantity,
+  reverse: yesNo,
+  slices: whole,
+  spinUpYears: whole,
+  outsideSoil: quantity,
+  meshDepth: quantity,
+  ventsFirst: yesNo,
+  flatBoardResistance: quantityOr("none", undefined),
+  flatBoardDepth: quantityOr("none", undefined),
+  groundWaterMoves: yesNo,
+  collector: part(collectorFields, undefined),
+  gravelBed: part(gravelBedFields, undefined),
+};

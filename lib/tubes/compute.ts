@@ -1,0 +1,196 @@
+/**
+ * The tubes chapter: pressure, speed and dry heat transfer of one tube at the design air flow.
+ *
+ * @module
+ */
+import { airProperties } from "../air/mod.ts";
+import { type Notice, notice, requireInRange } from "../basics/mod.ts";
+import type { HouseGeometry } from "../house/types.ts";
+import { BEDDING, depthBesideFooting } from "./floor_fit.ts";
+import { effectiveness, filmCoefficient, transferUnits } from "./film.ts";
+import { EXIT_LOSS, FLUSH_INLET_LOSS, tubeLoss } from "./pressure.ts";
+import { floorSides, tubePositions } from "./positions.ts";
+import { findTube } from "./products.ts";
+import type { TubesInputs, TubesResult } from "./types.ts";
+
+/** What the tubes need from elsewhere. */
+export interface TubesSurroundings {
+  /** geometry of the house */
+  readonly house: HouseGeometry;
+  /** Pa */
+  readonly pressure: number;
+  /** degC of the air in the tubes */
+  readonly airTemperature: number;
+  /** underside of the footing below the floor, m; 0 or not given where there is none */
+  readonly footingDepth?: number;
+}
+
+/**
+ * Works out one tube of the field at the design air flow, shared evenly.
+ *
+ * @param inputs `tubes` section of the study
+ * @param surroundings house, air pressure and air temperature
+ * @returns the chapter's result
+ * @throws {InputError} where the tube is unknown
+ * @throws {OutOfRangeError} where a count, length or flow makes no sense
+ */
+export function tubesChapter(inputs: TubesInputs, surroundings: TubesSurroundings): TubesResult {
+  checkInputs(inputs);
+  const product = findTube(inputs.tube);
+  const air = airProperties(surroundings.airTemperature, surroundings.pressure);
+  const flowPerTube = inputs.airFlow / inputs.count;
+  const { length, extraLosses } = inputs;
+  const loss = tubeLoss({ product, length, airFlow: flowPerTube, extraLosses, air });
+  const diameter = product.insideDiameter;
+  const film = filmCoefficient(loss.airSpeed, diameter, air);
+  const units = transferUnits({
+    filmCoefficient: film,
+    diameter,
+    length,
+    airFlow: flowPerTube,
+    air,
+  });
+  const result = {
+    product,
+    count: inputs.count,
+    length,
+    totalLength: inputs.count * length,
+    diameter,
+    positions: tubePositions(inputs),
+    airSpeed: loss.airSpeed,
+    flowPerTube,
+    reynolds: loss.reynolds,
+    frictionFactor: loss.frictionFactor,
+    pressureDrop: loss.pressureDrop,
+    lossCoefficient: loss.lossCoefficient,
+    inletLoss: FLUSH_INLET_LOSS,
+    exitLoss: EXIT_LOSS,
+    filmCoefficient: film,
+    transferUnits: units,
+    effectiveness: effectiveness(units),
+  };
+  return { ...result, notices: tubesNotices(inputs, result, surroundings) };
+}
+
+/** Cubic foot per minute, m³/s. */
+const CFM = 0.3048 ** 3 / 60;
+
+function checkInputs(inputs: TubesInputs): void {
+  requireInRange("tube count", inputs.count, 1, 5000, "tubes");
+  requireInRange("tube length", inputs.length, 0.5, 500, "m");
+  requireInRange("tube layers", inputs.layers, 1, Math.min(20, inputs.count), "layers");
+  requireInRange("air flow", inputs.airFlow, 1e-4, 1000, "m³/s");
+  requireInRange("extra losses", inputs.extraLosses, 0, 100, "velocity heads");
+}
+
+/** m/s; air moves slower than this in most tube fields: common practice, no source. */
+const MOST_SPEED = 3;
+
+function tubesNotices(
+  inputs: TubesInputs,
+  tube: Omit<TubesResult, "notices">,
+  surroundings: TubesSurroundings,
+): readonly Notice[] {
+  const { house } = surroundings;
+  const list: Notice[] = [];
+  const warn = (text: string): void => void list.push(notice("warning", "tubes", text));
+  const sides = floorSides(house.floorArea, house.perimeter);
+  const [along, across] = inputs.direction === "along"
+    ? [sides.length, sides.width]
+    : [sides.width, sides.length];
+  const half = Math.max(...tube.positions.map(({ x }) => Math.abs(x)));
+  const fieldWidth = 2 * half + tube.product.outsideDiameter;
+  if (inputs.length > along + 0.01) {
+    warn(`The tubes are ${inputs.length.toFixed(1)} m long, the floor is ${along.toFixed(1)} m.`);
+  }
+  if (fieldWidth > across + 0.01) {
+    warn(
+      `The tube field is ${fieldWidth.toFixed(1)} m wide, the floor is ${across.toFixed(1)} m.`,
+    );
+  }
+  list.push(...footingNotices(inputs, { tube, fieldWidth, along, across, surroundings }));
+  if (inputs.spacing < tube.product.outsideDiameter && inputs.count > inputs.layers) {
+    warn("The tubes overlap: their spacing is below the outside diameter.");
+  }
+  if (inputs.layers > 1 && inputs.layerSpacing < tube.product.outsideDiameter) {
+    warn("The layers overlap: their spacing is below the outside diameter.");
+  }
+  if (inputs.depth < tube.product.outsideDiameter / 2) {
+    warn("The upper tubes stick out of the floor.");
+  }
+  if (tube.airSpeed > MOST_SPEED) {
+    warn(
+      `The air moves at ${tube.airSpeed.toFixed(1)} m/s in the tubes (${
+        (tube.flowPerTube / CFM).toFixed(0)
+      } cfm each). Growers run 10 to 20 cfm in a perforated 4-inch tube, 0.6 to 1.2 m/s; designers ` +
+        `go up to 1.5 to ${MOST_SPEED} m/s (common practice, no source). Above that pressure gets ` +
+        "expensive: use more or wider tubes.",
+    );
+  } else if (tube.airSpeed < 0.5) {
+    warn(
+      `The air moves at ${
+        tube.airSpeed.toFixed(2)
+      } m/s in the tubes: laminar or nearly so, little ` +
+        "heat is exchanged and a puddle stops it.",
+    );
+  }
+  const leastSlope = tube.product.wall === "smooth" ? 0.02 : 0.01;
+  if (inputs.slope < leastSlope) {
+    list.push(notice(
+      "caution",
+      "tubes",
+      `The tubes fall ${(100 * inputs.slope).toFixed(1)} %; below ${
+        100 * leastSlope
+      } % condensate ` +
+        "stands in them, and mould and Legionella like standing warm water (common practice, no " +
+        "source). Lay them to a drained low point.",
+    ));
+  }
+  return list;
+}
+
+function footingNotices(
+  inputs: TubesInputs,
+  field: {
+    readonly tube: Omit<TubesResult, "notices">;
+    readonly fieldWidth: number;
+    readonly along: number;
+    readonly across: number;
+    readonly surroundings: TubesSurroundings;
+  },
+): readonly Notice[] {
+  const footingDepth = field.surroundings.footingDepth ?? 0;
+  const deepest = Math.max(...field.tube.positions.map(({ depth }) => depth)) +
+    field.tube.product.outsideDiameter / 2 + BEDDING;
+  const list: Notice[] = [];
+  if (footingDepth > 0) {
+    const distance = Math.min(
+      (field.across - field.fieldWidth) / 2,
+      (field.along - inputs.length) / 2,
+    );
+    const allowed = depthBesideFooting(footingDepth, distance);
+    if (deepest > allowed) {
+      list.push(notice(
+        "caution",
+        "tubes",
+        `The pit is ${deepest.toFixed(2)} m deep ${Math.max(0, distance).toFixed(2)} m from the ` +
+          `wall; a line at 45 degrees from the footing allows ${
+            allowed.toFixed(2)
+          } m there. Keep ` +
+          "the tubes away from the wall or less deep; a geotechnical engineer decides.",
+      ));
+    }
+  }
+  if (deepest > 1.2) {
+    list.push(notice(
+      "caution",
+      "tubes",
+      `The pit is ${
+        deepest.toFixed(2)
+      } m deep. Trench walls collapse without warning: nobody enters ` +
+        "an unprotected trench; slope, bench or shore it as local rules say, and have buried " +
+        "services located before digging.",
+    ));
+  }
+  return list;
+}

@@ -1,0 +1,55 @@
+/** Defaults of the tubes section that follow from the house. @module */
+import { type NoteDefault, roundTo } from "../basics/mod.ts";
+import type { HouseInputs } from "../house/types.ts";
+import type { TubesGiven, TubesInputs } from "./fields.ts";
+import { findTube } from "./products.ts";
+
+/** Air changes an hour the tube field moves where no air flow is given. Growers' practice, no source. */
+const AIR_CHANGES = 5;
+/** m/s in the tube where no count is given. Common practice, no source. */
+const TUBE_SPEED = 2.5;
+/** m at each end of the house kept free for the headers. Common practice, no source. */
+const END_CLEARANCE = 1;
+/** m between tubes, where the layer then fits under the house. Common practice, no source. */
+const TUBE_SPACING = 0.4;
+/** m from the outer tubes to the side of the house where no spacing is given. Common practice, no source. */
+const SIDE_CLEARANCE = 0.3;
+
+/** Fills what the section leaves open from the size of the house. */
+export function completeTubes(
+  given: TubesGiven,
+  { house }: { readonly house: HouseInputs },
+  note: NoteDefault,
+): TubesInputs {
+  const volume = house.length * house.width * (house.eaveHeight + house.ridgeHeight) / 2;
+  const airFlow = note(
+    "tubes.airFlow",
+    given.airFlow,
+    () => roundTo(volume * AIR_CHANGES / 3600, 0.001),
+  );
+  const { insideDiameter, outsideDiameter } = findTube(given.tube);
+  const area = Math.PI / 4 * insideDiameter ** 2;
+  const [room, across] = given.direction === "along"
+    ? [house.length, house.width]
+    : [house.width, house.length];
+  const count = note(
+    "tubes.count",
+    given.count,
+    () => Math.ceil(airFlow / (area * TUBE_SPEED)),
+  );
+  const gaps = Math.max(1, Math.ceil(count / given.layers) - 1);
+  return {
+    ...given,
+    airFlow,
+    count,
+    spacing: note("tubes.spacing", given.spacing, () => {
+      const fitting = Math.floor(100 * (across - 2 * SIDE_CLEARANCE) / gaps) / 100;
+      return Math.max(Math.min(TUBE_SPACING, fitting), roundTo(1.5 * outsideDiameter, 0.01));
+    }),
+    length: note(
+      "tubes.length",
+      given.length,
+      () => Math.max(room - 2 * END_CLEARANCE, room / 2),
+    ),
+  };
+}
