@@ -1,7 +1,6 @@
 /** What the store chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
 import type { HouseYear } from "../house/types.ts";
-import type { PlateCollector } from "./air/collector.ts";
 
 export type { GravelBed, StoreInputs } from "./fields.ts";
 
