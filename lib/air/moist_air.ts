@@ -1,6 +1,6 @@
 /**
- * Moist air on top of the psychrolib package (ASHRAE Fundamentals 2017, ch. 1), in degC, Pa and
- * kg of water per kg of dry air.
+ * Moist air on top of the psychrolib package [psychrolib-2019] (ASHRAE Fundamentals 2017
+ * [ashrae-2017], ch. 1), in degC, Pa and kg of water per kg of dry air.
  *
  * @module
  */
@@ -9,26 +9,32 @@ import { requireInRange } from "../basics/mod.ts";
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
-/** Heat of vaporisation of water at 0 degC, J/kg. ASHRAE Fundamentals 2017 ch. 1 eq. 30. */
+/**
+ * Heat of vaporisation of water at 0 degC, J/kg. ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq.
+ * 30.
+ */
 export const LATENT_HEAT = 2.501e6;
 /**
  * Heat that turns a kilogram of water into vapour at 20 degC, J/kg, where vapour is bookkept by one
- * number for all of house and tubes. FAO-56 (Allen et al. 1998) eq. 3-1.
+ * number for all of house and tubes. FAO-56 (1998) [fao56-1998] eq. 3-1.
  */
 export const HEAT_OF_VAPORISATION = 2.45e6;
-/** Specific heat of dry air, J/(kg K). ASHRAE Fundamentals 2017 ch. 1 eq. 30. */
+/** Specific heat of dry air, J/(kg K). ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 30. */
 export const DRY_AIR_HEAT_CAPACITY = 1006;
-/** Specific heat of water vapour, J/(kg K). ASHRAE Fundamentals 2017 ch. 1 eq. 30. */
+/** Specific heat of water vapour, J/(kg K). ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 30. */
 export const VAPOUR_HEAT_CAPACITY = 1860;
-/** Molar mass of water over that of dry air. ASHRAE Fundamentals 2017 ch. 1 eq. 20. */
+/**
+ * Molar mass of water over that of dry air. ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 20.
+ */
 export const MOLAR_MASS_RATIO = 0.621945;
-/** Gas constant of dry air, J/(kg K). ASHRAE Fundamentals 2017 ch. 1 eq. 1. */
+/** Gas constant of dry air, J/(kg K). ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 1. */
 const DRY_AIR_GAS_CONSTANT = 287.042;
 
 /**
  * Saturation pressure of water vapour, over ice below 0 degC, over water above.
  *
- * Source: Hyland & Wexler 1983, as ASHRAE Fundamentals 2017 ch. 1 eq. 5 and 6.
+ * Source: Hyland & Wexler 1983 [hyland-wexler-1983], as ASHRAE Fundamentals 2017 [ashrae-2017] ch.
+ * 1 eq. 5 and 6.
  *
  * @param temperature degC, -100 to 200
  * @returns Pa
@@ -41,8 +47,8 @@ export function saturationPressure(temperature: number): number {
  * Saturation pressure over liquid water, also supercooled below 0 degC, as hygrometers and climate
  * files define relative humidity.
  *
- * Source: Hyland & Wexler 1983, as ASHRAE Fundamentals 2017 ch. 1 eq. 6, used below its stated
- * range for supercooled water.
+ * Source: Hyland & Wexler 1983 [hyland-wexler-1983], as ASHRAE Fundamentals 2017 [ashrae-2017] ch.
+ * 1 eq. 6, used below its stated range for supercooled water.
  *
  * @param temperature degC, -50 to 200
  * @returns Pa
@@ -59,7 +65,7 @@ export function saturationPressureOverWater(temperature: number): number {
 /**
  * Humidity ratio of air with a given vapour pressure. W = 0.621945·p/(P − p).
  *
- * Source: ASHRAE Fundamentals 2017 ch. 1 eq. 20.
+ * Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 20.
  *
  * @param vapourPressure Pa, 0 to below the pressure
  * @param pressure Pa
@@ -142,7 +148,8 @@ export function relativeHumidityFromDewPoint(dryBulb: number, dewPointTemperatur
 /**
  * Temperature at which air of this vapour pressure is saturated, frost point below 0 degC.
  *
- * Newton's method of the psychrolib package (ASHRAE Fundamentals 2017 ch. 1).
+ * Newton's method of the psychrolib package [psychrolib-2019] (ASHRAE Fundamentals 2017
+ * [ashrae-2017] ch. 1).
  *
  * @param pressure vapour pressure, Pa, above 0
  * @returns degC
@@ -174,7 +181,7 @@ export function dewPointOverWater(pressure: number): number {
  * Enthalpy of moist air above dry air and liquid water at 0 degC.
  * h = 1006·t + W·(2.501e6 + 1860·t).
  *
- * Source: ASHRAE Fundamentals 2017 ch. 1 eq. 30.
+ * Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 30.
  *
  * @param temperature degC
  * @param ratio kg/kg
@@ -188,7 +195,7 @@ export function moistEnthalpy(temperature: number, ratio: number): number {
 /**
  * Density of moist air, kg of air and vapour per m³.
  *
- * Source: ASHRAE Fundamentals 2017 ch. 1 eq. 26 and 10 (perfect gas).
+ * Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 26 and 10 (perfect gas).
  *
  * @param temperature degC
  * @param ratio kg/kg
@@ -202,7 +209,7 @@ export function airDensity(temperature: number, ratio: number, pressure: number)
 /**
  * Volume of moist air that holds one kilogram of dry air.
  *
- * Source: ASHRAE Fundamentals 2017 ch. 1 eq. 26.
+ * Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 26.
  *
  * @param temperature degC
  * @param ratio kg/kg
@@ -216,7 +223,7 @@ export function moistVolume(temperature: number, ratio: number, pressure: number
 /**
  * Pressure of the standard atmosphere.
  *
- * Source: ASHRAE Fundamentals 2017 ch. 1 eq. 3.
+ * Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 3.
  *
  * @param elevation m, -500 to 11 000
  * @returns Pa

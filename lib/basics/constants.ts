@@ -4,9 +4,9 @@
  * @module
  */
 
-/** Standard gravity, m/s². CGPM 1901. */
+/** Standard gravity, m/s². CGPM 1901 [cgpm-1901]. */
 export const GRAVITY = 9.80665;
-/** Stefan–Boltzmann constant, W/(m² K⁴). CODATA 2018. */
+/** Stefan–Boltzmann constant, W/(m² K⁴). CODATA 2018 [codata-2018]. */
 export const STEFAN_BOLTZMANN = 5.670374419e-8;
 /** 0 °C in kelvin. */
 export const ZERO_CELSIUS = 273.15;

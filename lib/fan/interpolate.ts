@@ -20,8 +20,7 @@ export interface ShapedCurve {
  *
  * Slopes inside are the weighted harmonic mean of the neighbouring secants, 0 at a turning point.
  *
- * Source: Fritsch & Butland 1984, SIAM J. Sci. Stat. Comput. 5:300; ends after Moler, Numerical
- * Computing with MATLAB, 2004, ch. 3.
+ * Source: Fritsch & Butland 1984 [fritsch-butland-1984]; ends after Moler 2004 [moler-2004], ch. 3.
  *
  * @param at places of the points, rising, 2 or more
  * @param values values there

@@ -7,7 +7,7 @@ import { InputError, requireInRange } from "../basics/mod.ts";
 import { curveValue, shapedCurve } from "./interpolate.ts";
 import type { FanCurve } from "./types.ts";
 
-/** Density at which fans are rated, kg/m³. AMCA 210 standard air. */
+/** Density at which fans are rated, kg/m³. AMCA 210 [amca-210-2016] standard air. */
 export const STANDARD_DENSITY = 1.2;
 
 /** Change of a fan from its rating. */
@@ -25,9 +25,9 @@ export interface FanChange {
  *
  * Q ∝ n·D³, p ∝ ρ·n²·D², P ∝ ρ·n³·D⁵.
  *
- * Source: fan laws, as Stoecker & Jones, Refrigeration and Air Conditioning, fan chapter, and AMCA
- * 210. Valid for: equal efficiency; motors and drives get worse at low speed, so that the electric
- * power below about half speed is too low here.
+ * Source: fan laws, as Stoecker & Jones 1982 [stoecker-jones-1982], fan chapter, and AMCA 210
+ * [amca-210-2016]. Valid for: equal efficiency; motors and drives get worse at low speed, so that
+ * the electric power below about half speed is too low here.
  *
  * @example Air of 40 °C instead of 20 °C
  * ```ts

@@ -2,10 +2,10 @@
  * What the whole air path asks of the fans.
  *
  * The air is taken from the house and given back to it, both at rest. By the convention of AMCA 210
- * the fan total pressure is P_t = P_t2 − P_t1 and the fan static pressure P_s = P_t − P_v2, with P_v2
- * the velocity pressure at the fan's outlet. The system loses all it gets, so that
- * P_t = headers and tubes + riser + filter + **one** velocity head where the air leaves into the house;
- * what the fan's curve must give is that less P_v2.
+ * [amca-210-2016] the fan total pressure is P_t = P_t2 − P_t1 and the fan static pressure P_s = P_t
+ * − P_v2, with P_v2 the velocity pressure at the fan's outlet. The system loses all it gets, so
+ * that P_t = headers and tubes + riser + filter + **one** velocity head where the air leaves into
+ * the house; what the fan's curve must give is that less P_v2.
  *
  * @module
  */
@@ -60,7 +60,7 @@ function logarithmicCurve(points: readonly PressurePoint[]): (airFlow: number) =
  * Loss between the fan's outlet and the riser, in Pa: Borda–Carnot where it widens, ½(1 − A₂/A₁)
  * heads of the riser where it narrows.
  *
- * Source: Borda–Carnot; Idelchik for the sudden contraction.
+ * Source: Borda–Carnot; Idelchik [idelchik-1994] for the sudden contraction.
  */
 function transitionLoss(density: number, outletSpeed: number, riserSpeed: number): number {
   if (outletSpeed >= riserSpeed) return density / 2 * (outletSpeed - riserSpeed) ** 2;

@@ -51,8 +51,8 @@ function interpolate(at: readonly number[], values: readonly number[], where: nu
 /**
  * Loss of a tube that reaches into the header, sharp-edged.
  *
- * Source: Idelchik, Handbook of Hydraulic Resistance, diagram 3-1, as quoted by the fluids library and
- * by the Modelica Standard Library; straight lines between the points.
+ * Source: Idelchik 1994 [idelchik-1994], diagram 3-1, as quoted by the fluids library [fluids-2016]
+ * and by the Modelica Standard Library [modelica-library-2020]; straight lines between the points.
  *
  * @param insertion depth that it reaches in over its inside diameter, 0 or more
  * @param wall wall thickness over inside diameter
@@ -71,7 +71,8 @@ export function reentrantInletLoss(insertion: number, wall: number): number {
 /**
  * Loss of a flush inlet with a rounded edge.
  *
- * Source: Idelchik 1994, diagram 3-4, as quoted by the fluids library; straight lines between the points.
+ * Source: Idelchik 1994 [idelchik-1994], diagram 3-4, as quoted by the fluids library
+ * [fluids-2016]; straight lines between the points.
  *
  * @param radius edge radius over inside diameter
  * @returns velocity heads, 0.5 to 0.03
@@ -84,8 +85,8 @@ export function roundedInletLoss(radius: number): number {
 /**
  * Loss of a long thin or thick re-entrant inlet. K = 1.12 − 22τ + 216τ² + 80τ³, τ = wall/diameter.
  *
- * Source: Rennels & Hudson, Pipe Flow, 2012. Valid for: insertion of half a diameter or more,
- * τ ≤ 0.05.
+ * Source: Rennels & Hudson 2012 [rennels-hudson-2012]. Valid for: insertion of half a diameter or
+ * more, τ ≤ 0.05.
  *
  * @param wall wall thickness over inside diameter
  * @returns velocity heads
@@ -101,7 +102,8 @@ export function reentrantInletLossRennels(wall: number): number {
  *
  * λ = 1 + 0.622·(1 − 0.30·√(r/D) − 0.70·r/D)⁴, K = 0.0696·(1 − 0.569·r/D)·λ² + (λ − 1)².
  *
- * Source: Rennels & Hudson, Pipe Flow, 2012; for comparison with {@link roundedInletLoss}.
+ * Source: Rennels & Hudson 2012 [rennels-hudson-2012]; for comparison with {@link
+ * roundedInletLoss}.
  *
  * @param radius edge radius over inside diameter, 0 to 1
  * @returns velocity heads: 0.57 for a sharp edge
@@ -142,8 +144,8 @@ const STUB_DRAG = 0.7;
  * ζ = c·s/(1 − s)³ with s the share of the cross-section that the stub blocks: its drag on the flow
  * that the narrowing speeds up.
  *
- * Source: after Idelchik's formula for bodies in a pipe, with c = 0.7 for a short cylinder (from
- * memory).
+ * Source: after Idelchik's [idelchik-1994] formula for bodies in a pipe, with c = 0.7 for a short
+ * cylinder (from memory).
  *
  * @param stub its outside diameter and insertion, m, and the header's inside diameter, m
  * @returns share blocked and velocity heads

@@ -13,9 +13,9 @@ import { solveNetwork } from "./solve.ts";
  *
  * ζ = [1 − φ + 0.707·(1 − φ)^0.375]²/φ², φ the area of the hole over that of the tube.
  *
- * Source: Idelchik 1994, Handbook of Hydraulic Resistance, diagram 4-14, as quoted by the Modelica
- * Standard Library. Valid for: thin sharp plate, Reynolds number of the hole above 1e5; below, the
- * loss is somewhat larger.
+ * Source: Idelchik 1994 [idelchik-1994], diagram 4-14, as quoted by the Modelica Standard Library
+ * [modelica-library-2020]. Valid for: thin sharp plate, Reynolds number of the hole above 1e5;
+ * below, the loss is somewhat larger.
  *
  * @param areaRatio φ, 0 to 1
  * @returns velocity heads

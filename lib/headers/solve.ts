@@ -26,7 +26,7 @@ import { shareStation } from "./tube_pressure.ts";
  * friction and change of diameter; each tube takes the air that the difference of static pressure
  * between the headers drives through it.
  *
- * Source: momentum balance along both headers as Bajura & Jones 1976, J. Fluids Eng. 98:654, solved
+ * Source: momentum balance along both headers as Bajura & Jones 1976 [bajura-jones-1976], solved
  * node by node. Valid for: steady, incompressible flow; one speed over each cross-section.
  *
  * @param network headers and tubes

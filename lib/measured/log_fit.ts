@@ -106,8 +106,9 @@ function residuals(
 }
 
 /**
- * Fits the parameters to a log by damped least squares on their logarithms
- * (Levenberg 1944, Marquardt 1963), temperature errors of 1 K and humidity errors of 5 % alike.
+ * Fits the parameters to a log by damped least squares on their logarithms (Levenberg 1944
+ * [levenberg-1944], Marquardt 1963 [marquardt-1963]), temperature errors of 1 K and humidity errors
+ * of 5 % alike.
  *
  * @param log the part to fit on
  * @param heldOut entries that do not count

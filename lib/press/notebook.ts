@@ -2,8 +2,8 @@
 /**
  * Notebook files: nbformat 4.5, read strictly and written in the layout Jupyter writes.
  *
- * Source: nbformat documentation, "The Notebook file format", version 4.5 (cell ids by
- * JEP 62).
+ * Source: nbformat documentation [nbformat-web], "The Notebook file format", version 4.5 (cell ids
+ * by JEP 62 [jep-62-2020]).
  *
  * @module
  */

@@ -6,8 +6,8 @@
  * parent header, metadata and content as JSON text, then raw buffers. The signature covers the
  * four JSON frames in this order.
  *
- * Source: Jupyter client documentation, "Messaging in Jupyter", protocol version 5.3, section
- * "The wire protocol".
+ * Source: Jupyter client documentation [jupyter-messaging-web], "Messaging in Jupyter", protocol
+ * version 5.3, section "The wire protocol".
  *
  * @module
  */

@@ -155,11 +155,11 @@ interface Workspace {
 /**
  * Makes a function that advances a column in place by one step.
  *
- * Backward Euler on C dT/dt = d/dz(k dT/dz) with the heat content H(T) of freezing soil, Newton
- * on the heat contents, conductivities of the step's start. The heat contents are then moved by the
+ * Backward Euler on C dT/dt = d/dz(k dT/dz) with the heat content H(T) of freezing soil, Newton on
+ * the heat contents, conductivities of the step's start. The heat contents are then moved by the
  * very fluxes that crossed the cell faces, so heat is conserved to rounding whatever the iteration
- * left over, and the temperatures follow from the contents. Source: enthalpy method, Voller &
- * Cross 1981; Patankar 1980 ch. 4 (harmonic mean conductivity).
+ * left over, and the temperatures follow from the contents. Source: enthalpy method, Voller & Cross
+ * 1981 [voller-cross-1981]; Patankar 1980 [patankar-1980] ch. 4 (harmonic mean conductivity).
  *
  * @returns function of state, surface, base and step in s, giving the heat through both ends
  */

@@ -23,8 +23,8 @@ export interface JohansenSoil {
 /**
  * Conductivity of mineral solids, k = 7.7^q · k_o^(1−q).
  *
- * Source: Johansen 1975 (quartz 7.7; other minerals 2.0, or 3.0 in coarse soils with at most 20 %
- * quartz).
+ * Source: Johansen 1975 [johansen-1975] (quartz 7.7; other minerals 2.0, or 3.0 in coarse soils
+ * with at most 20 % quartz).
  *
  * @param quartz share of the solids, 0 to 1
  * @returns W/(m K)
@@ -37,8 +37,8 @@ export function solidConductivity(quartz: number): number {
 /**
  * Johansen's share of the way from dry to saturated conductivity (Kersten number), 0 to 1.
  *
- * Coarse 0.7 log₁₀ S + 1, fine log₁₀ S + 1, frozen S. Source: Johansen 1975. Valid for S above
- * 0.05 (coarse) and 0.1 (fine); below, never less than 0.
+ * Coarse 0.7 log₁₀ S + 1, fine log₁₀ S + 1, frozen S. Source: Johansen 1975 [johansen-1975]. Valid
+ * for S above 0.05 (coarse) and 0.1 (fine); below, never less than 0.
  */
 export function kerstenNumber(
   saturation: number,
@@ -53,8 +53,8 @@ export function kerstenNumber(
 /**
  * Soil conductivity after Johansen, k = (k_sat − k_dry) Ke + k_dry.
  *
- * Source: Johansen 1975; k_dry = (0.135 ρ + 64.7)/(2700 − 0.947 ρ), water 0.57, ice 2.2 W/(m K).
- * Mineral soils only.
+ * Source: Johansen 1975 [johansen-1975]; k_dry = (0.135 ρ + 64.7)/(2700 − 0.947 ρ), water 0.57, ice
+ * 2.2 W/(m K). Mineral soils only.
  *
  * @returns W/(m K)
  */
@@ -86,8 +86,8 @@ export interface CoteKonradSoil {
 /**
  * Soil conductivity after Côté and Konrad, k = (k_sat − k_dry) κS/(1 + (κ−1)S) + k_dry.
  *
- * Source: Côté & Konrad 2005; k_dry = χ·10^(−ηn), k_sat = k_s^(1−n) k_w^n, water 0.6, ice 2.24
- * W/(m K). Gravel to peat, dry to saturated.
+ * Source: Côté & Konrad 2005 [cote-konrad-2005]; k_dry = χ·10^(−ηn), k_sat = k_s^(1−n) k_w^n, water
+ * 0.6, ice 2.24 W/(m K). Gravel to peat, dry to saturated.
  *
  * @returns W/(m K)
  */

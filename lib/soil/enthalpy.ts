@@ -5,7 +5,8 @@ import type { SoilProperties } from "./types.ts";
  * Heat content above 0 °C unfrozen,
  * H = C_u T above 0; C_f T + L T/ΔT down to −ΔT; C_f T − L below.
  *
- * Source: enthalpy method, Voller & Cross 1981; all the water freezes evenly over ΔT.
+ * Source: enthalpy method, Voller & Cross 1981 [voller-cross-1981]; all the water freezes evenly
+ * over ΔT.
  *
  * @param soil properties of the layer
  * @param temperature degC

@@ -12,16 +12,19 @@ export type SoilMake = Pick<
   "texture" | "dryDensity" | "moisture" | "quartz" | "measuredConductivity"
 >;
 
-/** Heat of fusion of water, J/kg; IAPWS R10-06 (2009), 333.4e3, rounded. */
+/** Heat of fusion of water, J/kg; IAPWS R10-06 (2009) [iapws-r10-2009], 333.4e3, rounded. */
 export const HEAT_OF_FUSION = 334e3;
 /** kg/m³ */
 const WATER_DENSITY = 1000;
 /** J/(kg K): liquid water and ice near 0 °C. */
 const WATER_HEAT_CAPACITY = 4180;
 const ICE_HEAT_CAPACITY = 2090;
-/** W/(m K): scatter of the published models on the literature set, 0.176 (Lu et al. 2007), rounded up. */
+/**
+ * W/(m K): scatter of the published models on the literature set, 0.176 (Lu et al. 2007 [lu-2007]),
+ * rounded up.
+ */
 const MODEL_SCATTER = 0.2;
-/** Scatter of a field needle probe, relative; from memory of ASTM D5334. */
+/** Scatter of a field needle probe, relative; from memory of ASTM D5334 [astm-d5334-2014]. */
 const PROBE_SCATTER = 0.1;
 
 /** Conductivity by each published model that applies; peat has the second alone. */
@@ -93,10 +96,10 @@ function estimateRange(estimates: ConductivityEstimates): [number, number] {
 /**
  * Thermal properties of a soil.
  *
- * Conductivity: mean of Johansen 1975 and Côté & Konrad 2005 (peat: the second alone), range
- * ±0.2 W/(m K) (scatter 0.176 of both, Lu et al. 2007) widened to hold both models; a measured
- * value overrides, range ±10 %. Heat capacity: solids (de Vries 1963) + water or ice. Latent heat:
- * all water freezes.
+ * Conductivity: mean of Johansen 1975 [johansen-1975] and Côté & Konrad 2005 [cote-konrad-2005]
+ * (peat: the second alone), range ±0.2 W/(m K) (scatter 0.176 of both, Lu et al. 2007 [lu-2007])
+ * widened to hold both models; a measured value overrides, range ±10 %. Heat capacity: solids (de
+ * Vries 1963 [de-vries-1963]) + water or ice. Latent heat: all water freezes.
  *
  * @param soil texture, density, moisture, quartz, measured conductivity
  * @throws {InputError} where the water does not fit into the pores or the texture is unknown

@@ -1,12 +1,17 @@
 /** Snow on the ground from daily temperature alone, by degree-days. @module */
 import { MONTH_DAYS, requireInRange } from "../basics/mod.ts";
 
-/** kg/m² a day for each K of the daily mean above 0 °C; WMO 1986 gives 2 to 5 (from memory). */
+/**
+ * kg/m² a day for each K of the daily mean above 0 °C; WMO 1986 [wmo-1986] gives 2 to 5 (from
+ * memory).
+ */
 const MELT_RATE = 3;
 /** K: half the band around +1 °C in which rain turns to snow; common practice, no source. */
 const SNOW_BELOW = 1;
 const MIXED_BAND = 2;
-/** kg/m³: fresh and settled snow, and days to settle; Verseghy 1991 (from memory). */
+/**
+ * kg/m³: fresh and settled snow, and days to settle; Verseghy 1991 [verseghy-1991] (from memory).
+ */
 const FRESH_DENSITY = 100;
 const SETTLED_DENSITY = 300;
 const SETTLING_DAYS = 4.2;
@@ -21,7 +26,10 @@ export interface SnowCover {
   readonly resistance: Float64Array;
 }
 
-/** Conductivity of snow by density in kg/m³, 2.22 (ρ/1000)^1.88 W/(m K); Yen 1981 (from memory). */
+/**
+ * Conductivity of snow by density in kg/m³, 2.22 (ρ/1000)^1.88 W/(m K); Yen 1981 [yen-1981] (from
+ * memory).
+ */
 export function snowConductivity(density: number): number {
   return 2.22 * (density / 1000) ** 1.88;
 }

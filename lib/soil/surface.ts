@@ -15,7 +15,10 @@ export interface GroundCover {
   readonly height: number;
 }
 
-/** Short grass: albedo and height FAO-56 (1998); resistance: common practice, no source. */
+/**
+ * Short grass: albedo and height FAO-56 (1998) [fao56-1998]; resistance: common practice, no
+ * source.
+ */
 export const GRASS: GroundCover = { albedo: 0.23, resistance: 0.1, height: 0.12 };
 
 /** Bare moist soil: albedo 0.2 and roughness as 0.03 m of plants; common practice, no source. */
@@ -28,13 +31,16 @@ export const DEFAULT_WIND = 3.5;
 const SNOW_ALBEDO = 0.65;
 /** m of snow that hides half the ground. */
 const HALF_COVERED = 0.03;
-/** Priestley–Taylor coefficient of the complementary method; Brutsaert et al. 2017 (from memory). */
+/**
+ * Priestley–Taylor coefficient of the complementary method; Brutsaert et al. 2017 [brutsaert-2017]
+ * (from memory).
+ */
 const WET_COEFFICIENT = 1.13;
 /** days the water of the air column takes to fall under full cloud; common practice, no source. */
 const OVERCAST_FALL_TIME = 5;
 /** Grass and snow in the long-wave; common practice, no source. */
 const SURFACE_EMISSIVITY = 0.97;
-/** J/(kg K); FAO-56 (1998) eq. 8. */
+/** J/(kg K); FAO-56 (1998) [fao56-1998] eq. 8. */
 const AIR_HEAT_CAPACITY = 1013;
 
 /** What the ground meets each day: an equivalent outside temperature behind a conductance. */
@@ -49,7 +55,10 @@ export interface SurfaceForcing {
   readonly evaporation: Float64Array;
 }
 
-/** Global over clear-sky radiation, 0.3 to 1; FAO-56 (1998) eq. 37; nights of polar winter carry on. */
+/**
+ * Global over clear-sky radiation, 0.3 to 1; FAO-56 (1998) [fao56-1998] eq. 37; nights of polar
+ * winter carry on.
+ */
 export function clearSkyShares(weather: DailyWeather): Float64Array {
   const { latitude, elevation } = weather.place;
   const shares = new Float64Array(weather.radiation.length);
@@ -63,9 +72,9 @@ export function clearSkyShares(weather: DailyWeather): Float64Array {
 }
 
 /**
- * Vapour pressure each day, Pa: given, or that of the daily lowest temperature (FAO-56 1998 eq. 48)
- * lowered by 0.6 K for each K of daily swing above 14 K (dry places; no source), or 4 K below the
- * mean where only means are known.
+ * Vapour pressure each day, Pa: given, or that of the daily lowest temperature (FAO-56 1998
+ * [fao56-1998] eq. 48) lowered by 0.6 K for each K of daily swing above 14 K (dry places; no
+ * source), or 4 K below the mean where only means are known.
  */
 export function vapourPressures(weather: DailyWeather): Float64Array {
   return Float64Array.from(weather.temperature, (mean, day) => {
@@ -78,7 +87,8 @@ export function vapourPressures(weather: DailyWeather): Float64Array {
 
 /**
  * Precipitation assumed where only temperature and sun are known, kg/m² a day: the water of the air
- * column, 0.14·e·p + 2.1 mm (ASCE 2005 eq. D.3, e and p in kPa), falls within 5 days of full cloud.
+ * column, 0.14·e·p + 2.1 mm (ASCE 2005 [asce-2005] eq. D.3, e and p in kPa), falls within 5 days of
+ * full cloud.
  */
 export function assumedPrecipitation(
   weather: DailyWeather,
@@ -93,9 +103,10 @@ export function assumedPrecipitation(
 }
 
 /**
- * Net long-wave loss of a surface at air temperature, W/m²: from the measured sky, else
- * 0.97 σT⁴ (1 − ε)s with the clear sky of Prata 1996, 1 − ε = (1 + w)exp(−√(1.2 + 3w)),
- * w = 0.465 e/T (Pa, K), and the cloud correction of Crawford & Duchon 1999 by the clear-sky share s.
+ * Net long-wave loss of a surface at air temperature, W/m²: from the measured sky, else 0.97 σT⁴ (1
+ * − ε)s with the clear sky of Prata 1996 [prata-1996], 1 − ε = (1 + w)exp(−√(1.2 + 3w)), w = 0.465
+ * e/T (Pa, K), and the cloud correction of Crawford & Duchon 1999 [crawford-duchon-1999] by the
+ * clear-sky share s.
  */
 export function longwaveLoss(
   day: { air: number; vapour: number; clear: number; sky?: number | undefined },
@@ -112,7 +123,8 @@ export function longwaveLoss(
  * Evaporation from ground whose wetness is not known, W/m²: complementary principle,
  * E/E_pa = (2 − x)x², x = E_po/E_pa; dry air tells of dry ground.
  *
- * Source: Brutsaert 2015, Water Resources Research 51:8087; E_po Priestley–Taylor, E_pa Penman 1948.
+ * Source: Brutsaert 2015 [brutsaert-2015]; E_po Priestley–Taylor [priestley-taylor-1972], E_pa
+ * Penman 1948 [penman-1948].
  */
 export function evaporationHeat(
   day: { net: number; air: number; vapour: number; wind: number; pressure: number },
@@ -133,7 +145,7 @@ export function evaporationHeat(
  * Heat transfer from the ground's plants to the air, W/(m² K):
  * ρ c k² u / (ln((z − d)/z_m) ln((z − d)/z_h)), d = 2/3, z_m = 0.123, z_h = 0.0123 of the height.
  *
- * Source: FAO-56 (1998) eq. 4; neutral air. Never less than at 0.5 m/s.
+ * Source: FAO-56 (1998) [fao56-1998] eq. 4; neutral air. Never less than at 0.5 m/s.
  *
  * @param air wind in m/s, height it is measured at in m, plant height in m, air density in kg/m³
  */

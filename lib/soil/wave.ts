@@ -5,13 +5,15 @@ import type { AnnualWave, SoilProperties } from "./types.ts";
 
 const DAYS = HOURS_PER_YEAR / 24;
 const ANGULAR_FREQUENCY = (2 * Math.PI) / YEAR;
-/** W/(m K): settled seasonal snow of about 250 kg/m³; Sturm et al. 1997 (from memory). */
+/**
+ * W/(m K): settled seasonal snow of about 250 kg/m³; Sturm et al. 1997 [sturm-1997] (from memory).
+ */
 const SNOW_CONDUCTIVITY = 0.15;
 
 /**
  * Depth at which a wave has fallen to 1/e, √(2a/ω).
  *
- * Source: Carslaw & Jaeger 1959 §2.6.
+ * Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §2.6.
  *
  * @param diffusivity m²/s
  * @param period s; one year unless said
@@ -25,8 +27,8 @@ export function dampingDepth(diffusivity: number, period = YEAR): number {
  * Temperature of the undisturbed ground,
  * T(z,t) = mean − amplitude·exp(−z/d)·cos(2π(t − t_min)/365 − z/d).
  *
- * Source: Kusuda & Achenbach 1965. Uniform soil without freezing. Day 1.0 is the start of
- * 2 January; t_min is the day of the lowest surface temperature.
+ * Source: Kusuda & Achenbach 1965 [kusuda-achenbach-1965]. Uniform soil without freezing. Day 1.0
+ * is the start of 2 January; t_min is the day of the lowest surface temperature.
  *
  * @param wave mean, amplitude, day of the minimum, diffusivity
  * @param depth m below the surface
@@ -81,9 +83,9 @@ export function annualHarmonic(values: ArrayLike<number>): Harmonic {
  * Share of the frost below 0 °C that reaches the ground through snow,
  * 1/√(1 + 2μ + 2μ²), μ = R·λ/d.
  *
- * Source: Carslaw & Jaeger 1959 §2.6, annual wave through a surface resistance R = depth/0.15.
- * Field values of this ratio run from 0.3 under deep snow to 1 on bare ground (Lunardini 1978,
- * freezing n-factor, from memory).
+ * Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §2.6, annual wave through a surface
+ * resistance R = depth/0.15. Field values of this ratio run from 0.3 under deep snow to 1 on bare
+ * ground (Lunardini 1978 [lunardini-1978], freezing n-factor, from memory).
  */
 export function snowDamping(snowDepth: number, properties: SoilProperties): number {
   const resistance = snowDepth / SNOW_CONDUCTIVITY;

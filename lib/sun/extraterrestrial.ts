@@ -1,6 +1,6 @@
 /** Radiation outside the atmosphere. @module */
 
-/** Solar constant, W/m². ASTM E490-00. */
+/** Solar constant, W/m². ASTM E490-00 [astm-e490-2000]. */
 export const SOLAR_CONSTANT = 1366.1;
 
 /**
@@ -9,8 +9,7 @@ export const SOLAR_CONSTANT = 1366.1;
  * G = Gsc (1.00011 + 0.034221 cos B + 0.00128 sin B + 0.000719 cos 2B + 0.000077 sin 2B) with
  * B = 2π (n - 1) / 365.
  *
- * Source: J. W. Spencer, "Fourier series representation of the position of the sun", Search 2
- * (1971) 172. Valid within 0.01 % of the true distance.
+ * Source: Spencer 1971 [spencer-1971]. Valid within 0.01 % of the true distance.
  *
  * @param dayOfYear 1 on 1 January
  * @param solarConstant W/m²
@@ -44,8 +43,8 @@ export interface DailySun {
  *
  * Ra = (86400/π) Gsc dr (ωs sin φ sin δ + cos φ cos δ sin ωs), N = 86400 ωs / π.
  *
- * Source: R. G. Allen et al., FAO Irrigation and Drainage Paper 56 (1998), eq. 21 to 25 and 34,
- * with its solar constant of 0.0820 MJ/(m² min). Valid between the polar circles.
+ * Source: FAO-56 (1998) [fao56-1998], eq. 21 to 25 and 34, with its solar constant of 0.0820 MJ/(m²
+ * min). Valid between the polar circles.
  *
  * @param latitude degrees, north positive
  * @param dayOfYear 1 on 1 January
@@ -102,7 +101,7 @@ export function shortDays(latitude: number, daylight: number): ShortDays {
 /**
  * Clear-sky global radiation as a share of the extraterrestrial: 0.75 + 2·10⁻⁵ z.
  *
- * Source: FAO Irrigation and Drainage Paper 56 (1998), eq. 37.
+ * Source: FAO-56 (1998) [fao56-1998], eq. 37.
  *
  * @param elevation m above sea level
  * @returns 0.75 to about 0.85

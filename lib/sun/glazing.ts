@@ -41,7 +41,8 @@ const DEGREE = Math.PI / 180;
  * r⊥ = sin²(θ2 - θ1) / sin²(θ2 + θ1), r∥ = tan²(θ2 - θ1) / tan²(θ2 + θ1), sin θ1 = n sin θ2; at normal
  * incidence both are ((n - 1)/(n + 1))².
  *
- * Source: Fresnel's equations as in Duffie & Beckman 2013, eq. 5.1.1 to 5.1.6.
+ * Source: Fresnel's equations as in Duffie & Beckman 2013 [duffie-beckman-2013], eq. 5.1.1 to
+ * 5.1.6.
  *
  * @param refractiveIndex of the sheet, against air
  * @param incidence degrees, 0 to 90
@@ -70,8 +71,8 @@ export function surfaceReflection(refractiveIndex: number, incidence: number): S
  * θ2): τ = a (1 - r)² / (1 - r² a²), ρ = r (1 + a τ). Sheets are added one by one:
  * τ12 = τ1 τ2 / (1 - ρ1 ρ2), ρ12 = ρ1 + τ1² ρ2 / (1 - ρ1 ρ2).
  *
- * Source: Fresnel, Bouguer; Duffie & Beckman 2013, eq. 5.3.1 to 5.3.4. Valid for clear, parallel,
- * wide sheets; light through the webs of twin-wall is not modelled.
+ * Source: Fresnel, Bouguer; Duffie & Beckman 2013 [duffie-beckman-2013], eq. 5.3.1 to 5.3.4. Valid
+ * for clear, parallel, wide sheets; light through the webs of twin-wall is not modelled.
  *
  * @param optics the stack
  * @param incidence degrees, 0 to 90
@@ -150,7 +151,7 @@ export function diffuseTransmittance(optics: GlazingOptics): number {
  * Light that enters a single covering sheet at an angle, relative to normal incidence:
  * exp(-K L / cos θ2) (1 - (r⊥ + r∥)/2) over the same at 0°.
  *
- * Source: W. De Soto, S. A. Klein, W. A. Beckman, Solar Energy 80 (2006) 78, eq. 13 to 15.
+ * Source: De Soto, Klein & Beckman 2006 [de-soto-2006], eq. 13 to 15.
  *
  * @param optics refractive index, extinction and thickness are used
  * @param incidence degrees, 0 to 90

@@ -37,9 +37,8 @@ export interface SkyParts {
  * Isotropic: G = D (1 + cos β) / 2. Hay–Davies: with the anisotropy index A = B / E0,
  * G = D (1 - A) (1 + cos β) / 2 + D A cos θ / max(cos θz, cos 89°).
  *
- * Source: B. Y. H. Liu, R. C. Jordan, Solar Energy 7 (1963) 53; J. E. Hay, J. A. Davies,
- * "Calculation of the solar radiation incident on an inclined surface", Proc. First Canadian Solar
- * Radiation Data Workshop (1980) 59. Valid for open sky without a horizon of hills.
+ * Source: Liu & Jordan 1963 [liu-jordan-1963]; Hay & Davies 1980 [hay-davies-1980]. Valid for open
+ * sky without a horizon of hills.
  *
  * @param moment radiation and angles
  * @param model how the sky is spread
@@ -61,7 +60,7 @@ export function skyOnPlane(moment: SkyMoment, model: SkyModel): SkyParts {
 /**
  * Radiation reflected by level ground onto a plane: G ρ (1 - cos β) / 2.
  *
- * Source: B. Y. H. Liu, R. C. Jordan, Solar Energy 7 (1963) 53.
+ * Source: Liu & Jordan 1963 [liu-jordan-1963].
  *
  * @param globalHorizontal W/m²
  * @param albedo 0 to 1

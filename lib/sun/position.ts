@@ -45,8 +45,7 @@ const DEGREE = Math.PI / 180;
  * Zenith and azimuth come from the package `nrel-spa`; declination δ and hour angle H follow from
  * them and the latitude φ: sin δ = sin φ cos θz + cos φ sin θz cos A.
  *
- * Source: I. Reda, A. Andreas, "Solar position algorithm for solar radiation applications", Solar
- * Energy 76 (2004), NREL/TP-560-34302 revised 2008. Valid for years -2000 to 6000, ±0.0003°.
+ * Source: Reda & Andreas 2008 [reda-andreas-2008]. Valid for years -2000 to 6000, ±0.0003°.
  *
  * @example Golden, Colorado, on 17 October 2003 (the example of the source)
  * ```ts

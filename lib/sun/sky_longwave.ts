@@ -36,8 +36,8 @@ export interface ClearSky {
  *
  * ε = 0.711 + 0.56 (Td/100) + 0.73 (Td/100)² + 0.013 cos(2π t/24) + 0.00012 (p - 1000 hPa).
  *
- * Source: P. Berdahl, M. Martin, "Emissivity of clear skies", Solar Energy 32 (1984) 663. Fitted for
- * dew points of -13 to 24 degC; used below that range without a better one.
+ * Source: Berdahl & Martin 1984 [berdahl-martin-1984]. Fitted for dew points of -13 to 24 degC;
+ * used below that range without a better one.
  *
  * @param sky dew point, time of day and pressure
  * @returns about 0.55 to 0.95
@@ -54,8 +54,8 @@ export function clearSkyEmissivity(sky: ClearSky): number {
  * Where the file brings none: L = σ T⁴ ((1 - s) + s ε), where ε is {@link clearSkyEmissivity} and s
  * the share of clear sky, the global radiation of the 24 hours around over that of a clear sky.
  *
- * Source: T. M. Crawford, C. E. Duchon, Journal of Applied Meteorology 38 (1999) 474 for the blend;
- * clear-sky global radiation by FAO-56 (1998) eq. 37. Single hours are uncertain by some 20 W/m².
+ * Source: Crawford & Duchon 1999 [crawford-duchon-1999] for the blend; clear-sky global radiation
+ * by FAO-56 (1998) [fao56-1998] eq. 37. Single hours are uncertain by some 20 W/m².
  *
  * @param climate the year
  * @param sun its sun, to save working it out again

@@ -7,9 +7,8 @@
  * kt ≤ 0.22: 1 - 0.09 kt; kt ≤ 0.80: 0.9511 - 0.1604 kt + 4.388 kt² - 16.638 kt³ + 12.336 kt⁴;
  * above: 0.165.
  *
- * Source: D. G. Erbs, S. A. Klein, J. A. Duffie, "Estimation of the diffuse radiation fraction for
- * hourly, daily and monthly-average global radiation", Solar Energy 28 (1982) 293. Fitted to four
- * stations of the United States and one of Australia; single hours scatter by about ±0.15.
+ * Source: Erbs, Klein & Duffie 1982 [erbs-1982]. Fitted to four stations of the United States and
+ * one of Australia; single hours scatter by about ±0.15.
  *
  * @param clearness 0 to about 1
  * @returns 0.165 to 1

@@ -69,8 +69,7 @@ export function positiveMean(path: SunPath, from: number, to: number): PathMean 
 /**
  * Path of the incidence angle's cosine on a plane at a latitude and declination.
  *
- * Source: J. A. Duffie, W. A. Beckman, "Solar engineering of thermal processes", 4th ed. 2013,
- * eq. 1.6.2.
+ * Source: Duffie & Beckman 2013 [duffie-beckman-2013], eq. 1.6.2.
  *
  * @param plane tilt and azimuth, degrees
  * @param latitude degrees

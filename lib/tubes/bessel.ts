@@ -15,7 +15,7 @@ const LINE_STEP = 0.1;
  * I_ν(z) = (1/π)·∫₀^π exp(z·cos θ)·cos νθ dθ, by the trapezoid rule, which converges exponentially for
  * a periodic integrand.
  *
- * Source: Abramowitz & Stegun 1964, 9.6.19. Valid for: |z| ≤ 40.
+ * Source: Abramowitz & Stegun 1964 [abramowitz-stegun-1964], 9.6.19. Valid for: |z| ≤ 40.
  *
  * @param order 0 or 1
  * @param z argument
@@ -36,7 +36,8 @@ export function besselI(order: 0 | 1, z: Complex): Complex {
  *
  * K_ν(z) = ∫₀^∞ exp(−z·cosh t)·cosh νt dt, by the trapezoid rule, which converges exponentially here.
  *
- * Source: Abramowitz & Stegun 1964, 9.6.24. Valid for: Re z > 0, |arg z| ≤ π/4.
+ * Source: Abramowitz & Stegun 1964 [abramowitz-stegun-1964], 9.6.24. Valid for: Re z > 0, |arg z| ≤
+ * π/4.
  *
  * @param order 0 or 1
  * @param z argument

@@ -13,7 +13,7 @@ export const NUSSELT_LAMINAR = 3.66;
 /**
  * Friction factor of a smooth tube as Gnielinski's formula wants it. f = (0.790·ln Re − 1.64)^−2.
  *
- * Source: Petukhov 1970, Adv. Heat Transfer 6:503. Valid for: 3000 ≤ Re ≤ 5e6.
+ * Source: Petukhov 1970 [petukhov-1970]. Valid for: 3000 ≤ Re ≤ 5e6.
  *
  * @param reynolds Reynolds number
  * @returns Darcy factor
@@ -27,8 +27,8 @@ export function frictionPetukhov(reynolds: number): number {
  *
  * Nu = (f/8)(Re − 1000)Pr / [1 + 12.7·√(f/8)·(Pr^(2/3) − 1)].
  *
- * Source: Gnielinski 1976, Int. Chem. Eng. 16:359. Valid for: 2300 ≤ Re ≤ 5e6, 0.5 ≤ Pr ≤ 2000 and
- * for `friction` of a *smooth* tube: with the friction factor of a corrugated one it gives 2.5 times
+ * Source: Gnielinski 1976 [gnielinski-1976]. Valid for: 2300 ≤ Re ≤ 5e6, 0.5 ≤ Pr ≤ 2000 and for
+ * `friction` of a *smooth* tube: with the friction factor of a corrugated one it gives 2.5 times
  * too much (see {@link nusseltTube}).
  *
  * @param reynolds Reynolds number
@@ -55,9 +55,9 @@ export function nusseltGnielinski(
  * Laminar 3.66 up to Re 2300, {@link nusseltGnielinski} with smooth-tube friction from Re 4000,
  * between both a straight line in Re.
  *
- * Source: the line Gnielinski 2013, Int. J. Heat Mass Transfer 63:134 (from memory). Corrugated tube
- * as smooth: Sibley & Raghavan 1984, Can. Agric. Eng. 26:177, who found the coefficients of 10.2 and
- * 15.2 cm corrugated drain tube similar in magnitude to smooth pipe of the same nominal diameter.
+ * Source: the line Gnielinski 2013 [gnielinski-2013]. Corrugated tube as smooth: Sibley & Raghavan
+ * 1984 [sibley-raghavan-1984], who found the coefficients of 10.2 and 15.2 cm corrugated drain tube
+ * similar in magnitude to smooth pipe of the same nominal diameter.
  *
  * @param reynolds Reynolds number, 0 or more
  * @param prandtl Prandtl number

@@ -26,8 +26,8 @@ export function frictionLaminar(reynolds: number): number {
  *
  * 1/√f = −1.8·lg[((ε/D)/3.7)^1.11 + 6.9/Re].
  *
- * Source: Haaland 1983, J. Fluids Eng. 105:89. Valid for: 4000 ≤ Re ≤ 1e8, ε/D ≤ 0.05; within
- * 1.5 % of {@link frictionColebrook}.
+ * Source: Haaland 1983 [haaland-1983]. Valid for: 4000 ≤ Re ≤ 1e8, ε/D ≤ 0.05; within 1.5 % of
+ * {@link frictionColebrook}.
  *
  * @param reynolds Reynolds number
  * @param relativeRoughness ε/D
@@ -42,7 +42,7 @@ export function frictionHaaland(reynolds: number, relativeRoughness: number): nu
  *
  * 1/√f = −2·lg[(ε/D)/3.7 + 2.51/(Re·√f)], by Newton's method on x = 1/√f.
  *
- * Source: Colebrook 1939, J. Inst. Civ. Eng. 11:133. Valid for: Re ≥ 4000, ε/D ≤ 0.05.
+ * Source: Colebrook 1939 [colebrook-1939]. Valid for: Re ≥ 4000, ε/D ≤ 0.05.
  *
  * @example
  * ```ts
@@ -78,8 +78,8 @@ export function frictionColebrook(reynolds: number, relativeRoughness: number): 
  * Friction factor of fully rough flow from Manning's n. f = 8·g·n²/(D/4)^(1/3).
  *
  * Source: exact, Manning's and Darcy's formulas set equal for a full round pipe. For air in
- * corrugated drain tube, which behaves as "very rough pipe": Carson, Watts & Desir 1980, Trans.
- * ASAE 23(2), abstract. Valid for: turbulent flow.
+ * corrugated drain tube, which behaves as "very rough pipe": Carson, Watts & Desir 1980
+ * [carson-1980], abstract. Valid for: turbulent flow.
  *
  * @param manning n, s/m^(1/3)
  * @param diameter inside, m
@@ -103,7 +103,8 @@ export interface Conduit {
  * Friction factor over the whole range: laminar, turbulent, and between Re 2300 and 4000 a straight
  * line between both, so that pressure and flow stay continuous.
  *
- * Source: Colebrook 1939 or Manning's n above Re 4000; the straight line is a convention of ours.
+ * Source: Colebrook 1939 [colebrook-1939] or Manning's n above Re 4000; the straight line is a
+ * convention of ours.
  *
  * @param conduit the conduit
  * @param reynolds Reynolds number, above 0

@@ -91,8 +91,8 @@ export function marginalHeat(
  * Length at the knee of the curve of heat by length: the point farthest above the straight line from
  * its first to its last point, both axes scaled to 1.
  *
- * Source: Satopää et al. 2011, "Finding a kneedle in a haystack". The knee depends on the longest
- * length looked at: give the longest that the floor allows.
+ * Source: Satopää et al. 2011 [satopaa-2011]. The knee depends on the longest length looked at:
+ * give the longest that the floor allows.
  *
  * @param rows rows of rising length, 3 or more
  * @returns m

@@ -50,8 +50,8 @@ const FAR = 25;
  * k̃ = λσ·[I₁(σr₀)K₁(σR) − K₁(σr₀)I₁(σR)] / [I₁(σr₀)K₀(σR) + K₁(σr₀)I₀(σR)], adiabatic at r₀; with
  * I₀, K₀ for I₁, −K₁ of r₀ where it is isothermal; λσ·K₁(σR)/K₀(σR) in infinite soil.
  *
- * Source: Hollmuller 2003, Int. J. Heat Mass Transfer 46:4303. Valid for: heat flow across the tube
- * only, one kind of soil, no freezing.
+ * Source: Hollmuller 2003 [hollmuller-2003]. Valid for: heat flow across the tube only, one kind of
+ * soil, no freezing.
  *
  * @param soil soil round the tube
  * @param wave tube radius, m, and period, s
@@ -121,7 +121,7 @@ export interface PeriodicResponse {
  * T(L) = T₀·exp(−S·U/ṁc), U = h·k̃/(h + k̃); heat in a half wave = (2/ω)·ṁc·T₀·|1 − exp(−S·U/ṁc)|,
  * or (2/ω)·S·|U| where the air does not change.
  *
- * Source: Hollmuller 2003, Int. J. Heat Mass Transfer 46:4303. Valid for: constant air flow, dry walls.
+ * Source: Hollmuller 2003 [hollmuller-2003]. Valid for: constant air flow, dry walls.
  *
  * @param tube the tube, its soil and air
  * @returns the response

@@ -8,7 +8,10 @@ import { conduitOf, frictionFactor } from "./friction.ts";
 import { reynoldsNumber } from "./film.ts";
 import type { TubeProduct } from "./types.ts";
 
-/** Velocity heads lost at a sharp inlet flush with the wall. Idelchik; Crane TP-410. */
+/**
+ * Velocity heads lost at a sharp inlet flush with the wall. Idelchik [idelchik-1994]; Crane TP-410
+ * [crane-tp410-2009].
+ */
 export const FLUSH_INLET_LOSS = 0.5;
 /** Velocity heads lost where a turbulent jet leaves the tube. Exact: all of it. */
 export const EXIT_LOSS = 1;

@@ -13,7 +13,7 @@ import {
 } from "../air/mod.ts";
 import { STANDARD_PRESSURE, ZERO_CELSIUS } from "../basics/mod.ts";
 
-/** Specific heat of liquid water, J/(kg K). IAPWS, rounded. */
+/** Specific heat of liquid water, J/(kg K). IAPWS [iapws-r10-2009], rounded. */
 export const WATER_HEAT_CAPACITY = 4186;
 
 /** Moist air. */
@@ -27,7 +27,7 @@ export interface MoistAir {
 /**
  * Diffusivity of water vapour in air. D = 0.2178e-4·(101325/p)·(T/273.15)^1.81.
  *
- * Source: Massman 1998, Atmos. Environ. 32:1111 (from memory).
+ * Source: Massman 1998 [massman-1998].
  *
  * @param temperature degC
  * @param pressure Pa
@@ -54,8 +54,8 @@ export function lewisNumber(temperature: number, pressure: number): number {
 /**
  * Mass transfer coefficient from the film coefficient. g = h/(c·Le^(2/3)).
  *
- * Source: Chilton & Colburn 1934, Ind. Eng. Chem. 26:1183 (analogy of heat and mass transfer).
- * Valid for: turbulent flow, small vapour content, which air below 40 degC has.
+ * Source: Chilton & Colburn 1934 [chilton-colburn-1934] (analogy of heat and mass transfer). Valid
+ * for: turbulent flow, small vapour content, which air below 40 degC has.
  *
  * @param filmCoefficient dry, W/(m² K)
  * @param temperature degC of the film

@@ -7,8 +7,8 @@ const library = create({
 });
 
 /**
- * Units the library does not have. Water column: conventional inch of water, 249.08891 Pa
- * (NIST SP 811, appendix B.8). The others follow from their definition.
+ * Units the library does not have. Water column: conventional inch of water, 249.08891 Pa (NIST SP
+ * 811 [nist-sp811-2008], appendix B.8). The others follow from their definition.
  */
 const ADDED: readonly (readonly [string, string])[] = [
   ["cfm", "1 ft^3/minute"],

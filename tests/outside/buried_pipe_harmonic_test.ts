@@ -122,8 +122,8 @@ const CASES: readonly HarmonicCase[] = [
 
 for (const each of CASES) {
   Deno.test(`adiEngine() + marchAir() meet Hollmuller 2003, ${each.name}, within 0.5 %`, () => {
-    // Source: Hollmuller 2003, Int. J. Heat Mass Transfer 46:4303, evaluated exactly. The
-    // production stepper and tube coupling on a ring of soil, refined mesh.
+    // Source: Hollmuller 2003 [hollmuller-2003], evaluated exactly. The production stepper and tube
+    // coupling on a ring of soil, refined mesh.
     const found = harmonicAnswer({
       operator: annulusOperator({ innerRadius: each.pipe.radius, rings: 40, ...each }),
       pipe: each.pipe,

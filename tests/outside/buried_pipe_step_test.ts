@@ -59,8 +59,8 @@ const INSULATED = [
 ];
 
 Deno.test("runPipe() answers a step within 0.005 of the Laplace solution, endless soil", () => {
-  // Source: T_out(s)/T_in = exp(−U(s)S/ṁc)/s with the harmonic admittance at s (Hollmuller 2003),
-  // inverted numerically to 7 digits (Talbot); 0.005 is the accuracy claimed.
+  // Source: T_out(s)/T_in = exp(−U(s)S/ṁc)/s with the harmonic admittance at s (Hollmuller 2003
+  // [hollmuller-2003]), inverted numerically to 7 digits (Talbot); 0.005 is the accuracy claimed.
   const found = stepAnswer(4, HOURS, 150);
   HOURS.forEach((hour, k) => assertAlmostEquals(found[k]!, ENDLESS[k]!, 0.005, `${hour} h`));
 });

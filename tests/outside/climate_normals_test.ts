@@ -78,8 +78,9 @@ for (const file of FILES) {
       SKIPPED,
     ignore,
     fn() {
-      // Source: the published year; standard deviation of daily sums about their month's mean, which the
-      // distribution of Bendt et al. 1981 and Hollands & Huget 1983 gives; within 20 %
+      // Source: the published year; standard deviation of daily sums about their month's mean,
+      // which the distribution of Bendt et al. 1981 [bendt-1981] and Hollands & Huget 1983
+      // [hollands-huget-1983] gives; within 20 %
       const published = read(file);
       const wanted = scatter(published);
       const made = SEEDS.map((seed) =>

@@ -174,8 +174,8 @@ Deno.test({
     SKIPPED,
   ignore,
   fn() {
-    // Source: IR(h) of the PVGIS year, from the ERA5 reanalysis, which has its own error; bounds of 5 and
-    // 25 W/m² in the manner of Crawford & Duchon 1999 (from memory)
+    // Source: IR(h) of the PVGIS year, from the ERA5 reanalysis, which has its own error; bounds of
+    // 5 and 25 W/m² in the manner of Crawford & Duchon 1999 [crawford-duchon-1999] (from memory)
     const year = readClimate(textOf("pvgis_tmy_piemonte_45N_8E.csv"), { file: "pvgis.csv" });
     const modelled = skyLongwave({ ...year, skyLongwave: null });
     let [bias, squares] = [0, 0];

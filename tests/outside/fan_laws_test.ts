@@ -18,8 +18,8 @@ const RATED: FanCurve = {
 };
 
 Deno.test("changeFan() gives 2.4 m³/s, 318.29 Pa and 1.685 kW at 40 °C (Stoecker & Jones, fan chapter)", () => {
-  // Source: Stoecker & Jones, Refrigeration and Air Conditioning, fan chapter, worked density
-  // example: 2.4 m³/s, 340 Pa, 1.8 kW at 20 °C; same speed at 40 °C; printed answer 1.685 kW; 0.1 %
+  // Source: Stoecker & Jones 1982 [stoecker-jones-1982], fan chapter, worked density example: 2.4
+  // m³/s, 340 Pa, 1.8 kW at 20 °C; same speed at 40 °C; printed answer 1.685 kW; 0.1 %
   const warm = changeFan(RATED, { density: 293.15 / 313.15 });
   assertAlmostEquals(warm.airFlow[1]!, 2.4, 1e-12);
   assertAlmostEquals(warm.staticPressure[1]!, 318.29, 0.001 * 318.29);
@@ -27,7 +27,7 @@ Deno.test("changeFan() gives 2.4 m³/s, 318.29 Pa and 1.685 kW at 40 °C (Stoeck
 });
 
 Deno.test("changeFan() follows Q ∝ nD³, p ∝ ρn²D², P ∝ ρn³D⁵ (fan laws)", () => {
-  // Source: fan laws, Stoecker & Jones; exact
+  // Source: fan laws, Stoecker & Jones [stoecker-jones-1982]; exact
   const [speed, size, density] = [0.7, 1.25, 0.93];
   const changed = changeFan(RATED, { speed, size, density });
   assertAlmostEquals(changed.airFlow[1]! / 2.4, speed * size ** 3, 1e-12);
@@ -51,8 +51,9 @@ Deno.test("shaft power is Q·p/η: 0.5 m³/s, 200 Pa, 0.55 give 181.8 W", () => 
 });
 
 Deno.test("systemPressure() counts the exit head once: P_s = P_t − P_v2 (AMCA 210)", () => {
-  // Source: AMCA 210 convention; a fan that blows through a riser of its own outlet area needs, as
-  // fan static pressure, the losses without any exit head, and as fan total pressure one head more
+  // Source: AMCA 210 [amca-210-2016] convention; a fan that blows through a riser of its own outlet
+  // area needs, as fan static pressure, the losses without any exit head, and as fan total pressure
+  // one head more
   const area = Math.PI * 0.4 ** 2 / 4;
   const path = {
     field: [0.25, 0.5, 1].map((airFlow) => ({ airFlow, pressure: 100 * airFlow ** 2 })),
@@ -74,6 +75,6 @@ Deno.test("systemPressure() counts the exit head once: P_s = P_t − P_v2 (AMCA 
 });
 
 Deno.test("standard air is 1.2 kg/m³ (AMCA 210)", () => {
-  // Source: AMCA 210, 0.075 lb/ft³
+  // Source: AMCA 210 [amca-210-2016], 0.075 lb/ft³
   assertAlmostEquals(STANDARD_DENSITY, 0.075 * 0.45359237 / 0.3048 ** 3, 0.002);
 });

@@ -1,4 +1,5 @@
-// Source: Neumann's solution, Carslaw & Jaeger 1959 §11.2 and Crank 1984 eq. 3.14, recomputed
+// Source: Neumann's solution, Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §11.2 and Crank 1984 eq.
+// 3.14, recomputed
 import { assertAlmostEquals, assertLess } from "@std/assert";
 import {
   buildColumn,

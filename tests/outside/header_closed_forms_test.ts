@@ -20,8 +20,8 @@ const dividing = (areaRatio: number, loss: number) => (place: number): number =>
 
 for (const count of [50, 200]) {
   Deno.test(`solveNetwork() reproduces the dividing header's closed form with ${count} tubes (after Bajura & Jones 1976)`, () => {
-    // Source: closed form of the frictionless dividing header, after Bajura & Jones 1976 and Wang
-    // 2011, recomputed; 0.5 %
+    // Source: closed form of the frictionless dividing header, after Bajura & Jones 1976
+    // [bajura-jones-1976] and Wang 2011, recomputed; 0.5 %
     for (
       const [areaRatio, loss, first, last] of [
         [1, 4, 0.9152439, 1.0429148],

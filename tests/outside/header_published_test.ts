@@ -37,9 +37,9 @@ function exchanger(layout: HeaderLayout, headerRatio: number, lengthRatio: numbe
 }
 
 Deno.test("unevenness ranks as measured in multi-pipe exchangers: short tubes on equal headers worst, U better than Z (Geothermics 88, 2020)", () => {
-  // Source: Geothermics 88 (2020), abstract (authors from memory Amanowicz & Wojtkowiak): headers as wide as the tubes with
-  // L = 76 d lose most, headers of 1.4 d with L = 300 d least; U-type better than Z-type. The order
-  // is checked; their seasonal percentages need inputs that the abstract does not give
+  // Source: Amanowicz & Wojtkowiak 2020 [amanowicz-2020], abstract: headers as wide as the tubes
+  // with L = 76 d lose most, headers of 1.4 d with L = 300 d least; U-type better than Z-type. The
+  // order is checked; their seasonal percentages need inputs that the abstract does not give
   const worst = exchanger("Z", 1, 76);
   const longer = exchanger("Z", 1, 300);
   const wider = exchanger("Z", 1.4, 76);
@@ -55,8 +55,9 @@ Deno.test("unevenness ranks as measured in multi-pipe exchangers: short tubes on
 });
 
 Deno.test("fan speed hardly changes the unevenness (MacKinnon 1990)", () => {
-  // Source: MacKinnon 1990, MSc McGill, abstract: fan speed had little effect on uniformity of a
-  // perforated duct; here a threefold flow changes the coefficient of variation by less than a tenth
+  // Source: MacKinnon 1990 [mackinnon-1990], MSc McGill, abstract: fan speed had little effect on
+  // uniformity of a perforated duct; here a threefold flow changes the coefficient of variation by
+  // less than a tenth
   const product = findTube("corrugated-4in");
   const group = {
     inputs: { ...HEADERS, layout: "Z" as const },

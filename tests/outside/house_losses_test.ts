@@ -14,7 +14,8 @@ import { HOUSE, NO_FLOOR, simpleYear } from "../house/fixtures.ts";
 const AIR = 1207.2; // J/(m³ K), of the worked values
 
 Deno.test("lossParts() gives 36.0 kW for 300 m² at 4.0 W/(m² K) and 30 K", () => {
-  // Source: hand-worked U·A·ΔT; heat transmittance of double film 4.0 from ANSI/ASAE EP406 (from memory).
+  // Source: hand-worked U·A·ΔT; heat transmittance of double film 4.0 from ANSI/ASAE EP406
+  // [asae-ep406-2003] (from memory).
   const inputs = { ...HOUSE, glazing: "double-film", curtain: null, kneeWallHeight: 0 };
   const geometry = {
     ...houseGeometry(inputs),
@@ -52,8 +53,9 @@ Deno.test("lossParts() gives 5.03 kW for one air change of 500 m³ at 30 K", () 
 });
 
 Deno.test("nightTransmittance() with a thermal screen under double film is about 2.5 W/(m² K)", () => {
-  // Source: ANSI/ASAE EP406, double film with internal thermal screen ≈ 2.5 (from memory); one digit.
-  // The screen's resistance of 0.17 m² K/W is that of one closed air layer (ISO 6946, from memory).
+  // Source: ANSI/ASAE EP406 [asae-ep406-2003], double film with internal thermal screen ≈ 2.5 (from
+  // memory); one digit. The screen's resistance of 0.17 m² K/W is that of one closed air layer (ISO
+  // 6946 [iso-6946-2017], from memory).
   const found = nightTransmittance({
     glazing: "double-film",
     curtain: { resistance: 0.17, coverage: 1, edgeLeak: 0.05, closeBelow: 20 },
@@ -62,9 +64,9 @@ Deno.test("nightTransmittance() with a thermal screen under double film is about
 });
 
 Deno.test("nightTransmittance(): a film curtain under single glass saves a third (Mihara & Hayashi 1979)", () => {
-  // Source: Mihara & Hayashi 1979, J. Agric. Met. 35:13: glass 4.41 + 0.40 w, glass + PE curtain
-  // 3.00 + 0.16 w, so at w 2 to 4 m/s saving 36 to 40 % (their text: 33 to 37 %). The air layer
-  // as above; band 30 to 45 %.
+  // Source: Mihara & Hayashi 1979 [mihara-hayashi-1979]: glass 4.41 + 0.40 w, glass + PE curtain
+  // 3.00 + 0.16 w, so at w 2 to 4 m/s saving 36 to 40 % (their text: 33 to 37 %). The air layer as
+  // above; band 30 to 45 %.
   const open = nightTransmittance({ glazing: "single-glass", curtain: null });
   const closed = nightTransmittance({
     glazing: "single-glass",
@@ -85,8 +87,9 @@ Deno.test("edgeLoss(): foam 0.6 m deep cuts the edge loss by a fifth to a half",
 });
 
 Deno.test("stepHouse() heats 10 m³/s from 2 to 40 degC with 492 kW (ASHRAE Fundamentals 2017 ch. 1 ex. 2)", () => {
-  // Source: ASHRAE Fundamentals 2017 ch. 1 example 2 (from memory): saturated at 2 degC, 12.76 kg/s
-  // of dry air; Handbook answer 492 kW. Here the air enters as leakage and the house is held at 40 degC.
+  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 example 2 (from memory): saturated at 2
+  // degC, 12.76 kg/s of dry air; Handbook answer 492 kW. Here the air enters as leakage and the
+  // house is held at 40 degC.
   const climate = {
     ...simpleYear({ temperature: () => 2, humidity: 1, wind: 1 }),
     pressure: new Float64Array(8760).fill(101325),
@@ -119,9 +122,9 @@ Deno.test("stepHouse() heats 10 m³/s from 2 to 40 degC with 492 kW (ASHRAE Fund
 });
 
 Deno.test("stepHouse() mixes 2 m³/s at 4 degC with 6.25 m³/s at 25 degC to 19.5 degC (ASHRAE ch. 1 ex. 4)", () => {
-  // Source: ASHRAE Fundamentals 2017 ch. 1 example 4 (from memory): 4 degC/2 degC wet bulb with
-  // 25 degC, 50 %: 19.5 degC, mass fraction 0.742. The house holds the 25 degC air; one step of
-  // leakage brings the cold air in; without capacity in structure the step mixes the two.
+  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 example 4 (from memory): 4 degC/2 degC wet
+  // bulb with 25 degC, 50 %: 19.5 degC, mass fraction 0.742. The house holds the 25 degC air; one
+  // step of leakage brings the cold air in; without capacity in structure the step mixes the two.
   const cold = airDensity(4, 0.0034, 101325) * 2;
   const warm = airDensity(25, 0.01, 101325) * 6.25;
   const climate = simpleYear({ temperature: () => 4, humidity: 0.68, wind: 1 });
@@ -178,9 +181,10 @@ function airBox(dryAirFlow: number, dryBulb: number, relativeHumidity: number) {
 }
 
 Deno.test("stepHouse() cools 5 m³/s of 30 degC, 50 % air to 10 degC: 0.0325 kg/s, 198 kW (ASHRAE ch. 1 ex. 3)", () => {
-  // Source: ASHRAE Fundamentals 2017 ch. 1 example 3: 5.70 kg/s, condensate 0.0325 kg/s, 197 kW from
-  // the chart, 198.18 kW recomputed with real-gas properties; asked within 1 %. A strong cold store
-  // holds the air at 10 degC; what the air cannot hold falls out as mist on cold surfaces.
+  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 example 3: 5.70 kg/s, condensate 0.0325
+  // kg/s, 197 kW from the chart, 198.18 kW recomputed with real-gas properties; asked within 1 %. A
+  // strong cold store holds the air at 10 degC; what the air cannot hold falls out as mist on cold
+  // surfaces.
   const model = airBox(5.7, 30, 0.5);
   const cold = { ...NO_FLOOR, storeSlope: -1e9, storeReference: 10 };
   let state = { airTemperature: 10, humidityRatio: 0.0076, massTemperature: 10, ventOpening: 0 };
@@ -191,8 +195,9 @@ Deno.test("stepHouse() cools 5 m³/s of 30 degC, 50 % air to 10 degC: 0.0325 kg/
 });
 
 Deno.test("stepHouse() moistens 2 kg/s from 20/8 degC to a dew point of 13 degC with 0.0152 kg/s (ASHRAE ch. 1 ex. 5)", () => {
-  // Source: ASHRAE Fundamentals 2017 ch. 1 example 5: 0.0151 to 0.0152 kg/s of steam. 20 degC dry
-  // bulb, 8 degC wet bulb is W 0.0018 (psychrometric equation), 12.3 % of saturation over water.
+  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 example 5: 0.0151 to 0.0152 kg/s of steam.
+  // 20 degC dry bulb, 8 degC wet bulb is W 0.0018 (psychrometric equation), 12.3 % of saturation
+  // over water.
   const model = airBox(2, 20, 0.1235);
   assertAlmostEquals(model.outsideRatio[0]!, 0.0018, 5e-5);
   const steam = { ...NO_FLOOR, storeVapour: 0.01515 };

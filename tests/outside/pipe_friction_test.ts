@@ -38,7 +38,8 @@ const TABLE: readonly [number, readonly number[], readonly number[]][] = [
 ];
 
 Deno.test("frictionColebrook() gives Colebrook 1939 to the last digit of the table", () => {
-  // Source: Colebrook 1939, recomputed from the formula by an independent root finder
+  // Source: Colebrook 1939 [colebrook-1939], recomputed from the formula by an independent root
+  // finder
   for (const [reynolds, colebrook] of TABLE) {
     ROUGHNESS.forEach((roughness, i) =>
       assertAlmostEquals(frictionColebrook(reynolds, roughness), colebrook[i]!, 0.6e-7)
@@ -47,13 +48,14 @@ Deno.test("frictionColebrook() gives Colebrook 1939 to the last digit of the tab
 });
 
 Deno.test("frictionColebrook() gives the value of the fluids library's test suite at Re 1e5, ε/D 1e-4", () => {
-  // Source: test suite of the fluids library (Colebrook 0.0185138661, Haaland 0.0182650530)
+  // Source: test suite of the fluids library [fluids-2016] (Colebrook 0.0185138661, Haaland
+  // 0.0182650530)
   assertAlmostEquals(frictionColebrook(1e5, 1e-4), 0.0185138661, 1e-10);
   assertAlmostEquals(frictionHaaland(1e5, 1e-4), 0.0182650530, 1e-10);
 });
 
 Deno.test("frictionHaaland() gives Haaland 1983 to the last digit of the table", () => {
-  // Source: Haaland 1983, recomputed from the formula
+  // Source: Haaland 1983 [haaland-1983], recomputed from the formula
   for (const [reynolds, , haaland] of TABLE) {
     ROUGHNESS.forEach((roughness, i) =>
       assertAlmostEquals(frictionHaaland(reynolds, roughness), haaland[i]!, 0.6e-7)

@@ -26,7 +26,7 @@ const common = {
   capacityRate: 20,
   length: 20,
 } as const;
-/** All recomputed in high precision from the formulas of Hollmuller 2003. */
+/** All recomputed in high precision from the formulas of Hollmuller 2003 [hollmuller-2003]. */
 const ROWS: readonly Row[] = [
   {
     ...common,
@@ -113,7 +113,7 @@ const ROWS: readonly Row[] = [
 
 for (const row of ROWS) {
   Deno.test(`periodicResponse() reproduces ${row.name} (Hollmuller 2003)`, () => {
-    // Source: Hollmuller 2003, Int. J. Heat Mass Transfer 46:4303, formulas recomputed; last digits
+    // Source: Hollmuller 2003 [hollmuller-2003], formulas recomputed; last digits
     const found = periodicResponse({
       soil: {
         conductivity: row.conductivity,
@@ -137,7 +137,8 @@ for (const row of ROWS) {
 }
 
 Deno.test("dailyHeatPerMetre() gives 0.0142 to 0.0457 kWh/(m K) for 4- and 6-inch tubes", () => {
-  // Source: periodic cylinder in infinite soil (Carslaw & Jaeger 1959), recomputed; last digit
+  // Source: periodic cylinder in infinite soil (Carslaw & Jaeger 1959 [carslaw-jaeger-1959]),
+  // recomputed; last digit
   const films = [8, 15, 25];
   const rows = [
     [0.102, 1.0, 2.0e6, [0.0142, 0.0212, 0.0273]],

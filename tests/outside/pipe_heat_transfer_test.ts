@@ -9,12 +9,14 @@ import {
 } from "../../lib/tubes/mod.ts";
 
 Deno.test("nusseltGnielinski() gives 254.6268 at Re 1e5, Pr 1.2, f 0.0185 (ht library test suite)", () => {
-  // Source: Gnielinski 1976, value of the ht library's test suite, recomputed
+  // Source: Gnielinski 1976 [gnielinski-1976], value of the ht library's test suite [ht-2016],
+  // recomputed
   assertAlmostEquals(nusseltGnielinski(1e5, 1.2, 0.0185), 254.6268275, 1e-6);
 });
 
 Deno.test("nusseltGnielinski() gives the table for air, Pr 0.71, smooth friction", () => {
-  // Source: Gnielinski 1976 with Petukhov 1970 friction, recomputed from the formulas
+  // Source: Gnielinski 1976 [gnielinski-1976] with Petukhov 1970 [petukhov-1970] friction,
+  // recomputed from the formulas
   const rows: readonly [number, number][] = [
     [3e3, 10.05368],
     [4e3, 13.56474],
@@ -29,14 +31,16 @@ Deno.test("nusseltGnielinski() gives the table for air, Pr 0.71, smooth friction
 });
 
 Deno.test("nusseltGnielinski() stays within 10 % of Dittus–Boelter from Re 1e4 to 1e5", () => {
-  // Source: Dittus & Boelter 1930 (0.023·Re^0.8·Pr^0.4), whose stated accuracy is worse than 10 %
+  // Source: Dittus & Boelter 1930 [dittus-boelter-1930] (0.023·Re^0.8·Pr^0.4), whose stated
+  // accuracy is worse than 10 %
   for (const [reynolds, dittusBoelter] of [[1e4, 31.786], [2e4, 55.342], [5e4, 115.188]] as const) {
     assertAlmostEquals(nusseltTube(reynolds, 0.71), dittusBoelter, 0.1 * dittusBoelter);
   }
 });
 
 Deno.test("nusseltTube() keeps the smooth-tube value in corrugated tube (Sibley & Raghavan 1984)", () => {
-  // Source: Sibley & Raghavan 1984; 51.77 at Re 2e4 within 1 %, not the 130.5 of rough friction
+  // Source: Sibley & Raghavan 1984 [sibley-raghavan-1984]; 51.77 at Re 2e4 within 1 %, not the
+  // 130.5 of rough friction
   assertAlmostEquals(nusseltTube(2e4, 0.71), 51.77, 0.01 * 51.77);
   assertAlmostEquals(nusseltGnielinski(2e4, 0.71, 0.06), 130.5, 0.05);
   assert(frictionFromManning(0.015, 0.102) > 2 * frictionPetukhov(2e4));
@@ -60,8 +64,8 @@ Deno.test("effectiveness() gives NTU 1.46 and 0.77 for 15 m, 2.83 and 0.94 for 2
 });
 
 Deno.test("capacity ratio is speed ratio times effectiveness ratio, as Agrawal et al. 2020 measured", () => {
-  // Source: Agrawal, Misra & Agrawal 2020, Renewable Energy 146:2070, abstract: 2 to 10 m/s;
-  // capacity +122, +185, +220 % and effectiveness −55.4, −42.5, −36.2 % as rounded there
+  // Source: Agrawal, Misra & Agrawal 2020 [agrawal-2020], abstract: 2 to 10 m/s; capacity +122,
+  // +185, +220 % and effectiveness −55.4, −42.5, −36.2 % as rounded there
   const air = {
     density: 1.2,
     viscosity: 1.8e-5,

@@ -9,7 +9,8 @@ const air = (temperature: number, humidity: number): MoistAir => ({
 });
 
 Deno.test("marchTube() cools 28 °C air to 18 °C saturated in a very long tube: 26.1 and 13.6 kJ/kg, latent share 0.61 and 0.26", () => {
-  // Source: recomputed from ASHRAE Fundamentals ch. 1 moist-air formulas (end states fix the heat)
+  // Source: recomputed from ASHRAE Fundamentals [ashrae-2017] ch. 1 moist-air formulas (end states
+  // fix the heat)
   const rows = [[0.8, 6.19, 26.1, 0.61], [0.6, 1.31, 13.6, 0.26]] as const;
   for (const [humidity, water, heat, latentShare] of rows) {
     const inlet = air(28, humidity);
@@ -35,8 +36,8 @@ Deno.test("marchTube() cools 28 °C air to 18 °C saturated in a very long tube:
 });
 
 Deno.test("marchTube() condenses 0.0325 kg/s and takes 198 kW from 5 m³/s of 30 °C, 50 % air cooled to 10 °C (ASHRAE Fundamentals ch. 1 ex. 3)", () => {
-  // Source: ASHRAE Fundamentals ch. 1 example 3 (statement), recomputed with real-gas air: 5.70 kg/s,
-  // 0.0325 kg/s, 198.18 kW; chart reading 197 kW; 1 %
+  // Source: ASHRAE Fundamentals [ashrae-2017] ch. 1 example 3 (statement), recomputed with real-gas
+  // air: 5.70 kg/s, 0.0325 kg/s, 198.18 kW; chart reading 197 kW; 1 %
   const inlet = air(30, 0.5);
   const volume = 287.042 * 303.15 * (1 + 1.607858 * inlet.humidityRatio) / PRESSURE;
   const dryAirFlow = 5 / volume;
@@ -57,9 +58,9 @@ Deno.test("marchTube() condenses 0.0325 kg/s and takes 198 kW from 5 m³/s of 30
 });
 
 Deno.test("a wet wall without heat takes the wet-bulb temperature: 20 °C in air of 40 °C and W 0.0065 (ASHRAE Fundamentals ch. 1 ex. 1)", () => {
-  // Source: ASHRAE Fundamentals ch. 1 example 1: 40 °C dry bulb, 20 °C wet bulb, W 0.0065. That is the
-  // thermodynamic wet bulb; a wall that exchanges by Chilton & Colburn with Le 0.85 comes out lower by
-  // (1 − Le^(2/3)) of about 10 % of the evaporation, hence 1 K
+  // Source: ASHRAE Fundamentals [ashrae-2017] ch. 1 example 1: 40 °C dry bulb, 20 °C wet bulb, W
+  // 0.0065. That is the thermodynamic wet bulb; a wall that exchanges by Chilton & Colburn with Le
+  // 0.85 comes out lower by (1 − Le^(2/3)) of about 10 % of the evaporation, hence 1 K
   const heat = (wallTemperature: number): number => {
     const { sensible, latent } = wallExchange({
       inlet: { temperature: 40, humidityRatio: 0.0065 },

@@ -57,7 +57,7 @@ Deno.test("incidenceModifier() gives the values quoted in the tests of pvlib-pyt
 });
 
 Deno.test("diffuseTransmittance() of one and two sheets of glass equals the beam near 60° (Brandemuehl & Beckman 1980)", () => {
-  // Source: M. J. Brandemuehl, W. A. Beckman, Solar Energy 24 (1980) 511: sky diffuse on a level cover
+  // Source: Brandemuehl & Beckman 1980 [brandemuehl-beckman-1980]: sky diffuse on a level cover
   // acts like a beam at about 60°; the book's curve reads to about 1°
   for (const sheets of [1, 2]) {
     const glass = { ...GLASS, sheets };

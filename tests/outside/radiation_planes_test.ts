@@ -9,7 +9,10 @@ import {
 
 const DEGREE = Math.PI / 180;
 
-/** Rows of the transposition tests of pvlib-python: DHI, DNI, GHI, apparent zenith, azimuth. */
+/**
+ * Rows of the transposition tests of pvlib-python [pvlib-2018]: DHI, DNI, GHI, apparent zenith,
+ * azimuth.
+ */
 const ROWS = [
   [40.46149818, 316.1949056, 79.73860422, 82.85457044, 66.71410338],
   [118.45831879, 939.95469881, 1042.48031487, 10.56413562, 144.76567754],
@@ -21,8 +24,8 @@ const CIRCUMSOLAR = [0, 72.813055, 5.207138];
 const GROUND = [3.731058, 48.778813, 12.035025];
 
 Deno.test("skyOnPlane() gives the isotropic and Hay–Davies values quoted in the tests of pvlib-python, tilt 40° south", () => {
-  // Source: pvlib-python tests of irradiance (values of an older independent code), extraterrestrial
-  // 1321.1655834 W/m²; to the last digit printed
+  // Source: pvlib-python tests [pvlib-2018] of irradiance (values of an older independent code),
+  // extraterrestrial 1321.1655834 W/m²; to the last digit printed
   ROWS.forEach(([diffuse, direct, , zenith, azimuth], row) => {
     const cosZenith = Math.cos(zenith * DEGREE);
     const moment = {
@@ -42,15 +45,16 @@ Deno.test("skyOnPlane() gives the isotropic and Hay–Davies values quoted in th
 });
 
 Deno.test("groundOnPlane() gives the reflected values quoted in the tests of pvlib-python, albedo 0.40", () => {
-  // Source: pvlib-python tests of get_ground_diffuse; to the last digit printed
+  // Source: pvlib-python tests [pvlib-2018] of get_ground_diffuse; to the last digit printed
   ROWS.forEach(([, , global], row) => {
     assertAlmostEquals(groundOnPlane(global, 0.4, 40), GROUND[row]!, 1e-6);
   });
 });
 
 Deno.test("diffuse split, beam ratio and isotropic sky give Duffie & Beckman example 2.15.1: 1.17 MJ/m²", () => {
-  // Source: Duffie & Beckman 2013, examples 2.10.2 and 2.15.1 (from memory, recomputed from the
-  // formulas): 60° south at 40° N, 9 to 10 h on 20 February, 1.04 MJ/m², albedo 0.60; printed digits
+  // Source: Duffie & Beckman 2013 [duffie-beckman-2013], examples 2.10.2 and 2.15.1 (from memory,
+  // recomputed from the formulas): 60° south at 40° N, 9 to 10 h on 20 February, 1.04 MJ/m², albedo
+  // 0.60; printed digits
   const declination = 23.45 * Math.sin(2 * Math.PI * (284 + 51) / 365);
   const [from, to] = [-45 * DEGREE, -30 * DEGREE];
   const level = incidencePath({ tilt: 0, azimuth: 180 }, 40, declination);

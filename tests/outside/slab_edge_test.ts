@@ -16,7 +16,8 @@ const STRIP = {
 for (const [width, published] of [[12, 119.0697754], [6, 102.5386571]] as const) {
   Deno.test(`sectionHeat() meets the strip closed form, ${width} m wide: ${published} W/m`, () => {
     // Source: endless strip on a half-space, wall temperature falling evenly (limit of Delsante,
-    // Stokes & Walsh 1983, Int. J. Heat Mass Transfer 26:121), 20 K; asked within 1 %.
+    // Stokes & Walsh 1983 [delsante-1983], Int. J. Heat Mass Transfer 26:121), 20 K; asked within 1
+    // %.
     const found = 2 * 20 * sectionHeat({ ...STRIP, halfWidth: width / 2 }).perMetre;
     assertAlmostEquals(found, published, 0.01 * published);
   });
@@ -61,20 +62,23 @@ const SLAB = {
 const BARE = { insideFilm: Infinity, outsideFilm: Infinity } as const;
 
 Deno.test("slabHeat() meets GC10a, 2432.597 W, within 1 % (IEA/NREL TP-550-43388)", () => {
-  // Source: closed form of Delsante, Stokes & Walsh 1983 as case GC10a of NREL TP-550-43388 (2008).
+  // Source: closed form of Delsante, Stokes & Walsh 1983 [delsante-1983] as case GC10a of
+  // NREL/TP-550-43388 (2008) [neymark-judkoff-2008].
   const found = 20 * slabHeat({ ...SLAB, ...BARE, wallBase: "linear", outside: 400, depth: 400 });
   assertAlmostEquals(found, 2432.597, 0.01 * 2432.597);
 });
 
 Deno.test("slabHeat() lies in the published range of GC30a, 2585 to 2695 W", () => {
-  // Source: NREL TP-550-43388 (2008), verified numerical solutions of case GC30a.
+  // Source: NREL/TP-550-43388 (2008) [neymark-judkoff-2008], verified numerical solutions of case
+  // GC30a.
   const found = 20 *
     slabHeat({ ...SLAB, ...BARE, wallBase: "adiabatic", outside: 20, depth: 30 });
   assert(found > 2585 && found < 2695, `${found} W`);
 });
 
 Deno.test("slabHeat() lies in the published range of GC30b, 2504 to 2570 W", () => {
-  // Source: NREL TP-550-43388 (2008), verified numerical solutions of case GC30b.
+  // Source: NREL/TP-550-43388 (2008) [neymark-judkoff-2008], verified numerical solutions of case
+  // GC30b.
   const found = 20 * slabHeat({
     ...SLAB,
     insideFilm: 100,
@@ -96,8 +100,8 @@ Deno.test("slabHeat() of a long floor comes to the strip of the same width", () 
 });
 
 Deno.test("edgeLoss() of a strip of half width area/perimeter stands for the rectangle within 2 %", () => {
-  // Source: ISO 13370 characteristic dimension B' = A/(P/2) (from memory), against our own
-  // three-dimensional solution that meets GC10a.
+  // Source: ISO 13370 [iso-13370-2017] characteristic dimension B' = A/(P/2) (from memory), against
+  // our own three-dimensional solution that meets GC10a.
   for (const [length, width] of [[24, 8], [10, 5]] as const) {
     const perimeter = 2 * (length + width);
     const edge = { edgeInsulation: 0, edgeInsulationDepth: 0 };

@@ -1,4 +1,5 @@
-// Source: Carslaw & Jaeger 1959 §2.4 to 2.7, semi-infinite solid, recomputed from the formulas
+// Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §2.4 to 2.7, semi-infinite solid, recomputed
+// from the formulas
 import { assertAlmostEquals, assertLess } from "@std/assert";
 import {
   buildColumn,

@@ -1,4 +1,4 @@
-// Source: USGS well MC11, Princeton MN 1993, Landon et al. 1997, Open-File Report 97-22
+// Source: USGS well MC11, Princeton MN 1993, Landon et al. 1997 [landon-1997]
 import { assertAlmostEquals, assertLess } from "@std/assert";
 import Papa from "papaparse";
 import {

@@ -1,4 +1,5 @@
-// Source: Farouki 1982 (CRREL 82-8) range over five methods; VDI 4640-1 ranges (from memory, sanity band)
+// Source: Farouki 1982 [farouki-1982] range over five methods; VDI 4640-1 [vdi-4640-2010] ranges
+// (from memory, sanity band)
 import { assert } from "@std/assert";
 import { findSoil, saturatedSoil, soilProperties } from "../../lib/soil/mod.ts";
 

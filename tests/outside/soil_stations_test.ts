@@ -1,4 +1,5 @@
-// Source: US Climate Reference Network daily records 2020, NOAA NCEI (Diamond et al. 2013)
+// Source: US Climate Reference Network daily records 2020, NOAA NCEI (Diamond et al. 2013
+// [diamond-2013])
 import { assertLess } from "@std/assert";
 import { readStationYear, scoreStation } from "../harness/uscrn.ts";
 

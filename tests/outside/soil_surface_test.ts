@@ -1,4 +1,5 @@
-// Source: FAO-56 (Allen et al. 1998), Prata 1996, Brutsaert 2015, recomputed from the formulas
+// Source: FAO-56 (1998) [fao56-1998], Prata 1996 [prata-1996], Brutsaert 2015 [brutsaert-2015],
+// recomputed from the formulas
 import { assertAlmostEquals } from "@std/assert";
 import { LATENT_HEAT, saturationPressureOverWater } from "../../lib/air/mod.ts";
 import { evaporationHeat, longwaveLoss, windCoefficient } from "../../lib/soil/surface.ts";

@@ -1,4 +1,4 @@
-// Source: Kusuda & Achenbach 1965, annual wave, recomputed from the formula
+// Source: Kusuda & Achenbach 1965 [kusuda-achenbach-1965], annual wave, recomputed from the formula
 import { assert, assertAlmostEquals } from "@std/assert";
 import {
   dampingDepth,

@@ -12,8 +12,8 @@ const air = {
 };
 
 Deno.test("plateTransfer() gives the values of Kutscher 1994, recomputed from the formula", () => {
-  // Source: Kutscher 1994, J. Heat Transfer 116:391 (formula from memory), evaluated separately: holes
-  // of 1.59 mm at 16.8 mm, 0.05 m/s; all printed digits
+  // Source: Kutscher 1994 [kutscher-1994] (formula from memory), evaluated separately: holes of
+  // 1.59 mm at 16.8 mm, 0.05 m/s; all printed digits
   const still = plateTransfer(plate, air);
   assertAlmostEquals(still.porosity, 0.0081233, 1e-7);
   assertAlmostEquals(still.nusselt, 2.63567, 5e-5);

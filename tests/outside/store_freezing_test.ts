@@ -67,8 +67,8 @@ function neumannFront(surface: number, start: number): number {
 }
 
 Deno.test("FreezingStepper() moves the frost front as Neumann says, Carslaw & Jaeger 1959 §11.2", () => {
-  // Source: Carslaw & Jaeger 1959 §11.2 (xi), two phases, equal properties, solved here; a fixed mesh
-  // should find the front within one cell and temperatures within 0.15 K.
+  // Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §11.2 (xi), two phases, equal properties,
+  // solved here; a fixed mesh should find the front within one cell and temperatures within 0.15 K.
   const height = 0.05;
   const operator = column(100, height);
   const stepper = new FreezingStepper(operator, soil, 1800);

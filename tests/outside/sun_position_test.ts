@@ -54,7 +54,7 @@ Deno.test("hourlySun() stands within 0.02° of the Solar Position Algorithm (Red
 });
 
 Deno.test("extraterrestrialNormal() gives 1383.64 W/m² on 26 October 2016 (Spencer 1971, solar constant 1366.1, as in the open solar library pvlib)", () => {
-  // Source: value quoted in the tests of pvlib-python; to its last digit
+  // Source: value quoted in the tests of pvlib-python [pvlib-2018]; to its last digit
   assertAlmostEquals(extraterrestrialNormal(300), 1383.64, 0.05);
 });
 
@@ -88,8 +88,8 @@ Deno.test("dailySun() gives McMahon et al. 2013 (HESS 17:1331), supplement, Alic
 });
 
 Deno.test("hourlySun() sums up over the year to the extraterrestrial radiation of FAO-56 eq. 21 within 0.5 %", () => {
-  // Source: FAO-56 (1998) eq. 21 to 25; its declination makes both half-years equally long, so north
-  // and south are summed together; the solar constants differ by 0.05 %
+  // Source: FAO-56 (1998) [fao56-1998] eq. 21 to 25; its declination makes both half-years equally
+  // long, so north and south are summed together; the solar constants differ by 0.05 %
   for (const latitude of [0, 30, 40, 45, 55]) {
     let [exact, short] = [0, 0];
     for (const side of [latitude, -latitude]) {

@@ -20,7 +20,7 @@ const close = (actual: number, expected: number, tolerance: number, what: string
   assertAlmostEquals(actual, expected, tolerance, what);
 
 Deno.test("referenceEvaporationDay() gives FAO-56 example 17 (Bangkok, April)", () => {
-  // Source: Allen et al. 1998, FAO Irrigation and Drainage Paper 56, example 17; last printed digits.
+  // Source: FAO-56 (1998) [fao56-1998], example 17; last printed digits.
   const found = referenceEvaporationDay({
     maxTemperature: 34.8,
     minTemperature: 25.6,
@@ -44,7 +44,7 @@ Deno.test("referenceEvaporationDay() gives FAO-56 example 17 (Bangkok, April)", 
 });
 
 Deno.test("referenceEvaporationDay() gives FAO-56 example 18 (Uccle, 6 July)", () => {
-  // Source: FAO-56 example 18; last printed digits.
+  // Source: FAO-56 [fao56-1998] example 18; last printed digits.
   const wind = windAtTwoMetres(10 / 3.6, 10);
   close(wind, 2.078, 1e-3, "wind at 2 m");
   const found = referenceEvaporationDay({
@@ -69,7 +69,7 @@ Deno.test("referenceEvaporationDay() gives FAO-56 example 18 (Uccle, 6 July)", (
 });
 
 Deno.test("referenceEvaporationHour() gives FAO-56 example 19 (N'Diaye, afternoon and night)", () => {
-  // Source: FAO-56 example 19 (inputs from memory, recomputed); last printed digits.
+  // Source: FAO-56 [fao56-1998] example 19 (inputs from memory, recomputed); last printed digits.
   const day = referenceEvaporationHour({
     temperature: 38,
     relativeHumidity: 0.52,
@@ -95,12 +95,13 @@ Deno.test("referenceEvaporationHour() gives FAO-56 example 19 (N'Diaye, afternoo
 });
 
 Deno.test("psychrometricConstant() gives FAO-56 example 2 (81.8 kPa)", () => {
-  // Source: FAO-56 example 2: 0.054 kPa/K.
+  // Source: FAO-56 [fao56-1998] example 2: 0.054 kPa/K.
   close(psychrometricConstant(81.8), 0.054, 5e-4, "psychrometric constant");
 });
 
 Deno.test("stomatalResistance() is 180.8 s/m at 100 W/m², 24.5 degC, 0.5 kPa, 400 ppm", () => {
-  // Source: Stanghellini 1987 (from memory), recomputed from the formula by hand.
+  // Source: Stanghellini 1987 [stanghellini-1987] (from memory), recomputed from the formula by
+  // hand.
   const found = stomatalResistance({
     lightPerLeaf: 100,
     leafTemperature: 24.5,
@@ -133,9 +134,9 @@ Deno.test("canopyTranspiration() satisfies the leaf's own heat balance (Stanghel
 });
 
 Deno.test("the house transpires what canopyTranspiration() says of its air (Stanghellini 1987)", () => {
-  // Source: Stanghellini 1987 (from memory): the hourly balance holds the same equation in a form of its
-  // own; both are compared in the state that a step of a sunny noon ends in, floor dry; 2 % as the hourly form
-  // takes the vapour pressure straight in the humidity ratio
+  // Source: Stanghellini 1987 [stanghellini-1987] (from memory): the hourly balance holds the same
+  // equation in a form of its own; both are compared in the state that a step of a sunny noon ends
+  // in, floor dry; 2 % as the hourly form takes the vapour pressure straight in the humidity ratio
   const climate = simpleYear({ temperature: () => 15, sun: 0.6 });
   const model = { ...houseModel({ ...HOUSE, curtain: null }, climate), floorVapour: 0 };
   const hour = 172 * 24 + 12;
@@ -163,8 +164,9 @@ Deno.test("the house transpires what canopyTranspiration() says of its air (Stan
 });
 
 Deno.test("a wet floor gives off vapour by its film over c·Le^(2/3), Le 0.84 to 0.87 (Lewis; Chilton & Colburn 1934)", () => {
-  // Source: Chilton & Colburn 1934, textbook Lewis numbers of vapour in air 0.84 to 0.87 (from memory):
-  // film over c and mass transfer coefficient 0.890 to 0.911; natural convection 3.3 W/(m² K)
+  // Source: Chilton & Colburn 1934 [chilton-colburn-1934], textbook Lewis numbers of vapour in air
+  // 0.84 to 0.87 (from memory): film over c and mass transfer coefficient 0.890 to 0.911; natural
+  // convection 3.3 W/(m² K)
   const climate = simpleYear({ temperature: () => 15 });
   const model = houseModel(HOUSE, climate);
   const { wetFloor } = findCrop(HOUSE.crop);

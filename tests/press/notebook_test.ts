@@ -6,8 +6,9 @@ import { blankTexts, countShows, formatNotebook, parseNotebook } from "wintergro
 import { tinyNotebook } from "./tiny.ts";
 
 Deno.test("formatNotebook() writes keys sorted, one space deep, texts as lines, line break last", () => {
-  // Source: nbformat documentation, "The Notebook file format" (multi-line strings as lists) and
-  // the layout of nbformat's writer: sort_keys, indent 1, separators ", " and ": ", final line break
+  // Source: nbformat documentation [nbformat-web], "The Notebook file format" (multi-line strings
+  // as lists) and the layout of nbformat's writer: sort_keys, indent 1, separators ", " and ": ",
+  // final line break
   const text = formatNotebook(tinyNotebook("const a = 1;\nconst b = 2;"));
   const expected = `{
  "cells": [
@@ -43,7 +44,8 @@ Deno.test("parseNotebook() gives back what formatNotebook() took", () => {
 });
 
 Deno.test("parseNotebook() refuses what is no notebook and names the place", () => {
-  // Source: nbformat documentation, required fields of notebook, code cell and output
+  // Source: nbformat documentation [nbformat-web], required fields of notebook, code cell and
+  // output
   const bad: [unknown, string][] = [
     ["{", "Cannot read the notebook"],
     [{ nbformat: 3, nbformat_minor: 0, metadata: {}, cells: [] }, '"nbformat"'],
@@ -62,7 +64,7 @@ Deno.test("parseNotebook() refuses what is no notebook and names the place", () 
 });
 
 Deno.test("parseNotebook() refuses two cells of one id and names cells without one", () => {
-  // Source: Jupyter Enhancement Proposal 62, cell ids are unique within a notebook
+  // Source: Jupyter Enhancement Proposal 62 [jep-62-2020], cell ids are unique within a notebook
   const [cell] = tinyNotebook("const a = 1;").cells;
   const twice = { nbformat: 4, nbformat_minor: 5, metadata: {}, cells: [cell, cell] };
   assertThrows(

@@ -41,8 +41,8 @@ Deno.test("renderReport() gives one page that loads nothing from elsewhere", () 
 });
 
 Deno.test("renderReport() has the marks a screen reader needs", () => {
-  // Source: WCAG 2.2 (W3C 2023), 3.1.1 language, 2.4.1 bypass blocks, 2.4.2 title, 1.1.1 text
-  // alternatives, 1.3.1 headings in order
+  // Source: WCAG 2.2 (W3C 2023) [wcag-2023], 3.1.1 language, 2.4.1 bypass blocks, 2.4.2 title,
+  // 1.1.1 text alternatives, 1.3.1 headings in order
   const { document } = parseHTML(report());
   assertEquals(document.documentElement.getAttribute("lang"), "en");
   assertEquals(document.querySelector("title")?.textContent, "Harrow <Bend>");

@@ -5,14 +5,15 @@ import { decodeMessage, encodeMessage, newRequest, signature } from "wintergroun
 const bytes = (frames: readonly string[]) => frames.map((frame) => new TextEncoder().encode(frame));
 
 Deno.test("signature() gives the HMAC-SHA256 of RFC 4231 test case 2, split over frames", () => {
-  // Source: RFC 4231 (2005), section 4.3, test case 2; exact
+  // Source: RFC 4231 (2005) [rfc-4231-2005], section 4.3, test case 2; exact
   const expected = "5bdcc146bf60754e6a042426089575c75a003f089d2739839dec58b964ec3843";
   assertEquals(signature("Jefe", ["what do ya want ", "for ", "nothing", "?"]), expected);
   assertEquals(signature("Jefe", ["what do ya want for nothing?"]), expected);
 });
 
 Deno.test("signature() is empty without a key, as messages may then stay unsigned", () => {
-  // Source: Jupyter client documentation, "Messaging in Jupyter" 5.3, "The wire protocol"
+  // Source: Jupyter client documentation [jupyter-messaging-web], "Messaging in Jupyter" 5.3, "The
+  // wire protocol"
   assertEquals(signature("", ["a"]), "");
 });
 

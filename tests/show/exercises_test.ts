@@ -21,7 +21,7 @@ for (const one of EXERCISES) {
 }
 
 Deno.test("penetration of the yearly wave is 2.24 m for k = 1.0, C = 2.0 (Carslaw & Jaeger 1959)", () => {
-  // Source: Carslaw & Jaeger 1959 §2.6, √(a·P/π), recomputed from the formula
+  // Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §2.6, √(a·P/π), recomputed from the formula
   const answer = Number(find("soil.penetration").answer);
   assertEquals(answer.toFixed(2), "2.24");
   assert(Math.abs(dampingDepth(1.0 / 2.0e6) - answer) < 1e-9);

@@ -22,7 +22,7 @@ export interface Annulus {
  * One metre of the ring as a conduction operator, so that the same stepper and the same tube
  * coupling run on it as on a slice: g = 2πλ/ln(r₂/r₁) between the middles of the rings.
  *
- * Source: Carslaw & Jaeger 1959 §7.2, steady radial flow.
+ * Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §7.2, steady radial flow.
  */
 export function annulusOperator(annulus: Annulus): ConductionOperator {
   const { innerRadius, outerRadius, conductivity, heatCapacity, rings } = annulus;

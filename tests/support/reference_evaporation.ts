@@ -1,39 +1,47 @@
-/** Reference evaporation of FAO-56, the yardstick for what a crop gives off. @module */
+/**
+ * Reference evaporation of FAO-56 [fao56-1998], the yardstick for what a crop gives off. @module
+ */
 import { clearSkyShare, dailySun } from "../../lib/sun/mod.ts";
 
-/** MJ/(m² K⁴ d) and MJ/(m² K⁴ h), as FAO-56 prints them (eq. 39). */
+/** MJ/(m² K⁴ d) and MJ/(m² K⁴ h), as FAO-56 [fao56-1998] prints them (eq. 39). */
 const STEFAN_DAY = 4.903e-9;
 const STEFAN_HOUR = 2.043e-10;
 const KELVIN = 273.16;
 /** Albedo of the reference grass. */
 const GRASS_ALBEDO = 0.23;
 
-/** Saturation pressure, kPa. e = 0.6108·exp(17.27·T/(T + 237.3)). Source: FAO-56 eq. 11. */
+/**
+ * Saturation pressure, kPa. e = 0.6108·exp(17.27·T/(T + 237.3)). Source: FAO-56 [fao56-1998] eq.
+ * 11.
+ */
 export function saturationPressureFao56(temperature: number): number {
   return 0.6108 * Math.exp(17.27 * temperature / (temperature + 237.3));
 }
 
-/** Slope of the saturation pressure, kPa/K. Source: FAO-56 eq. 13. */
+/** Slope of the saturation pressure, kPa/K. Source: FAO-56 [fao56-1998] eq. 13. */
 export function saturationSlopeFao56(temperature: number): number {
   return 4098 * saturationPressureFao56(temperature) / (temperature + 237.3) ** 2;
 }
 
-/** Air pressure at an elevation, kPa. Source: FAO-56 eq. 7. */
+/** Air pressure at an elevation, kPa. Source: FAO-56 [fao56-1998] eq. 7. */
 export function pressureFao56(elevation: number): number {
   return 101.3 * ((293 - 0.0065 * elevation) / 293) ** 5.26;
 }
 
-/** Psychrometric constant, kPa/K, from a pressure in kPa. Source: FAO-56 eq. 8. */
+/** Psychrometric constant, kPa/K, from a pressure in kPa. Source: FAO-56 [fao56-1998] eq. 8. */
 export function psychrometricConstant(pressure: number): number {
   return 0.665e-3 * pressure;
 }
 
-/** Wind at 2 m from wind at another height over grass. Source: FAO-56 eq. 47. */
+/** Wind at 2 m from wind at another height over grass. Source: FAO-56 [fao56-1998] eq. 47. */
 export function windAtTwoMetres(wind: number, height: number): number {
   return wind * 4.87 / Math.log(67.8 * height - 5.42);
 }
 
-/** Global radiation from hours of sunshine, in the unit of `extraterrestrial`. Source: FAO-56 eq. 35. */
+/**
+ * Global radiation from hours of sunshine, in the unit of `extraterrestrial`. Source: FAO-56
+ * [fao56-1998] eq. 35.
+ */
 export function globalFromSunshine(
   sunshine: number,
   dayLength: number,
@@ -64,7 +72,7 @@ export interface ReferenceDay {
   readonly groundHeat: number;
 }
 
-/** Reference evaporation with what led to it, in FAO-56's units. */
+/** Reference evaporation with what led to it, in FAO-56 [fao56-1998]'s units. */
 export interface ReferenceEvaporation {
   /** kPa */
   readonly saturationPressure: number;
@@ -90,7 +98,7 @@ export interface ReferenceEvaporation {
  * Reference evaporation of a day.
  * ET₀ = (0.408·Δ·(R_n − G) + γ·900/(T + 273)·u₂·(e_s − e_a)) / (Δ + γ·(1 + 0.34·u₂)).
  *
- * Source: Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56, eq. 6, 39.
+ * Source: FAO-56 (1998) [fao56-1998], eq. 6, 39.
  *
  * @param day weather of the day
  * @returns mm and its terms
@@ -152,7 +160,7 @@ export interface ReferenceHour {
  * ET₀ = (0.408·Δ·(R_n − G) + γ·37/(T + 273)·u₂·(e° − e_a)) / (Δ + γ·(1 + 0.34·u₂)), with G 0.1·R_n
  * by day and 0.5·R_n by night.
  *
- * Source: FAO-56 eq. 53, 45, 46.
+ * Source: FAO-56 [fao56-1998] eq. 53, 45, 46.
  *
  * @param hour weather of the hour
  * @returns mm and its terms

@@ -4,8 +4,8 @@
  * r is the branch flow over the combined flow, β the branch diameter over the run diameter.
  * A negative coefficient means that the stream gains total pressure from the other one.
  *
- * Source of all: Crane TP-410, 2009 edition, ch. 2, as the fluids library has it; checked with the
- * examples 7-35 and 7-36.
+ * Source of all: Crane TP-410 [crane-tp410-2009], 2009 edition, ch. 2, as the fluids library
+ * [fluids-2016] has it; checked with the examples 7-35 and 7-36.
  *
  * @module
  */

@@ -126,8 +126,8 @@ Deno.test("lewisNumber() lies near 0.85 and the diffusivity near 2.5e-5 m²/s at
 });
 
 Deno.test("massTransferCoefficient() is a ninth to an eighth above h/c for water vapour (Chilton & Colburn 1934)", () => {
-  // Source: Chilton & Colburn 1934 with textbook Lewis numbers 0.84 to 0.87 (from memory): g = h/(c·Le^(2/3)),
-  // Le^(2/3) 0.890 to 0.911, so 1.098 to 1.124 times h/c
+  // Source: Chilton & Colburn 1934 [chilton-colburn-1934] with textbook Lewis numbers 0.84 to 0.87
+  // (from memory): g = h/(c·Le^(2/3)), Le^(2/3) 0.890 to 0.911, so 1.098 to 1.124 times h/c
   const ratio = massTransferCoefficient(10, 25, PRESSURE) * 1006 / 10;
   assert(ratio > 1.098 && ratio < 1.124, String(ratio));
 });

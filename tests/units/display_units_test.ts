@@ -46,7 +46,8 @@ const THOUSANDS = new Set([
 ]);
 
 Deno.test("US factors agree with the mathjs unit tables", () => {
-  // Source: mathjs 15 unit definitions; 2e-6 because two NIST SP 811 factors print seven digits
+  // Source: mathjs 15 unit definitions; 2e-6 because two NIST SP 811 [nist-sp811-2008] factors
+  // print seven digits
   for (const [kind, [si, us]] of Object.entries(SPELLED)) {
     const expected = unit(1, si).toNumber(us) / (THOUSANDS.has(kind) ? 1000 : 1);
     const found = displayUnit(kind).us!.factor;
@@ -55,7 +56,8 @@ Deno.test("US factors agree with the mathjs unit tables", () => {
 });
 
 Deno.test("an inch of water is 249.0889 Pa (NIST SP 811, 2008, appendix B.8)", () => {
-  // Source: NIST SP 811 (2008) app. B.8: inch of water, conventional, 2.490889 E+02 Pa
+  // Source: NIST SP 811 (2008) [nist-sp811-2008] app. B.8: inch of water, conventional, 2.490889
+  // E+02 Pa
   assertAlmostEquals(displayUnit("pressure").us!.factor * 249.0889, 1, 1e-6);
 });
 
@@ -69,7 +71,7 @@ Deno.test("every kind with a US unit is checked against an outside value", () =>
 });
 
 Deno.test("temperatures: −40 is the same on both scales, 100 degC boils at 212 degF (NIST SP 811)", () => {
-  // Source: NIST SP 811 (2008) app. B.9, t/°F = 1.8 t/°C + 32
+  // Source: NIST SP 811 (2008) [nist-sp811-2008] app. B.9, t/°F = 1.8 t/°C + 32
   assertEquals(showBoth(-40, "temperature"), "−40.0\u00a0degC (−40.0\u00a0degF)");
   assertEquals(showUs(100, "temperature"), "212.0\u00a0degF");
   assertEquals(showUs(10, "temperatureDifference"), "18.0\u00a0degF");

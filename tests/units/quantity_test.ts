@@ -33,7 +33,8 @@ Deno.test("parseQuantity() reads back what formatQuantity() wrote, every kind, b
 });
 
 Deno.test("parseQuantity() uses the factors of NIST SP 811 (2008) appendix B.8", () => {
-  // Source: NIST Special Publication 811 (2008), appendix B.8 and B.9, factors to their printed digits
+  // Source: NIST Special Publication 811 (2008) [nist-sp811-2008], appendix B.8 and B.9, factors to
+  // their printed digits
   const cases: [string, Kind, number, number][] = [
     ["1 cfm", "airFlow", 4.719474e-4, 5e-11],
     ["1 inH2O", "pressure", 249.0889, 5e-4],
@@ -126,8 +127,9 @@ Deno.test("parseQuantity() refuses the unit of every other kind of dimension", (
 });
 
 Deno.test("formatQuantity() and parseQuantity() agree with tables of both systems side by side", () => {
-  // Source: definitions: 180 degF = 100 K, 32 degF = 0 degC; NIST SP 811 (2008) appendix B.8 for the rest,
-  // 1 W/(m² K) = 0.1761102, 1 W/(m K) = 0.5777893, 1 m² K/W = 5.678263 of the US unit, 1 Pa = 0.004014631 inH2O
+  // Source: definitions: 180 degF = 100 K, 32 degF = 0 degC; NIST SP 811 (2008) [nist-sp811-2008]
+  // appendix B.8 for the rest, 1 W/(m² K) = 0.1761102, 1 W/(m K) = 0.5777893, 1 m² K/W = 5.678263
+  // of the US unit, 1 Pa = 0.004014631 inH2O
   const cases: [number, Kind, string][] = [
     [5, "temperatureDifference", "9 degF"],
     [-20, "temperature", "-4 degF"],

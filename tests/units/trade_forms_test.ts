@@ -2,7 +2,8 @@ import { assertAlmostEquals, assertThrows } from "@std/assert";
 import { type Kind, parseQuantity, QuantityError } from "winterground/units/mod.ts";
 
 Deno.test("parseQuantity() takes feet, inches and fractions as a tape measure shows them", () => {
-  // Source: NIST SP 811 (2008) appendix B.8: inch = 25.4 mm, foot = 0.3048 m, exactly
+  // Source: NIST SP 811 (2008) [nist-sp811-2008] appendix B.8: inch = 25.4 mm, foot = 0.3048 m,
+  // exactly
   const inches: [string, number][] = [
     ["96'", 96 * 12],
     ["96 ft", 96 * 12],
@@ -37,7 +38,7 @@ Deno.test("parseQuantity() takes feet, inches and fractions as a tape measure sh
 });
 
 Deno.test("parseQuantity() takes an R-value where a U-value is wanted, as its reciprocal", () => {
-  // Source: NIST SP 811 (2008) appendix B.8: 1 h ft² degF/Btu = 0.1761102 m² K/W
+  // Source: NIST SP 811 (2008) [nist-sp811-2008] appendix B.8: 1 h ft² degF/Btu = 0.1761102 m² K/W
   const cases: [string, number][] = [
     ["R-19", 1 / (19 * 0.1761102)],
     ["R19", 1 / (19 * 0.1761102)],

@@ -16,10 +16,11 @@ export const DEFAULT_WIND_SPEED = 3;
 /**
  * Makes a whole climate year of a placed table.
  *
- * Missing hours in runs of at most {@link LONGEST_GAP} are filled (radiation in proportion to the sun,
- * the rest straight between its neighbours) and listed; longer runs are refused, but wind, pressure,
- * long-wave radiation and albedo, which have defaults. Humidity comes from the dew point, direct and
- * diffuse radiation from the global (Erbs, Klein & Duffie 1982) where the file has none.
+ * Missing hours in runs of at most {@link LONGEST_GAP} are filled (radiation in proportion to the
+ * sun, the rest straight between its neighbours) and listed; longer runs are refused, but wind,
+ * pressure, long-wave radiation and albedo, which have defaults. Humidity comes from the dew point,
+ * direct and diffuse radiation from the global (Erbs, Klein & Duffie 1982 [erbs-1982]) where the
+ * file has none.
  *
  * @param layout the table
  * @param hours rows of each hour

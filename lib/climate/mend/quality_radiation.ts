@@ -14,8 +14,8 @@ const YEAR_SUMS = [500, 2800] as const;
  * Faults of the radiation: light at night, more light than the sun gives, parts that do not close,
  * unlikely sums.
  *
- * The upper limit is that of C. N. Long, E. G. Dutton, "BSRN global network recommended QC tests"
- * (2002), physically possible: global ≤ 1.5 E0 cos^1.2 θz + 100 W/m².
+ * The upper limit is that of Long & Dutton 2002 [long-dutton-2002], physically possible: global ≤
+ * 1.5 E0 cos^1.2 θz + 100 W/m².
  *
  * @param year the climate
  * @param sun its hourly sun

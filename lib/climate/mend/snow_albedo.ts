@@ -1,7 +1,7 @@
 /** Albedo of the ground through the year. @module */
 import type { ClimateYear } from "../types.ts";
 
-/** Albedo of bare or grassy ground. Liu & Jordan 1963. */
+/** Albedo of bare or grassy ground. Liu & Jordan 1963 [liu-jordan-1963]. */
 export const BARE_ALBEDO = 0.2;
 /** Albedo of old snow lying, between 0.5 and 0.8. Common practice, no source. */
 export const SNOW_ALBEDO = 0.6;

@@ -31,9 +31,8 @@ const CLEAR_GAIN_OF_HEIGHT = 0.95;
  * Where direct and diffuse follow from the global (so that they close by themselves), the global
  * radiation is fitted to the sun's height instead: the misfit about the best multiple of cos θz.
  *
- * Source: the closure is that of the quality checks of C. N. Long, E. G. Dutton, "BSRN global network
- * recommended QC tests" (2002); the search over hours and its thresholds are our own, tried on
- * published typical years.
+ * Source: the closure is that of the quality checks of Long & Dutton 2002 [long-dutton-2002]; the
+ * search over hours and its thresholds are our own, tried on published typical years.
  *
  * @param year the radiation of a year, as means of the hour
  * @param sun its hourly sun

@@ -3,7 +3,7 @@ import { MONTH_DAYS, monthOfHour } from "../../basics/mod.ts";
 import { diffuseShare, type HourlySun } from "../../sun/mod.ts";
 import { normalProbability, persistentNormal } from "./random_series.ts";
 
-/** Day-to-day memory of the transformed clearness. Graham, Hollands & Huget 1988. */
+/** Day-to-day memory of the transformed clearness. Graham, Hollands & Unny 1988 [graham-1988]. */
 const CLEARNESS_PERSISTENCE = 0.29;
 const LOWEST_CLEARNESS = 0.05;
 
@@ -20,13 +20,13 @@ export interface GeneratedRadiation {
  * Radiation of a year with the given monthly means.
  *
  * Days: the clearness index of each day comes from an autoregression of first order (φ 0.29) of a
- * normal variate, mapped through the distribution of daily clearness for the month's mean (V. A.
- * Graham, K. G. T. Hollands, A. Huget, Solar Energy 40 (1988) 83, with the exponential distribution
- * of P. Bendt et al. 1981 as in Duffie & Beckman 2013, eq. 2.9.6; its parameter is solved so that the
- * mean is met). Hours: the day's sum is spread by M. Collares-Pereira, A. Rabl, Solar Energy 22 (1979)
- * 155, and roughened by the hourly autoregression of R. J. Aguiar, M. Collares-Pereira, Solar Energy
- * 49 (1992) 167 (coefficients from memory). Direct and diffuse: Erbs, Klein & Duffie 1982. Monthly
- * sums are then met exactly.
+ * normal variate, mapped through the distribution of daily clearness for the month's mean (Graham,
+ * Hollands & Unny 1988 [graham-1988], with the exponential distribution of Bendt et al. 1981
+ * [bendt-1981] as in Duffie & Beckman 2013 [duffie-beckman-2013], eq. 2.9.6; its parameter is
+ * solved so that the mean is met). Hours: the day's sum is spread by Collares-Pereira & Rabl 1979
+ * [collares-pereira-rabl-1979], and roughened by the hourly autoregression of Aguiar &
+ * Collares-Pereira 1992 [aguiar-1992]. Direct and diffuse: Erbs, Klein & Duffie 1982 [erbs-1982].
+ * Monthly sums are then met exactly.
  *
  * @param means kWh/m² a day, twelve values
  * @param sun hourly sun of the place
@@ -96,9 +96,9 @@ interface ClearnessDistribution {
 }
 
 /**
- * Distribution of daily clearness about a monthly mean: density ∝ exp(γ k) between 0.05 and
- * kmax = 0.6313 + 0.267 k̄ - 11.9 (k̄ - 0.75)⁸ (K. G. T. Hollands, R. G. Huget 1983, as in Duffie &
- * Beckman 2013, eq. 2.9.6), γ solved for the mean.
+ * Distribution of daily clearness about a monthly mean: density ∝ exp(γ k) between 0.05 and kmax =
+ * 0.6313 + 0.267 k̄ - 11.9 (k̄ - 0.75)⁸ (Hollands & Huget 1983 [hollands-huget-1983], as in Duffie
+ * & Beckman 2013 [duffie-beckman-2013], eq. 2.9.6), γ solved for the mean.
  */
 function clearnessDistribution(mean: number): ClearnessDistribution {
   const highest = Math.max(mean + 0.02, 0.6313 + 0.267 * mean - 11.9 * (mean - 0.75) ** 8);

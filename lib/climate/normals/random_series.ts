@@ -29,8 +29,7 @@ export function persistentNormal(length: number, persistence: number, seed: numb
 /**
  * Distribution function of the standard normal.
  *
- * Source: M. Abramowitz, I. A. Stegun, "Handbook of mathematical functions" (1964), 26.2.17; error
- * below 7.5e-8.
+ * Source: Abramowitz & Stegun 1964 [abramowitz-stegun-1964], 26.2.17; error below 7.5e-8.
  *
  * @param value any number
  * @returns 0 to 1

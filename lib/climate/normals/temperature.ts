@@ -18,10 +18,9 @@ const ROUNDS = 20;
  * Hourly temperatures with the given monthly means and mean daily swing.
  *
  * Seasonal curve, plus day-to-day departures (autoregression of first order, φ 0.7, standard
- * deviation within months as given, straight between noons), plus a daily wave of the shape of D. G. Erbs, S. A.
- * Klein, W. A. Beckman, "Estimation of degree-days and ambient temperature bin data from
- * monthly-average temperatures", ASHRAE Journal 25 (1983) 60 (coefficients from memory), larger on clear days.
- * Swing and means are then met: the swing to 0.05 K, the means to rounding.
+ * deviation within months as given, straight between noons), plus a daily wave of the shape of
+ * Erbs, Klein & Beckman 1983 [erbs-1983], larger on clear days. Swing and means are then met: the
+ * swing to 0.05 K, the means to rounding.
  *
  * @param normals the normals
  * @param relativeClearness clearness of each day over its month's mean

@@ -19,8 +19,8 @@ export function isNsrdb(lines: readonly string[]): boolean {
  * its hour and taken as the hour's mean; at another minute the radiation is brought to the mean of
  * the hour.
  *
- * Source: NREL National Solar Radiation Database, description of the CSV download (SAM format), as
- * seen in the files.
+ * Source: NREL National Solar Radiation Database [nsrdb-web], description of the CSV download (SAM
+ * format), as seen in the files.
  *
  * @param text the file
  * @param file its path, for messages

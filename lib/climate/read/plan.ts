@@ -19,7 +19,8 @@ const HOURLY_SUMS: Readonly<Record<string, string>> = {
 
 /** Units of pressure and speed the unit reader does not have, in one it has. */
 const OTHER_NAMES: Readonly<Record<string, readonly [number, string]>> = {
-  // NIST SP 811 (2008) appendix B.8: conventional inch of mercury 3386.389 Pa, knot 0.5144444 m/s.
+  // NIST SP 811 (2008) [nist-sp811-2008] appendix B.8: conventional inch of mercury 3386.389 Pa,
+  // knot 0.5144444 m/s.
   "inHg": [3386.389, "Pa"],
   "mbar": [100, "Pa"],
   "hPa": [100, "Pa"],

@@ -19,8 +19,8 @@ export function isPvgis(lines: readonly string[]): boolean {
  * stands "Irradiance Time Offset" hours after it. The rows are turned to local standard time by
  * whole hours and the radiation is brought to the mean of the hour.
  *
- * Source: European Commission JRC, PVGIS user manual, typical meteorological year, and the head of
- * the files.
+ * Source: European Commission JRC, PVGIS user manual [pvgis-web], typical meteorological year, and
+ * the head of the files.
  *
  * @param text the file
  * @param file its path, for messages

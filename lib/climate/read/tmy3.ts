@@ -17,9 +17,8 @@ export function isTmy3(lines: readonly string[]): boolean {
 /**
  * Lays out a TMY3 file.
  *
- * Source: S. Wilcox, W. Marion, "Users manual for TMY3 data sets", NREL/TP-581-43156 (2008), table
- * 1-1: local standard time, the stamp 01:00 to 24:00 ends its hour, radiation is the sum of that
- * hour, missing values are -9900.
+ * Source: Wilcox & Marion 2008 [wilcox-marion-2008], table 1-1: local standard time, the stamp
+ * 01:00 to 24:00 ends its hour, radiation is the sum of that hour, missing values are -9900.
  *
  * @param text the file
  * @param file its path, for messages

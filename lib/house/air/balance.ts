@@ -29,7 +29,8 @@ const AIR_HEAT = 1207;
  * n = n_calm·√(|ΔT|/20 K) + n_wind·v.
  *
  * Source: stack flow goes with the square root of the temperature difference (ASHRAE Fundamentals
- * 2017 ch. 16); the sum of the two parts is the trade's linear rule (common practice, no source).
+ * 2017 [ashrae-2017] ch. 16); the sum of the two parts is the trade's linear rule (common practice,
+ * no source).
  *
  * @param inputs leakage figures of the house
  * @param difference K between house and outside

@@ -20,7 +20,10 @@ import { MASS_FREEZING_RANGE } from "../mass.ts";
 import { pastMonthMean, type PlaneSeries, planeSeries, solarGain } from "../skin/solar_gain.ts";
 import type { HouseGeometry, HouseInputs, HouseModel, HouseState, SkinPart } from "../types.ts";
 
-/** W/(m² K) of the floor: convection 3 and radiation 5 (ISO 6946 inside surface 5.9 to 10, from memory). */
+/**
+ * W/(m² K) of the floor: convection 3 and radiation 5 (ISO 6946 [iso-6946-2017] inside surface 5.9
+ * to 10, from memory).
+ */
 export const FLOOR_FILM = 8;
 /** J/(K m² of floor): frame, benches, pots (common practice, no source). */
 const LIGHT_STRUCTURE = 8000;
@@ -30,7 +33,10 @@ const WATER_VOLUME_HEAT = 4.186e6;
 /** J/(m³ K) of a cubic metre of water once it is ice, and J/m³ set free on freezing (334 kJ/kg). */
 const ICE_VOLUME_HEAT = 2.1e6;
 const FUSION_HEAT = 3.34e8;
-/** J/(m³ K) and W/(m K) of brick and concrete (EN ISO 10456, concrete 2.0e6 and 1.15 to 1.65, from memory). */
+/**
+ * J/(m³ K) and W/(m K) of brick and concrete (EN ISO 10456 [iso-10456-2007], concrete 2.0e6 and
+ * 1.15 to 1.65, from memory).
+ */
 const MASONRY_HEAT = 2e6;
 const MASONRY_CONDUCTIVITY = 1.3;
 /** W/(m² K) of a barrel: convection 3 and radiation 5 (common practice, no source). */

@@ -1,7 +1,7 @@
 /** Water given off by a crop under glass. @module */
 import { saturationPressureOverWater } from "../../air/mod.ts";
 
-/** Psychrometric constant over pressure, 1/K. FAO-56 eq. 8. */
+/** Psychrometric constant over pressure, 1/K. FAO-56 [fao56-1998] eq. 8. */
 export const PSYCHROMETRIC_FACTOR = 0.665e-3;
 /** Volumetric heat capacity of air at sea level and 20 degC, J/(m³ K). */
 const AIR_HEAT_CAPACITY = 1207;
@@ -25,8 +25,8 @@ export interface StomataState {
  * r_i = 82·f_I·f_T·f_C·f_D with f_I = (I + 4.30)/(I + 0.54), f_T = 1 + 0.023·(T − 24.5)²,
  * f_D = 1 + 4.3·D² below 0.8 kPa, 3.8 above, f_C = 1 + 6.1e-7·(C − 200)² in light, 1 in the dark.
  *
- * Source: Stanghellini 1987, Transpiration of greenhouse crops (from memory). Measured on tomato;
- * f_T is held at its value 20 K away from the optimum.
+ * Source: Stanghellini 1987 [stanghellini-1987] (from memory). Measured on tomato; f_T is held at
+ * its value 20 K away from the optimum.
  *
  * @param state light, leaf temperature, deficit, carbon dioxide
  * @returns s/m
@@ -56,7 +56,7 @@ export function stomatalResistance(state: StomataState): number {
  * Resistance of the air film of leaves.
  * r_e = 1174·√l / (l·|T_l − T_a| + 207·u²)^0.25.
  *
- * Source: Stanghellini 1987 (from memory).
+ * Source: Stanghellini 1987 [stanghellini-1987] (from memory).
  *
  * @param leafLength m
  * @param temperatureDifference K between leaf and air
@@ -75,7 +75,7 @@ export function leafFilmResistance(
 /**
  * Slope of the saturation pressure over water. Δ = 4098·e/(T + 237.3)².
  *
- * Source: FAO-56 eq. 13.
+ * Source: FAO-56 [fao56-1998] eq. 13.
  *
  * @param temperature degC
  * @returns Pa/K
@@ -106,7 +106,7 @@ export interface CanopyState {
  * Transpiration of a canopy with both leaf sides active, the leaf temperature eliminated.
  * λE = (Δ·R + 2·L·ρc·(e_s − e)/r_e) / (Δ + γ·(1 + r_i/r_e)), not below 0.
  *
- * Source: combination equation in the form of Stanghellini 1987 (from memory).
+ * Source: combination equation in the form of Stanghellini 1987 [stanghellini-1987] (from memory).
  *
  * @param state canopy and air
  * @returns W per m² of floor

@@ -19,8 +19,8 @@ export type EdgeInputs =
 /**
  * Steady loss of the floor through the ground to outside, per metre of perimeter, by depth.
  *
- * The floor is a strip of half width area/perimeter, which has the same edge for its area
- * (ISO 13370, characteristic dimension; from memory).
+ * The floor is a strip of half width area/perimeter, which has the same edge for its area (ISO
+ * 13370 [iso-13370-2017], characteristic dimension; from memory).
  *
  * @param geometry floor area and perimeter
  * @param edge insulation around the floor

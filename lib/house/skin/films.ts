@@ -1,7 +1,10 @@
 /** Films inside and outside, and what they make of a published heat transmittance. @module */
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
 
-/** Wind of the winter design heat transmittances, m/s (15 miles an hour). ASHRAE Fundamentals ch. 26. */
+/**
+ * Wind of the winter design heat transmittances, m/s (15 miles an hour). ASHRAE Fundamentals
+ * [ashrae-2017] ch. 26.
+ */
 export const DESIGN_WIND = 6.7;
 /** Long-wave emissivity of glazings and walls. */
 export const EMISSIVITY = 0.9;
@@ -15,8 +18,8 @@ export const BLACK_RADIATION = 4 * STEFAN_BOLTZMANN * ZERO_CELSIUS ** 3;
 /**
  * Outside film of a wall or roof. h = 2.8 + 3.0·v + 4·ε·σ·T³ at 0 degC.
  *
- * Source: convection Watmuff, Charters & Proctor 1977, in Duffie & Beckman 2013 §3.15 (from
- * memory), plus linear radiation.
+ * Source: convection Watmuff, Charters & Proctor 1977 [watmuff-1977], in Duffie & Beckman 2013
+ * [duffie-beckman-2013] §3.15 (from memory), plus linear radiation.
  *
  * @param wind m/s
  * @returns W/(m² K)

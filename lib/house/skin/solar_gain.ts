@@ -108,7 +108,7 @@ function beamLost(
  * Share of the light inside that is absorbed before it finds its way out.
  * α' = α/(α + (1 − α)·τ_d·A_g/A_i).
  *
- * Source: Duffie & Beckman 2013 §5.11 (from memory).
+ * Source: Duffie & Beckman 2013 [duffie-beckman-2013] §5.11 (from memory).
  *
  * @param glazed glazing area, m²
  * @param inside area of floor and solid walls, m²

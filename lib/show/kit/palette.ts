@@ -1,8 +1,8 @@
 /**
  * Colours of every picture. The six line colours keep an OKLab distance of at least 0.15 from each
  * other for normal sight and for simulated full protanopia and deuteranopia, and a luminance
- * contrast of at least 3:1 against white (WCAG 2.1, success criterion 1.4.11); the tests check it.
- * Line style or a label always tells the same as colour.
+ * contrast of at least 3:1 against white (WCAG 2.1 [wcag-2023], success criterion 1.4.11); the
+ * tests check it. Line style or a label always tells the same as colour.
  *
  * @module
  */

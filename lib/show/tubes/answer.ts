@@ -7,7 +7,8 @@ import type { TubesInputs, TubesResult } from "../../tubes/mod.ts";
 import { answerCard } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
 
-// Gnielinski 1975 states about ±10 % for the film, Manning's n of one make is known to about ±7 %
+// Gnielinski 1975 [gnielinski-1976] states about ±10 % for the film, Manning's n of one make is
+// known to about ±7 %
 const FILM_SPREAD = 0.1;
 const FRICTION_SPREAD = 0.14;
 

@@ -48,8 +48,8 @@ export interface PlateTransfer {
  * Nu = 2.75·[(P/D)^(−1.2)·Re^0.43 + 0.011·σ·Re·(U∞/V₀)^0.48], Re = V₀D/(σν),
  * ε = 1 − exp[−U(1 − σ)/(ρcV₀)], σ = π/(2√3)·(D/P)² for triangular pitch.
  *
- * Source: Kutscher 1994, J. Heat Transfer 116:391 (from memory). Laminar holes, thin plates, suction
- * 0.02 to 0.1 m/s.
+ * Source: Kutscher 1994 [kutscher-1994] (from memory). Laminar holes, thin plates, suction 0.02 to
+ * 0.1 m/s.
  */
 export function plateTransfer(
   plate: Pick<PlateCollector, "holeDiameter" | "pitch">,
@@ -72,7 +72,7 @@ export function plateTransfer(
  * η = α/[1 + h_r/(ε·ρcV₀)], radiation h_r = 4·e·σ·T³ to the house at the air's temperature; no wind
  * loss indoors.
  *
- * Source: Kutscher, Christensen & Barker 1993, J. Solar Energy Eng. 115:182 (from memory).
+ * Source: Kutscher, Christensen & Barker 1993 [kutscher-1993] (from memory).
  *
  * @param temperature degC of the air drawn in
  */

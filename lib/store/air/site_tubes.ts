@@ -21,7 +21,7 @@ export function airRates(
 
 /**
  * Film coefficient at another flow than the tubes chapter's: turbulent film goes with flow^0.8
- * (Dittus & Boelter 1930).
+ * (Dittus & Boelter 1930 [dittus-boelter-1930]).
  */
 function filmAt(request: StoreRequest, share: number): number {
   const { tubes, fan, tubesInputs } = request;

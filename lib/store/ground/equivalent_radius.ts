@@ -20,8 +20,8 @@ function centresAbout(sizes: readonly number[], middle: number): number[] {
  * source equals the block's mean temperature, T̄ = −ln(r_eq)/(2πλ).
  *
  * Solved on the patch around the tube, unit source spread over the block, exact logarithm held on
- * the outermost ring. Source of the idea: Peaceman 1978, SPE J. 18(3) (from memory), there
- * r = 0.2 h for one square cell in a uniform mesh.
+ * the outermost ring. Source of the idea: Peaceman 1978 [peaceman-1978], there r = 0.2 h for one
+ * square cell in a uniform mesh.
  *
  * @param patch cell sizes around the tube and the range of the block, ends excluded
  * @returns m

@@ -24,7 +24,8 @@ Deno.test("glazedPlaneMonths() names every glazed plane once and keeps the area"
 });
 
 Deno.test("an even sky gives a south wall less winter light than one bright round the sun", async () => {
-  // Property: diffuse light near the sun falls steeper on a plane that faces it (Hay & Davies 1980)
+  // Property: diffuse light near the sun falls steeper on a plane that faces it (Hay & Davies 1980
+  // [hay-davies-1980])
   const { climate, house } = await openSmallStudy();
   const wall = glazedPlaneMonths(house, climate).find(({ plane }) =>
     plane.tilt === 90 && Math.abs(plane.azimuth - 180) < 30

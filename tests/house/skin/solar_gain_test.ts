@@ -65,7 +65,7 @@ Deno.test("a closed curtain shades what it covers", () => {
 });
 
 Deno.test("roomAbsorptance() is 1 without glazing to lose light through, and falls with its area", () => {
-  // Property: limits of Duffie & Beckman 2013 §5.11
+  // Property: limits of Duffie & Beckman 2013 [duffie-beckman-2013] §5.11
   assertAlmostEquals(roomAbsorptance(0, 100, 0.7), 1, 1e-12);
   assert(roomAbsorptance(200, 100, 0.7) < roomAbsorptance(50, 100, 0.7));
 });

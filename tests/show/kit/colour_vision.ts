@@ -1,9 +1,9 @@
 /** Simulated colour vision and colour distances, for the tests of the palette. */
 
 /**
- * Full protanopia and deuteranopia in linear RGB, severity 1.0.
- * Machado, Oliveira & Fernandes 2009, "A physiologically-based model for simulation of color vision
- * deficiency", IEEE TVCG 15(6), table of matrices.
+ * Full protanopia and deuteranopia in linear RGB, severity 1.0. Machado, Oliveira & Fernandes 2009
+ * [machado-2009], "A physiologically-based model for simulation of color vision deficiency", IEEE
+ * TVCG 15(6), table of matrices.
  */
 export const SIMULATIONS: Readonly<Record<string, readonly (readonly number[])[]>> = {
   normal: [[1, 0, 0], [0, 1, 0], [0, 0, 1]],
@@ -27,13 +27,13 @@ export function linearRgb(colour: string): number[] {
   });
 }
 
-/** Relative luminance, WCAG 2.1. */
+/** Relative luminance, WCAG 2.1 [wcag-2023]. */
 export function luminance(colour: string): number {
   const [red, green, blue] = linearRgb(colour);
   return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue!;
 }
 
-/** Contrast ratio, WCAG 2.1. */
+/** Contrast ratio, WCAG 2.1 [wcag-2023]. */
 export function contrast(one: string, other: string): number {
   const [low, high] = [luminance(one), luminance(other)].sort((a, b) => a - b);
   return (high! + 0.05) / (low! + 0.05);

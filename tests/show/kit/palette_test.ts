@@ -10,12 +10,12 @@ import { contrast, luminance, oklabDistance, seenWith, SIMULATIONS } from "./col
 const colours = Object.entries(PALETTE);
 
 Deno.test("contrast() of black on white is 21:1 (WCAG 2.1, definition of contrast ratio)", () => {
-  // Source: WCAG 2.1, definition of contrast ratio: black on white is 21:1
+  // Source: WCAG 2.1 [wcag-2023], definition of contrast ratio: black on white is 21:1
   assertAlmostEquals(contrast("#000000", "#ffffff"), 21, 1e-9);
 });
 
 Deno.test("line colours reach 3:1 against white (WCAG 2.1, 1.4.11 non-text contrast)", () => {
-  // Source: WCAG 2.1, success criterion 1.4.11: at least 3:1
+  // Source: WCAG 2.1 [wcag-2023], success criterion 1.4.11: at least 3:1
   for (const [name, colour] of colours) {
     assert(contrast(colour, "#ffffff") >= 3, `${name} ${colour}`);
   }
@@ -23,7 +23,8 @@ Deno.test("line colours reach 3:1 against white (WCAG 2.1, 1.4.11 non-text contr
 
 for (const [sight, matrix] of Object.entries(SIMULATIONS)) {
   Deno.test(`line colours stay apart with ${sight} (Machado, Oliveira & Fernandes 2009)`, () => {
-    // Source: matrices of Machado et al. 2009; 0.15 in OKLab is the limit this palette sets itself
+    // Source: matrices of Machado et al. 2009 [machado-2009]; 0.15 in OKLab is the limit this
+    // palette sets itself
     for (const [one, first] of colours) {
       for (const [other, second] of colours) {
         if (one >= other) continue;

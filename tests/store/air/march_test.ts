@@ -65,8 +65,8 @@ Deno.test("marchAir() leaves heat and vapour balanced, wet or dry", () => {
 });
 
 Deno.test("marchAir() splits 28 °C, 80 % air cooled to an 18 °C wall as moist-air tables do", () => {
-  // Source: ASHRAE Fundamentals 2017 ch. 1, humidity ratios at sea level: 28 °C 80 % 19.2 g/kg, 18 °C
-  // saturated 12.9 g/kg: 6.2 g/kg condense, 61 % of the heat is latent
+  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1, humidity ratios at sea level: 28 °C 80 %
+  // 19.2 g/kg, 18 °C saturated 12.9 g/kg: 6.2 g/kg condense, 61 % of the heat is latent
   const { input, output } = rig({ film: 1e4, own: 1e-9 });
   marchAir({ ...input, ratio: 0.0192 }, output);
   const condensed = -output.vapour / (20 / 1017);

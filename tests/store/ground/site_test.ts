@@ -24,8 +24,8 @@ Deno.test("storeSite() carries air by volume times density, heat by 1006 and 186
 });
 
 Deno.test("storeSite() raises the film with the flow to the power 0.8 (Dittus & Boelter 1930)", () => {
-  // Source: Dittus & Boelter 1930: Nu grows with Re^0.8: 1.7411 times at twice the flow; 14 W/(m² K) on
-  // 0.1 m of diameter at the design flow
+  // Source: Dittus & Boelter 1930 [dittus-boelter-1930]: Nu grows with Re^0.8: 1.7411 times at
+  // twice the flow; 14 W/(m² K) on 0.1 m of diameter at the design flow
   const request = standInRequest();
   const doubled = { ...request, fan: { ...request.fan, airFlow: 2 * request.fan.airFlow } };
   const [one, two] = [request, doubled].map((given) =>

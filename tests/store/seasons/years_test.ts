@@ -128,6 +128,7 @@ Deno.test("yearsUntilPeriodic() carries the last ratio on", () => {
 
 Deno.test("storeVariants() puts more heat into longer tubes, less into drier soil", () => {
   // Property: sense of the answer, as measured by Li et al. 2019 and Agrawal et al. 2020
+  // [agrawal-2020]
   const rows = storeVariants(
     standInRequest({ store: { slices: 1 } }),
     STORE_VARIANTS.filter(({ name }) => /planned|longer|drier/.test(name)),

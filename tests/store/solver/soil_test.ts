@@ -68,7 +68,7 @@ Deno.test("sliceMesh() gives every tube a block and refuses tubes that overlap",
 });
 
 Deno.test("equivalentRadius() of one square cell in an even mesh is 0.2 of its side, Peaceman 1978", () => {
-  // Source: Peaceman 1978, SPE J. 18(3):183: r₀ ≈ 0.2 Δx, 0.1982 from the exact sum (from memory)
+  // Source: Peaceman 1978 [peaceman-1978]: r₀ ≈ 0.2 Δx, 0.1982 from the exact sum (from memory)
   const cells = new Array<number>(21).fill(0.1);
   const radius = equivalentRadius({
     widths: cells,
@@ -192,7 +192,8 @@ Deno.test("sliceMesh() in halves gives the same answer as whole", () => {
 });
 
 Deno.test("without flow and sun the soil relaxes to the undisturbed profile of Kusuda & Achenbach", () => {
-  // Source: Kusuda & Achenbach 1965 for the profile; a mesh without house must find it from any start
+  // Source: Kusuda & Achenbach 1965 [kusuda-achenbach-1965] for the profile; a mesh without house
+  // must find it from any start
   const wave = { mean: 5, amplitude: 14, minimumDay: 20, diffusivity: 1.4 / 2.1e6 };
   const mesh = sliceMesh({
     ...PRODUCTION_MESH,

@@ -34,7 +34,7 @@ export function readHours(text: string): Hours {
 
 const sum = (values: readonly number[]): number => values.reduce((total, one) => total + one, 0);
 
-/** Heat that makes a kilogram of vapour, FAO-56 (1998) eq. 3-1, kWh/kg. */
+/** Heat that makes a kilogram of vapour, FAO-56 (1998) [fao56-1998] eq. 3-1, kWh/kg. */
 const VAPOUR_HEAT = 2.45e6 / 3.6e6;
 
 /** W of rounding to whole W over a year: five times the root of 8760 hours times 0.29 W, in kWh. */

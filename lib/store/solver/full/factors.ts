@@ -6,7 +6,8 @@ import type { ConductionOperator } from "../../ground/operator.ts";
  * surfaces), the step is Peaceman–Rachford:
  * (m + X) T* = (m − Y) Tₙ + s, (m + Y) Tₙ₊₁ = (m − X) T* + s.
  *
- * Source: Peaceman & Rachford 1955, J. SIAM 3(1):28–41. Second order in time, stable for any step.
+ * Source: Peaceman & Rachford 1955 [peaceman-rachford-1955]. Second order in time, stable for any
+ * step.
  */
 export interface AdiFactors {
   /** 2M/Δt, W/(m K) */
