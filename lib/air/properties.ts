@@ -25,8 +25,8 @@ export interface AirProperties {
  *
  * μ = 1.716e-5·(T/273)^1.5·(273 + 111)/(T + 111), k = 0.0241·(T/273)^1.5·(273 + 194)/(T + 194).
  *
- * Source: White 1991 [white-1991], tables 1-2 and 1-3 (from memory; the test compares with the
- * property table of Incropera & DeWitt [incropera-dewitt-2002]).
+ * Source: White 1991 [white-1991], tables 1-2 and 1-3 (constants as quoted in public code; the test
+ * compares with the property table of Incropera & DeWitt [incropera-dewitt-2002]).
  *
  * @param temperature degC, -60 to 150
  * @param pressure Pa

@@ -27,8 +27,7 @@ export interface SnowCover {
 }
 
 /**
- * Conductivity of snow by density in kg/m³, 2.22 (ρ/1000)^1.88 W/(m K); Yen 1981 [yen-1981] (from
- * memory).
+ * Conductivity of snow by density in kg/m³, 2.22 (ρ/1000)^1.88 W/(m K); Yen 1981 [yen-1981].
  */
 export function snowConductivity(density: number): number {
   return 2.22 * (density / 1000) ** 1.88;

@@ -87,9 +87,9 @@ Deno.test("edgeLoss(): foam 0.6 m deep cuts the edge loss by a fifth to a half",
 });
 
 Deno.test("stepHouse() heats 10 m³/s from 2 to 40 degC with 492 kW (ASHRAE Fundamentals 2017 ch. 1 ex. 2)", () => {
-  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 example 2 (from memory): saturated at 2
-  // degC, 12.76 kg/s of dry air; Handbook answer 492 kW. Here the air enters as leakage and the
-  // house is held at 40 degC.
+  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 example 2 (statement read, numbers
+  // recomputed): saturated at 2 degC, 12.76 kg/s of dry air; Handbook answer 492 kW. Here the air
+  // enters as leakage and the house is held at 40 degC.
   const climate = {
     ...simpleYear({ temperature: () => 2, humidity: 1, wind: 1 }),
     pressure: new Float64Array(8760).fill(101325),
@@ -122,9 +122,9 @@ Deno.test("stepHouse() heats 10 m³/s from 2 to 40 degC with 492 kW (ASHRAE Fund
 });
 
 Deno.test("stepHouse() mixes 2 m³/s at 4 degC with 6.25 m³/s at 25 degC to 19.5 degC (ASHRAE ch. 1 ex. 4)", () => {
-  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 example 4 (from memory): 4 degC/2 degC wet
-  // bulb with 25 degC, 50 %: 19.5 degC, mass fraction 0.742. The house holds the 25 degC air; one
-  // step of leakage brings the cold air in; without capacity in structure the step mixes the two.
+  // Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 example 4: 4 degC/2 degC wet bulb with 25
+  // degC, 50 %: 19.5 degC, mass fraction 0.742. The house holds the 25 degC air; one step of
+  // leakage brings the cold air in; without capacity in structure the step mixes the two.
   const cold = airDensity(4, 0.0034, 101325) * 2;
   const warm = airDensity(25, 0.01, 101325) * 6.25;
   const climate = simpleYear({ temperature: () => 4, humidity: 0.68, wind: 1 });

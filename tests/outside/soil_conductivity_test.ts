@@ -1,5 +1,5 @@
 // Source: Johansen 1975 [johansen-1975] and Côté & Konrad 2005 [cote-konrad-2005], recomputed from
-// the formulas (from memory of the papers)
+// the formulas
 import { assertAlmostEquals } from "@std/assert";
 import { coteKonradConductivity, johansenConductivity } from "../../lib/soil/mod.ts";
 

@@ -69,7 +69,8 @@ Deno.test("referenceEvaporationDay() gives FAO-56 example 18 (Uccle, 6 July)", (
 });
 
 Deno.test("referenceEvaporationHour() gives FAO-56 example 19 (N'Diaye, afternoon and night)", () => {
-  // Source: FAO-56 [fao56-1998] example 19 (inputs from memory, recomputed); last printed digits.
+  // Source: FAO-56 [fao56-1998] example 19, inputs and 0.6269 mm as quoted by a public test of the
+  // web edition; last printed digits.
   const day = referenceEvaporationHour({
     temperature: 38,
     relativeHumidity: 0.52,

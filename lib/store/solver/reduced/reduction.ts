@@ -24,8 +24,8 @@ export function productionStates(tubes: number): number {
  * the constant field is kept exactly, so the heat ledger closes. What is left out is added as its
  * steady value, so steady answers are exact.
  *
- * Source: Antoulas 2005 [antoulas-2005], ch. 7 and 11 (from memory); the weighting of the inputs is
- * our own.
+ * Source: Antoulas 2005 [antoulas-2005], ch. 7 and 11 (chapters from memory); the weighting of the
+ * inputs is our own.
  *
  * @param operator slice
  * @param states how many to keep
