@@ -1,10 +1,11 @@
 /** The house chapter: geometry, hourly heat and moisture balance, what it loses without a store. @module */
 export type * from "./types.ts";
-export { LEAKAGE_DIFFERENCE, leakageRate } from "./air/balance.ts";
+export { LEAKAGE_DIFFERENCE, leakageRate } from "./skin/leakage.ts";
 export { houseChapter, withHeater } from "./compute.ts";
 export { type Crop, CROPS, findCrop } from "./crop/crop_table.ts";
 export { type GroundSection, type SectionHeat, sectionHeat } from "./floor/edge_loss.ts";
-export { type GlazingFilms, outsideFilm, splitGlazing, withCurtain } from "./skin/films.ts";
+export { withCurtain } from "./skin/curtain.ts";
+export { type GlazingFilms, outsideFilm, splitGlazing } from "./skin/films.ts";
 export {
   type ColumnStepper,
   columnStepper,
@@ -23,7 +24,7 @@ export {
   nightConductance,
   nightTransmittance,
 } from "./skin/losses.ts";
-export { MASS_FREEZING_RANGE, massContent, type MassStore } from "./mass.ts";
+export { MASS_FREEZING_RANGE, massContent } from "./barrels_and_masonry.ts";
 export { houseModel, initialHouseState } from "./air/model.ts";
 export { type HouseMeasure, houseMeasures, type RankedMeasure, rankMeasures } from "./ranking.ts";
 export { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./skin/plane_months.ts";

@@ -1,6 +1,5 @@
 /** What the house chapter takes and gives, and the contract between house and store. @module */
 import type { Notice } from "../basics/mod.ts";
-import type { MassStore } from "./mass.ts";
 import type { Plane } from "../sun/types.ts";
 import type { HouseInputs } from "./fields.ts";
 
@@ -105,6 +104,16 @@ export interface HouseFlows {
   condensed: number;
   /** carried out with leakage and vents */
   ventedVapour: number;
+}
+
+/** Heat per kelvin of the mass in its three ranges; any one unit, such as J/K or W/K of a step. */
+export interface MassStore {
+  /** above 0 degC */
+  readonly thawed: number;
+  /** while freezing, latent heat spread over the range */
+  readonly freezing: number;
+  /** below the freezing range */
+  readonly frozen: number;
 }
 
 /** Outcome of one step. */

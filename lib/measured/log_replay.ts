@@ -1,10 +1,10 @@
 /** Predicts a logged compartment with the house's own step. @module */
 import { humidityRatioFromRelativeHumidity, relativeHumidityFromRatio } from "../air/mod.ts";
 import { STANDARD_PRESSURE } from "../basics/mod.ts";
-import { EMISSIVITY, outsideFilm, splitGlazing, withCurtain } from "../house/skin/films.ts";
+import { withCurtain } from "../house/skin/curtain.ts";
+import { EMISSIVITY, LEWIS_POWER, outsideFilm, splitGlazing } from "../house/skin/films.ts";
 import { columnStepper, type FloorColumn } from "../house/floor/floor_column.ts";
 import type { GreenhouseLog } from "./log_table.ts";
-import { LEWIS_POWER } from "../house/air/model.ts";
 import { stepHouse } from "../house/air/step.ts";
 import type { HouseBoundary, HouseModel, HouseState } from "../house/types.ts";
 

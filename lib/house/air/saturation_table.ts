@@ -1,5 +1,9 @@
 /** Saturation pressures from a table, for the thousands of trials of an hourly year. @module */
-import { saturationPressure, saturationPressureOverWater } from "../../air/mod.ts";
+import {
+  MOLAR_MASS_RATIO,
+  saturationPressure,
+  saturationPressureOverWater,
+} from "../../air/mod.ts";
 
 const LOWEST = -90;
 const HIGHEST = 150;
@@ -30,4 +34,16 @@ export function quickSaturationOverWater(temperature: number): number {
 export function quickSaturation(temperature: number): number {
   ice ??= tabulate(saturationPressure);
   return look(ice, temperature);
+}
+
+/**
+ * Humidity ratio of air saturated over ice or water.
+ *
+ * @param temperature degC
+ * @param pressure Pa
+ * @returns kg/kg
+ */
+export function saturatedRatio(temperature: number, pressure: number): number {
+  const vapour = Math.min(0.9 * pressure, quickSaturation(temperature));
+  return MOLAR_MASS_RATIO * vapour / (pressure - vapour);
 }

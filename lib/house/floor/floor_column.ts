@@ -2,7 +2,7 @@
 import { HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { type SoilProperties, type SoilResult, undisturbedTemperature } from "../../soil/mod.ts";
 import { type SectionHeat, sectionHeat } from "./edge_loss.ts";
-import { FLOOR_FILM } from "../air/model.ts";
+import { FLOOR_FILM } from "../skin/films.ts";
 import type { HouseBoundary, HouseGeometry, HouseInputs } from "../types.ts";
 
 /** m, faces of the layers */

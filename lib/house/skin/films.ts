@@ -12,8 +12,15 @@ export const EMISSIVITY = 0.9;
 export const INSIDE_CONVECTION = 3.3;
 /** W/(m² K): radiation between inside surfaces near 5 degC, 4·ε·σ·T³. */
 export const INSIDE_RADIATION = 4 * EMISSIVITY * STEFAN_BOLTZMANN * (ZERO_CELSIUS + 5) ** 3;
+/**
+ * W/(m² K) of the floor: convection 3 and radiation 5 (ISO 6946 [iso-6946-2017] inside surface,
+ * resistance 0.17 to 0.10: 5.9 to 10).
+ */
+export const FLOOR_FILM = 8;
 /** W/(m² K): radiation of a black surface near 0 degC, 4·σ·T³. */
 export const BLACK_RADIATION = 4 * STEFAN_BOLTZMANN * ZERO_CELSIUS ** 3;
+/** Lewis number of water vapour in air to the 2/3: 0.87^(2/3) (from memory). */
+export const LEWIS_POWER = 0.91;
 
 /**
  * Outside film of a wall or roof. h = 2.8 + 3.0·v + 4·ε·σ·T³ at 0 degC.
@@ -51,28 +58,4 @@ export function splitGlazing(
   const innerResistance = Math.max(0.02, 1 / indirect - 1 / outsideFilm(DESIGN_WIND));
   const film = INSIDE_CONVECTION + (1 - longWaveTransmittance) * INSIDE_RADIATION;
   return { innerResistance, insideFilm: Math.min(film, 1 / innerResistance) };
-}
-
-/**
- * Heat transmittance with a closed curtain.
- * U' = c·((1 − l)/(1/U + R) + l·U) + (1 − c)·U.
- *
- * @param open W/(m² K) without the curtain
- * @param curtain resistance m² K/W, coverage and edge leak 0 to 1
- * @returns W/(m² K)
- */
-export function withCurtain(
-  open: number,
-  curtain: { readonly resistance: number; readonly coverage: number; readonly edgeLeak: number },
-): number {
-  const closed = 1 / (1 / open + curtain.resistance);
-  const share = closedShare(curtain);
-  return share * closed + (1 - share) * open;
-}
-
-/** Share of the glazing that a closed curtain really covers, edge leaks taken off. */
-export function closedShare(
-  curtain: { readonly coverage: number; readonly edgeLeak: number },
-): number {
-  return curtain.coverage * (1 - curtain.edgeLeak);
 }

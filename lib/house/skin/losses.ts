@@ -1,9 +1,9 @@
 /** Steady loss coefficient by parts, as worked by hand. @module */
 import { DRY_AIR_HEAT_CAPACITY } from "../../air/mod.ts";
-import { leakageRate } from "../air/balance.ts";
-import { withCurtain } from "./films.ts";
+import { leakageRate } from "./leakage.ts";
+import { withCurtain } from "./curtain.ts";
 import { findGlazing } from "./glazing_table.ts";
-import { buriedConductance } from "../air/model.ts";
+import { buriedConductance } from "./north_earth.ts";
 import type { HouseGeometry, HouseInputs, HouseModel, SkinPart } from "../types.ts";
 
 /** One part of the loss coefficient. */

@@ -1,17 +1,22 @@
 /** Heat in barrels and masonry; the water freezes between 0 and -1 degC. @module */
+import type { HouseInputs, HouseModel, MassStore } from "./types.ts";
+
+/** J/(m³ K) of water. */
+const WATER_VOLUME_HEAT = 4.186e6;
+/** J/(m³ K) of a cubic metre of water once it is ice, and J/m³ set free on freezing (334 kJ/kg). */
+const ICE_VOLUME_HEAT = 2.1e6;
+const FUSION_HEAT = 3.34e8;
+/**
+ * J/(m³ K) and W/(m K) of brick and concrete (EN ISO 10456 [iso-10456-2007], concrete 2.0e6 and
+ * 1.15 to 1.65, from memory).
+ */
+const MASONRY_HEAT = 2e6;
+const MASONRY_CONDUCTIVITY = 1.3;
+/** W/(m² K) of a barrel: convection 3 and radiation 5 (common practice, no source). */
+const BARREL_FILM = 8;
 
 /** K below 0 degC over which barrels freeze through, from the wall inward (common practice, no source). */
 export const MASS_FREEZING_RANGE = 1;
-
-/** Heat per kelvin of the mass in its three ranges; any one unit, such as J/K or W/K of a step. */
-export interface MassStore {
-  /** above 0 degC */
-  readonly thawed: number;
-  /** while freezing, latent heat spread over the range */
-  readonly freezing: number;
-  /** below the freezing range */
-  readonly frozen: number;
-}
 
 /** A mass and what acts on it. */
 export interface MassMoment {
@@ -53,4 +58,31 @@ export function massTemperature(moment: MassMoment, total: number): number {
 export function massStoreAt(store: MassStore, temperature: number): number {
   if (temperature >= 0) return store.thawed;
   return temperature >= -MASS_FREEZING_RANGE ? store.freezing : store.frozen;
+}
+
+/**
+ * Capacity and film of barrels and masonry together; masonry through half its mean thickness.
+ *
+ * @param inputs house section of the study
+ * @returns `massStore` in J/K, `massConductance` in W/K
+ */
+export function thermalMass(
+  inputs: HouseInputs,
+): Pick<HouseModel, "massStore" | "massConductance"> {
+  const [volume, surface] = [inputs.masonryVolume ?? 0, inputs.masonrySurface ?? 0];
+  const water = inputs.waterVolume > 0 ? inputs.waterSurface * BARREL_FILM : 0;
+  const masonry = volume > 0 && surface > 0
+    ? surface / (1 / BARREL_FILM + volume / surface / 2 / MASONRY_CONDUCTIVITY)
+    : 0;
+  const held = water > 0 ? inputs.waterVolume : 0;
+  const solid = masonry > 0 ? volume * MASONRY_HEAT : 0;
+  return {
+    massStore: {
+      thawed: solid + held * WATER_VOLUME_HEAT,
+      freezing: solid +
+        held * ((WATER_VOLUME_HEAT + ICE_VOLUME_HEAT) / 2 + FUSION_HEAT / MASS_FREEZING_RANGE),
+      frozen: solid + held * ICE_VOLUME_HEAT,
+    },
+    massConductance: water + masonry,
+  };
 }

@@ -1,0 +1,139 @@
+/** What is fixed during one step of the house. @module */
+import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
+import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
+import { massContent } from "../barrels_and_masonry.ts";
+import { leafFilmResistance, stomatalResistance } from "../crop/transpiration.ts";
+import { LEWIS_POWER } from "../skin/films.ts";
+import { leakageRate } from "../skin/leakage.ts";
+import type { HouseBoundary, HouseModel, HouseState, MassStore } from "../types.ts";
+import { quickSaturationOverWater, saturatedRatio } from "./saturation_table.ts";
+
+/** ppm by volume of outside air (about 2020). */
+const CARBON_DIOXIDE = 420;
+/** K assumed between leaf and air in the leaf's film. */
+const LEAF_DIFFERENCE = 1;
+
+/**
+ * All that is fixed during one step, gathered so that a trial air temperature costs little.
+ * Temperatures in degC, conductances in W/K, vapour conductances in kg/s.
+ */
+export interface StepTerms {
+  /** J/K over s */
+  readonly airStore: number;
+  /** W/K: heat per kelvin of the mass over the step */
+  readonly massStore: MassStore;
+  /** W: content of the mass at the start over the step */
+  readonly massStart: number;
+  readonly massConductance: number;
+  readonly glazing: number;
+  readonly glazingDriving: number;
+  /** W/K and W of straight radiation to the sky: loss = filmSlope·T + filmConstant */
+  readonly filmSlope: number;
+  readonly filmConstant: number;
+  readonly opaque: number;
+  readonly opaqueDriving: number;
+  readonly outside: number;
+  readonly outsideRatio: number;
+  /** kg/s of dry air by leakage and by fully open vents */
+  readonly leakFlow: number;
+  readonly ventFlow: number;
+  /** J/(kg K) of the air that comes in */
+  readonly heatCapacity: number;
+  /** W/K of floor film, all of the floor */
+  readonly floorFilm: number;
+  readonly solarFloor: number;
+  readonly solarCrop: number;
+  readonly solarMass: number;
+  readonly solarAir: number;
+  /** crop: film and stomata, s/m */
+  readonly leafFilm: number;
+  readonly stomata: number;
+  readonly floorArea: number;
+  readonly leafArea: number;
+  readonly pressure: number;
+  /** kg/s from wet floor per unit of humidity ratio, and the ratio at its surface */
+  readonly floorVapour: number;
+  readonly floorRatio: number;
+  /** kg/s onto the cover per unit of humidity ratio */
+  readonly coverVapour: number;
+  /** share U/h of the temperature drop that lies inside */
+  readonly coverShare: number;
+  /** kg over s */
+  readonly vapourStore: number;
+  readonly start: HouseState;
+  readonly boundary: HouseBoundary;
+}
+
+function overStep(store: MassStore, seconds: number): MassStore {
+  return {
+    thawed: store.thawed / seconds,
+    freezing: store.freezing / seconds,
+    frozen: store.frozen / seconds,
+  };
+}
+
+/** Gathers the terms of one step. */
+export function stepTerms(
+  model: HouseModel,
+  start: HouseState,
+  hour: number,
+  stepSeconds: number,
+  boundary: HouseBoundary,
+): StepTerms {
+  const outside = model.outsideTemperature[hour]!;
+  const outsideRatio = model.outsideRatio[hour]!;
+  const floorArea = model.geometry.floorArea;
+  const airChanges = model.dryAirMass / 3600;
+  const difference = start.airTemperature - outside;
+  const kelvin = start.airTemperature + ZERO_CELSIUS;
+  const filmSlope = 4 * model.filmArea[hour]! * STEFAN_BOLTZMANN * kelvin ** 3;
+  const vapour = model.pressure * start.humidityRatio / (MOLAR_MASS_RATIO + start.humidityRatio);
+  const deficit = quickSaturationOverWater(start.airTemperature) - vapour;
+  const glazing = model.glazingConductance[hour]!;
+  const massStore = overStep(model.massStore, stepSeconds);
+  return {
+    airStore: model.airCapacity / stepSeconds,
+    massStore,
+    massStart: massContent(massStore, start.massTemperature),
+    massConductance: model.massConductance,
+    glazing,
+    glazingDriving: model.glazingDriving[hour]!,
+    filmSlope,
+    filmConstant: model.filmArea[hour]! *
+        (STEFAN_BOLTZMANN * kelvin ** 4 - model.filmLongwave[hour]!) -
+      filmSlope * start.airTemperature,
+    opaque: model.opaqueConductance[hour]!,
+    opaqueDriving: model.opaqueDriving[hour]!,
+    outside,
+    outsideRatio,
+    leakFlow: airChanges * leakageRate(model.inputs, difference, model.windSpeed[hour]!),
+    ventFlow: airChanges * model.inputs.ventCapacity,
+    heatCapacity: DRY_AIR_HEAT_CAPACITY + outsideRatio * VAPOUR_HEAT_CAPACITY,
+    floorFilm: model.floorFilm * floorArea,
+    solarFloor: model.solarFloor[hour]!,
+    solarCrop: model.solarCrop[hour]!,
+    solarMass: model.solarMass[hour]!,
+    solarAir: model.solarAir[hour]!,
+    leafFilm: model.leafArea > 0 ? leafFilmResistance(model.leafLength, LEAF_DIFFERENCE) : 1,
+    stomata: model.leafArea > 0
+      ? stomatalResistance({
+        lightPerLeaf: model.solarCrop[hour]! / floorArea / (2 * model.leafArea),
+        leafTemperature: start.airTemperature,
+        vapourDeficit: deficit / 1000,
+        carbonDioxide: CARBON_DIOXIDE,
+      })
+      : 1,
+    floorArea,
+    leafArea: model.leafArea,
+    pressure: model.pressure,
+    floorVapour: model.floorVapour,
+    floorRatio: saturatedRatio(boundary.floorTemperature, model.pressure),
+    coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) / (1006 * LEWIS_POWER),
+    coverShare: model.coverArea > 0
+      ? Math.min(1, glazing / (model.coverArea * model.coverFilm))
+      : 0,
+    vapourStore: model.dryAirMass / stepSeconds,
+    start,
+    boundary,
+  };
+}

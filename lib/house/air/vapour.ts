@@ -1,0 +1,75 @@
+/** The vapour of the house: from crop and floor, onto the cover, out with the air. @module */
+import { HEAT_OF_VAPORISATION, MOLAR_MASS_RATIO } from "../../air/mod.ts";
+import { PSYCHROMETRIC_FACTOR } from "../crop/transpiration.ts";
+import { quickSaturationOverWater, saturatedRatio } from "./saturation_table.ts";
+import type { StepTerms } from "./step_terms.ts";
+
+const AIR_HEAT = 1207;
+
+/** Vapour side of a trial, kg/s, and what follows for heat. */
+export interface VapourBalance {
+  humidityRatio: number;
+  /** kg/s from the crop, from the floor, onto the cover, as mist on all surfaces */
+  crop: number;
+  floor: number;
+  cover: number;
+  mist: number;
+  /** kg/s carried out by leakage and vents */
+  carried: number;
+}
+
+/**
+ * Solves the vapour balance at an air temperature. Every flow is linear in the humidity ratio with
+ * a floor at 0, so the flows that are on are found by trying.
+ */
+export function solveVapour(
+  terms: StepTerms,
+  temperature: number,
+  opening: number,
+  result: VapourBalance,
+): void {
+  const { start, pressure } = terms;
+  const saturation = Math.min(0.9 * pressure, quickSaturationOverWater(temperature));
+  const perRatio = pressure / (MOLAR_MASS_RATIO + start.humidityRatio);
+  let [cropFixed, cropSlope] = [0, 0];
+  if (terms.leafArea > 0) {
+    const slope = 4098 * saturation / (temperature + 237.3) ** 2;
+    const film = 2 * terms.leafArea * AIR_HEAT / terms.leafFilm;
+    const gamma = PSYCHROMETRIC_FACTOR * pressure * (1 + terms.stomata / terms.leafFilm);
+    const scale = terms.floorArea / ((slope + gamma) * HEAT_OF_VAPORISATION);
+    cropFixed = scale * (slope * terms.solarCrop / terms.floorArea + film * saturation);
+    cropSlope = scale * film * perRatio;
+  }
+  const coverTemperature = temperature -
+    terms.coverShare * (temperature - terms.glazingDriving);
+  const coverRatio = saturatedRatio(coverTemperature, pressure);
+  const flow = terms.leakFlow + opening * terms.ventFlow;
+  const fixed = terms.vapourStore * start.humidityRatio + flow * terms.outsideRatio +
+    terms.boundary.storeVapour;
+  const slope = terms.vapourStore + flow;
+  let [cropOn, floorOn, coverOn] = [true, true, true];
+  let ratio = start.humidityRatio;
+  for (let attempt = 0; attempt < 6; attempt++) {
+    ratio = (fixed + (cropOn ? cropFixed : 0) +
+      (floorOn ? terms.floorVapour * terms.floorRatio : 0) +
+      (coverOn ? terms.coverVapour * coverRatio : 0)) /
+      (slope + (cropOn ? cropSlope : 0) + (floorOn ? terms.floorVapour : 0) +
+        (coverOn ? terms.coverVapour : 0));
+    const [crop, floor, cover] = [
+      cropFixed - cropSlope * ratio > 0,
+      terms.floorRatio > ratio,
+      ratio > coverRatio,
+    ];
+    if (crop === cropOn && floor === floorOn && cover === coverOn) break;
+    [cropOn, floorOn, coverOn] = [crop, floor, cover];
+  }
+  const full = MOLAR_MASS_RATIO * saturation / (pressure - saturation);
+  ratio = Math.max(0, Math.min(ratio, full));
+  result.humidityRatio = ratio;
+  result.crop = cropOn ? Math.max(0, cropFixed - cropSlope * ratio) : 0;
+  result.floor = floorOn ? Math.max(0, terms.floorVapour * (terms.floorRatio - ratio)) : 0;
+  result.cover = coverOn ? Math.max(0, terms.coverVapour * (ratio - coverRatio)) : 0;
+  result.carried = flow * (ratio - terms.outsideRatio);
+  result.mist = terms.boundary.storeVapour + result.crop + result.floor - result.cover -
+    result.carried - terms.vapourStore * (ratio - start.humidityRatio);
+}

@@ -1,0 +1,20 @@
+/** Whitewash or shade cloth through the warm months. @module */
+import type { ClimateYear } from "../../climate/types.ts";
+import type { HouseInputs } from "../types.ts";
+import { pastMonthMean } from "./solar_gain.ts";
+
+/** degC of the past 30 days above which shade is on (common practice, no source). */
+const SUMMER_SHADE_ABOVE = 15;
+
+/**
+ * Share of the light that whitewash or shade cloth lets in; on while the past month was warm.
+ *
+ * @param inputs house section of the study
+ * @param climate one year of weather
+ * @returns 0 to 1, hour by hour
+ */
+export function summerLight(inputs: HouseInputs, climate: ClimateYear): Float64Array {
+  const shade = inputs.summerShade ?? 0;
+  const limit = inputs.summerShadeAbove ?? SUMMER_SHADE_ABOVE;
+  return pastMonthMean(climate.dryBulb).map((mean) => mean > limit ? 1 - shade : 1);
+}
