@@ -179,7 +179,9 @@ Deno.test("inputs that contradict each other are refused", () => {
       await Deno.remove(path);
     }
   }, InputErrors).then((error) => {
-    assertEquals((error as InputErrors).faults.length, 2);
+    const words = ['"house.ridgeHeight"', '"store.chargeStop"', '"climate.normals"'];
+    assertEquals((error as InputErrors).faults.length, words.length, error.message);
+    for (const word of words) assert(error.message.includes(word), error.message);
   });
 });
 
@@ -202,11 +204,13 @@ Deno.test("a climate section names one source", async () => {
   }
 });
 
+const NORMALS = new URL("../../data/climates/aldersett_normals.csv", import.meta.url).pathname;
+
 /** The message with which a whole study is refused. */
 async function refusal(text: string): Promise<string> {
   const path = await Deno.makeTempFile({ suffix: ".yaml" });
   try {
-    await Deno.writeTextFile(path, text);
+    await Deno.writeTextFile(path, text.replace("normals: normals.csv", `normals: ${NORMALS}`));
     const error = await assertRejects(() => openStudy(path), InputErrors);
     return error.message.replaceAll(path, "bad.yaml");
   } finally {
@@ -245,10 +249,10 @@ Deno.test("what cannot be built is refused with its line, before anything is com
 Deno.test("broken YAML is told once and in plain words", async () => {
   // Property: one message a cause, none in the words of the parser's programmer
   assertEquals(faults(GOOD.replace("  length", "\tlength")), [
-    "bad.yaml:10:1: Cannot read the YAML: a tab stands at the start of the line; indent with spaces",
+    "bad.yaml:10:1: Cannot read the YAML: the line starts with a tab; indent with spaces",
   ]);
   assertEquals(faults(`${GOOD}  length: 3 m\n`), [
-    'bad.yaml:12:3: The key "length" stands twice in the same section: keep one',
+    'bad.yaml:12:3: The key "length" appears twice in the same section: keep one',
   ]);
   assert(faults(`${GOOD}---\nplace: x\n`)[0]!.includes("a second document starts here"));
   const many = ["a: &a [x, x, x, x, x, x, x, x, x, x]"];

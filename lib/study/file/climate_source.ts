@@ -1,6 +1,5 @@
 /** Finds and reads the climate year of a study. @module */
-import { dirname, isAbsolute, join } from "node:path";
-import { InputError } from "../../basics/mod.ts";
+import { InputError, InputErrors } from "../../basics/mod.ts";
 import {
   type ClimateGiven,
   type ClimateYear,
@@ -11,7 +10,9 @@ import {
   yearFromNormals,
 } from "../../climate/mod.ts";
 import { readTextFile } from "./read_text.ts";
-import type { YamlSource } from "./yaml_source.ts";
+import { collect, requireNamedFiles, resolveBeside } from "./named_files.ts";
+import type { StudyGiven } from "./schema.ts";
+import { textAt, type YamlSource } from "./yaml_source.ts";
 
 /** A climate year and all texts it was made from, for the hash. */
 export interface LoadedClimate {
@@ -39,21 +40,51 @@ export async function loadClimateFile(
   return { year, texts: columnsText === undefined ? [text] : [text, columnsText] };
 }
 
-/** Climate of a study: the file named on the command line, else the file or normals of the study. */
-export async function loadClimate(
+/** Files given on the command line in place of the study's. */
+interface Override {
+  readonly climate?: string | undefined;
+  readonly columns?: string | undefined;
+}
+
+/**
+ * Climate of a study: the file named on the command line, else the file or normals of the study.
+ *
+ * @param sections the sound sections of the study; without a sound climate and place the weather is
+ *   not read, but a missing file is still reported
+ * @throws {InputErrors} where the section contradicts itself or a file is missing or faulty
+ */
+export async function loadWeather(
+  sections: Partial<Pick<StudyGiven, "climate" | "place">>,
+  source: YamlSource,
+  override: Override,
+): Promise<LoadedClimate | undefined> {
+  const { climate, place } = sections;
+  const faults = climate === undefined ? [] : [...checkClimateSection(climate, source)];
+  await collect(faults, () => requireClimateFiles(source, override));
+  if (faults.length > 0) throw new InputErrors(faults);
+  if (climate === undefined || place === undefined) return undefined;
+  const { horizon: _horizon, ...site } = place;
+  return await loadClimate(climate, site, source, override);
+}
+
+async function requireClimateFiles(source: YamlSource, override: Override): Promise<void> {
+  if (override.climate !== undefined) return;
+  const files = ["file", "columns", "normals"].flatMap((name) => {
+    const key = ["climate", name];
+    const path = textAt(source, key);
+    return path === undefined ? [] : [{ key, path: resolveBeside(source, path) }];
+  });
+  await requireNamedFiles(source, files);
+}
+
+async function loadClimate(
   given: ClimateGiven,
   place: Place,
   source: YamlSource,
-  override: { readonly climate?: string | undefined; readonly columns?: string | undefined },
+  override: Override,
 ): Promise<LoadedClimate> {
-  const folder = dirname(source.file);
   const local = (path: string | undefined) =>
-    path === undefined || isAbsolute(path) ? path : join(folder, path);
-  if (override.climate === undefined) {
-    for (const key of ["file", "columns", "normals"] as const) {
-      await requireNamedFile(local(given[key]), key, source);
-    }
-  }
+    path === undefined ? undefined : resolveBeside(source, path);
   const file = override.climate ?? local(given.file);
   const columns = override.climate === undefined
     ? override.columns ?? local(given.columns)
@@ -61,30 +92,14 @@ export async function loadClimate(
   if (file !== undefined) return await loadClimateFile(file, columns, place);
   if (columns !== undefined) {
     throw new InputError(
-      "A columns file needs a climate file: the study's year is made from normals",
-      {
-        file: columns,
-      },
+      "A columns file needs a climate file, but this study generates its year from normals",
+      { file: columns },
     );
   }
   const normalsFile = local(given.normals)!;
   const text = await readTextFile(normalsFile, "normals file");
   const year = yearFromNormals(readNormals(text, normalsFile), place, given.seed);
   return { year, texts: [text, String(given.seed)] };
-}
-
-/** Names the line of the study that names a file which is not there. */
-async function requireNamedFile(
-  path: string | undefined,
-  key: keyof ClimateGiven,
-  source: YamlSource,
-): Promise<void> {
-  if (path === undefined || await Deno.stat(path).then(() => true, () => false)) return;
-  throw new InputError(
-    `Cannot find the file "${path}" named by "climate.${key}": there is no such file; ` +
-      "a path in a study file is seen from the folder of that file",
-    source.locate(["climate", key]),
-  );
 }
 
 /** Refuses a climate section that names no source or two. */

@@ -1,18 +1,21 @@
 /** Opens a study: reads, checks once, gives SI values that cannot be changed. @module */
 import { createHash } from "node:crypto";
 import { basename } from "node:path";
-import { InputErrors } from "../../basics/mod.ts";
-import { checkSchema } from "./check_study.ts";
-import { checkClimateSection, loadClimate } from "./climate_source.ts";
+import { type InputError, InputErrors } from "../../basics/mod.ts";
+import { applySchema, inFileOrder } from "./check_study.ts";
+import { loadWeather } from "./climate_source.ts";
 import { defaultsTaken } from "./defaults.ts";
 import { deriveDefaults } from "./derive.ts";
 import { deepFreeze } from "./freeze.ts";
 import { crossFaults, placeNotices, unusualValues } from "./plausibility.ts";
-import { checkFanId, loadFans } from "./own_fans.ts";
+import { collect } from "./named_files.ts";
+import { checkFanId, type LoadedFans, loadFans } from "./own_fans.ts";
 import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
 import type { Study, StudyHeading } from "../types.ts";
-import { parseYaml } from "./yaml_source.ts";
+import { parseYaml, type YamlSource } from "./yaml_source.ts";
+
+type Derived = ReturnType<typeof deriveDefaults>;
 
 /** What may be given beside the study file. */
 export interface OpenOptions {
@@ -28,22 +31,21 @@ export interface OpenOptions {
  * @param path study file
  * @param options climate file and columns file that replace those of the study
  * @returns the study, in SI, frozen
- * @throws {InputErrors} with every fault found, each with file and line
+ * @throws {InputErrors} with every error found in the study file and the files it names, each with
+ *   file and line
  */
 export async function openStudy(path: string, options: OpenOptions = {}): Promise<Study> {
   const text = await readTextFile(path, "study file");
   const source = parseYaml(text, path);
-  const given = checkSchema(source);
-  const fans = await loadFans(given.fan, source);
-  const unknownFan = given.fan.fan === undefined ? [] : checkFanId(given.fan.fan, fans.all, source);
-  const early = [...checkClimateSection(given.climate, source), ...unknownFan];
-  if (unknownFan.length > 0) throw new InputErrors(early);
-  const { inputs, taken } = deriveDefaults(given, fans);
-  const checked = { ...given, ...inputs };
-  const faults = [...early, ...crossFaults(checked, source)];
-  if (faults.length > 0) throw new InputErrors(faults);
+  const { given, sections, faults: refused } = applySchema(source);
+  const faults = [...refused];
+  const fans = await collect(faults, () => loadFans(source));
+  const loaded = await collect(faults, () => loadWeather(sections, source, options));
+  const derived = given === undefined ? undefined : complete(given, fans, source, faults);
+  if (!given || !fans || !loaded || !derived || faults.length > 0) {
+    throw new InputErrors(inFileOrder(faults, source));
+  }
   const { horizon, ...place } = given.place;
-  const loaded = await loadClimate(given.climate, place, source, options);
   const year = horizon.length === 0
     ? loaded.year
     : { ...loaded.year, place: { ...loaded.year.place, horizon } };
@@ -52,14 +54,32 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
     heading: completeHeading(given.study, path),
     place: year.place,
     climate: year,
-    ...inputs,
-    defaults: [...defaultsTaken(source.data), ...taken],
+    ...derived.inputs,
+    defaults: [...defaultsTaken(source.data), ...derived.taken],
     inputHash: hashTexts([text, ...loaded.texts, ...fans.texts]),
     notices: [
       ...placeNotices(place, year.place),
-      ...unusualValues(checked),
+      ...unusualValues({ ...given, ...derived.inputs }),
     ],
   });
+}
+
+/** Fills in the defaults and adds what contradicts itself to `faults`. */
+function complete(
+  given: StudyGiven,
+  fans: LoadedFans | undefined,
+  source: YamlSource,
+  faults: InputError[],
+): Derived {
+  const unknownFan = fans === undefined ? [] : checkFanId(source, fans.all);
+  // without a usable fan the rest is still checked, with the default fan
+  const fit = fans !== undefined && unknownFan.length === 0;
+  const derived = deriveDefaults(
+    fit ? given : { ...given, fan: { ...given.fan, fan: undefined } },
+    fans,
+  );
+  faults.push(...unknownFan, ...crossFaults({ ...given, ...derived.inputs }, source));
+  return derived;
 }
 
 function completeHeading(given: StudyGiven["study"], path: string): StudyHeading {

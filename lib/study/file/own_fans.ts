@@ -1,9 +1,9 @@
 /** Fans a study may choose from: those of data/fans and those of a file of the user's own. @module */
-import { dirname, isAbsolute, join } from "node:path";
 import { InputError } from "../../basics/mod.ts";
-import { type FanCurve, type FanGiven, FANS, findFan, readFans } from "../../fan/mod.ts";
+import { type FanCurve, FANS, findFan, readFans } from "../../fan/mod.ts";
 import { readTextFile } from "./read_text.ts";
-import type { YamlSource } from "./yaml_source.ts";
+import { requireNamedFiles, resolveBeside } from "./named_files.ts";
+import { textAt, type YamlSource } from "./yaml_source.ts";
 
 /** Fans of a study. */
 export interface LoadedFans {
@@ -20,26 +20,20 @@ export interface LoadedFans {
  *
  * @throws {InputError} where the file is missing or faulty
  */
-export async function loadFans(given: FanGiven, source: YamlSource): Promise<LoadedFans> {
-  if (given.curves === undefined) return { own: null, all: FANS, texts: [] };
-  const path = isAbsolute(given.curves) ? given.curves : join(dirname(source.file), given.curves);
-  if (!await Deno.stat(path).then(() => true, () => false)) {
-    throw new InputError(
-      `Cannot find the file "${path}" named by "fan.curves": there is no such file`,
-      source.locate(["fan", "curves"]),
-    );
-  }
+export async function loadFans(source: YamlSource): Promise<LoadedFans> {
+  const curves = textAt(source, ["fan", "curves"]);
+  if (curves === undefined) return { own: null, all: FANS, texts: [] };
+  const path = resolveBeside(source, curves);
+  await requireNamedFiles(source, [{ key: ["fan", "curves"], path }]);
   const text = await readTextFile(path, "file of fan curves");
   const own = readFans(text, path);
   return { own, all: [...own, ...FANS], texts: [text] };
 }
 
-/** Refuses a fan that is not among those to choose from. */
-export function checkFanId(
-  fan: string,
-  fans: readonly FanCurve[],
-  source: YamlSource,
-): readonly InputError[] {
+/** Refuses a `fan.fan` that is not among those to choose from. */
+export function checkFanId(source: YamlSource, fans: readonly FanCurve[]): readonly InputError[] {
+  const fan = textAt(source, ["fan", "fan"]);
+  if (fan === undefined) return [];
   try {
     findFan(fan, fans);
     return [];

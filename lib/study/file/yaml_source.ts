@@ -83,17 +83,26 @@ export function parseYaml(text: string, file: string): YamlSource {
   };
 }
 
+/** The text at a path, undefined where there is none. */
+export function textAt(source: YamlSource, path: KeyPath): string | undefined {
+  const value = path.reduce<unknown>(
+    (part, key) => (part as Record<PropertyKey, unknown> | null | undefined)?.[key],
+    source.data,
+  );
+  return typeof value === "string" ? value : undefined;
+}
+
 /** A fault of the parser in words for the person who wrote the file. */
 function yamlMessage(fault: YAMLParseError, text: string): string {
   if (fault.code === "DUPLICATE_KEY") {
     const key = /^[^:\n]*/.exec(text.slice(fault.pos[0]))![0].trim();
-    return `The key "${key}" stands twice in the same section: keep one`;
+    return `The key "${key}" appears twice in the same section: keep one`;
   }
   if (fault.code === "MULTIPLE_DOCS") {
     return 'Cannot read the YAML: a second document starts here ("---"); expected one';
   }
   if (fault.code === "TAB_AS_INDENT") {
-    return "Cannot read the YAML: a tab stands at the start of the line; indent with spaces";
+    return "Cannot read the YAML: the line starts with a tab; indent with spaces";
   }
   return `Cannot read the YAML: ${fault.message}`;
 }

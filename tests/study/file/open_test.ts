@@ -1,4 +1,5 @@
-import { assert, assertEquals, assertThrows } from "@std/assert";
+import { assert, assertEquals, assertRejects, assertThrows } from "@std/assert";
+import { InputErrors } from "winterground/basics/mod.ts";
 import { defaultStudyPath } from "winterground/study/file/check_study.ts";
 import { FIELDS } from "winterground/study/file/fields.ts";
 import { openStudy } from "winterground/study/file/open.ts";
@@ -104,4 +105,64 @@ Deno.test("the input hash depends on the study and on its climate", async () => 
   assertEquals(one.inputHash, again.inputHash);
   assert(one.inputHash !== other.inputHash);
   assert(/^[0-9a-f]{64}$/.test(one.inputHash));
+});
+
+/** The faults openStudy() reports for a study text, without the folder. */
+async function faultsOf(text: string): Promise<readonly string[]> {
+  const error = await assertRejects(() => open(text), InputErrors);
+  return error.faults.map(({ message }) => message.replace(/^\S*\//, ""));
+}
+
+Deno.test("openStudy() reports missing files of fans and of climate together", async () => {
+  // Property: no missing file hides another
+  const faults = await faultsOf(
+    SMALLEST.replace("{normals: normals.csv}", "{file: no-weather.csv, columns: no-columns.yaml}") +
+      "fan: {curves: no-fans.csv}\n",
+  );
+  const text = faults.join("\n");
+  assertEquals(faults.length, 3, text);
+  for (const key of ["climate.file", "climate.columns", "fan.curves"]) {
+    assert(text.includes(`named by "${key}"`), text);
+  }
+});
+
+Deno.test("openStudy() reports errors of the study file beside those of the files it names", async () => {
+  // Property: neither the schema, nor a rule between inputs, nor a fan id hides a missing file
+  const missing = SMALLEST.replace("normals.csv", "none.csv");
+  const cases: readonly (readonly [string, readonly string[]])[] = [
+    [
+      missing.replace("width: 8 m", "width: 8 m, colour: red") + "fan: {curves: no-fans.csv}\n",
+      ['"climate.normals"', '"colour"', '"fan.curves"'],
+    ],
+    [
+      missing.replace("width: 8 m", "width: 8 m, eaveHeight: 3 m, ridgeHeight: 2 m") +
+      "fan: {curves: no-fans.csv, fan: barn-fan}\n",
+      ['"climate.normals"', '"house.ridgeHeight"', '"fan.curves"'],
+    ],
+    [
+      missing.replace("width: 8 m", "width: 8 m, eaveHeight: 3 m, ridgeHeight: 2 m") +
+      "fan: {fan: barn-fan}\n",
+      ['"climate.normals"', '"house.ridgeHeight"', '"fan.fan"'],
+    ],
+    [
+      missing.replace("latitude: 49 deg", "latitude: 49 m") + "tubes: {layers: 3, count: 2}\n",
+      ['"place.latitude"', '"climate.normals"'],
+    ],
+  ];
+  for (const [study, expected] of cases) {
+    const faults = await faultsOf(study);
+    const text = faults.join("\n");
+    assertEquals(faults.length, expected.length, text);
+    for (const words of expected) assert(text.includes(words), `${words} in ${text}`);
+  }
+});
+
+Deno.test("openStudy() reports bad rows of the climate beside errors of the study file", async () => {
+  // Property: the weather is read even where the study file has errors
+  const faults = await faultsOf(
+    SMALLEST.replace("normals.csv", "small study.yaml").replace("width: 8 m", "width: 8 m, x: 1"),
+  );
+  const text = faults.join("\n");
+  assert(text.includes('"x"'), text);
+  assert(faults.length > 1, text);
 });
