@@ -1,5 +1,6 @@
 /** Moist air and air properties. @module */
 export {
+  AIR_HEAT_BY_VOLUME,
   airDensity,
   dewPoint,
   dewPointOverWater,

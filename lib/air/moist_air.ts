@@ -5,7 +5,7 @@
  * @module
  */
 import psychrolib from "psychrolib";
-import { requireInRange } from "../basics/mod.ts";
+import { requireInRange, ZERO_CELSIUS } from "../basics/mod.ts";
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
@@ -21,6 +21,11 @@ export const LATENT_HEAT = 2.501e6;
 export const HEAT_OF_VAPORISATION = 2.45e6;
 /** Specific heat of dry air, J/(kg K). ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 30. */
 export const DRY_AIR_HEAT_CAPACITY = 1006;
+/**
+ * Heat capacity of a volume of air, J/(m³ K): {@link DRY_AIR_HEAT_CAPACITY} times 1.2 kg/m³, the
+ * density at sea level and 20 degC, for films and resistances that are quoted for such air.
+ */
+export const AIR_HEAT_BY_VOLUME = 1207;
 /** Specific heat of water vapour, J/(kg K). ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 30. */
 export const VAPOUR_HEAT_CAPACITY = 1860;
 /**
@@ -55,7 +60,7 @@ export function saturationPressure(temperature: number): number {
  */
 export function saturationPressureOverWater(temperature: number): number {
   if (temperature >= 0.01) return psychrolib.GetSatVapPres(temperature);
-  const kelvin = temperature + 273.15;
+  const kelvin = temperature + ZERO_CELSIUS;
   return Math.exp(
     -5.8002206e3 / kelvin + 1.3914993 - 4.8640239e-2 * kelvin + 4.1764768e-5 * kelvin ** 2 -
       1.4452093e-8 * kelvin ** 3 + 6.5459673 * Math.log(kelvin),
@@ -172,7 +177,7 @@ export function dewPointOverWater(pressure: number): number {
   for (let pass = 0; pass < 5; pass++) {
     const error = Math.log(saturationPressureOverWater(temperature) / pressure);
     // Clausius–Clapeyron: d ln p / dT = L/(R T²), L/R of water vapour
-    temperature -= error * (temperature + 273.15) ** 2 / 5420;
+    temperature -= error * (temperature + ZERO_CELSIUS) ** 2 / 5420;
   }
   return temperature;
 }
@@ -217,7 +222,8 @@ export function airDensity(temperature: number, ratio: number, pressure: number)
  * @returns m³ per kg of dry air
  */
 export function moistVolume(temperature: number, ratio: number, pressure: number): number {
-  return DRY_AIR_GAS_CONSTANT * (temperature + 273.15) * (1 + ratio / MOLAR_MASS_RATIO) / pressure;
+  return DRY_AIR_GAS_CONSTANT * (temperature + ZERO_CELSIUS) * (1 + ratio / MOLAR_MASS_RATIO) /
+    pressure;
 }
 
 /**

@@ -4,7 +4,7 @@
  * @module
  */
 import { requireInRange, ZERO_CELSIUS } from "../basics/mod.ts";
-import { airDensity } from "./moist_air.ts";
+import { airDensity, DRY_AIR_HEAT_CAPACITY } from "./moist_air.ts";
 
 /** Properties of dry air at one state. */
 export interface AirProperties {
@@ -39,7 +39,7 @@ export function airProperties(temperature: number, pressure: number): AirPropert
   const power = (kelvin / 273) ** 1.5;
   const viscosity = 1.716e-5 * power * (273 + 111) / (kelvin + 111);
   const conductivity = 0.0241 * power * (273 + 194) / (kelvin + 194);
-  const heatCapacity = 1006;
+  const heatCapacity = DRY_AIR_HEAT_CAPACITY;
   return {
     density: airDensity(temperature, 0, pressure),
     viscosity,

@@ -12,6 +12,8 @@ export const STEFAN_BOLTZMANN = 5.670374419e-8;
 export const ZERO_CELSIUS = 273.15;
 /** Standard atmosphere, Pa. */
 export const STANDARD_PRESSURE = 101325;
+/** Radians in a degree. */
+export const DEGREE: number = Math.PI / 180;
 /** Seconds in an hour. */
 export const HOUR = 3600;
 /** Seconds in a day. */
@@ -24,3 +26,8 @@ export const YEAR = HOURS_PER_YEAR * HOUR;
 export const KILOWATT_HOUR = 3.6e6;
 /** Days in each month of a 365-day year. */
 export const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+
+/** kWh of an amount of energy in J. */
+export function kilowattHours(joule: number): number {
+  return joule / KILOWATT_HOUR;
+}

@@ -3,6 +3,7 @@ export * from "./constants.ts";
 export * from "./errors.ts";
 export * from "./notices.ts";
 export * from "./data_table.ts";
+export * from "./water.ts";
 export * from "./series/mod.ts";
 export * from "./figures.ts";
 export * from "./chapter.ts";

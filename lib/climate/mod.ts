@@ -19,7 +19,7 @@ export { BARE_ALBEDO, groundAlbedo, SNOW_ALBEDO } from "./mend/snow_albedo.ts";
 export { summariseClimate } from "./summary.ts";
 export { fitToSun } from "./mend/sun_shift.ts";
 export type { MonthFit } from "./mend/sun_shift.ts";
-export type { Quantity } from "./read/quantities.ts";
+export type { ClimateQuantity } from "./read/quantities.ts";
 export type {
   ClimateResult,
   ClimateYear,

@@ -17,7 +17,7 @@ const STEP = 9;
 /** m of house that are drawn; longer ones are broken in the middle */
 const MOST_SHOWN = 10;
 /** m of cover below which the caption warns (common practice, no source) */
-const LEAST_COVER = 0.3;
+const LEAST_USUAL_COVER = 0.3;
 
 /** Section to scale along the tubes: each layer with its fall, both headers, the drained low point. */
 export function tubeFieldLongSection(inputs: DrawingInputs, paper: Paper, number: string): string {
@@ -208,7 +208,7 @@ function headline(inputs: DrawingInputs, field: FieldGeometry, cut: number): Ele
   const offCentre = Math.abs(field.headers[0]!.offCentre);
   const cover = field.layers[0]! - field.fall / 2 - field.radius;
   const warnings = [
-    ...cover < LEAST_COVER
+    ...cover < LEAST_USUAL_COVER
       ? [`Cover at the supply end is only ${metres(cover)} m: lay the field deeper or flatter`]
       : [],
     ...field.headersFit ? [] : [

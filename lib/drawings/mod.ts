@@ -16,7 +16,7 @@ export type { Hole, HoleLayout } from "./holes.ts";
 export { tubeFieldLongSection } from "./long_section.ts";
 export { tubeFieldPlan } from "./plan.ts";
 export { quantitiesCsv, quantityTakeOff } from "./quantities.ts";
-export type { Quantity } from "./quantities.ts";
+export type { MaterialQuantity } from "./quantities.ts";
 export { tubeFieldSection } from "./section.ts";
 export { paperSize, scaleBarLength } from "./sheet.ts";
 export type { Paper } from "./sheet.ts";

@@ -10,7 +10,7 @@ import { headerHoles } from "./holes.ts";
 import { allowance } from "./notes.ts";
 
 /** One row of the take-off. */
-export interface Quantity {
+export interface MaterialQuantity {
   /** what is bought */
   readonly item: string;
   /** net amount from the drawing */
@@ -24,7 +24,7 @@ export interface Quantity {
 }
 
 /** Quantities of the tube field, its headers, the pit and the edge insulation. */
-export function quantityTakeOff(inputs: DrawingInputs): Quantity[] {
+export function quantityTakeOff(inputs: DrawingInputs): MaterialQuantity[] {
   return [...pipeRows(inputs), ...earthRows(inputs), ...boardRows(inputs)];
 }
 
@@ -36,7 +36,7 @@ function whole(amount: number): number {
   return Math.ceil(amount * (1 + allowance("spare fittings")));
 }
 
-function pipeRows(inputs: DrawingInputs): Quantity[] {
+function pipeRows(inputs: DrawingInputs): MaterialQuantity[] {
   const { tubes, headersInputs, house, riserDiameter } = inputs;
   const field = fieldGeometry(inputs);
   const holes = headerHoles(inputs);
@@ -116,7 +116,7 @@ function pipeRows(inputs: DrawingInputs): Quantity[] {
   ];
 }
 
-function earthRows(inputs: DrawingInputs): Quantity[] {
+function earthRows(inputs: DrawingInputs): MaterialQuantity[] {
   const { pit, radius } = fieldGeometry(inputs);
   const { tubes, headersInputs } = inputs;
   const { run, holes } = headerHoles(inputs);
@@ -152,7 +152,7 @@ function earthRows(inputs: DrawingInputs): Quantity[] {
   ];
 }
 
-function boardRows(inputs: DrawingInputs): Quantity[] {
+function boardRows(inputs: DrawingInputs): MaterialQuantity[] {
   const { house } = inputs;
   if (house.edgeInsulation <= 0 || house.edgeInsulationDepth <= 0) return [];
   const board = 2 * (house.length + house.width) * house.edgeInsulationDepth;
@@ -168,7 +168,7 @@ function boardRows(inputs: DrawingInputs): Quantity[] {
 }
 
 /** The take-off as CSV. */
-export function quantitiesCsv(rows: readonly Quantity[]): string {
+export function quantitiesCsv(rows: readonly MaterialQuantity[]): string {
   const table = rows.map((row) => ({
     item: row.item,
     "net amount": row.amount.toFixed(2),

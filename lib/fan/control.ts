@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { HOUR, InputError, KILOWATT_HOUR, requireInRange } from "../basics/mod.ts";
+import { HOUR, InputError, kilowattHours, requireInRange } from "../basics/mod.ts";
 import { changeFan } from "./laws.ts";
 import { type OperatingPoint, operatingPoint } from "./operating_point.ts";
 import type { FanCurve, FanPoint } from "./types.ts";
@@ -92,5 +92,5 @@ export function fanEnergy(power: number, shares: ArrayLike<number>, standby = 0)
     const share = Math.abs(shares[hour]!);
     energy += (power * share + standby * (1 - share)) * HOUR;
   }
-  return energy / KILOWATT_HOUR;
+  return kilowattHours(energy);
 }

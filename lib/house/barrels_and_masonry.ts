@@ -1,11 +1,16 @@
 /** Heat in barrels and masonry; the water freezes between 0 and -1 degC. @module */
+import {
+  HEAT_OF_FUSION,
+  ICE_HEAT_CAPACITY,
+  WATER_DENSITY,
+  WATER_HEAT_CAPACITY,
+} from "../basics/mod.ts";
 import type { HouseInputs, HouseModel, MassStore } from "./types.ts";
 
-/** J/(m³ K) of water. */
-const WATER_VOLUME_HEAT = 4.186e6;
-/** J/(m³ K) of a cubic metre of water once it is ice, and J/m³ set free on freezing (334 kJ/kg). */
-const ICE_VOLUME_HEAT = 2.1e6;
-const FUSION_HEAT = 3.34e8;
+/** J/(m³ K) of a cubic metre of water, of the same once it is ice, and J/m³ set free on freezing. */
+const WATER_VOLUME_HEAT = WATER_DENSITY * WATER_HEAT_CAPACITY;
+const ICE_VOLUME_HEAT = WATER_DENSITY * ICE_HEAT_CAPACITY;
+const FUSION_HEAT = WATER_DENSITY * HEAT_OF_FUSION;
 /**
  * J/(m³ K) and W/(m K) of brick and concrete (EN ISO 10456 [iso-10456-2007], concrete 2.0e6 and
  * 1.15 to 1.65, from memory).
@@ -17,6 +22,9 @@ const BARREL_FILM = 8;
 
 /** K below 0 degC over which barrels freeze through, from the wall inward (common practice, no source). */
 export const MASS_FREEZING_RANGE = 1;
+
+/** m² of drum for each m³ of water: a 208 L drum, 0.57 m across and 0.85 m high, all round. */
+export const DRUM_SURFACE: number = (Math.PI * 0.57 * 0.85 + 0.5 * Math.PI * 0.57 ** 2) / 0.208;
 
 /** A mass and what acts on it. */
 export interface MassMoment {

@@ -2,6 +2,7 @@
 import { mean, min } from "d3-array";
 import {
   firstHourBelow,
+  HOUR,
   hoursBelow,
   lastHourBelow,
   lowestRunStart,
@@ -83,7 +84,7 @@ export function houseChapter(
     heatedLedger: heated.ledger,
     freeRunningWater: free.water,
     heatDemandByMonth: monthlyHeat(heated.year.heater),
-    condensateByMonth: monthlySums(free.year.condensed).map((flow) => flow * 3600),
+    condensateByMonth: monthlySums(free.year.condensed).map((flow) => flow * HOUR),
     coldestWeekStart: lowestRunStart(climate.dryBulb, 168),
     edgeLossFactor: column.edgeLossFactor,
     notices: [

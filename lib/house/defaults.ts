@@ -1,9 +1,7 @@
 /** Defaults of the house section that follow from its other keys. @module */
+import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
 import { type NoteDefault, roundTo } from "../basics/mod.ts";
 import type { HouseGiven, HouseInputs } from "./fields.ts";
-
-/** m² of drum for each m³ of water: a 208 L drum, 0.57 m across and 0.85 m high, all round. */
-const DRUM_SURFACE = (Math.PI * 0.57 * 0.85 + 0.5 * Math.PI * 0.57 ** 2) / 0.208;
 
 /** Fills what the section leaves open from the rest of it. */
 export function completeHouse(given: HouseGiven, _before: unknown, note: NoteDefault): HouseInputs {

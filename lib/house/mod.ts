@@ -7,13 +7,13 @@ export { type GroundSection, type SectionHeat, sectionHeat } from "./floor/edge_
 export { withCurtain } from "./skin/curtain.ts";
 export { type GlazingFilms, outsideFilm, splitGlazing } from "./skin/films.ts";
 export {
-  type ColumnStepper,
-  columnStepper,
   type EdgeInputs,
   edgeLoss,
   type FloorColumn,
   floorColumn,
   type FloorColumnInputs,
+  type FloorStepper,
+  floorStepper,
 } from "./floor/floor_column.ts";
 export { houseGeometry } from "./skin/geometry.ts";
 export { findGlazing, type Glazing, GLAZINGS } from "./skin/glazing_table.ts";

@@ -8,6 +8,7 @@ import { floorColumn } from "./floor/floor_column.ts";
 import { houseGeometry } from "./skin/geometry.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
 import { houseModel } from "./air/model.ts";
+import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
 import type { HouseInputs } from "./types.ts";
 import { layerResistance, WALL_FILMS } from "./skin/walls.ts";
 import { runHouseYear } from "./year.ts";
@@ -48,8 +49,6 @@ const BOARD = layerResistance({ material: "closed-cell-board", thickness: 0.05 }
 const CURTAIN = { resistance: 0.35, coverage: 0.95, edgeLeak: 0.1, closeBelow: 20 };
 /** m³ of water per m² of front glazing: 2.5 US gallons a square foot, extension rule for season extension. */
 const WATER_PER_GLAZING = 0.1;
-/** m² of surface per m³ in 208 l drums that stand free. */
-const DRUM_SURFACE = 10;
 
 function insulated(transmittance: number | "glazed"): number {
   return transmittance === "glazed"

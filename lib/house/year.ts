@@ -2,9 +2,9 @@
 import { sum } from "d3-array";
 import { HOUR, HOURS_PER_YEAR, KILOWATT_HOUR } from "../basics/mod.ts";
 import {
-  columnStepper,
   floorBoundary,
   type FloorColumn,
+  floorStepper,
   steadyColumn,
 } from "./floor/floor_column.ts";
 import { initialHouseState } from "./air/model.ts";
@@ -82,7 +82,7 @@ function oneYear(
   stepsPerHour: number,
 ): OneYear {
   const stepSeconds = HOUR / stepsPerHour;
-  const stepper = columnStepper(column, stepSeconds);
+  const stepper = floorStepper(column, stepSeconds);
   const year = emptyHouseYear();
   const sums = zeroSums();
   const meanSoil = new Float64Array(soil.length);

@@ -1,4 +1,5 @@
 /** Honest scores: parts of the log predicted with parameters fitted on the others. @module */
+import { DAY } from "../basics/mod.ts";
 import { mean } from "d3-array";
 import { fitLog, type LogScore, scoreLog } from "./log_fit.ts";
 import { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
@@ -69,7 +70,7 @@ function checkHalf(known: GreenhouseLog, other: GreenhouseLog): LogCheck {
  */
 export function checkLogByBlocks(log: GreenhouseLog, days: number): LogScore {
   const count = log.airTemperature.length;
-  const block = Math.round(days * 86400 / log.stepSeconds);
+  const block = Math.round(days * DAY / log.stepSeconds);
   const airTemperature = new Float64Array(count);
   const relativeHumidity = new Float64Array(count);
   for (let from = 0; from < count; from += block) {

@@ -1,9 +1,13 @@
 /** Predicts a logged compartment with the house's own step. @module */
-import { humidityRatioFromRelativeHumidity, relativeHumidityFromRatio } from "../air/mod.ts";
+import {
+  DRY_AIR_HEAT_CAPACITY,
+  humidityRatioFromRelativeHumidity,
+  relativeHumidityFromRatio,
+} from "../air/mod.ts";
 import { STANDARD_PRESSURE } from "../basics/mod.ts";
 import { withCurtain } from "../house/skin/curtain.ts";
 import { EMISSIVITY, LEWIS_POWER, outsideFilm, splitGlazing } from "../house/skin/films.ts";
-import { columnStepper, type FloorColumn } from "../house/floor/floor_column.ts";
+import { type FloorColumn, floorStepper } from "../house/floor/floor_column.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 import { stepHouse } from "../house/air/step.ts";
 import type { HouseBoundary, HouseModel, HouseState } from "../house/types.ts";
@@ -143,7 +147,7 @@ function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
     massConductance: 0,
     coverArea: p.coverArea,
     coverFilm: insideFilm,
-    floorVapour: 0.1 * 3.3 / (1006 * LEWIS_POWER),
+    floorVapour: 0.1 * 3.3 / (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
     leafArea: p.leafArea,
     leafLength: 0.1,
   };
@@ -167,7 +171,7 @@ export interface LogPrediction {
 export function replayLog(log: GreenhouseLog, parameters: LogParameters): LogPrediction {
   const model = logModel(log, parameters);
   const column = logFloor(parameters.neighbourTemperature, parameters.floorFilm);
-  const stepper = columnStepper(column, log.stepSeconds);
+  const stepper = floorStepper(column, log.stepSeconds);
   const start = log.airTemperature[0]!;
   const soil = new Float64Array(column.depths.length).fill(start);
   let state: HouseState = {

@@ -1,5 +1,11 @@
 /** Thermal properties of one soil from texture, density and moisture. @module */
-import { InputError, requireInRange } from "../basics/mod.ts";
+import {
+  HEAT_OF_FUSION,
+  ICE_HEAT_CAPACITY,
+  InputError,
+  requireInRange,
+  WATER_DENSITY,
+} from "../basics/mod.ts";
 import { coteKonradConductivity, johansenConductivity, solidConductivity } from "./conductivity.ts";
 import type { WaterState } from "./conductivity.ts";
 import { findSoil } from "./table.ts";
@@ -12,13 +18,8 @@ export type SoilMake = Pick<
   "texture" | "dryDensity" | "moisture" | "quartz" | "measuredConductivity"
 >;
 
-/** Heat of fusion of water, J/kg; IAPWS R10-06 (2009) [iapws-r10-2009], 333.4e3, rounded. */
-export const HEAT_OF_FUSION = 334e3;
-/** kg/m³ */
-const WATER_DENSITY = 1000;
-/** J/(kg K): liquid water and ice near 0 °C. */
+/** J/(kg K) */
 const WATER_HEAT_CAPACITY = 4180;
-const ICE_HEAT_CAPACITY = 2090;
 /**
  * W/(m K): scatter of the published models on the literature set, 0.176 (Lu et al. 2007 [lu-2007]),
  * rounded up.

@@ -6,8 +6,8 @@ import { MONTH_DAYS, requireInRange } from "../basics/mod.ts";
  * memory).
  */
 const MELT_RATE = 3;
-/** K: half the band around +1 °C in which rain turns to snow; common practice, no source. */
-const SNOW_BELOW = 1;
+/** degC at which half falls as snow, and K either side in which rain turns to snow; common practice, no source. */
+const MIXED_MIDDLE = 1;
 const MIXED_BAND = 2;
 /**
  * kg/m³: fresh and settled snow, and days to settle; Verseghy 1991 [verseghy-1991] (from memory).
@@ -35,7 +35,7 @@ export function snowConductivity(density: number): number {
 
 /** Share of the precipitation that falls as snow. */
 function snowShare(temperature: number): number {
-  return Math.min(1, Math.max(0, 0.5 + (SNOW_BELOW - temperature) / (2 * MIXED_BAND)));
+  return Math.min(1, Math.max(0, 0.5 + (MIXED_MIDDLE - temperature) / (2 * MIXED_BAND)));
 }
 
 /**

@@ -28,7 +28,7 @@ export const BARE_SOIL: GroundCover = { albedo: 0.2, resistance: 0, height: 0.03
  * (TMY3: 2.8 to 5.0) is 3.7; common practice, no source. */
 export const DEFAULT_WIND = 3.5;
 /** Albedo of snow on grassland, patches and ageing counted; common practice, no source. */
-const SNOW_ALBEDO = 0.65;
+const WINTER_SNOW_ALBEDO = 0.65;
 /** m of snow that hides half the ground. */
 const HALF_COVERED = 0.03;
 /**
@@ -40,8 +40,8 @@ const WET_COEFFICIENT = 1.13;
 const OVERCAST_FALL_TIME = 5;
 /** Grass and snow in the long-wave; common practice, no source. */
 const SURFACE_EMISSIVITY = 0.97;
-/** J/(kg K); FAO-56 (1998) [fao56-1998] eq. 8. */
-const AIR_HEAT_CAPACITY = 1013;
+/** J/(kg K) of moist air in the method's own set of round figures; FAO-56 (1998) [fao56-1998] eq. 8. */
+const MOIST_AIR_HEAT_CAPACITY = 1013;
 
 /** What the ground meets each day: an equivalent outside temperature behind a conductance. */
 export interface SurfaceForcing {
@@ -155,7 +155,7 @@ export function windCoefficient(
   const above = air.measuredAt - (2 / 3) * air.plantHeight;
   const roughness = 0.123 * air.plantHeight;
   const logs = Math.log(above / roughness) * Math.log(above / (0.1 * roughness));
-  return (air.density * AIR_HEAT_CAPACITY * 0.41 ** 2 * Math.max(0.5, air.wind)) / logs;
+  return (air.density * MOIST_AIR_HEAT_CAPACITY * 0.41 ** 2 * Math.max(0.5, air.wind)) / logs;
 }
 
 /**
@@ -188,7 +188,7 @@ export function surfaceForcing(
     const air = weather.temperature[day]!;
     const wind = weather.windSpeed?.[day] ?? DEFAULT_WIND;
     const covered = snow.depth[day]! / (snow.depth[day]! + HALF_COVERED);
-    const albedo = cover.albedo + covered * (SNOW_ALBEDO - cover.albedo);
+    const albedo = cover.albedo + covered * (WINTER_SNOW_ALBEDO - cover.albedo);
     const sky = weather.skyLongwave?.[day];
     const net = (1 - albedo) * weather.radiation[day]! -
       longwaveLoss({ air, vapour: vapour[day]!, clear: clear[day]!, sky });

@@ -2,14 +2,12 @@
 import { max, min, sum } from "d3-array";
 import {
   firstHourBelow,
-  HOUR,
   hoursBelow,
-  KILOWATT_HOUR,
+  kilowattHours,
   MONTH_DAYS,
   monthlyHeat,
 } from "../basics/mod.ts";
 import { houseModel, initialHouseState, stepHouse, withHeater } from "../house/mod.ts";
-import { emptyHouseYear, recordStep } from "../house/mod.ts";
 import type { HouseModel, HouseYear } from "../house/types.ts";
 import { undisturbedTemperature } from "../soil/mod.ts";
 import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
@@ -21,15 +19,11 @@ import { emptyStoreYear, yearRecorder } from "./seasons/recorder.ts";
 import { sectionCamera } from "./ground/section.ts";
 import type { StoreRequest } from "./ground/site.ts";
 import { freshEngine, type SoilModel, soilModel } from "./ground/soil_model.ts";
-import { type PeriodicYear, periodicYear, yearsUntilPeriodic } from "./seasons/spin_up.ts";
+import { JUMPS_FROM_AFAR, settledYear } from "./seasons/settled_year.ts";
+import { periodicYear, yearsUntilPeriodic } from "./seasons/spin_up.ts";
 import { tagFields, type TagLedger } from "./ledger/tags.ts";
 import type { StoreMonth, StoreResult, StoreYear, TaggedQuarter } from "./types.ts";
 import { startState, type YearSetting } from "./seasons/year.ts";
-
-/** Years with a jump after each, before the year that counts. */
-const JUMPS = 2;
-
-const kilowattHours = (joule: number) => joule / KILOWATT_HOUR;
 
 function settingOf(
   request: StoreRequest,
@@ -73,7 +67,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
     state: startState(model.site, engine, initialHouseState(house)),
     engine,
     plainYears: Math.max(1, request.inputs.spinUpYears),
-    jumps: JUMPS,
+    jumps: JUMPS_FROM_AFAR,
     tags: tagFields(model.slice, model.site),
     listen: (report) => {
       record(report);
@@ -92,31 +86,6 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
     soilState: engine.save(),
     spellState: spellState!,
   };
-}
-
-/** A year of the house on this soil for comparison: no fan, or a heater without limit. */
-function houseRun(given: {
-  readonly request: StoreRequest;
-  readonly model: SoilModel;
-  readonly house: HouseModel;
-  readonly fan: boolean;
-  readonly soilState: Float64Array;
-}): { run: PeriodicYear; year: HouseYear } {
-  const { request, model, house, fan } = given;
-  const engine = freshEngine(model);
-  engine.load(given.soilState);
-  const year = emptyHouseYear();
-  const run = periodicYear({
-    setting: settingOf(request, model, house, fan),
-    state: startState(model.site, engine, initialHouseState(house)),
-    engine,
-    plainYears: 0,
-    jumps: fan ? 1 : JUMPS,
-    listen: (report) => {
-      recordStep(year, house, report.hour, report.house, report.seconds / HOUR);
-    },
-  });
-  return { run, year };
 }
 
 function monthsOf(year: StoreYear, backup: HouseYear, backupNoFan: HouseYear): StoreMonth[] {
@@ -204,10 +173,12 @@ export function storeChapter(request: StoreRequest): StoreResult {
   const main = mainRun(request, model, house);
   const { ledger, plain, tags } = main.run;
   const soilState = main.soilState;
-  const noFan = houseRun({ request, model, house, fan: false, soilState });
   const heated = withHeater(house, Infinity);
-  const backup = houseRun({ request, model, house: heated, fan: true, soilState });
-  const backupNoFan = houseRun({ request, model, house: heated, fan: false, soilState });
+  const settled = { request, model, start: soilState };
+  const never = { ...settled, fan: false, jumps: JUMPS_FROM_AFAR };
+  const noFan = settledYear({ ...never, house });
+  const backup = settledYear({ ...settled, house: heated, fan: true });
+  const backupNoFan = settledYear({ ...never, house: heated });
   const { year } = main;
   const air = year.house.airTemperature;
   const fanEnergy = kilowattHours(ledger.fanSeconds * model.site.fanPower);
@@ -231,8 +202,8 @@ export function storeChapter(request: StoreRequest): StoreResult {
     coldestHour: min(air)!,
     hoursBelowFreezing: hoursBelow(air, 0),
     firstFreeze: firstHourBelow(air, 0),
-    backupHeat: kilowattHours(backup.run.ledger.heater),
-    backupHeatNoFan: kilowattHours(backupNoFan.run.ledger.heater),
+    backupHeat: kilowattHours(backup.ledger.heater),
+    backupHeatNoFan: kilowattHours(backupNoFan.ledger.heater),
     backupYear: backup.year,
     balanceResidual: balanceResidual(ledger),
     months: monthsOf(year, backup.year, backupNoFan.year),

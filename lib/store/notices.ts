@@ -1,5 +1,5 @@
 /** Plausibility of a store's year. @module */
-import { sum } from "d3-array";
+import { mean } from "d3-array";
 import { type Notice, notice } from "../basics/mod.ts";
 import type { StoreRequest } from "./ground/site.ts";
 import type { StoreResult } from "./types.ts";
@@ -7,7 +7,7 @@ import type { StoreResult } from "./types.ts";
 /** Figures the notices look at. */
 export type JudgedStore = Omit<StoreResult, "notices" | "sections" | "flows">;
 
-const kilowattHours = (value: number) => `${Math.round(value)} kWh`;
+const heatText = (value: number) => `${Math.round(value)} kWh`;
 
 /** kWh a year per m² of floor below which nothing worth the digging is stored; own judgement. */
 const LEAST_CHARGE = 5;
@@ -23,19 +23,19 @@ function pointNotices(store: JudgedStore, request: StoreRequest, floorArea: numb
   const found: Notice[] = [];
   const senseless = (why: string) =>
     found.push(notice("warning", "store", `The store makes no sense here: ${why}.`));
-  const meanSun = sum(request.climate.globalHorizontal) / 8760;
+  const meanSun = mean(request.climate.globalHorizontal)!;
   if (store.backupHeatNoFan < 5 * floorArea / 10 && store.coldestHour > 2) {
     senseless(
-      `the house hardly needs heat (${kilowattHours(store.backupHeatNoFan)} a year without it)`,
+      `the house hardly needs heat (${heatText(store.backupHeatNoFan)} a year without it)`,
     );
   } else if (meanSun < LEAST_SUN) {
     senseless("there is too little sun to charge it");
   } else if (store.heatIn < LEAST_CHARGE * floorArea) {
-    senseless(`only ${kilowattHours(store.heatIn)} a year go into it`);
+    senseless(`only ${heatText(store.heatIn)} a year go into it`);
   } else if (store.heatOut < store.fanEnergy) {
     senseless(
-      `it gives back less heat (${kilowattHours(store.heatOut)}) than its fan uses (${
-        kilowattHours(store.fanEnergy)
+      `it gives back less heat (${heatText(store.heatOut)}) than its fan uses (${
+        heatText(store.fanEnergy)
       })`,
     );
   }

@@ -1,4 +1,5 @@
 /** Radiation outside the atmosphere. @module */
+import { DAY } from "../basics/mod.ts";
 
 /** Solar constant, W/m². ASTM E490-00 [astm-e490-2000]. */
 export const SOLAR_CONSTANT = 1366.1;
@@ -63,7 +64,7 @@ export function dailySun(latitude: number, dayOfYear: number): DailySun {
     declination,
     sunsetHourAngle: sunset,
     radiation: 0.0820e6 * 1440 / Math.PI * inverseDistanceSquared * shape,
-    daylight: 86400 * sunset / Math.PI,
+    daylight: DAY * sunset / Math.PI,
   };
 }
 

@@ -1,5 +1,5 @@
 /** Light through clear sheets. @module */
-import { requireInRange } from "../basics/mod.ts";
+import { DEGREE, requireInRange } from "../basics/mod.ts";
 
 /** A stack of equal clear sheets with air between them. */
 export interface GlazingOptics {
@@ -32,8 +32,6 @@ export interface SurfaceReflection {
   /** angle of refraction, degrees */
   readonly refraction: number;
 }
-
-const DEGREE = Math.PI / 180;
 
 /**
  * Reflection of unpolarised light at one surface, in its two polarised halves.

@@ -1,5 +1,5 @@
 /** Hills, trees and buildings that hide part of the sky. @module */
-import { OutOfRangeError } from "../basics/mod.ts";
+import { DEGREE, OutOfRangeError } from "../basics/mod.ts";
 import { direction } from "./hourly.ts";
 import type { HourlySun, Plane } from "./types.ts";
 
@@ -14,7 +14,6 @@ export interface HorizonPoint {
 /** The skyline as corners; between them the elevation runs straight, round through north. */
 export type Horizon = readonly HorizonPoint[];
 
-const DEGREE = Math.PI / 180;
 const MOMENTS = 6;
 
 /**

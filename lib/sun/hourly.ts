@@ -1,5 +1,5 @@
 /** The sun in every hour of a year. @module */
-import { HOURS_PER_YEAR } from "../basics/mod.ts";
+import { DEGREE, HOURS_PER_YEAR } from "../basics/mod.ts";
 import { extraterrestrialNormal } from "./extraterrestrial.ts";
 import { sunPosition } from "./position.ts";
 import { incidencePath, positiveMean } from "./sun_path.ts";
@@ -7,7 +7,6 @@ import type { HourlySun, SunPlace } from "./types.ts";
 
 /** A year whose equinox falls near the middle of the leap cycle; typical years have no one year. */
 const REFERENCE_YEAR = 2010;
-const DEGREE = Math.PI / 180;
 const DAYS = 365;
 const HORIZONTAL = { tilt: 0, azimuth: 180 };
 

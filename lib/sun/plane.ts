@@ -1,11 +1,11 @@
 /** Radiation on a tilted plane. @module */
+import { DEGREE } from "../basics/mod.ts";
 import { type Horizon, horizonBlocks, horizonSkyShare } from "./horizon.ts";
 import { incidencePath, positiveMean } from "./sun_path.ts";
 import type { HourlySun, Plane, PlaneRadiation, RadiationYear, SkyModel } from "./types.ts";
 
 /** Smallest cosine of the zenith the beam ratio divides by: 89°. */
 const LOWEST_COS_ZENITH = 0.01745;
-const DEGREE = Math.PI / 180;
 
 /** One moment of diffuse sky radiation and what is needed to turn it onto a plane. */
 export interface SkyMoment {

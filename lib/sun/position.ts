@@ -1,4 +1,5 @@
 /** Where the sun stands at one moment. @module */
+import { DEGREE } from "../basics/mod.ts";
 import { getSpa, SPA_ZA } from "nrel-spa";
 
 /** Direction of the sun and its place in the equatorial frame. */
@@ -36,8 +37,6 @@ export interface SunPositionInputs {
   /** terrestrial time minus UTC, s; 69 (the years about 2020) where not given */
   readonly deltaT?: number;
 }
-
-const DEGREE = Math.PI / 180;
 
 /**
  * Sun position by the Solar Position Algorithm.

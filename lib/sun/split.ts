@@ -1,4 +1,5 @@
 /** Diffuse part of global radiation. @module */
+import { DEGREE } from "../basics/mod.ts";
 
 /**
  * Share of the global radiation that is diffuse, from the clearness index kt (global over
@@ -65,4 +66,4 @@ export function splitGlobal(hour: SplitInputs): SplitRadiation {
   };
 }
 
-const LOWEST = Math.sin(2 * Math.PI / 180);
+const LOWEST = Math.sin(2 * DEGREE);

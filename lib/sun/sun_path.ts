@@ -1,7 +1,6 @@
 /** Integrals along the sun's daily path. @module */
+import { DEGREE } from "../basics/mod.ts";
 import type { Plane } from "./types.ts";
-
-const DEGREE = Math.PI / 180;
 
 /** Cosine of an angle to the sun as A + B cos H + C sin H over the hour angle H. */
 export interface SunPath {

@@ -1,4 +1,5 @@
 /** Paths of the sun across the sky, for charts. @module */
+import { DEGREE } from "../basics/mod.ts";
 import { type Horizon, horizonElevation } from "./horizon.ts";
 import { direction, hourlySun } from "./hourly.ts";
 import type { SunPlace } from "./types.ts";
@@ -33,7 +34,6 @@ export interface DayPath {
 export const PATH_DAYS: readonly number[] = [355, 21, 52, 80, 111, 141, 172];
 
 const STEP = 1 / 12;
-const DEGREE = Math.PI / 180;
 
 /**
  * Paths of the sun on some days of the year, without refraction.

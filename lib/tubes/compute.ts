@@ -84,7 +84,7 @@ function checkInputs(inputs: TubesInputs): void {
 }
 
 /** m/s; air moves slower than this in most tube fields: common practice, no source. */
-const MOST_SPEED = 3;
+const MOST_USUAL_SPEED = 3;
 
 function tubesNotices(
   inputs: TubesInputs,
@@ -118,12 +118,12 @@ function tubesNotices(
   if (inputs.depth < tube.product.outsideDiameter / 2) {
     warn("The upper tubes stick out of the floor.");
   }
-  if (tube.airSpeed > MOST_SPEED) {
+  if (tube.airSpeed > MOST_USUAL_SPEED) {
     warn(
       `The air moves at ${tube.airSpeed.toFixed(1)} m/s in the tubes (${
         (tube.flowPerTube / CFM).toFixed(0)
       } cfm each). Growers run 10 to 20 cfm in a perforated 4-inch tube, 0.6 to 1.2 m/s; designers ` +
-        `go up to 1.5 to ${MOST_SPEED} m/s (common practice, no source). Above that pressure gets ` +
+        `go up to 1.5 to ${MOST_USUAL_SPEED} m/s (common practice, no source). Above that pressure gets ` +
         "expensive: use more or wider tubes.",
     );
   } else if (tube.airSpeed < 0.5) {

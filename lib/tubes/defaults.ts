@@ -1,5 +1,5 @@
 /** Defaults of the tubes section that follow from the house. @module */
-import { type NoteDefault, roundTo } from "../basics/mod.ts";
+import { HOUR, type NoteDefault, roundTo } from "../basics/mod.ts";
 import type { HouseInputs } from "../house/types.ts";
 import type { TubesGiven, TubesInputs } from "./fields.ts";
 import { findTube } from "./products.ts";
@@ -25,7 +25,7 @@ export function completeTubes(
   const airFlow = note(
     "tubes.airFlow",
     given.airFlow,
-    () => roundTo(volume * AIR_CHANGES / 3600, 0.001),
+    () => roundTo(volume * AIR_CHANGES / HOUR, 0.001),
   );
   const { insideDiameter, outsideDiameter } = findTube(given.tube);
   const area = Math.PI / 4 * insideDiameter ** 2;

@@ -4,7 +4,7 @@
  * @module
  */
 import type { AirProperties } from "../air/mod.ts";
-import { KILOWATT_HOUR, requireInRange } from "../basics/mod.ts";
+import { kilowattHours, requireInRange } from "../basics/mod.ts";
 import { filmCoefficient } from "./film.ts";
 import { periodicResponse, type TubeSoil } from "./periodic.ts";
 import { crossSection, tubeLoss } from "./pressure.ts";
@@ -59,7 +59,7 @@ export function tubeHeat(question: LengthQuestion, length: number): number {
     capacityRate: airFlow * air.density * air.heatCapacity,
     period: question.period,
   });
-  return heatPerHalfWave * question.swing / KILOWATT_HOUR;
+  return kilowattHours(heatPerHalfWave * question.swing);
 }
 
 /**

@@ -42,7 +42,6 @@ export {
   shedMist,
   vapourDiffusivity,
   wallExchange,
-  WATER_HEAT_CAPACITY,
 } from "./wet.ts";
 export type { ComplexValue, PeriodicResponse, PeriodicTube, TubeSoil } from "./periodic.ts";
 export { dailyHeatPerMetre, periodicResponse, soilAdmittance, soilRadius } from "./periodic.ts";

@@ -7,7 +7,7 @@
  * @module
  */
 import { Complex } from "complex.js";
-import { KILOWATT_HOUR, requireInRange } from "../basics/mod.ts";
+import { DAY, kilowattHours, requireInRange } from "../basics/mod.ts";
 import { besselI, besselK } from "./bessel.ts";
 
 /** Soil round one tube. */
@@ -176,7 +176,7 @@ export function dailyHeatPerMetre(
     length: 1,
     filmCoefficient,
     capacityRate: Infinity,
-    period: 86400,
+    period: DAY,
   });
-  return heatPerHalfWave / KILOWATT_HOUR;
+  return kilowattHours(heatPerHalfWave);
 }

@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { requireInRange } from "../basics/mod.ts";
+import { HOUR, requireInRange } from "../basics/mod.ts";
 import { crossSection } from "./pressure.ts";
 
 /**
@@ -14,7 +14,7 @@ import { crossSection } from "./pressure.ts";
  * @returns m³/s
  */
 export function airChangeFlow(volume: number, changes: number): number {
-  return volume * changes / 3600;
+  return volume * changes / HOUR;
 }
 
 /**

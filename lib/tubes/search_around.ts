@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { DAY } from "../basics/mod.ts";
 import { airProperties } from "../air/mod.ts";
 import type { HouseGeometry } from "../house/types.ts";
 import { BEDDING } from "./floor_fit.ts";
@@ -94,7 +95,7 @@ export function searchAround(
     layerSpacing: inputs.layerSpacing,
     extraLosses: inputs.extraLosses,
     swing,
-    period: 86400,
+    period: DAY,
     otherPressure,
     fanEfficiency,
     fanHours,

@@ -11,10 +11,7 @@ import {
   saturationHumidityRatio,
   VAPOUR_HEAT_CAPACITY,
 } from "../air/mod.ts";
-import { STANDARD_PRESSURE, ZERO_CELSIUS } from "../basics/mod.ts";
-
-/** Specific heat of liquid water, J/(kg K). IAPWS [iapws-r10-2009], rounded. */
-export const WATER_HEAT_CAPACITY = 4186;
+import { STANDARD_PRESSURE, WATER_HEAT_CAPACITY, ZERO_CELSIUS } from "../basics/mod.ts";
 
 /** Moist air. */
 export interface MoistAir {

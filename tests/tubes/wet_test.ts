@@ -1,3 +1,4 @@
+import { WATER_HEAT_CAPACITY } from "../../lib/basics/mod.ts";
 import { assert, assertAlmostEquals, assertGreater, assertLess } from "@std/assert";
 import fc from "fast-check";
 import {
@@ -12,7 +13,6 @@ import {
   massTransferCoefficient,
   vapourDiffusivity,
   type WallPiece,
-  WATER_HEAT_CAPACITY,
 } from "../../lib/tubes/mod.ts";
 import { wallExchange } from "../../lib/tubes/wet.ts";
 

@@ -1,6 +1,6 @@
 /** Sums and means of an hourly series by day and by month. @module */
 import { mean, sum } from "d3-array";
-import { HOUR, KILOWATT_HOUR } from "../constants.ts";
+import { HOUR, kilowattHours } from "../constants.ts";
 import { MONTH_FIRST_DAYS, MONTH_FIRST_HOURS } from "./calendar.ts";
 
 /**
@@ -70,5 +70,5 @@ export function monthlyMeansOfDays(daily: Float64Array): number[] {
  * @returns 12 sums, kWh
  */
 export function monthlyHeat(series: Float64Array): number[] {
-  return monthlySums(series).map((total) => total * HOUR / KILOWATT_HOUR);
+  return monthlySums(series).map((total) => kilowattHours(total * HOUR));
 }

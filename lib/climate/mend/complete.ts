@@ -6,7 +6,7 @@ import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { completeRadiation } from "./complete_radiation.ts";
 import { type Completion, fillStraight, hasValues, type HourSeries, tell } from "./fill_gaps.ts";
 import { firstRowOf, type HourRows, valuesByHour } from "../read/hour_rows.ts";
-import { type Quantity, QUANTITY_RULES } from "../read/quantities.ts";
+import { type ClimateQuantity, QUANTITY_RULES } from "../read/quantities.ts";
 import { FaultList, type TableLayout, type TableValues } from "../read/table.ts";
 import type { ClimateYear } from "../types.ts";
 
@@ -36,7 +36,7 @@ export function completeYear(
   const notices: Notice[] = [...layout.notices];
   const sun = hourlySun(layout.place);
   const series: HourSeries = {};
-  for (const [quantity, column] of Object.entries(values) as [Quantity, Float64Array][]) {
+  for (const [quantity, column] of Object.entries(values) as [ClimateQuantity, Float64Array][]) {
     series[quantity] = valuesByHour(hours, column);
   }
   const context: Completion = { layout, hours, sun, series, notices, faults: new FaultList() };

@@ -3,11 +3,11 @@ import { describeHour, HOURS_PER_YEAR, type Notice, notice } from "../../basics/
 import type { HourlySun } from "../../sun/mod.ts";
 import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { firstRowOf, type HourRows } from "../read/hour_rows.ts";
-import { type Quantity, QUANTITY_RULES } from "../read/quantities.ts";
+import { type ClimateQuantity, QUANTITY_RULES } from "../read/quantities.ts";
 import type { FaultList, TableLayout } from "../read/table.ts";
 
 /** Hourly values by quantity; NaN where missing. */
-export type HourSeries = Partial<Record<Quantity, Float64Array>>;
+export type HourSeries = Partial<Record<ClimateQuantity, Float64Array>>;
 
 /** What completing a year works on. */
 export interface Completion {
@@ -30,7 +30,10 @@ export function hasValues(series: Float64Array | undefined): boolean {
 }
 
 /** Fills short gaps straight between the neighbours; notes long ones as faults. */
-export function fillStraight(context: Completion, quantity: Quantity): Float64Array | undefined {
+export function fillStraight(
+  context: Completion,
+  quantity: ClimateQuantity,
+): Float64Array | undefined {
   const values = context.series[quantity];
   if (values === undefined) return undefined;
   const runs = findGaps((hour) => Number.isNaN(values[hour]!));
@@ -55,7 +58,7 @@ export function fillStraight(context: Completion, quantity: Quantity): Float64Ar
 /** Notes a gap too long to fill. */
 export function longGap(
   context: Completion,
-  quantity: Quantity,
+  quantity: ClimateQuantity,
   run: { start: number; length: number },
 ): void {
   const row = firstRowOf(context.hours, run.start);
@@ -79,7 +82,7 @@ export function longGap(
 /** Lists the gaps that were filled. */
 export function listFilled(
   context: Completion,
-  quantity: Quantity,
+  quantity: ClimateQuantity,
   runs: readonly { start: number; length: number }[],
 ): void {
   if (runs.length === 0) return;

@@ -6,8 +6,8 @@ export const BARE_ALBEDO = 0.2;
 /** Albedo of old snow lying, between 0.5 and 0.8. Common practice, no source. */
 export const SNOW_ALBEDO = 0.6;
 /** degC of the past 30 days' mean below which the ground is taken as white. Common practice, no source. */
-const SNOW_BELOW = -3;
-const WINDOW = 720;
+const WHITE_BELOW = -3;
+const PAST_HOURS = 720;
 
 /**
  * Albedo of the ground for each hour: that of the file where it has one, else snow while the mean of
@@ -22,14 +22,14 @@ const WINDOW = 720;
 export function groundAlbedo(climate: ClimateYear): Float64Array {
   if (climate.albedo) return climate.albedo;
   return meanOfPast30Days(climate.dryBulb).map((mean) =>
-    mean < SNOW_BELOW ? SNOW_ALBEDO : BARE_ALBEDO
+    mean < WHITE_BELOW ? SNOW_ALBEDO : BARE_ALBEDO
   );
 }
 
 /** Mean of the past 30 days, running through the year's end. */
 function meanOfPast30Days(series: Float64Array): Float64Array {
   const hours = series.length;
-  const window = Math.min(WINDOW, hours);
+  const window = Math.min(PAST_HOURS, hours);
   let sum = 0;
   for (let hour = hours - window; hour < hours; hour++) sum += series[hour]!;
   return series.map((value, hour) => {

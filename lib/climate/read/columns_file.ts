@@ -4,7 +4,7 @@ import { z } from "zod";
 import { InputError, InputErrors } from "../../basics/mod.ts";
 import { parseQuantity, QuantityError, readTimeZone } from "../../units/mod.ts";
 import { unitLine } from "./plan.ts";
-import { QUANTITIES, type Quantity } from "./quantities.ts";
+import { type ClimateQuantity, QUANTITIES } from "./quantities.ts";
 import type { Place } from "../types.ts";
 
 /** A column by its number, from 1, or by its head. */
@@ -57,7 +57,7 @@ export interface ColumnsFile {
   /** true where the stamps follow summer time */
   readonly daylightSaving: boolean;
   /** where the quantities stand; empty where the table is of a public layout */
-  readonly columns: Partial<Record<Quantity, ColumnOfQuantity>>;
+  readonly columns: Partial<Record<ClimateQuantity, ColumnOfQuantity>>;
 }
 
 const columnName = z.union([z.number().int().min(1), z.string().min(1)]);
@@ -98,7 +98,7 @@ const schema = z.strictObject({
   }).optional(),
   columns: z.strictObject(
     Object.fromEntries(QUANTITIES.map((name) => [name, quantityColumn.optional()])) as Record<
-      Quantity,
+      ClimateQuantity,
       z.ZodOptional<typeof quantityColumn>
     >,
   ).default({}),
@@ -246,7 +246,7 @@ function known(path: readonly PropertyKey[]): string {
 }
 
 function checkUnits(
-  columns: Partial<Record<Quantity, ColumnOfQuantity | undefined>>,
+  columns: Partial<Record<ClimateQuantity, ColumnOfQuantity | undefined>>,
   file: string,
   lineOf: LineOf,
 ): void {
@@ -254,7 +254,7 @@ function checkUnits(
   for (const [quantity, column] of Object.entries(columns)) {
     if (column === undefined) continue;
     try {
-      unitLine(quantity as Quantity, column.unit);
+      unitLine(quantity as ClimateQuantity, column.unit);
     } catch (error) {
       if (!(error instanceof QuantityError)) throw error;
       const reason = error.message.replace("found 0 ", "found ");

@@ -2,7 +2,7 @@
 import { InputError } from "../../basics/mod.ts";
 import type { ColumnName, ColumnsFile } from "./columns_file.ts";
 import { planColumn } from "./plan.ts";
-import type { Quantity } from "./quantities.ts";
+import type { ClimateQuantity } from "./quantities.ts";
 import { parseRows, splitLines, type TableLayout } from "./table.ts";
 import { trimTail } from "./tail.ts";
 import { stampReader } from "./time_format.ts";
@@ -58,7 +58,7 @@ export function layoutColumns(
     rows: allRows.slice(start, end),
     firstLine: bodyLine + start,
     columns: Object.entries(columns.columns).map(([quantity, { column, unit }]) =>
-      planColumn(quantity as Quantity, find(column), unit, column)
+      planColumn(quantity as ClimateQuantity, find(column), unit, column)
     ),
     stamp,
     stampAt: columns.stampAt,

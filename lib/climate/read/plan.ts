@@ -1,6 +1,6 @@
 /** Plans for columns: where they stand and how their unit becomes SI. @module */
 import { parseQuantity } from "../../units/mod.ts";
-import { type Quantity, QUANTITY_RULES } from "./quantities.ts";
+import { type ClimateQuantity, QUANTITY_RULES } from "./quantities.ts";
 import type { ColumnPlan } from "./table.ts";
 
 /** Hourly sums are means of the hour: these units are taken per hour. */
@@ -38,7 +38,10 @@ const OTHER_NAMES: Readonly<Record<string, readonly [number, string]>> = {
  * @returns scale and shift
  * @throws {QuantityError} for unknown units and units of another kind
  */
-export function unitLine(quantity: Quantity, unit: string): { scale: number; shift: number } {
+export function unitLine(
+  quantity: ClimateQuantity,
+  unit: string,
+): { scale: number; shift: number } {
   const { kind } = QUANTITY_RULES[quantity];
   const other = OTHER_NAMES[unit];
   const [factor, known] = other ?? [1, HOURLY_SUMS[unit] ?? unit];
@@ -64,7 +67,7 @@ function withoutNoise(value: number): number {
  * @returns the plan
  */
 export function planColumn(
-  quantity: Quantity,
+  quantity: ClimateQuantity,
   index: number,
   unit: string,
   head: string | number = index + 1,
@@ -75,7 +78,7 @@ export function planColumn(
 /** Plans for the columns a layout names by head; heads that are absent are left out. */
 export function planByHeads(
   heads: readonly string[],
-  wanted: readonly (readonly [Quantity, string, string])[],
+  wanted: readonly (readonly [ClimateQuantity, string, string])[],
 ): ColumnPlan[] {
   return wanted.flatMap(([quantity, head, unit]) => {
     const index = heads.indexOf(head);

@@ -2,7 +2,7 @@
 import type { Kind } from "../../units/mod.ts";
 
 /** Name of a quantity of a climate file. */
-export type Quantity =
+export type ClimateQuantity =
   | "dryBulb"
   | "dewPoint"
   | "relativeHumidity"
@@ -32,7 +32,7 @@ export interface QuantityRule {
  * 56.7 degC). Radiation: the extraterrestrial value, for the global with the brightening beside
  * clouds. Others: common practice, no source.
  */
-export const QUANTITY_RULES: Readonly<Record<Quantity, QuantityRule>> = {
+export const QUANTITY_RULES: Readonly<Record<ClimateQuantity, QuantityRule>> = {
   dryBulb: { words: "dry-bulb temperature", kind: "temperature", unit: "degC", low: -90, high: 60 },
   dewPoint: { words: "dew point", kind: "temperature", unit: "degC", low: -100, high: 40 },
   relativeHumidity: {
@@ -64,4 +64,4 @@ export const QUANTITY_RULES: Readonly<Record<Quantity, QuantityRule>> = {
 };
 
 /** Every quantity name. */
-export const QUANTITIES = Object.keys(QUANTITY_RULES) as readonly Quantity[];
+export const QUANTITIES = Object.keys(QUANTITY_RULES) as readonly ClimateQuantity[];

@@ -1,12 +1,12 @@
 /** A text table with known columns, read into numbers row by row. @module */
 import Papa from "papaparse";
 import { InputError, InputErrors, type Notice } from "../../basics/mod.ts";
-import { type Quantity, QUANTITY_RULES } from "./quantities.ts";
+import { type ClimateQuantity, QUANTITY_RULES } from "./quantities.ts";
 import type { Place } from "../types.ts";
 
 /** Where one quantity stands in the table and how it becomes SI: value · scale + shift. */
 export interface ColumnPlan {
-  readonly quantity: Quantity;
+  readonly quantity: ClimateQuantity;
   /** index of the column, from 0 */
   readonly index: number;
   /** head of the column, or its number from 1 where there is no head */
@@ -55,7 +55,7 @@ export interface TableLayout {
 }
 
 /** Values of a table in SI, one a row; NaN where missing. */
-export type TableValues = Partial<Record<Quantity, Float64Array>>;
+export type TableValues = Partial<Record<ClimateQuantity, Float64Array>>;
 
 /** Most faults listed at once. */
 const MOST_FAULTS = 20;

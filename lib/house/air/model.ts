@@ -1,6 +1,11 @@
 /** Everything about the house that does not change from step to step. @module */
+import { WATER_HEAT_CAPACITY } from "../../basics/mod.ts";
 import { sum } from "d3-array";
-import { airDensity, humidityRatioFromRelativeHumidity } from "../../air/mod.ts";
+import {
+  airDensity,
+  DRY_AIR_HEAT_CAPACITY,
+  humidityRatioFromRelativeHumidity,
+} from "../../air/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { hourlySun, skyLongwave } from "../../sun/mod.ts";
 import { thermalMass } from "../barrels_and_masonry.ts";
@@ -16,9 +21,6 @@ import type { HouseInputs, HouseModel, HouseState } from "../types.ts";
 
 /** J/(K m² of floor): frame, benches, pots (common practice, no source). */
 const LIGHT_STRUCTURE = 8000;
-/** J/(kg K) of leaves and water. */
-const WATER_HEAT = 4186;
-const INSIDE_HEAT = 1006;
 
 /** degC the heater holds hour by hour: the day's set point while there is light, else the night's. */
 function setPoints(inputs: HouseInputs, climate: ClimateYear): Float64Array {
@@ -77,12 +79,13 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     windSpeed: climate.windSpeed,
     pressure,
     dryAirMass,
-    airCapacity: dryAirMass * INSIDE_HEAT +
-      floorArea * (LIGHT_STRUCTURE + leafArea * crop.freshMass * WATER_HEAT),
+    airCapacity: dryAirMass * DRY_AIR_HEAT_CAPACITY +
+      floorArea * (LIGHT_STRUCTURE + leafArea * crop.freshMass * WATER_HEAT_CAPACITY),
     ...thermalMass(inputs),
     coverArea: geometry.parts.reduce((sum, p) => sum + (p.kind === "glazed" ? p.area : 0), 0),
     coverFilm: splitGlazing(glazing.heatTransmittance, glazing.longWaveTransmittance).insideFilm,
-    floorVapour: floorArea * crop.wetFloor * INSIDE_CONVECTION / (INSIDE_HEAT * LEWIS_POWER),
+    floorVapour: floorArea * crop.wetFloor * INSIDE_CONVECTION /
+      (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
     leafArea,
     leafLength: crop.leafLength,
   };

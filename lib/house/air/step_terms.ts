@@ -1,6 +1,6 @@
 /** What is fixed during one step of the house. @module */
 import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
-import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
+import { HOUR, STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
 import { massContent } from "../barrels_and_masonry.ts";
 import { leafFilmResistance, stomatalResistance } from "../crop/transpiration.ts";
 import { LEWIS_POWER } from "../skin/films.ts";
@@ -83,7 +83,7 @@ export function stepTerms(
   const outside = model.outsideTemperature[hour]!;
   const outsideRatio = model.outsideRatio[hour]!;
   const floorArea = model.geometry.floorArea;
-  const airChanges = model.dryAirMass / 3600;
+  const airChanges = model.dryAirMass / HOUR;
   const difference = start.airTemperature - outside;
   const kelvin = start.airTemperature + ZERO_CELSIUS;
   const filmSlope = 4 * model.filmArea[hour]! * STEFAN_BOLTZMANN * kelvin ** 3;
@@ -128,7 +128,8 @@ export function stepTerms(
     pressure: model.pressure,
     floorVapour: model.floorVapour,
     floorRatio: saturatedRatio(boundary.floorTemperature, model.pressure),
-    coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) / (1006 * LEWIS_POWER),
+    coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) /
+      (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
     coverShare: model.coverArea > 0
       ? Math.min(1, glazing / (model.coverArea * model.coverFilm))
       : 0,

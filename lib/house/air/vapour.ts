@@ -1,10 +1,8 @@
 /** The vapour of the house: from crop and floor, onto the cover, out with the air. @module */
-import { HEAT_OF_VAPORISATION, MOLAR_MASS_RATIO } from "../../air/mod.ts";
+import { AIR_HEAT_BY_VOLUME, HEAT_OF_VAPORISATION, MOLAR_MASS_RATIO } from "../../air/mod.ts";
 import { PSYCHROMETRIC_FACTOR } from "../crop/transpiration.ts";
 import { quickSaturationOverWater, saturatedRatio } from "./saturation_table.ts";
 import type { StepTerms } from "./step_terms.ts";
-
-const AIR_HEAT = 1207;
 
 /** Vapour side of a trial, kg/s, and what follows for heat. */
 export interface VapourBalance {
@@ -34,7 +32,7 @@ export function solveVapour(
   let [cropFixed, cropSlope] = [0, 0];
   if (terms.leafArea > 0) {
     const slope = 4098 * saturation / (temperature + 237.3) ** 2;
-    const film = 2 * terms.leafArea * AIR_HEAT / terms.leafFilm;
+    const film = 2 * terms.leafArea * AIR_HEAT_BY_VOLUME / terms.leafFilm;
     const gamma = PSYCHROMETRIC_FACTOR * pressure * (1 + terms.stomata / terms.leafFilm);
     const scale = terms.floorArea / ((slope + gamma) * HEAT_OF_VAPORISATION);
     cropFixed = scale * (slope * terms.solarCrop / terms.floorArea + film * saturation);

@@ -1,10 +1,8 @@
 /** Water given off by a crop under glass. @module */
-import { saturationPressureOverWater } from "../../air/mod.ts";
+import { AIR_HEAT_BY_VOLUME, saturationPressureOverWater } from "../../air/mod.ts";
 
 /** Psychrometric constant over pressure, 1/K. FAO-56 [fao56-1998] eq. 8. */
 export const PSYCHROMETRIC_FACTOR = 0.665e-3;
-/** Volumetric heat capacity of air at sea level and 20 degC, J/(m³ K). */
-const AIR_HEAT_CAPACITY = 1207;
 /** W/m² of sun per leaf area and air movement of 0.1 m/s in a closed house (common practice, no source) */
 const AIR_MOVEMENT = 0.1;
 
@@ -116,7 +114,7 @@ export function canopyTranspiration(state: CanopyState): number {
   const slope = saturationSlope(state.airTemperature);
   const deficit = saturationPressureOverWater(state.airTemperature) - state.vapourPressure;
   const gamma = PSYCHROMETRIC_FACTOR * state.pressure;
-  const film = 2 * state.leafArea * AIR_HEAT_CAPACITY / state.filmResistance;
+  const film = 2 * state.leafArea * AIR_HEAT_BY_VOLUME / state.filmResistance;
   const heat = (slope * state.absorbedRadiation + film * deficit) /
     (slope + gamma * (1 + state.stomatalResistance / state.filmResistance));
   return Math.max(0, heat);

@@ -134,7 +134,7 @@ export function floorColumn(inputs: FloorColumnInputs): FloorColumn {
 }
 
 /** The column's implicit step of one length, factored once. */
-export interface ColumnStepper {
+export interface FloorStepper {
   /** W/K between what drives the floor surface and the soil's answer, film in series */
   readonly conductance: number;
   /** Prepares a step; gives the temperature the first layer would have without floor heat. */
@@ -144,7 +144,7 @@ export interface ColumnStepper {
 }
 
 /** Backward Euler for the column, split so that the floor's heat can be found in between. */
-export function columnStepper(column: FloorColumn, stepSeconds: number): ColumnStepper {
+export function floorStepper(column: FloorColumn, stepSeconds: number): FloorStepper {
   const layers = column.depths.length;
   const store = column.capacity.map((heat) => heat / stepSeconds);
   const pivot = new Float64Array(layers);
@@ -216,7 +216,7 @@ export function steadyColumn(column: FloorColumn, driving: number): Float64Array
 }
 
 /** Boundary of a house that has a floor column and no tubes. */
-export function floorBoundary(stepper: ColumnStepper, floorTemperature: number): HouseBoundary {
+export function floorBoundary(stepper: FloorStepper, floorTemperature: number): HouseBoundary {
   return {
     floorConductance: stepper.conductance,
     floorTemperature,

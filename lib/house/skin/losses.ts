@@ -1,4 +1,5 @@
 /** Steady loss coefficient by parts, as worked by hand. @module */
+import { HOUR } from "../../basics/mod.ts";
 import { DRY_AIR_HEAT_CAPACITY } from "../../air/mod.ts";
 import { leakageRate } from "./leakage.ts";
 import { withCurtain } from "./curtain.ts";
@@ -84,7 +85,7 @@ export function lossParts(given: LossConditions): readonly LossPart[] {
     { name: "glazing", conductance: glazed },
     { name: "solid walls", conductance: walls },
     { name: "solid roof", conductance: roof },
-    { name: "leakage", conductance: given.dryAirMass * DRY_AIR_HEAT_CAPACITY * rate / 3600 },
+    { name: "leakage", conductance: given.dryAirMass * DRY_AIR_HEAT_CAPACITY * rate / HOUR },
     { name: "floor edge", conductance: given.edgeLossFactor * geometry.perimeter },
   ];
 }

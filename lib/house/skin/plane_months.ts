@@ -1,5 +1,5 @@
 /** Radiation on the glazed planes of the house, month by month. @module */
-import { KILOWATT_HOUR, MONTH_DAYS } from "../../basics/mod.ts";
+import { HOUR, kilowattHours, MONTH_DAYS } from "../../basics/mod.ts";
 import { type ClimateYear, groundAlbedo } from "../../climate/mod.ts";
 import {
   type Horizon,
@@ -41,7 +41,7 @@ function monthlyTotals(radiation: PlaneRadiation): number[] {
       total += radiation.beam[hour]! + radiation.skyDiffuse[hour]! +
         radiation.groundReflected[hour]!;
     }
-    return total * 3600 / KILOWATT_HOUR;
+    return kilowattHours(total * HOUR);
   });
 }
 

@@ -1,4 +1,5 @@
 /** Sun that comes in through every plane, and where it ends. @module */
+import { DEGREE } from "../../basics/mod.ts";
 import { type ClimateYear, groundAlbedo } from "../../climate/mod.ts";
 import {
   beamTransmittance,
@@ -11,7 +12,6 @@ import type { Crop } from "../crop/crop_table.ts";
 import type { Glazing } from "./glazing_table.ts";
 import type { HouseGeometry, HouseInputs, SkinPart } from "../types.ts";
 
-const DEGREE = Math.PI / 180;
 /** Absorptance of soil, leaves and walls for the light that comes in (from memory: soil 0.8, leaves 0.75). */
 const INSIDE_ABSORPTANCE = 0.75;
 /** Share of the light that frame, walls and benches turn into warm air at once (common practice, no source). */

@@ -1,5 +1,5 @@
 /** The fan chapter run again with one thing changed. @module */
-import { standardPressure } from "../../air/mod.ts";
+import { DRY_AIR_HEAT_CAPACITY, standardPressure } from "../../air/mod.ts";
 import { InputError } from "../../basics/mod.ts";
 import { fanChapter, fanEnergy, type FanInputs, type FanResult, FANS } from "../../fan/mod.ts";
 import { headersChapter, type HeadersResult } from "../../headers/mod.ts";
@@ -86,7 +86,6 @@ export interface ElevationTrial extends FanTrial {
 }
 
 /** J/(kg K) of dry air */
-const AIR_HEAT = 1006;
 
 /** The study's field and fans at sea level, at 1000, 2000 and 3000 m, in standard air pressure. */
 export function fanElevations(study: Study, house: HouseResult): ElevationTrial[] {
@@ -99,7 +98,7 @@ export function fanElevations(study: Study, house: HouseResult): ElevationTrial[
     const trial = attempt(study, { tubes, headers }, { name, fan: study.fan, pressure });
     const capacityRate = trial.result === null
       ? null
-      : trial.result.airFlow * trial.result.density * AIR_HEAT;
+      : trial.result.airFlow * trial.result.density * DRY_AIR_HEAT_CAPACITY;
     return { ...trial, elevation, capacityRate };
   });
 }

@@ -19,7 +19,6 @@ export {
 export {
   type CanopyState,
   canopyTranspiration,
-  type ColumnStepper,
   type Crop,
   CROPS,
   type EdgeInputs,
@@ -29,6 +28,7 @@ export {
   findWall,
   type FloorColumn,
   type FloorColumnInputs,
+  type FloorStepper,
   glazedPlaneMonths,
   type Glazing,
   type GlazingFilms,

@@ -1,6 +1,6 @@
 /** Soil that freezes, run apart from the linear year. @module */
 import { min, sum } from "d3-array";
-import { HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
+import { HOUR, HOURS_PER_YEAR, MONTH_FIRST_HOURS } from "../../basics/mod.ts";
 import { heatContent, type SoilProperties, temperatureOf } from "../../soil/mod.ts";
 import { adiFactors, type PortResponse, portResponse } from "../solver/full/factors.ts";
 import { adiKernel, LANES } from "../solver/full/kernel.ts";
@@ -13,7 +13,7 @@ import type { StepListener } from "../seasons/year.ts";
 /** s; hourly steps stay within 0.1 K of short ones where soil freezes (docs/store.md). */
 const STEP = HOUR;
 /** 1 November and the hours to 1 May. */
-const START_HOUR = 304 * 24;
+const START_HOUR = MONTH_FIRST_HOURS[10]!;
 const WINTER_HOURS = 181 * 24;
 
 /**

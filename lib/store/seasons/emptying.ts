@@ -1,6 +1,6 @@
 /** How long a sunless cold spell takes to empty the store. @module */
 import { mean, sum } from "d3-array";
-import { HOURS_PER_YEAR, KILOWATT_HOUR } from "../../basics/mod.ts";
+import { HOURS_PER_YEAR, KILOWATT_HOUR, MONTH_FIRST_HOURS } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { houseModel, initialHouseState, stepHouse, withHeater } from "../../house/mod.ts";
 import { freshEngine, type SoilModel } from "../ground/soil_model.ts";
@@ -35,7 +35,7 @@ function sunless(climate: ClimateYear): { climate: ClimateYear; outside: number 
 }
 
 /** Hour of 1 December, from which the spell starts. */
-export const SPELL_START = 334 * 24;
+export const SPELL_START: number = MONTH_FIRST_HOURS[11]!;
 
 /**
  * Runs a spell without sun, as cold outside as the coldest three days of the year, from the

@@ -8,8 +8,10 @@ import { freshEngine, type SoilModel } from "../ground/soil_model.ts";
 import { periodicYear } from "./spin_up.ts";
 import { startState } from "./year.ts";
 
-/** Years with a jump from undisturbed ground, and from a soil that is settled but for a change. */
-const JUMPS = { undisturbed: 2, settled: 1 } as const;
+/** Years with a jump after each, before the year that counts: from ground that is far from it, */
+export const JUMPS_FROM_AFAR = 2;
+/** and from the settled soil of the same house and fan that is only heated otherwise. */
+const JUMPS_FROM_SETTLED = 1;
 
 /** A settled year. */
 export interface SettledYear {
@@ -22,7 +24,8 @@ export interface SettledYear {
 /**
  * Runs to the year that repeats.
  *
- * @param given study, soil, house as heated, fan on or off, and soil states to start from
+ * @param given study, soil, house as heated, fan on or off, soil states to start from (undisturbed
+ * ground unless given) and years with a jump (one from a start, two without)
  */
 export function settledYear(given: {
   readonly request: StoreRequest;
@@ -30,6 +33,7 @@ export function settledYear(given: {
   readonly house: HouseModel;
   readonly fan: boolean;
   readonly start?: Float64Array;
+  readonly jumps?: number;
 }): SettledYear {
   const { request, model, house, fan, start } = given;
   const engine = freshEngine(model);
@@ -48,7 +52,7 @@ export function settledYear(given: {
     state: startState(model.site, engine, initialHouseState(house)),
     engine,
     plainYears: 0,
-    jumps: start === undefined ? JUMPS.undisturbed : JUMPS.settled,
+    jumps: given.jumps ?? (start === undefined ? JUMPS_FROM_AFAR : JUMPS_FROM_SETTLED),
     listen: (report) => recordStep(year, house, report.hour, report.house, report.seconds / HOUR),
   });
   return { ledger, year, soilState: engine.save() };

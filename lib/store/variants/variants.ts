@@ -1,6 +1,6 @@
 /** The same store built or run otherwise. @module */
 import { min } from "d3-array";
-import { hoursBelow, KILOWATT_HOUR } from "../../basics/mod.ts";
+import { hoursBelow, kilowattHours } from "../../basics/mod.ts";
 import { houseModel, withHeater } from "../../house/mod.ts";
 import { fitWave, soilProperties } from "../../soil/mod.ts";
 import type { StoreRequest } from "../ground/site.ts";
@@ -132,18 +132,18 @@ export function variantRow(request: StoreRequest, variant: StoreVariant): Varian
     start: free.soilState,
   });
   const { ledger, year } = free;
-  const fanEnergy = ledger.fanSeconds * model.site.fanPower / KILOWATT_HOUR;
+  const fanEnergy = kilowattHours(ledger.fanSeconds * model.site.fanPower);
   return {
     name: variant.name,
-    heatIn: ledger.heatIn / KILOWATT_HOUR,
-    heatOut: ledger.heatOut / KILOWATT_HOUR,
-    latentIn: ledger.latentIn / KILOWATT_HOUR,
+    heatIn: kilowattHours(ledger.heatIn),
+    heatOut: kilowattHours(ledger.heatOut),
+    latentIn: kilowattHours(ledger.latentIn),
     fanEnergy,
     recovery: ledger.heatIn > 0 ? ledger.heatOut / ledger.heatIn : 0,
-    cop: fanEnergy > 0 ? ledger.heatOut / KILOWATT_HOUR / fanEnergy : 0,
+    cop: fanEnergy > 0 ? kilowattHours(ledger.heatOut) / fanEnergy : 0,
     coldestHour: min(year.airTemperature)!,
     hoursBelowFreezing: hoursBelow(year.airTemperature, 0),
-    backupHeat: backup.ledger.heater / KILOWATT_HOUR,
+    backupHeat: kilowattHours(backup.ledger.heater),
   };
 }
 

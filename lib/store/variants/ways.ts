@@ -1,6 +1,6 @@
 /** The house with and without store, with and without night curtain. @module */
 import { min } from "d3-array";
-import { firstHourBelow, hoursBelow, KILOWATT_HOUR } from "../../basics/mod.ts";
+import { firstHourBelow, hoursBelow, kilowattHours } from "../../basics/mod.ts";
 import { houseModel, withHeater } from "../../house/mod.ts";
 import type { HouseInputs, HouseYear } from "../../house/types.ts";
 import { settledYear } from "../seasons/settled_year.ts";
@@ -63,7 +63,7 @@ export function houseWays(request: StoreRequest): HouseWay[] {
         coldestHour: min(air)!,
         hoursBelowFreezing: hoursBelow(air, 0),
         firstFreeze: firstHourBelow(air, 0),
-        backupHeat: heated.ledger.heater / KILOWATT_HOUR,
+        backupHeat: kilowattHours(heated.ledger.heater),
       };
     })
   );

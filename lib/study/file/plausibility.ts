@@ -17,11 +17,11 @@ interface Rule {
 }
 
 /** Least soil between the floor and the top of a tube, m. */
-const LEAST_COVER = 0.02;
+const LEAST_COMPUTED_COVER = 0.02;
 /** Air changes of the house in an hour beyond which house and tubes cannot be told apart, 1/h. */
 const MOST_CHANGES = 500;
 /** Air speed in the tubes beyond which no fan of a greenhouse works, m/s. */
-const MOST_SPEED = 50;
+const MOST_COMPUTED_SPEED = 50;
 
 /** A name that is safe as the name of a folder on every system. */
 const FOLDER_NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
@@ -95,10 +95,10 @@ const RULES: readonly Rule[] = [
   },
   {
     path: ["tubes", "depth"],
-    broken: ({ tubes }) => tubes.depth < outsideDiameter(tubes) / 2 + LEAST_COVER,
+    broken: ({ tubes }) => tubes.depth < outsideDiameter(tubes) / 2 + LEAST_COMPUTED_COVER,
     message: ({ tubes }) =>
       `"tubes.depth" leaves less than 20 mm of soil on the upper tubes: expected at least ${
-        millimetres(outsideDiameter(tubes) / 2 + LEAST_COVER)
+        millimetres(outsideDiameter(tubes) / 2 + LEAST_COMPUTED_COVER)
       } to their middle`,
   },
   {
@@ -112,12 +112,12 @@ const RULES: readonly Rule[] = [
   },
   {
     path: ["tubes", "airFlow"],
-    broken: ({ tubes }) => designSpeed(tubes) > MOST_SPEED,
+    broken: ({ tubes }) => designSpeed(tubes) > MOST_COMPUTED_SPEED,
     message: ({ tubes }) =>
       `"tubes.airFlow" would move at ${
         designSpeed(tubes).toFixed(0)
       } m/s in ${tubes.count} tubes, ` +
-      `the most that can be computed is ${MOST_SPEED} m/s: use more or wider tubes`,
+      `the most that can be computed is ${MOST_COMPUTED_SPEED} m/s: use more or wider tubes`,
   },
   {
     path: ["tubes", "airFlow"],
