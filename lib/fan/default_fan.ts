@@ -1,5 +1,5 @@
 /** The fan taken where the study names none. @module */
-import { FANS, findFan } from "./mod.ts";
+import { FANS, findFan } from "./products.ts";
 import type { FanCurve } from "./types.ts";
 
 /** Fans of one kind side by side. */

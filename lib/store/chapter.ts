@@ -9,7 +9,7 @@ import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import { storeChapter } from "./compute.ts";
 import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
-import type { StoreRequest } from "./ground/site.ts";
+import type { StoreRequest } from "./site.ts";
 import type { StoreInputs } from "./types.ts";
 import { storeVariants } from "./variants/variants.ts";
 import { houseWays } from "./variants/ways.ts";

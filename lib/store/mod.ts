@@ -10,7 +10,7 @@ export {
 } from "./air/collector.ts";
 export { type HouseWay, houseWays } from "./variants/ways.ts";
 export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING } from "./control.ts";
-export type { StoreRequest } from "./ground/site.ts";
+export type { StoreRequest } from "./site.ts";
 export {
   STORE_VARIANTS,
   type StoreVariant,

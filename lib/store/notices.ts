@@ -1,7 +1,7 @@
 /** Plausibility of a store's year. @module */
 import { mean } from "d3-array";
 import { type Notice, notice } from "../basics/mod.ts";
-import type { StoreRequest } from "./ground/site.ts";
+import type { StoreRequest } from "./site.ts";
 import type { StoreResult } from "./types.ts";
 
 /** Figures the notices look at. */

@@ -5,7 +5,28 @@
  */
 import tableText from "../../data/tubes/tubes.csv" with { type: "text" };
 import { findById, InputError, readDataTable } from "../basics/mod.ts";
-import type { TubeProduct } from "./types.ts";
+
+/** A row of data/tubes. */
+export interface TubeProduct {
+  /** id of the row */
+  readonly id: string;
+  /** name for the reader */
+  readonly name: string;
+  /** m */
+  readonly insideDiameter: number;
+  /** m */
+  readonly outsideDiameter: number;
+  /** corrugated or smooth */
+  readonly wall: "corrugated" | "smooth";
+  /** Manning n for corrugated, null for smooth */
+  readonly manning: number | null;
+  /** m, sand roughness for smooth, null for corrugated */
+  readonly roughness: number | null;
+  /** true where water can leave */
+  readonly perforated: boolean;
+  /** where the values come from */
+  readonly source: string;
+}
 
 const COLUMNS = [
   "id",

@@ -1,29 +1,9 @@
 /** What the tubes chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
+import type { TubeProduct } from "./products.ts";
 
 export type { TubesInputs } from "./fields.ts";
-
-/** A row of data/tubes. */
-export interface TubeProduct {
-  /** id of the row */
-  readonly id: string;
-  /** name for the reader */
-  readonly name: string;
-  /** m */
-  readonly insideDiameter: number;
-  /** m */
-  readonly outsideDiameter: number;
-  /** corrugated or smooth */
-  readonly wall: "corrugated" | "smooth";
-  /** Manning n for corrugated, null for smooth */
-  readonly manning: number | null;
-  /** m, sand roughness for smooth, null for corrugated */
-  readonly roughness: number | null;
-  /** true where water can leave */
-  readonly perforated: boolean;
-  /** where the values come from */
-  readonly source: string;
-}
+export type { TubeProduct } from "./products.ts";
 
 /** Result of the tubes chapter, at the design air flow. */
 export interface TubesResult {

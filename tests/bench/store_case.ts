@@ -1,8 +1,8 @@
 /** The benchmark's slice, tubes and inputs: dry air, sixteen slices, hourly steps. */
 import { marchAir, marchOutput } from "../../lib/store/air/air_march.ts";
-import { tubeCouplings } from "../../lib/store/solver/coupling.ts";
+import { tubeCouplings } from "../../lib/store/air/coupling.ts";
 import type { SoilEngine } from "../../lib/store/solver/engine.ts";
-import { type StoreSite, storeSite } from "../../lib/store/ground/site.ts";
+import { type StoreSite, storeSite } from "../../lib/store/site.ts";
 import { standInRequest } from "../store/stand_in.ts";
 
 /** Slices run side by side. */

@@ -1,7 +1,6 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/basics/mod.ts";
 import { CROPS, findCrop, findGlazing, GLAZINGS } from "../../lib/house/mod.ts";
-import { readTable } from "../../lib/house/skin/glazing_table.ts";
 
 Deno.test("tables of glazings and crops name a source in every row and hold plausible numbers", () => {
   // Property: limits of the quantities
@@ -28,18 +27,4 @@ Deno.test("findGlazing() and findCrop() list the known ids when the id is unknow
   // Property: bad input
   assertThrows(() => findGlazing("ice"), InputError, "single-glass");
   assertThrows(() => findCrop("moss"), InputError, "lettuce");
-});
-
-Deno.test("readTable() names file and line of a cell that is not a number", () => {
-  // Property: bad input
-  assertThrows(
-    () => readTable("id,a (m)\nx,1\ny,two\n", "t.csv", (_, number) => number("a (m)")),
-    InputError,
-    "t.csv:3",
-  );
-  assertThrows(
-    () => readTable("id\nx\n", "t.csv", (_, number) => number("a (m)")),
-    InputError,
-    'column "a (m)"',
-  );
 });

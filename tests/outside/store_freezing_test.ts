@@ -1,6 +1,6 @@
 import { assertAlmostEquals, assertLess } from "@std/assert";
 import type { SoilProperties } from "../../lib/soil/types.ts";
-import { FreezingStepper } from "../../lib/store/ground/freezing.ts";
+import { FreezingStepper } from "../../lib/store/seasons/freezing.ts";
 import type { ConductionOperator } from "../../lib/store/ground/operator.ts";
 
 const soil: SoilProperties = {

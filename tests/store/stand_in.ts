@@ -3,7 +3,7 @@ import type { ClimateYear } from "../../lib/climate/types.ts";
 import type { HouseInputs } from "../../lib/house/types.ts";
 import { fitWave, soilProperties } from "../../lib/soil/mod.ts";
 import type { SoilInputs } from "../../lib/soil/types.ts";
-import type { StoreRequest } from "../../lib/store/ground/site.ts";
+import type { StoreRequest } from "../../lib/store/site.ts";
 import type { StoreInputs } from "../../lib/store/types.ts";
 import type { TubesInputs } from "../../lib/tubes/types.ts";
 

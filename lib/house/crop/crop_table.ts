@@ -1,7 +1,6 @@
 /** Crops, from `data/crops/crops.csv`. @module */
 import cropsText from "../../../data/crops/crops.csv" with { type: "text" };
-import { InputError } from "../../basics/mod.ts";
-import { readTable } from "../skin/glazing_table.ts";
+import { findById, readDataTable } from "../../basics/mod.ts";
 
 /** One row of the table of crops. */
 export interface Crop {
@@ -26,21 +25,27 @@ export interface Crop {
 }
 
 /** Every crop of the table, in file order. */
-export const CROPS: readonly Crop[] = readTable(
-  cropsText,
-  "data/crops/crops.csv",
-  (text, number): Crop => ({
-    id: text("id"),
-    name: text("name"),
-    leafLength: number("leaf_length (m)"),
-    lightExtinction: number("light_extinction (1)"),
-    freshMass: number("fresh_mass_per_leaf_area (kg/m2)"),
-    wetFloor: number("wet_floor (1)"),
-    chillingLimit: number("chilling_limit (degC)"),
-    killingLimit: number("killing_limit (degC)"),
-    source: text("source"),
-  }),
-);
+export const CROPS: readonly Crop[] = readDataTable(cropsText, "data/crops/crops.csv", [
+  "id",
+  "name",
+  "leaf_length (m)",
+  "light_extinction (1)",
+  "fresh_mass_per_leaf_area (kg/m2)",
+  "wet_floor (1)",
+  "chilling_limit (degC)",
+  "killing_limit (degC)",
+  "source",
+]).map((row): Crop => ({
+  id: row.text("id"),
+  name: row.text("name"),
+  leafLength: row.number("leaf_length (m)"),
+  lightExtinction: row.number("light_extinction (1)"),
+  freshMass: row.number("fresh_mass_per_leaf_area (kg/m2)"),
+  wetFloor: row.number("wet_floor (1)"),
+  chillingLimit: row.number("chilling_limit (degC)"),
+  killingLimit: row.number("killing_limit (degC)"),
+  source: row.text("source"),
+}));
 
 /**
  * Crop by id.
@@ -49,8 +54,5 @@ export const CROPS: readonly Crop[] = readTable(
  * @throws {InputError} for an unknown id; the message lists the known ones
  */
 export function findCrop(id: string): Crop {
-  const found = CROPS.find((crop) => crop.id === id);
-  if (found !== undefined) return found;
-  const known = CROPS.map((crop) => crop.id).join(", ");
-  throw new InputError(`Unknown crop "${id}": known are ${known}`);
+  return findById(CROPS, id, "crop");
 }

@@ -1,7 +1,6 @@
 /** Glazings, from `data/glazings/glazings.csv`. @module */
-import Papa from "papaparse";
 import glazingsText from "../../../data/glazings/glazings.csv" with { type: "text" };
-import { InputError } from "../../basics/mod.ts";
+import { findById, readDataTable } from "../../basics/mod.ts";
 
 /** One row of the table of glazings. */
 export interface Glazing {
@@ -29,53 +28,36 @@ export interface Glazing {
   readonly source: string;
 }
 
-/** Reads a table with a header; every number must be one. */
-export function readTable<Row>(
-  text: string,
-  file: string,
-  make: (text: (column: string) => string, number: (column: string) => number) => Row,
-): readonly Row[] {
-  const parsed = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true });
-  return parsed.data.map((row, index) => {
-    const location = { file, line: index + 2 };
-    const cell = (column: string): string => {
-      const found = row[column];
-      if (found === undefined) {
-        throw new InputError(`Cannot find column "${column}"`, location);
-      }
-      return found;
-    };
-    return make(cell, (column) => {
-      const value = Number(cell(column));
-      if (cell(column).trim() === "" || !Number.isFinite(value)) {
-        throw new InputError(`Cannot read a number: found "${cell(column)}"`, {
-          ...location,
-          column,
-        });
-      }
-      return value;
-    });
-  });
-}
-
 /** Every glazing of the table, in file order. */
-export const GLAZINGS: readonly Glazing[] = readTable(
+export const GLAZINGS: readonly Glazing[] = readDataTable(
   glazingsText,
   "data/glazings/glazings.csv",
-  (text, number): Glazing => ({
-    id: text("id"),
-    name: text("name"),
-    heatTransmittance: number("heat_transmittance (W/(m2 K))"),
-    sheets: number("sheets (1)"),
-    refractiveIndex: number("refractive_index (1)"),
-    extinction: number("extinction (1/m)"),
-    sheetThickness: number("sheet_thickness (m)"),
-    longWaveTransmittance: number("long_wave_transmittance (1)"),
-    lightFactor: number("light_factor (1)"),
-    nextBetter: text("next_better (id)") || null,
-    source: text("source"),
-  }),
-);
+  [
+    "id",
+    "name",
+    "heat_transmittance (W/(m2 K))",
+    "sheets (1)",
+    "refractive_index (1)",
+    "extinction (1/m)",
+    "sheet_thickness (m)",
+    "long_wave_transmittance (1)",
+    "light_factor (1)",
+    "next_better (id)",
+    "source",
+  ],
+).map((row): Glazing => ({
+  id: row.text("id"),
+  name: row.text("name"),
+  heatTransmittance: row.number("heat_transmittance (W/(m2 K))"),
+  sheets: row.number("sheets (1)"),
+  refractiveIndex: row.number("refractive_index (1)"),
+  extinction: row.number("extinction (1/m)"),
+  sheetThickness: row.number("sheet_thickness (m)"),
+  longWaveTransmittance: row.number("long_wave_transmittance (1)"),
+  lightFactor: row.number("light_factor (1)"),
+  nextBetter: row.text("next_better (id)") || null,
+  source: row.text("source"),
+}));
 
 /**
  * Glazing by id.
@@ -84,8 +66,5 @@ export const GLAZINGS: readonly Glazing[] = readTable(
  * @throws {InputError} for an unknown id; the message lists the known ones
  */
 export function findGlazing(id: string): Glazing {
-  const found = GLAZINGS.find((glazing) => glazing.id === id);
-  if (found !== undefined) return found;
-  const known = GLAZINGS.map((glazing) => glazing.id).join(", ");
-  throw new InputError(`Unknown glazing "${id}": known are ${known}`);
+  return findById(GLAZINGS, id, "glazing");
 }

@@ -1,8 +1,7 @@
 /** Solid walls and what they are made of, from `data/walls`. @module */
 import materialsText from "../../../data/walls/materials.csv" with { type: "text" };
 import wallsText from "../../../data/walls/walls.csv" with { type: "text" };
-import { InputError } from "../../basics/mod.ts";
-import { readTable } from "./glazing_table.ts";
+import { findById, InputError, readDataTable } from "../../basics/mod.ts";
 
 /**
  * m² K/W of air at the inside and the outside of a wall, horizontal heat flow. ISO 6946
@@ -45,16 +44,21 @@ export interface Wall {
 }
 
 /** Every material of the table, in file order. */
-export const WALL_MATERIALS: readonly WallMaterial[] = readTable(
+export const WALL_MATERIALS: readonly WallMaterial[] = readDataTable(
   materialsText,
   "data/walls/materials.csv",
-  (text, number): WallMaterial => ({
-    id: text("id"),
-    name: text("name"),
-    conductivity: number("conductivity (W/(m K))"),
-    source: text("source"),
-  }),
-);
+  [
+    "id",
+    "name",
+    "conductivity (W/(m K))",
+    "source",
+  ],
+).map((row): WallMaterial => ({
+  id: row.text("id"),
+  name: row.text("name"),
+  conductivity: row.number("conductivity (W/(m K))"),
+  source: row.text("source"),
+}));
 
 /**
  * Resistance of a layer, thickness over conductivity.
@@ -64,12 +68,7 @@ export const WALL_MATERIALS: readonly WallMaterial[] = readTable(
  * @throws {InputError} for an unknown material
  */
 export function layerResistance(layer: WallLayer): number {
-  const found = WALL_MATERIALS.find((material) => material.id === layer.material);
-  if (found === undefined) {
-    const known = WALL_MATERIALS.map((material) => material.id).join(", ");
-    throw new InputError(`Unknown wall material "${layer.material}": known are ${known}`);
-  }
-  return layer.thickness / found.conductivity;
+  return layer.thickness / findById(WALL_MATERIALS, layer.material, "wall material").conductivity;
 }
 
 /**
@@ -104,20 +103,21 @@ function readLayers(text: string): readonly WallLayer[] {
 }
 
 /** Every wall of the table, in file order. */
-export const WALLS: readonly Wall[] = readTable(
-  wallsText,
-  "data/walls/walls.csv",
-  (text): Wall => {
-    const layers = readLayers(text("layers (material: m)"));
-    return {
-      id: text("id"),
-      name: text("name"),
-      layers,
-      heatTransmittance: layersTransmittance(layers),
-      source: text("source"),
-    };
-  },
-);
+export const WALLS: readonly Wall[] = readDataTable(wallsText, "data/walls/walls.csv", [
+  "id",
+  "name",
+  "layers (material: m)",
+  "source",
+]).map((row): Wall => {
+  const layers = readLayers(row.text("layers (material: m)"));
+  return {
+    id: row.text("id"),
+    name: row.text("name"),
+    layers,
+    heatTransmittance: layersTransmittance(layers),
+    source: row.text("source"),
+  };
+});
 
 /**
  * Wall by id.
@@ -126,9 +126,5 @@ export const WALLS: readonly Wall[] = readTable(
  * @throws {InputError} for an unknown id; the message lists the known ones
  */
 export function findWall(id: string): Wall {
-  const found = WALLS.find((wall) => wall.id === id);
-  if (found !== undefined) return found;
-  throw new InputError(
-    `Unknown wall "${id}": known are ${WALLS.map((wall) => wall.id).join(", ")}`,
-  );
+  return findById(WALLS, id, "wall");
 }

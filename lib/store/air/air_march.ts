@@ -1,6 +1,6 @@
 /** Air marched from slice to slice through every tube, dry or wet. @module */
 import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
-import { fromOthers, sliceHeat, type TubeCoupling } from "../solver/coupling.ts";
+import { fromOthers, sliceHeat, type TubeCoupling } from "./coupling.ts";
 import { dewPointOf, saturatedRatio, saturationIndex, type SaturationTable } from "./saturation.ts";
 import type { TubeField } from "./tube_field.ts";
 

@@ -2,7 +2,7 @@
 import type { HouseFlows } from "../../house/types.ts";
 import type { FanMode } from "../control.ts";
 import type { SoilEngine } from "../solver/engine.ts";
-import type { StoreSite } from "../ground/site.ts";
+import type { StoreSite } from "../site.ts";
 
 /** Heat of one year, J; positive into the soil unless the name says out. */
 export interface SoilLedger {

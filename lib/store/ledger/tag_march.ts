@@ -1,6 +1,6 @@
 /** One tagged field's air, marched through the tubes of a discharging pass. @module */
 import type { TubeField } from "../air/tube_field.ts";
-import { fromOthers, sliceHeat, type TubeCoupling } from "../solver/coupling.ts";
+import { fromOthers, sliceHeat, type TubeCoupling } from "../air/coupling.ts";
 
 /** A pass of tagged air. Slice-wise arrays are slice·tubes + tube. */
 export interface TagPass {

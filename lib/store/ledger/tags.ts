@@ -1,11 +1,11 @@
 /** Heat tagged by the quarter it was put in, carried as temperature fields of their own. @module */
-import { type TubeCoupling, tubeCouplings } from "../solver/coupling.ts";
+import { type TubeCoupling, tubeCouplings } from "../air/coupling.ts";
 import { quarterOf } from "./ledger.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
 import type { ReducedSlice } from "../solver/reduced/reduction.ts";
-import type { StoreSite } from "../ground/site.ts";
-import type { StepListener, StepReport } from "../seasons/year.ts";
-import { YEAR_STEPS } from "../seasons/year.ts";
+import type { StoreSite } from "../site.ts";
+import type { StepListener, StepReport } from "../step_report.ts";
+import { YEAR_STEPS } from "../step_report.ts";
 import { emptyTagLedger, type TagLedger } from "./tag_ledger.ts";
 import { marchTag, type TagScratch, tagScratch } from "./tag_march.ts";
 export type { TagLedger } from "./tag_ledger.ts";

@@ -3,8 +3,8 @@ import { mean, sum } from "d3-array";
 import { HOURS_PER_YEAR, KILOWATT_HOUR, MONTH_FIRST_HOURS } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { houseModel, initialHouseState, stepHouse, withHeater } from "../../house/mod.ts";
-import { freshEngine, type SoilModel } from "../ground/soil_model.ts";
-import type { StoreRequest } from "../ground/site.ts";
+import { freshEngine, type SoilModel } from "./soil_model.ts";
+import type { StoreRequest } from "../site.ts";
 import type { EmptyingSpell } from "../types.ts";
 import { runYear, startState, type YearSetting } from "./year.ts";
 

@@ -3,7 +3,7 @@ import { HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { emptyHouseYear, recordStep } from "../../house/mod.ts";
 import type { HouseModel } from "../../house/types.ts";
 import type { StoreYear } from "../types.ts";
-import type { StepListener } from "./year.ts";
+import type { StepListener } from "../step_report.ts";
 
 /** Series of zeros. */
 export function emptyStoreYear(): StoreYear {

@@ -3,8 +3,8 @@ import { HOUR } from "../../basics/mod.ts";
 import { emptyHouseYear, initialHouseState, recordStep, stepHouse } from "../../house/mod.ts";
 import type { HouseModel, HouseYear } from "../../house/types.ts";
 import type { SoilLedger } from "../ledger/ledger.ts";
-import type { StoreRequest } from "../ground/site.ts";
-import { freshEngine, type SoilModel } from "../ground/soil_model.ts";
+import type { StoreRequest } from "../site.ts";
+import { freshEngine, type SoilModel } from "./soil_model.ts";
 import { periodicYear } from "./spin_up.ts";
 import { startState } from "./year.ts";
 

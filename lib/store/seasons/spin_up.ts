@@ -3,7 +3,8 @@ import { YEAR } from "../../basics/mod.ts";
 import type { SoilLedger } from "../ledger/ledger.ts";
 import type { ReducedEngine } from "../solver/reduced/engine.ts";
 import type { TagLedger, Tags } from "../ledger/tags.ts";
-import { runYear, type StepListener, type YearSetting, type YearState } from "./year.ts";
+import { runYear, type YearSetting, type YearState } from "./year.ts";
+import type { StepListener } from "../step_report.ts";
 
 /** A year that repeats, and the years before it. */
 export interface PeriodicYear {

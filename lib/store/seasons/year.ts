@@ -4,7 +4,8 @@ import { DAY, HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { undisturbedTemperature } from "../../soil/mod.ts";
 import { needsShortSteps } from "../control.ts";
 import { closeLedger, openLedger, type SoilLedger } from "../ledger/ledger.ts";
-import type { StepListener, YearSetting, YearState } from "./year_state.ts";
+import type { YearSetting, YearState } from "./year_state.ts";
+import type { StepListener } from "../step_report.ts";
 import { sightOf, stepStore, yearWork } from "./year_step.ts";
 export * from "./year_state.ts";
 

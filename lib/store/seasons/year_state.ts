@@ -1,18 +1,11 @@
 /** What a year of the store is run with, moves on and reports. @module */
-import { HOUR } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import type { HouseBoundary, HouseModel, HouseState, HouseStep } from "../../house/types.ts";
 import type { AnnualWave } from "../../soil/types.ts";
-import type { ControlState, FanMode } from "../control.ts";
+import type { ControlState } from "../control.ts";
 import type { SoilEngine } from "../solver/engine.ts";
-import type { StoreSite } from "../ground/site.ts";
+import type { StoreSite } from "../site.ts";
 import type { StoreInputs } from "../types.ts";
-
-/**
- * s: step lengths an engine of a year is built for: short while the fan runs or may start, and a
- * whole hour while it rests. A finer first step is allowed; it must divide the hour.
- */
-export const YEAR_STEPS: readonly number[] = [HOUR / 4, HOUR];
 
 /** One step of the house; the house chapter's or a stand-in. */
 export type HouseStepper = (
@@ -54,37 +47,6 @@ export interface YearState {
   /** kg/s of vapour the house gained by itself in the last step */
   vapourGain: number;
 }
-
-/** Everything about one finished step, for those who record. Buffers are reused. */
-export interface StepReport {
-  readonly hour: number;
-  readonly step: number;
-  readonly seconds: number;
-  readonly mode: FanMode;
-  /** the air went through the tubes from the far end */
-  readonly reversed: boolean;
-  readonly house: HouseStep;
-  readonly humidity: number;
-  readonly intake: number;
-  readonly outlet: number;
-  /** W into the tube walls, all tubes */
-  readonly sensible: number;
-  readonly latent: number;
-  /** kg/s, into the air */
-  readonly vapour: number;
-  /** degC between the tubes */
-  readonly store: number;
-  /** W into the floor */
-  readonly floor: number;
-  /** W/m of tube by slice and tube; zero where the fan rests */
-  readonly heat: Float64Array;
-  readonly latentHeat: Float64Array;
-  /** W/(m K), see MarchOutput */
-  readonly latentSlope: Float64Array;
-}
-
-/** Called after each step; returns nothing. */
-export type StepListener = (report: StepReport) => void;
 
 /** State at the start: soil as loaded in the engine, everything else at rest. */
 export function startState(site: StoreSite, engine: SoilEngine, house: HouseState): YearState {

@@ -11,11 +11,12 @@ import {
   marchOutput,
 } from "../air/air_march.ts";
 import { type ControlSight, decideMode, type FanMode } from "../control.ts";
-import { type TubeCoupling, tubeCouplings } from "../solver/coupling.ts";
+import { type TubeCoupling, tubeCouplings } from "../air/coupling.ts";
 import type { SoilEngine } from "../solver/engine.ts";
 import { bookStep, type SoilLedger } from "../ledger/ledger.ts";
-import type { StoreSite } from "../ground/site.ts";
-import type { StepListener, YearSetting, YearState } from "./year_state.ts";
+import type { StoreSite } from "../site.ts";
+import type { YearSetting, YearState } from "./year_state.ts";
+import type { StepListener } from "../step_report.ts";
 
 /** W/m² of sun at which the stratification of the study holds, and the most it may exceed it. */
 const FULL_SUN = 800;

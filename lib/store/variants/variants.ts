@@ -3,9 +3,9 @@ import { min } from "d3-array";
 import { hoursBelow, kilowattHours } from "../../basics/mod.ts";
 import { houseModel, withHeater } from "../../house/mod.ts";
 import { fitWave, soilProperties } from "../../soil/mod.ts";
-import type { StoreRequest } from "../ground/site.ts";
+import type { StoreRequest } from "../site.ts";
 import { settledYear } from "../seasons/settled_year.ts";
-import { soilModel } from "../ground/soil_model.ts";
+import { soilModel } from "../seasons/soil_model.ts";
 
 /** A change to a study's store. */
 export interface StoreVariant {

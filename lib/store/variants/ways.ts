@@ -4,8 +4,8 @@ import { firstHourBelow, hoursBelow, kilowattHours } from "../../basics/mod.ts";
 import { houseModel, withHeater } from "../../house/mod.ts";
 import type { HouseInputs, HouseYear } from "../../house/types.ts";
 import { settledYear } from "../seasons/settled_year.ts";
-import type { StoreRequest } from "../ground/site.ts";
-import { soilModel } from "../ground/soil_model.ts";
+import type { StoreRequest } from "../site.ts";
+import { soilModel } from "../seasons/soil_model.ts";
 
 /** One of the four houses. */
 export interface HouseWay {

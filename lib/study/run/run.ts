@@ -2,7 +2,7 @@
 import { fileURLToPath } from "node:url";
 import type { AnyComputation, Figures, Notice } from "../../basics/mod.ts";
 import { type AllResults, type ChapterResults, CHAPTERS, COMPUTATIONS } from "../chapters.ts";
-import { studyFigures } from "../results/figures.ts";
+import { studyFigures } from "../figures.ts";
 import type { Study } from "../types.ts";
 import { diskCache, NO_CACHE, type ResultCache } from "./cache.ts";
 import { hashOf } from "./hash.ts";

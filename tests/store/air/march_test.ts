@@ -8,7 +8,7 @@ import {
   marchOutput,
 } from "../../../lib/store/air/air_march.ts";
 import { annulusOperator } from "../../support/annulus.ts";
-import type { TubeCoupling } from "../../../lib/store/solver/coupling.ts";
+import type { TubeCoupling } from "../../../lib/store/air/coupling.ts";
 import { saturatedRatio, saturationTable } from "../../../lib/store/air/saturation.ts";
 import { tubeField } from "../../../lib/store/air/tube_field.ts";
 

@@ -1,5 +1,5 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { storeSite } from "../../../lib/store/ground/site.ts";
+import { storeSite } from "../../../lib/store/site.ts";
 import { standInRequest } from "../stand_in.ts";
 
 const FLOOR_FILM = 8;

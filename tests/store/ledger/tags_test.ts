@@ -1,15 +1,15 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { drySlope, marchAir, marchOutput } from "../../../lib/store/air/air_march.ts";
-import { tubeCouplings } from "../../../lib/store/solver/coupling.ts";
+import { tubeCouplings } from "../../../lib/store/air/coupling.ts";
 import { quarterOf } from "../../../lib/store/ledger/ledger.ts";
 import { type ReducedEngine, reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
 import { reducedState } from "../../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../../lib/store/solver/reduced/reduction.ts";
-import { storeSite } from "../../../lib/store/ground/site.ts";
+import { storeSite } from "../../../lib/store/site.ts";
 import { tagFields } from "../../../lib/store/ledger/tags.ts";
 import type { FanMode } from "../../../lib/store/control.ts";
 import type { HouseStep } from "../../../lib/house/types.ts";
-import { YEAR_STEPS } from "../../../lib/store/seasons/year.ts";
+import { YEAR_STEPS } from "../../../lib/store/step_report.ts";
 import { standInRequest } from "../stand_in.ts";
 
 const request = standInRequest({ store: { slices: 3 }, tubes: { count: 6 } });

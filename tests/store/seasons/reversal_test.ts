@@ -1,7 +1,8 @@
 import { assert, assertAlmostEquals } from "@std/assert";
 import { houseModel, initialHouseState, stepHouse, withHeater } from "../../../lib/house/mod.ts";
-import { freshEngine, soilModel } from "../../../lib/store/ground/soil_model.ts";
-import { runYear, startState, type StepReport } from "../../../lib/store/seasons/year.ts";
+import { freshEngine, soilModel } from "../../../lib/store/seasons/soil_model.ts";
+import { runYear, startState } from "../../../lib/store/seasons/year.ts";
+import type { StepReport } from "../../../lib/store/step_report.ts";
 import { standInRequest } from "../stand_in.ts";
 
 /** Hour of the year: noon on 2 July. */

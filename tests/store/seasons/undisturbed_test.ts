@@ -1,7 +1,7 @@
 import { assert, assertAlmostEquals } from "@std/assert";
 import { houseModel, initialHouseState, stepHouse, withHeater } from "../../../lib/house/mod.ts";
 import { undisturbedTemperature } from "../../../lib/soil/mod.ts";
-import { freshEngine, soilModel } from "../../../lib/store/ground/soil_model.ts";
+import { freshEngine, soilModel } from "../../../lib/store/seasons/soil_model.ts";
 import { periodicYear } from "../../../lib/store/seasons/spin_up.ts";
 import { startState } from "../../../lib/store/seasons/year.ts";
 import { standInRequest } from "../stand_in.ts";

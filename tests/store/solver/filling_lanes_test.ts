@@ -1,5 +1,5 @@
 import { assertEquals } from "@std/assert";
-import { storeSite } from "../../../lib/store/ground/site.ts";
+import { storeSite } from "../../../lib/store/site.ts";
 import { reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
 import { reducedState } from "../../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../../lib/store/solver/reduced/reduction.ts";

@@ -4,7 +4,7 @@ import { undisturbedTemperature } from "../../../lib/soil/mod.ts";
 import { adiEngine, uniformState } from "../../../lib/store/solver/full/engine.ts";
 import { adiFactors, adiStep } from "../../../lib/store/solver/full/factors.ts";
 import { adiKernel } from "../../../lib/store/solver/full/kernel.ts";
-import { factorShifted, solveBanded } from "../../../lib/store/solver/banded_cholesky.ts";
+import { factorShifted, solveBanded } from "../../../lib/store/solver/reduced/banded_cholesky.ts";
 import { equivalentRadius } from "../../../lib/store/ground/equivalent_radius.ts";
 import { fillGap } from "../../../lib/store/ground/graded.ts";
 import { PRODUCTION_MESH, sliceMesh } from "../../../lib/store/ground/mesh.ts";

@@ -1,7 +1,7 @@
 /** Fields a slice is likely to take: the rational Krylov space of its ports. @module */
 import { Matrix } from "ml-matrix";
 import { surfaceConductance } from "../full/factors.ts";
-import { factorShifted, solveBanded } from "../banded_cholesky.ts";
+import { factorShifted, solveBanded } from "./banded_cholesky.ts";
 import type { ConductionOperator } from "../../ground/operator.ts";
 import { combine, layerPatterns } from "./ports.ts";
 import { dot, subtract } from "../../../basics/linear/vectors.ts";

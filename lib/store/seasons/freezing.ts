@@ -4,11 +4,11 @@ import { HOUR, HOURS_PER_YEAR, MONTH_FIRST_HOURS } from "../../basics/mod.ts";
 import { heatContent, type SoilProperties, temperatureOf } from "../../soil/mod.ts";
 import { adiFactors, type PortResponse, portResponse } from "../solver/full/factors.ts";
 import { adiKernel, LANES } from "../solver/full/kernel.ts";
-import type { ConductionOperator } from "./operator.ts";
+import type { ConductionOperator } from "../ground/operator.ts";
 import type { ReducedEngine } from "../solver/reduced/engine.ts";
-import type { StoreSite } from "./site.ts";
+import type { StoreSite } from "../site.ts";
 import type { FreezingCheck } from "../types.ts";
-import type { StepListener } from "../seasons/year.ts";
+import type { StepListener } from "../step_report.ts";
 
 /** s; hourly steps stay within 0.1 K of short ones where soil freezes (docs/store.md). */
 const STEP = HOUR;

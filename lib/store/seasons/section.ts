@@ -1,8 +1,8 @@
 /** Weekly pictures of the soil across the tubes. @module */
 import type { ReducedEngine } from "../solver/reduced/engine.ts";
-import type { StoreSite } from "./site.ts";
+import type { StoreSite } from "../site.ts";
 import type { SoilSection } from "../types.ts";
-import type { StepListener } from "../seasons/year.ts";
+import type { StepListener } from "../step_report.ts";
 
 /** m beyond the house and below the lowest tube that a map shows. */
 const MARGIN = 3;

@@ -1,6 +1,6 @@
 /** Cholesky of a banded matrix: the slice's conduction matrix, columns of cells one after another. @module */
-import type { ConductionOperator } from "../ground/operator.ts";
-import { surfaceConductance } from "./full/factors.ts";
+import type { ConductionOperator } from "../../ground/operator.ts";
+import { surfaceConductance } from "../full/factors.ts";
 
 /** A factor L of A = L·Lᵀ by rows: L[i][i−k] at `i·(band+1) + band − k`; reciprocal diagonal kept. */
 export interface BandedFactor {

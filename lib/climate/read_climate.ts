@@ -1,14 +1,14 @@
 /** One door for every climate file. @module */
-import { InputError } from "../../basics/mod.ts";
-import { checkPlace } from "./check_place.ts";
-import { placeRows } from "./place_rows.ts";
-import { type ColumnsFile, layoutColumns } from "./columns_table.ts";
-import { completeYear } from "../mend/complete.ts";
-import { isNsrdb, layoutNsrdb } from "./nsrdb.ts";
-import { isPvgis, layoutPvgis } from "./pvgis.ts";
-import { readValues, splitLines, type TableLayout } from "./table.ts";
-import { isTmy3, layoutTmy3 } from "./tmy3.ts";
-import type { ClimateYear, Place } from "../types.ts";
+import { InputError } from "../basics/mod.ts";
+import { checkPlace } from "./read/check_place.ts";
+import { placeRows } from "./read/place_rows.ts";
+import { type ColumnsFile, layoutColumns } from "./read/columns_table.ts";
+import { completeYear } from "./mend/complete.ts";
+import { isNsrdb, layoutNsrdb } from "./read/nsrdb.ts";
+import { isPvgis, layoutPvgis } from "./read/pvgis.ts";
+import { readValues, splitLines, type TableLayout } from "./read/table.ts";
+import { isTmy3, layoutTmy3 } from "./read/tmy3.ts";
+import type { ClimateYear, Place } from "./types.ts";
 
 /** How to read a climate file. */
 export interface ReadClimateOptions {

@@ -4,8 +4,8 @@ import { undisturbedTemperature } from "../../soil/mod.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
 import { reducedState } from "../solver/reduced/fields.ts";
 import { type ReducedSlice, reduceSlice } from "../solver/reduced/reduction.ts";
-import { type StoreRequest, type StoreSite, storeSite } from "./site.ts";
-import { YEAR_STEPS } from "../seasons/year.ts";
+import { type StoreRequest, type StoreSite, storeSite } from "../site.ts";
+import { YEAR_STEPS } from "../step_report.ts";
 
 /** What all runs of one store share. */
 export interface SoilModel {

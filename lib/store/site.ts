@@ -1,15 +1,15 @@
 /** From a study's chapters to slices, tubes and control: everything that stays the same. @module */
-import { InputError } from "../../basics/mod.ts";
-import { flowShares } from "../air/flow_shares.ts";
-import { type SaturationTable, saturationTable } from "../air/saturation.ts";
-import { airRates, collectorRise, siteField } from "../air/site_tubes.ts";
-import type { TubeField } from "../air/tube_field.ts";
-import type { StoreRequest } from "../request.ts";
-import { PRODUCTION_MESH, type SliceMesh, sliceMesh } from "./mesh.ts";
-import { type ConductionOperator, sliceOperator } from "./operator.ts";
-import { boards, lowerEnd, soilZones } from "./site_soil.ts";
-export type { StoreRequest } from "../request.ts";
-export { lowestTube } from "./site_soil.ts";
+import { InputError } from "../basics/mod.ts";
+import { flowShares } from "./air/flow_shares.ts";
+import { type SaturationTable, saturationTable } from "./air/saturation.ts";
+import { airRates, collectorRise, siteField } from "./air/site_tubes.ts";
+import type { TubeField } from "./air/tube_field.ts";
+import type { StoreRequest } from "./request.ts";
+import { PRODUCTION_MESH, type SliceMesh, sliceMesh } from "./ground/mesh.ts";
+import { type ConductionOperator, sliceOperator } from "./ground/operator.ts";
+import { boards, lowerEnd, soilZones } from "./ground/site_soil.ts";
+export type { StoreRequest } from "./request.ts";
+export { lowestTube } from "./ground/site_soil.ts";
 
 /** The store as built: mesh, conduction, tubes, lengths. Plain data. */
 export interface StoreSite {

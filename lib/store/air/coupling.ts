@@ -1,7 +1,7 @@
 /** How the tubes of a slice feel each other and themselves within one step. @module */
 import { inverse as invert, Matrix } from "ml-matrix";
-import type { SoilEngine } from "./engine.ts";
-import type { TubeField } from "../air/tube_field.ts";
+import type { SoilEngine } from "../solver/engine.ts";
+import type { TubeField } from "./tube_field.ts";
 
 /**
  * Coupling of one step length. With a the air-side conductance of a segment, T_w the wall, y the
