@@ -16,6 +16,7 @@ import {
 import { listNotebooks } from "./notebook_files.ts";
 import { pictureFaults } from "./pictures.ts";
 import { publicModules } from "./public_modules.ts";
+import { referenceFaults } from "./reference/write_pages.ts";
 import { runDeno } from "./run_deno.ts";
 import { complain, runCommand, say } from "./terminal.ts";
 
@@ -58,6 +59,7 @@ function checks(
     ["types of notebooks", () => typeFaults(notebooks, signal)],
     ["pictures of the documents", () => pictureFaults(notebooks)],
     ["documentation", denoCheck(["doc", "--quiet", "--lint", ...publicModules()], signal)],
+    ["sources, symbols, reference pages", () => referenceFaults(signal)],
     ["examples in documentation", denoCheck(["test", "--quiet", "--doc", "-A", "lib"], signal)],
     ...rerun ? [["outputs of notebooks", () => rerunFaults(notebooks, signal)] as const] : [],
   ];

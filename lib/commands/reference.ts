@@ -1,0 +1,30 @@
+/**
+ * `deno task reference`: writes the pages of functions, symbols and sources.
+ *
+ * @module
+ */
+import { join } from "node:path";
+import { writeAtomically } from "../press/mod.ts";
+import type { CommandLine, CommandSpec } from "./command_line.ts";
+import { referencePages } from "./reference/write_pages.ts";
+import { PROJECT_FOLDER, runCommand, say } from "./terminal.ts";
+
+const SPEC: CommandSpec = {
+  name: "reference",
+  summary: "Writes docs/functions.md, symbols.md and sources.md, and the pages' links to sources.",
+  args: "",
+  minArgs: 0,
+  maxArgs: 0,
+  options: [],
+};
+
+async function writeReference(_line: CommandLine, signal: AbortSignal): Promise<void> {
+  for (const { path, text } of await referencePages(signal)) {
+    const kept = await Deno.readTextFile(join(PROJECT_FOLDER, path)).catch(() => null);
+    if (kept === text) continue;
+    await writeAtomically(join(PROJECT_FOLDER, path), text);
+    say(`wrote ${path}`);
+  }
+}
+
+if (import.meta.main) await runCommand(SPEC, writeReference);
