@@ -91,7 +91,7 @@ function oneYear(
     for (let part = 0; part < stepsPerHour; part++) {
       const boundary = floorBoundary(stepper, stepper.prepare(soil, hour));
       const step = stepHouse(model, state, hour, stepSeconds, boundary);
-      sums.edge -= stepper.finish(soil, step.flows.floor, hour);
+      sums.edge -= stepper.finish(soil, -step.flows.floor, hour);
       addFlows(sums, step.flows);
       recordStep(year, model, hour, step, 1 / stepsPerHour);
       driving += step.floorDriving;
@@ -115,7 +115,7 @@ function addFlows(sums: Sums, flows: ReturnType<typeof stepHouse>["flows"]): voi
   sums.leakage += flows.leakage;
   sums.vent += flows.vent;
   sums.heater += flows.heater;
-  sums.floor -= flows.floor;
+  sums.floor += flows.floor;
   sums.evaporation += flows.evaporation;
   sums.mass += flows.mass;
   sums.air += flows.air;

@@ -195,7 +195,7 @@ export function replayLog(log: GreenhouseLog, parameters: LogParameters): LogPre
       storeVapour: 0,
     };
     const step = stepHouse(model, state, i, log.stepSeconds, boundary);
-    stepper.finish(soil, step.flows.floor, 0);
+    stepper.finish(soil, -step.flows.floor, 0);
     state = step.state;
     airTemperature[i] = state.airTemperature;
     relativeHumidity[i] = relativeHumidityFromRatio(

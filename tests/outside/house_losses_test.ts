@@ -20,6 +20,8 @@ Deno.test("lossParts() gives 36.0 kW for 300 m² at 4.0 W/(m² K) and 30 K", () 
   const geometry = {
     ...houseGeometry(inputs),
     parts: [{
+      side: "front" as const,
+      element: "roof" as const,
       name: "roof",
       kind: "glazed" as const,
       area: 300,
@@ -48,7 +50,7 @@ Deno.test("lossParts() gives 5.03 kW for one air change of 500 m³ at 30 K", () 
     difference: 30,
     windSpeed: 1,
   });
-  const leakage = parts.find((part) => part.name === "leakage")!.conductance * 30;
+  const leakage = parts.find((part) => part.id === "leakage")!.conductance * 30;
   assertAlmostEquals(leakage / 1000, 5.03, 0.005);
 });
 

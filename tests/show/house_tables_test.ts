@@ -22,7 +22,7 @@ Deno.test("skinTable(): the parts add up to the loss coefficient, a wall behind 
   // Property: the table accounts for all of the loss
   const { geometry, lossParts, lossCoefficient } = result;
   const skin = geometry.parts.map((part) => nightConductance(part, inputs, geometry));
-  const others = lossParts.filter(({ name }) => name === "leakage" || name === "floor edge");
+  const others = lossParts.filter(({ id }) => id === "leakage" || id === "edge");
   assert(others.length === 2);
   const sum = [...skin, ...others.map((part) => part.conductance)].reduce((a, b) => a + b, 0);
   assertAlmostEquals(sum, lossCoefficient, 1e-9 * lossCoefficient);

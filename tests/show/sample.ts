@@ -120,7 +120,7 @@ const houseYear = (lift: number): HouseYear =>
     heater: zeros,
     solar: radiation,
     vent: zeros,
-    floor: hourly((hour) => 300 * season(hour)),
+    floor: hourly((hour) => -300 * season(hour)),
     glazing: hourly((hour) => -2000 + 1500 * season(hour)),
     opaque: hourly(() => -100),
     leakage: hourly(() => -200),
@@ -132,9 +132,9 @@ const houseYear = (lift: number): HouseYear =>
 export const houseResult = made<HouseResult>({
   geometry: { parts: [], floorArea: 192, volume: 600, perimeter: 64 },
   lossParts: [
-    { name: "glazing", conductance: 420 },
-    { name: "north wall & roof <insulated>", conductance: 40 },
-    { name: "leakage", conductance: 110 },
+    { id: "glazing", name: "glazing", conductance: 420 },
+    { id: "walls", name: "north wall & roof <insulated>", conductance: 40 },
+    { id: "leakage", name: "leakage", conductance: 110 },
   ],
   lossCoefficient: 570,
   peakHeatLoss: 20000,

@@ -53,12 +53,11 @@ function gatherFlows(
       (terms.filmSlope * temperature + terms.filmConstant) +
       latent * (1 - terms.coverShare) * vapour.cover,
     opaque: -terms.opaque * (temperature - terms.opaqueDriving),
-    edge: 0,
     leakage: -terms.leakFlow * toAir,
     vent: -opening * terms.ventFlow * toAir,
     heater,
     floor: boundary.floorConductance *
-      (floorDriving(terms, temperature, vapour) - boundary.floorTemperature),
+      (boundary.floorTemperature - floorDriving(terms, temperature, vapour)),
     store: boundary.storeHeat + boundary.storeSlope * (temperature - boundary.storeReference),
     evaporation: -latent * (vapour.crop + vapour.floor - vapour.mist),
     mass: terms.massConductance > 0
@@ -82,7 +81,7 @@ function gatherFlows(
  * inside; above the purge humidity they open as far as the heating set point allows, when the air
  * outside is drier.
  *
- * Balances close to rounding: solar + glazing + opaque + leakage + vent + heater − floor + store +
+ * Balances close to rounding: solar + glazing + opaque + leakage + vent + heater + floor + store +
  * evaporation + mass = air.
  *
  * @param model the house

@@ -14,10 +14,12 @@ function plane(tilt: number, azimuth: number): Plane {
   return { tilt, azimuth: ((azimuth % 360) + 360) % 360 };
 }
 
-function part(name: string, area: number, face: Plane, skin: Skin, glazing: number): SkinPart {
+type Place = Pick<SkinPart, "side" | "element" | "name">;
+
+function part(place: Place, area: number, face: Plane, skin: Skin, glazing: number): SkinPart {
   const glazed = skin === "glazed";
   return {
-    name,
+    ...place,
     kind: glazed ? "glazed" : "opaque",
     area,
     plane: face,
@@ -25,19 +27,33 @@ function part(name: string, area: number, face: Plane, skin: Skin, glazing: numb
   };
 }
 
+const WALL_NAMES = {
+  front: "front wall",
+  back: "back wall",
+  left: "left end wall",
+  right: "right end wall",
+} as const;
+
 /** A wall: solid as a whole, or glazed above a solid knee wall. */
 function wall(
-  name: string,
+  at: SkinPart["side"],
   side: { area: number; length: number; azimuth: number; skin: Skin },
   inputs: HouseInputs,
   glazing: number,
 ): SkinPart[] {
   const face = plane(90, side.azimuth);
-  if (side.skin !== "glazed") return [part(name, side.area, face, side.skin, glazing)];
+  const place = { side: at, element: "wall", name: WALL_NAMES[at] } as const;
+  if (side.skin !== "glazed") return [part(place, side.area, face, side.skin, glazing)];
   const kneeArea = Math.min(side.area, inputs.kneeWallHeight * side.length);
   return [
-    part(`${name} knee wall`, kneeArea, face, inputs.kneeWall, glazing),
-    part(name, side.area - kneeArea, face, "glazed", glazing),
+    part(
+      { side: at, element: "knee wall", name: `${place.name} knee wall` },
+      kneeArea,
+      face,
+      inputs.kneeWall,
+      glazing,
+    ),
+    part(place, side.area - kneeArea, face, "glazed", glazing),
   ];
 }
 
@@ -170,11 +186,11 @@ export function houseGeometry(inputs: HouseInputs): HouseGeometry {
   const rear = { area: length * profile.backHeight, length, azimuth: back, skin: inputs.northWall };
   const end = { area: profile.endArea, length: width, skin: inputs.endWalls };
   const roof = profile.strips.map((strip, i) => {
-    const name = strip.back ? "back roof" : "front roof";
-    const numbered = profile.strips.length > 2 ? `${name} strip ${i + 1}` : name;
+    const side = strip.back ? "back" : "front";
+    const name = profile.strips.length > 2 ? `${side} roof strip ${i + 1}` : `${side} roof`;
     const face = plane(strip.tilt, strip.back ? back : facing);
     return part(
-      numbered,
+      { side, element: "roof", name },
       strip.length * length,
       face,
       strip.back ? inputs.northRoof : "glazed",
@@ -182,11 +198,11 @@ export function houseGeometry(inputs: HouseInputs): HouseGeometry {
     );
   });
   const parts = [
-    ...wall("front wall", front, inputs, glazing),
+    ...wall("front", front, inputs, glazing),
     ...roof,
-    ...wall("back wall", rear, inputs, glazing),
-    ...wall("left end wall", { ...end, azimuth: facing + 90 }, inputs, glazing),
-    ...wall("right end wall", { ...end, azimuth: facing - 90 }, inputs, glazing),
+    ...wall("back", rear, inputs, glazing),
+    ...wall("left", { ...end, azimuth: facing + 90 }, inputs, glazing),
+    ...wall("right", { ...end, azimuth: facing - 90 }, inputs, glazing),
   ].filter((surface) => surface.area > 1e-9);
   return {
     parts,

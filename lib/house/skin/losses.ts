@@ -9,7 +9,9 @@ import type { HouseGeometry, HouseInputs, HouseModel, SkinPart } from "../types.
 
 /** One part of the loss coefficient. */
 export interface LossPart {
-  /** name for the reader */
+  /** what it is */
+  readonly id: "glazing" | "walls" | "roof" | "leakage" | "edge";
+  /** name for the reader; nothing is decided by it */
   readonly name: string;
   /** W/K */
   readonly conductance: number;
@@ -41,7 +43,7 @@ export function nightConductance(
   geometry: HouseGeometry,
 ): number {
   if (part.kind === "glazed") return part.area * nightTransmittance(inputs);
-  if (part.name.includes("roof")) return part.area * part.transmittanceHeat;
+  if (part.element === "roof") return part.area * part.transmittanceHeat;
   if (part.transmittanceHeat <= 0) return 0;
   const { buried, earth } = buriedConductance(part, inputs, geometry);
   return part.area * part.transmittanceHeat * (1 - buried) + earth;
@@ -77,15 +79,19 @@ export function lossParts(given: LossConditions): readonly LossPart[] {
   for (const part of geometry.parts) {
     const conductance = nightConductance(part, inputs, geometry);
     if (part.kind === "glazed") glazed += conductance;
-    else if (part.name.includes("roof")) roof += conductance;
+    else if (part.element === "roof") roof += conductance;
     else walls += conductance;
   }
   const rate = leakageRate(inputs, given.difference, given.windSpeed);
   return [
-    { name: "glazing", conductance: glazed },
-    { name: "solid walls", conductance: walls },
-    { name: "solid roof", conductance: roof },
-    { name: "leakage", conductance: given.dryAirMass * DRY_AIR_HEAT_CAPACITY * rate / HOUR },
-    { name: "floor edge", conductance: given.edgeLossFactor * geometry.perimeter },
+    { id: "glazing", name: "glazing", conductance: glazed },
+    { id: "walls", name: "solid walls", conductance: walls },
+    { id: "roof", name: "solid roof", conductance: roof },
+    {
+      id: "leakage",
+      name: "leakage",
+      conductance: given.dryAirMass * DRY_AIR_HEAT_CAPACITY * rate / HOUR,
+    },
+    { id: "edge", name: "floor edge", conductance: given.edgeLossFactor * geometry.perimeter },
   ];
 }

@@ -11,9 +11,8 @@ export function buriedConductance(
   geometry: HouseGeometry,
 ): { buried: number; earth: number } {
   const height = inputs.northEarthHeight ?? 0;
-  if (part.name !== "back wall" || part.kind === "glazed" || height <= 0) {
-    return { buried: 0, earth: 0 };
-  }
+  const isBackWall = part.side === "back" && part.element === "wall" && part.kind === "opaque";
+  if (!isBackWall || height <= 0) return { buried: 0, earth: 0 };
   const length = geometry.floorArea / inputs.width;
   const buried = Math.min(1, height * length / part.area);
   const resistance = 1 / part.transmittanceHeat + EARTH_RESISTANCE * height / 2;

@@ -38,7 +38,7 @@ export function frostLight(hoursBelowFreezing: number): Light {
 
 /** The answer card; the range takes the leakage at half and at twice its value. */
 export function answer(result: HouseResult): DisplayItem {
-  const leak = result.lossParts.find((part) => part.name.includes("leak"))?.conductance ?? 0;
+  const leak = result.lossParts.find((part) => part.id === "leakage")?.conductance ?? 0;
   const largest = result.lossParts.reduce((a, b) => a.conductance > b.conductance ? a : b);
   const loss = (factor: number) =>
     showBoth(result.lossCoefficient + (factor - 1) * leak, "conductance");
@@ -93,9 +93,9 @@ export function skinTable(result: HouseResult, inputs: HouseInputs): DisplayItem
     open: part.transmittanceHeat as number | null,
     loss: nightConductance(part, inputs, geometry),
   }));
-  const others = lossParts.slice(-2).map(({ name, conductance }) => ({
+  const others = lossParts.slice(-2).map(({ id, name, conductance }) => ({
     name,
-    kind: name === "leakage" ? "air" : "ground",
+    kind: id === "leakage" ? "air" : "ground",
     area: null,
     open: null,
     loss: conductance,

@@ -206,7 +206,7 @@ export function heatFlowsByMonth(year: HouseYear): { name: string; month: string
     monthlySums(year[key]).map((sum, month) => ({
       name,
       month: MONTHS[month]!,
-      heat: (key === "floor" ? -sum : sum) / 1000,
+      heat: sum / 1000,
     }))
   );
 }

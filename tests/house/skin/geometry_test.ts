@@ -1,6 +1,6 @@
 import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../../lib/basics/mod.ts";
-import { houseGeometry, type HouseInputs } from "../../../lib/house/mod.ts";
+import { houseGeometry, type HouseInputs, lossParts } from "../../../lib/house/mod.ts";
 import { HOUSE } from "../fixtures.ts";
 
 const skin = (inputs: HouseInputs) =>
@@ -91,4 +91,16 @@ Deno.test("houseGeometry() refuses a ridge below the eave and a knee wall above 
     assertThrows(() => houseGeometry({ ...HOUSE, glazing: "ice" }), InputError).message
       .includes("twin-wall-8mm"),
   );
+});
+
+Deno.test("a part is known by side and element, whatever its name says", () => {
+  // Property: renaming every part leaves the loss coefficient as it was
+  const inputs = { ...HOUSE, northWall: 0.4, northRoof: 0.5, northEarthHeight: 1 };
+  const geometry = houseGeometry(inputs);
+  const renamed = { ...geometry, parts: geometry.parts.map((part) => ({ ...part, name: "x" })) };
+  const given = { inputs, dryAirMass: 700, edgeLossFactor: 1, difference: 30, windSpeed: 3 };
+  assertEquals(lossParts({ ...given, geometry: renamed }), lossParts({ ...given, geometry }));
+  const bare = lossParts({ ...given, geometry, inputs: { ...inputs, northEarthHeight: 0 } });
+  assert(bare[1]!.conductance > lossParts({ ...given, geometry })[1]!.conductance);
+  assert(bare[2]!.conductance > 0);
 });

@@ -53,7 +53,7 @@ Deno.test("runYear() gives the house what the tubes give, wet walls included", (
     toHouse += report.house.flows.store * report.seconds;
     fromWalls -= report.sensible * report.seconds;
     running += report.mode === 0 ? 0 : report.seconds;
-    floor.house += report.house.flows.floor * report.seconds;
+    floor.house -= report.house.flows.floor * report.seconds;
     floor.soil += report.floor * report.seconds;
   });
   assertAlmostEquals(

@@ -1,0 +1,79 @@
+/** What stays the same from step to step of a house. @module */
+import type { HouseInputs } from "../fields.ts";
+import type { HouseGeometry } from "../skin/types.ts";
+
+/** Heat per kelvin of the mass in its three ranges; any one unit, such as J/K or W/K of a step. */
+export interface MassStore {
+  /** above 0 degC */
+  readonly thawed: number;
+  /** while freezing, latent heat spread over the range */
+  readonly freezing: number;
+  /** below the freezing range */
+  readonly frozen: number;
+}
+
+/**
+ * Everything that is constant, and hourly arrays worked out once. Plain data. `inputs` are read at
+ * every step, so `{ ...model, inputs: { ...model.inputs, heaterPower: Infinity } }` is a house with
+ * an unlimited heater; anything else that changes needs a new `houseModel`.
+ */
+export interface HouseModel {
+  /** house section of the study */
+  readonly inputs: HouseInputs;
+  /** geometry worked out from the inputs */
+  readonly geometry: HouseGeometry;
+  /** W/(m² K), constant film of the floor surface towards air and surroundings */
+  readonly floorFilm: number;
+  /** hourly solar absorbed by floor, crop, mass and air, W */
+  readonly solarFloor: Float64Array;
+  /** W taken up by the crop */
+  readonly solarCrop: Float64Array;
+  /** W taken up by the mass */
+  readonly solarMass: Float64Array;
+  /** W that warms the air at once */
+  readonly solarAir: Float64Array;
+  /** degC the heater holds in each hour */
+  readonly setPoint: Float64Array;
+  /** radiation on all glazing outside and what comes in through it before losses back out, W */
+  readonly solarOutside: Float64Array;
+  /** 1 where the curtain is closed */
+  readonly curtainClosed: Uint8Array;
+  /** W/K of all glazing, films by wind, curtain as scheduled; driving temperature outside, degC */
+  readonly glazingConductance: Float64Array;
+  /** degC, hourly, outside driving temperature of the glazing */
+  readonly glazingDriving: Float64Array;
+  /** W/K and degC of the opaque parts */
+  readonly opaqueConductance: Float64Array;
+  /** degC, hourly, outside driving temperature of the opaque parts */
+  readonly opaqueDriving: Float64Array;
+  /** m² of glazing through which the inside radiates straight to the sky, long-wave transparency counted */
+  readonly filmArea: Float64Array;
+  /** W/m² that comes back through it */
+  readonly filmLongwave: Float64Array;
+  /** degC, kg/kg outside */
+  readonly outsideTemperature: Float64Array;
+  /** kg/kg, hourly, outdoor humidity ratio */
+  readonly outsideRatio: Float64Array;
+  /** m/s */
+  readonly windSpeed: Float64Array;
+  /** Pa, mean of the year */
+  readonly pressure: number;
+  /** kg of dry air in the house */
+  readonly dryAirMass: number;
+  /** J/K of air, plants and light structure */
+  readonly airCapacity: number;
+  /** J/K of barrels and masonry: above 0 degC, while the water freezes, below */
+  readonly massStore: MassStore;
+  /** W/K between barrels and air */
+  readonly massConductance: number;
+  /** m² of glazing on which vapour condenses; W/(m² K) inside film of the glazing */
+  readonly coverArea: number;
+  /** W/(m² K), inside film of the cover */
+  readonly coverFilm: number;
+  /** kg/s per unit of humidity ratio: wet floor to air */
+  readonly floorVapour: number;
+  /** leaf area over floor area */
+  readonly leafArea: number;
+  /** m */
+  readonly leafLength: number;
+}
