@@ -29,6 +29,6 @@ export type {
   Place,
 } from "./types.ts";
 export { climate } from "./chapter.ts";
-export { meanPressure, plainWeather } from "./weather.ts";
+export { meanPressure, openWeather, plainWeather } from "./weather.ts";
 export { dateAfterMidsummer, dateOfHour, timeOfHour } from "./dates.ts";
 export { climateFields, type ClimateGiven, placeFields, type PlaceGiven } from "./fields.ts";

@@ -9,6 +9,12 @@ export function plainWeather(year: ClimateYear): ClimateYear {
   return { ...year, place: { ...year.place, name: "" }, source: "", layout: "", notices: [] };
 }
 
+/** The year without the skyline, for what knows the open sky alone. */
+export function openWeather(year: ClimateYear): ClimateYear {
+  const { horizon: _, ...place } = year.place;
+  return plainWeather({ ...year, place });
+}
+
 /** Pa, mean of the year. */
 export function meanPressure({ climate }: { readonly climate: ClimateYear }): number {
   const { pressure } = climate;

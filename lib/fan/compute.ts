@@ -6,7 +6,7 @@
 import { airDensity } from "../air/mod.ts";
 import { InputError, type Notice, notice, requireInRange } from "../basics/mod.ts";
 import type { HeadersResult } from "../headers/mod.ts";
-import type { TubesInputs, TubesResult } from "../tubes/mod.ts";
+import type { TubesInputs } from "../tubes/mod.ts";
 import { changeFan, fansInParallel, STANDARD_DENSITY } from "./laws.ts";
 import { operatingPoint, type PointReached } from "./operating_point.ts";
 import { FANS, findFan } from "./products.ts";
@@ -15,12 +15,10 @@ import type { FanCurve, FanInputs, FanPoint, FanResult } from "./types.ts";
 
 /** What the fan needs from elsewhere. */
 export interface FanSurroundings {
-  /** result of the tubes chapter */
-  readonly tubes: TubesResult;
-  /** tubes section of the study */
-  readonly tubesInputs: TubesInputs;
-  /** result of the headers chapter */
-  readonly headers: HeadersResult;
+  /** of the tubes section of the study: m³/s of the design air flow */
+  readonly tubesInputs: Pick<TubesInputs, "airFlow">;
+  /** of the headers chapter: the pressure that headers and tubes need, by air flow */
+  readonly headers: Pick<HeadersResult, "systemCurve">;
   /** Pa */
   readonly pressure: number;
   /** degC at the fan */

@@ -1,6 +1,6 @@
 /** The soil chapter: how warm is the ground, when, how deep? @module */
 import { chapter } from "../basics/mod.ts";
-import { type ClimateYear, plainWeather } from "../climate/mod.ts";
+import { type ClimateYear, openWeather } from "../climate/mod.ts";
 import { soilChapter } from "./compute.ts";
 import { completeSoil } from "./defaults.ts";
 import { soilFields } from "./fields.ts";
@@ -32,7 +32,7 @@ export const soil = chapter({
   after: [],
   takes: (study: SoilStudy) => ({
     inputs: study.soil,
-    climate: plainWeather(study.climate),
+    climate: openWeather(study.climate),
     tubeDepth: middleOfLayers(study),
   }),
   compute: ({ inputs, climate, tubeDepth }) => soilChapter(inputs, climate, tubeDepth),

@@ -34,6 +34,7 @@ const AFTER = ["soil", "tubes", "headers", "fan"] as const;
 /** Slices along the tubes in comparisons of many stores: within 1 % of the heat of eight. */
 export const COMPARISON_SLICES = 3;
 
+/** Footing and heater decide nothing here: the house runs free, or is held without limit. */
 function takes(study: StoreStudy, { soil, tubes, headers, fan }: StoreEarlier): StoreRequest {
   const { product, count, length, diameter, positions, filmCoefficient } = tubes;
   return {
@@ -41,8 +42,8 @@ function takes(study: StoreStudy, { soil, tubes, headers, fan }: StoreEarlier): 
     climate: plainWeather(study.climate),
     soilInputs: study.soil,
     soil: { properties: soil.properties, wave: soil.wave },
-    houseInputs: { ...study.house, footingDepth: 0 },
-    tubesInputs: study.tubes,
+    houseInputs: { ...study.house, footingDepth: 0, heaterPower: 0 },
+    tubesInputs: { direction: study.tubes.direction, airFlow: study.tubes.airFlow },
     tubes: { product, count, length, diameter, positions, filmCoefficient },
     headers: { shares: headers.shares },
     fan: { airFlow: fan.airFlow, power: fan.power, density: fan.density },

@@ -19,8 +19,8 @@ export interface StoreRequest {
   readonly soil: Pick<SoilResult, "properties" | "wave">;
   /** house section of the study */
   readonly houseInputs: HouseInputs;
-  /** tubes section of the study */
-  readonly tubesInputs: TubesInputs;
+  /** of the tubes section of the study: along or across, and m³/s of the design air flow */
+  readonly tubesInputs: Pick<TubesInputs, "direction" | "airFlow">;
   /** tubes section in SI */
   readonly tubes: Pick<
     TubesResult,

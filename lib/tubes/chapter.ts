@@ -23,7 +23,7 @@ export const tubes = chapter({
   takes: (study: TubesStudy, { house }: { readonly house: Pick<HouseResult, "geometry"> }) => ({
     inputs: study.tubes,
     surroundings: {
-      house: house.geometry,
+      house: { floorArea: house.geometry.floorArea, perimeter: house.geometry.perimeter },
       footingDepth: study.house.footingDepth,
       ...designAir(study),
     },

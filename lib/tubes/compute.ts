@@ -15,8 +15,8 @@ import type { TubesInputs, TubesResult } from "./types.ts";
 
 /** What the tubes need from elsewhere. */
 export interface TubesSurroundings {
-  /** geometry of the house */
-  readonly house: HouseGeometry;
+  /** of the geometry of the house: m² of floor and m around it */
+  readonly house: Pick<HouseGeometry, "floorArea" | "perimeter">;
   /** Pa */
   readonly pressure: number;
   /** degC of the air in the tubes */

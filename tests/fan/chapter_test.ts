@@ -94,7 +94,6 @@ Deno.test("fanChapter() refuses with a sentence where the fan cannot serve the f
     () =>
       fanChapter({ ...INPUTS, fan: "weak", speed: 1 }, {
         ...surroundings,
-        tubes: long,
         headers,
         fans: [cut],
       }),

@@ -29,7 +29,7 @@ const study = await openStudy(defaultStudyPath());
 const house = { geometry: houseGeometry(study.house) } as HouseResult;
 const tubes = tubesPart.compute(tubesPart.takes(study, { house }));
 const headers = headersPart.compute(headersPart.takes(study, { tubes }));
-const fan = fanPart.compute(fanPart.takes(study, { tubes, headers }));
+const fan = fanPart.compute(fanPart.takes(study, { headers }));
 const store = {
   ...storeResult,
   year: {

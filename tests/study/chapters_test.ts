@@ -5,6 +5,7 @@ import {
   CHAPTERS,
   COMPUTATIONS,
 } from "../../lib/study/chapters.ts";
+import { STUDY_KEYS } from "../../lib/study/file/schema.ts";
 import type { Study } from "../../lib/study/mod.ts";
 
 /** What a chapter reads of the study and of earlier results. */
@@ -41,5 +42,22 @@ Deno.test("every computation comes after those it is computed from, under a name
       );
     }
     seen.add(name);
+  }
+});
+
+Deno.test("a chapter has one word everywhere: folders, notebook, page, section of the study file", async () => {
+  // Property: a reader who knows the job knows the tree
+  const root = new URL("../../", import.meta.url);
+  const there = (path: string) => Deno.stat(new URL(path, root)).then(() => true, () => false);
+  const notebooks = [...Deno.readDirSync(new URL("notebooks/", root))].map(({ name }) => name);
+  for (const { name } of CHAPTERS) {
+    for (const file of ["chapter", "fields", "figures", "types", "mod"]) {
+      assert(await there(`lib/${name}/${file}.ts`), `lib/${name}/${file}.ts`);
+    }
+    for (const path of [`lib/show/${name}/mod.ts`, `tests/${name}`, `docs/${name}.md`]) {
+      assert(await there(path), path);
+    }
+    assert(notebooks.some((file) => new RegExp(`^\\d\\d-${name}\\b`).test(file)), name);
+    assert(STUDY_KEYS.has(name), name);
   }
 });

@@ -29,6 +29,8 @@ export type StudyRun = ResultGetters & {
 export interface RunOptions {
   /** folder of the cache; null for none; `.cache/winterground` beside deno.json unless given */
   readonly cacheFolder?: string | null;
+  /** what is computed under each name; the chapters and their extras unless given */
+  readonly computations?: ReadonlyMap<string, AnyComputation>;
 }
 
 function defaultCacheFolder(): string {
@@ -43,7 +45,8 @@ function defaultCacheFolder(): string {
  */
 export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   const folder = options.cacheFolder === undefined ? defaultCacheFolder() : options.cacheFolder;
-  const getters = resultGetters(study, folder === null ? NO_CACHE : diskCache(folder));
+  const cache = folder === null ? NO_CACHE : diskCache(folder);
+  const getters = resultGetters(study, cache, options.computations ?? COMPUTATIONS);
   const results = once(async () => {
     const all: Record<string, unknown> = {};
     for (const { name } of CHAPTERS) all[name] = await getters[name]();
@@ -58,9 +61,13 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   };
 }
 
-function resultGetters(study: Study, cache: ResultCache): ResultGetters {
+function resultGetters(
+  study: Study,
+  cache: ResultCache,
+  computations: ReadonlyMap<string, AnyComputation>,
+): ResultGetters {
   const getters: Record<string, () => Promise<unknown>> = {};
-  for (const [name, computation] of COMPUTATIONS) {
+  for (const [name, computation] of computations) {
     getters[name] = once(() => resultOf(name, computation, { study, cache, getters }));
   }
   return getters as unknown as ResultGetters;
