@@ -33,6 +33,7 @@ export interface LogHalves {
  * Fits on each half of the log and predicts the other, which that fit has not seen.
  *
  * @param log the whole log
+ * @returns parameters of both fits; errors in K and as shares of relative humidity
  */
 export function checkLog(log: GreenhouseLog): LogHalves {
   const count = log.airTemperature.length;
@@ -67,6 +68,7 @@ function checkHalf(known: GreenhouseLog, other: GreenhouseLog): LogCheck {
  *
  * @param log the whole log
  * @param days of one block
+ * @returns errors of all blocks together, K and shares of relative humidity
  */
 export function checkLogByBlocks(log: GreenhouseLog, days: number): LogScore {
   const count = log.airTemperature.length;

@@ -167,6 +167,7 @@ export interface LogPrediction {
  *
  * @param log the log
  * @param parameters of the compartment
+ * @returns air temperature in degC and relative humidity, 0 to 1, at each entry of the log
  */
 export function replayLog(log: GreenhouseLog, parameters: LogParameters): LogPrediction {
   const model = logModel(log, parameters);

@@ -71,6 +71,7 @@ function column(rows: Rows, name: string, file: string, scale = 1): Float64Array
  *
  * @param weather text of the weather file
  * @param climate text of the indoor file; sets the length
+ * @returns the series of both files on one step
  * @throws {InputError} where a column is missing or stamps differ
  */
 export function readGreenhouseLog(weather: string, climate: string): GreenhouseLog {

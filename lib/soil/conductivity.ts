@@ -56,6 +56,8 @@ export function kerstenNumber(
  * Source: Johansen 1975 [johansen-1975]; k_dry = (0.135 ρ + 64.7)/(2700 − 0.947 ρ), water 0.57, ice
  * 2.2 W/(m K). Mineral soils only.
  *
+ * @param soil dry density in kg/m³, porosity, saturation above 0.05 (coarse) or 0.1 (fine), quartz
+ *   share
  * @returns W/(m K)
  */
 export function johansenConductivity(soil: JohansenSoil): number {
@@ -89,6 +91,7 @@ export interface CoteKonradSoil {
  * Source: Côté & Konrad 2005 [cote-konrad-2005]; k_dry = χ·10^(−ηn), k_sat = k_s^(1−n) k_w^n, water
  * 0.6, ice 2.24 W/(m K). Gravel to peat, dry to saturated.
  *
+ * @param soil porosity and saturation, 0 to 1, and the constants of its texture
  * @returns W/(m K)
  */
 export function coteKonradConductivity(soil: CoteKonradSoil): number {

@@ -153,6 +153,7 @@ function hastened(
  * bottom.
  *
  * @param question weather, layers, snow, cover
+ * @returns temperature of each layer on each day in degC, frost depth in m, heat ledger in J/m²
  * @throws {NotConvergedError} where the ground still moves by 0.05 K a year after 200 years
  */
 export function undisturbedGround(question: GroundQuestion): GroundYear {
@@ -181,7 +182,13 @@ export function undisturbedGround(question: GroundQuestion): GroundYear {
   throw new NotConvergedError("a repeating year of the ground", MOST_YEARS, drift);
 }
 
-/** Temperature of each day at one depth, degC. */
+/**
+ * Temperature of each day at one depth, degC.
+ *
+ * @param ground a settled year of the ground
+ * @param depth m, 0 or more
+ * @returns 365 daily values, degC
+ */
 export function groundAtDepth(ground: GroundYear, depth: number): Float64Array {
   return Float64Array.from(
     ground.temperature,

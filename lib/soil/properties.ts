@@ -54,6 +54,9 @@ function pores(soil: SoilMake, row: SoilRow): { porosity: number; saturation: nu
 /**
  * Conductivity by the published models, for one state of the water.
  *
+ * @param soil texture, dry density in kg/m³, moisture in m³/m³, quartz share
+ * @param state of the water, frozen or not
+ * @returns W/(m K) of each model
  * @throws {InputError} where the water does not fit into the pores
  */
 export function conductivityEstimates(soil: SoilMake, state: WaterState): ConductivityEstimates {
@@ -103,6 +106,8 @@ function estimateRange(estimates: ConductivityEstimates): [number, number] {
  * Vries 1963 [de-vries-1963]) + water or ice. Latent heat: all water freezes.
  *
  * @param soil texture, density, moisture, quartz, measured conductivity
+ * @returns conductivity in W/(m K) with its range, heat capacity in J/(m³ K), diffusivity in m²/s,
+ *   latent heat in J/m³
  * @throws {InputError} where the water does not fit into the pores or the texture is unknown
  * @example A moist loam
  * ```ts

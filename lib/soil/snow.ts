@@ -47,6 +47,7 @@ function snowShare(temperature: number): number {
  *
  * @param temperature daily mean of the air, degC
  * @param precipitation daily, kg/m²
+ * @returns by the day: depth in m, water in kg/m², resistance in m² K/W
  */
 export function snowCover(
   temperature: ArrayLike<number>,

@@ -84,6 +84,7 @@ export const SOILS: readonly SoilRow[] = readDataTable(soilsText, FILE, Object.v
  * Row of a soil texture.
  *
  * @param texture name in the first column of `data/soils/soils.csv`
+ * @returns its grain, densities, constants of conductivity and heat capacity, with their source
  * @throws {InputError} for a texture that is not in the table
  */
 export function findSoil(texture: string): SoilRow {

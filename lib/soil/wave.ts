@@ -111,6 +111,7 @@ export function dailyMeans(hourly: ArrayLike<number>): Float64Array {
  * @param climate the year
  * @param properties of the soil, unfrozen diffusivity
  * @param snowDepth typical depth in winter, m
+ * @returns mean in degC, amplitude in K, day of the minimum, diffusivity in m²/s
  */
 export function fitWave(
   climate: Pick<ClimateYear, "dryBulb">,
@@ -127,6 +128,7 @@ export function fitWave(
  *
  * Latent heat is left out, so the wave freezes deeper than wet soil does.
  *
+ * @param wave mean in degC, amplitude in K, diffusivity in m²/s
  * @returns m; infinite where the mean itself is below 0 °C
  */
 export function waveFrostDepth(wave: AnnualWave): number {

@@ -81,7 +81,14 @@ function fillHour(sun: MutableSun, hour: number, days: DailyFrame): void {
   sun.azimuth[hour] = azimuth;
 }
 
-/** Elevation and azimuth in degrees from latitude and declination in degrees, hour angle in rad. */
+/**
+ * Elevation and azimuth in degrees from latitude and declination in degrees, hour angle in rad.
+ *
+ * @param latitude degree, north positive
+ * @param declination degree
+ * @param hourAngle rad, 0 at solar noon
+ * @returns elevation and azimuth, degree; azimuth clockwise from north
+ */
 export function direction(
   latitude: number,
   declination: number,

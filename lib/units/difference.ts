@@ -10,6 +10,7 @@ const DEGREES = /\s*(?:deg|°)?\s*(c|f|celsius|fahrenheit)$/i;
  * temperatures in degF lie above that. One in degC is never taken: differences and temperatures of the
  * same size are both usual there, and K says the same.
  *
+ * @returns the reason with what to write instead, or undefined
  * @example
  * ```ts
  * import { assertEquals } from "@std/assert";

@@ -126,7 +126,12 @@ export const KINDS = {
 /** Name of a kind of quantity. */
 export type Kind = keyof typeof KINDS;
 
-/** The description of a kind. */
+/**
+ * The description of a kind.
+ *
+ * @param name of the kind
+ * @returns its inside unit and the units it may be written in
+ */
 export function kindOf(name: Kind): KindOfQuantity {
   return KINDS[name];
 }

@@ -128,6 +128,7 @@ function roundTo(value: number, digits: number): string {
 /**
  * Writes a quantity for a table, in SI or US units; `parseQuantity` reads it back.
  *
+ * @returns the value with its unit
  * @example
  * ```ts
  * import { assertEquals } from "@std/assert";

@@ -3,6 +3,7 @@
 /**
  * The word of a list that a text means: capitals, spaces and hyphens do not matter.
  *
+ * @returns the word as the list spells it, or undefined
  * @example
  * ```ts
  * import { assertEquals } from "@std/assert";

@@ -89,6 +89,7 @@ function gatherFlows(
  * @param hour of the year, 0 to 8759, whose weather holds
  * @param stepSeconds s
  * @param boundary soil and tubes
+ * @returns state after the step and mean flows of the step, W
  */
 export function stepHouse(
   model: HouseModel,

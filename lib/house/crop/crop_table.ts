@@ -51,6 +51,7 @@ export const CROPS: readonly Crop[] = readDataTable(cropsText, "data/crops/crops
  * Crop by id.
  *
  * @param id first column of `data/crops/crops.csv`
+ * @returns its limits in degC, leaf length in m and mass, with their source
  * @throws {InputError} for an unknown id; the message lists the known ones
  */
 export function findCrop(id: string): Crop {

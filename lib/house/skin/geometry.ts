@@ -169,6 +169,7 @@ function checkDimensions(inputs: HouseInputs): void {
  * end where the arc begins.
  *
  * @param inputs house section of the study
+ * @returns areas in m², lengths in m, volume in m³
  * @throws {InputError} where the dimensions contradict each other
  */
 export function houseGeometry(inputs: HouseInputs): HouseGeometry {

@@ -63,6 +63,7 @@ export const GLAZINGS: readonly Glazing[] = readDataTable(
  * Glazing by id.
  *
  * @param id first column of `data/glazings/glazings.csv`
+ * @returns heat transmittance in W/(m² K), optics of its sheets, and their source
  * @throws {InputError} for an unknown id; the message lists the known ones
  */
 export function findGlazing(id: string): Glazing {

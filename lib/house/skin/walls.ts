@@ -123,6 +123,7 @@ export const WALLS: readonly Wall[] = readDataTable(wallsText, "data/walls/walls
  * Wall by id.
  *
  * @param id first column of `data/walls/walls.csv`
+ * @returns its layers, thickness in m, with their source
  * @throws {InputError} for an unknown id; the message lists the known ones
  */
 export function findWall(id: string): Wall {

@@ -50,6 +50,11 @@ export interface PlateTransfer {
  *
  * Source: Kutscher 1994 [kutscher-1994] (from memory). Laminar holes, thin plates, suction 0.02 to
  * 0.1 m/s.
+ *
+ * @param plate diameter of the holes and their triangular pitch, m; pitch 2 to 40 diameters
+ * @param air speeds in m/s, suction 0.001 to 1, and properties of the air
+ * @returns open share, Nusselt number and effectiveness, each as a ratio
+ * @throws {OutOfRangeError} outside those ranges
  */
 export function plateTransfer(
   plate: Pick<PlateCollector, "holeDiameter" | "pitch">,
@@ -75,6 +80,9 @@ export function plateTransfer(
  * Source: Kutscher, Christensen & Barker 1993 [kutscher-1993] (from memory).
  *
  * @param temperature degC of the air drawn in
+ * @param plate holes, absorptance and emissivity
+ * @param air speeds in m/s and properties of the air
+ * @returns 0 to 1
  */
 export function plateEfficiency(
   plate: PlateCollector,

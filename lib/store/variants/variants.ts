@@ -147,7 +147,13 @@ export function variantRow(request: StoreRequest, variant: StoreVariant): Varian
   };
 }
 
-/** Rows of all variants, the plan first. */
+/**
+ * Rows of all variants, the plan first.
+ *
+ * @param request the store's request, SI inside
+ * @param variants what each changes
+ * @returns heat and fan energy in kWh a year, coldest hour in degC, hours below 0 degC
+ */
 export function storeVariants(
   request: StoreRequest,
   variants: readonly StoreVariant[] = STORE_VARIANTS,

@@ -38,6 +38,9 @@ const USUAL_CURTAIN: NonNullable<HouseInputs["curtain"]> = {
 /**
  * Four settled years: neither, curtain alone, store alone, both; all on the store's soil. A study
  * without a curtain is given a usual one (0.4 m² K/W over nine tenths of the glazing).
+ *
+ * @param request the store's request, SI inside
+ * @returns settled years of the four houses
  */
 export function houseWays(request: StoreRequest): HouseWay[] {
   const curtain = request.houseInputs.curtain ?? USUAL_CURTAIN;
