@@ -95,6 +95,8 @@ export function vapourPressure(ratio: number, pressure: number): number {
 /**
  * Humidity ratio of saturated air, over ice below 0 degC.
  *
+ * Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 20.
+ *
  * @param temperature degC
  * @param pressure Pa
  * @returns kg/kg
@@ -106,6 +108,8 @@ export function saturationHumidityRatio(temperature: number, pressure: number): 
 /**
  * Relative humidity over water of air with a given humidity ratio; may exceed 1 in supersaturated
  * air.
+ *
+ * Source: ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 20, solved for the vapour pressure.
  *
  * @param temperature degC
  * @param ratio kg/kg
@@ -139,6 +143,8 @@ export function humidityRatioFromRelativeHumidity(
 
 /**
  * Relative humidity over water from dry bulb and dew point; 1 where the dew point is the higher.
+ *
+ * Source: exact, definition; pressures by Hyland & Wexler 1983 [hyland-wexler-1983].
  *
  * @param dryBulb degC
  * @param dewPointTemperature degC

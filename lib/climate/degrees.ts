@@ -5,6 +5,8 @@ import { dailyMeans } from "../basics/mod.ts";
 /**
  * Degree-days below a base, from daily means: Σ max(0, base - mean of the day).
  *
+ * Source: exact, definition.
+ *
  * @param temperatures hourly, degC
  * @param base degC
  * @returns K d
@@ -15,6 +17,8 @@ export function degreeDaysBelow(temperatures: Float64Array, base: number): numbe
 
 /**
  * Degree-hours below a limit, such as a crop's lowest temperature: Σ max(0, limit - temperature).
+ *
+ * Source: exact, definition.
  *
  * @param temperatures hourly, degC
  * @param limit degC

@@ -45,6 +45,9 @@ function snowShare(temperature: number): number {
  * a time of 4.2 d. Run twice, so that the year begins with the snow it ends with. Wind drift,
  * interception and radiation melt are left out.
  *
+ * Source: degree-days WMO 1986 [wmo-1986], settling Verseghy 1991 [verseghy-1991] (both from
+ * memory).
+ *
  * @param temperature daily mean of the air, degC
  * @param precipitation daily, kg/m²
  * @returns by the day: depth in m, water in kg/m², resistance in m² K/W

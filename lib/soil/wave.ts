@@ -108,6 +108,8 @@ export function dailyMeans(hourly: ArrayLike<number>): Float64Array {
  * {@link snowDamping} of the frost through. Mean and amplitude are those of the first harmonic of
  * that surface temperature. Warm places get the air's own mean and harmonic.
  *
+ * Source: the damping by snow is exact for a wave; the rule above 0 °C is a convention of ours.
+ *
  * @param climate the year
  * @param properties of the soil, unfrozen diffusivity
  * @param snowDepth typical depth in winter, m
@@ -127,6 +129,8 @@ export function fitWave(
  * Depth to which an annual wave freezes, d·ln(amplitude/mean); 0 where it does not.
  *
  * Latent heat is left out, so the wave freezes deeper than wet soil does.
+ *
+ * Source: exact for the wave of Kusuda & Achenbach 1965 [kusuda-achenbach-1965].
  *
  * @param wave mean in degC, amplitude in K, diffusivity in m²/s
  * @returns m; infinite where the mean itself is below 0 °C

@@ -129,6 +129,8 @@ export function beamTransmittance(optics: GlazingOptics, incidence: number): num
  * Share of evenly spread diffuse light a stack of sheets lets through: 2 ∫ τ(θ) sin θ cos θ dθ over
  * the half-sphere, midpoint rule in half degrees.
  *
+ * Source: exact for light spread evenly over the half-sphere.
+ *
  * @param optics the stack
  * @returns 0 to 1
  */

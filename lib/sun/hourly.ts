@@ -18,6 +18,8 @@ const HORIZONTAL = { tilt: 0, azimuth: 180 };
  * still, so the mean of max(0, cos θz) = sin φ sin δ + cos φ cos δ cos H is an exact integral over
  * the hour angle from sunrise to sunset. Refraction is left out.
  *
+ * Source: Reda & Andreas 2008 [reda-andreas-2008].
+ *
  * @param place latitude, longitude and the time zone of the standard time
  * @returns series of 8760 entries; entry i covers the hour that starts i hours after 1 January 00:00
  */

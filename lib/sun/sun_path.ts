@@ -29,6 +29,8 @@ export interface PathMean {
  *
  * The value equals A + R cos(H - ψ) with R² = B² + C²; it is positive while |H - ψ| < acos(-A/R).
  *
+ * Source: exact.
+ *
  * @param path the three constants
  * @param from start of the span, rad
  * @param to end of the span, rad; at most a quarter turn later

@@ -85,6 +85,8 @@ export function reynoldsNumber(airSpeed: number, diameter: number, air: AirPrope
 /**
  * Film coefficient between air and a dry tube wall. h = Nu·k/D.
  *
+ * Source: exact, definition of the Nusselt number.
+ *
  * @example Air of 20 °C at 2 m/s in a 4-inch tube
  * ```ts
  * import { filmCoefficient } from "./film.ts";
@@ -107,6 +109,8 @@ export function filmCoefficient(airSpeed: number, diameter: number, air: AirProp
 
 /**
  * Number of transfer units of a tube. NTU = h·π·D·L/(ρ·Q·c).
+ *
+ * Source: exact, definition of the number of transfer units.
  *
  * @param tube film coefficient W/(m² K), diameter m, length m, air flow m³/s and air properties
  * @returns number of transfer units

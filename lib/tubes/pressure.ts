@@ -70,6 +70,8 @@ export interface TubeLoss {
 /**
  * Pressure loss of one tube. Δp = (f·L/D + K_inlet + K_exit + K_extra)·½ρv².
  *
+ * Source: exact, Darcy's formula with loss coefficients.
+ *
  * @param tube the tube and its air
  * @returns loss and its parts
  */
