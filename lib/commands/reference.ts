@@ -1,5 +1,5 @@
 /**
- * `deno task reference`: writes the pages of functions, symbols and sources.
+ * `deno task reference`: writes the pages of functions, symbols, sources and keys.
  *
  * @module
  */
@@ -11,7 +11,8 @@ import { PROJECT_FOLDER, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "reference",
-  summary: "Writes docs/functions.md, symbols.md and sources.md, and the pages' links to sources.",
+  summary:
+    "Writes the pages made from the code: functions, symbols, sources, keys, the study schema.",
   args: "",
   minArgs: 0,
   maxArgs: 0,

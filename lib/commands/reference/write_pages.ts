@@ -6,6 +6,8 @@
 import { join, relative } from "node:path";
 import { pathToFileURL } from "node:url";
 import settings from "../../../deno.json" with { type: "json" };
+import { studyJsonSchemaText } from "../../study/file/json_schema.ts";
+import { keysPage } from "../../study/file/keys_page.ts";
 import { CommandFailure, PROJECT_FOLDER } from "../terminal.ts";
 import {
   BIBLIOGRAPHY,
@@ -21,7 +23,7 @@ import { functionsPage, sourcesPage, symbolsPage, withSourceLinks } from "./page
 import { type DocOutput, publicFunctions } from "./public_functions.ts";
 import { mergeSymbols, symbolFaults, symbolRows } from "./symbols.ts";
 
-const MADE = ["docs/functions.md", "docs/symbols.md", "docs/sources.md"];
+const MADE = ["docs/functions.md", "docs/symbols.md", "docs/sources.md", "docs/keys.md"];
 /** Rooms whose symbols another room's page explains. */
 const PAGE_OF: Readonly<Record<string, string>> = { air: "tubes" };
 
@@ -74,12 +76,14 @@ export async function referencePages(signal: AbortSignal): Promise<TextFile[]> {
     { path: MADE[0]!, text: await functionsText(project, signal) },
     { path: MADE[1]!, text: symbolsPage(mergeSymbols(project.pages.flatMap(symbolRows))) },
     { path: MADE[2]!, text: sourcesPage(project.sources, cited) },
+    { path: MADE[3]!, text: keysPage() },
   ];
   const formatted = await Promise.all(
     texts.map(async ({ path, text }) => ({ path, text: await formatMarkdown(text, signal) })),
   );
   return [
     ...formatted,
+    { path: "docs/study.schema.json", text: studyJsonSchemaText() },
     ...project.pages.map(({ path, text }) => ({ path, text: withSourceLinks(text) })),
   ];
 }

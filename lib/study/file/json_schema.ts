@@ -30,10 +30,3 @@ function withNone(part: unknown): unknown {
 export function studyJsonSchemaText(): string {
   return JSON.stringify(studyJsonSchema(), null, 2) + "\n";
 }
-
-if (import.meta.main) {
-  await Deno.writeTextFile(
-    new URL("../../../docs/study.schema.json", import.meta.url),
-    studyJsonSchemaText(),
-  );
-}
