@@ -70,8 +70,8 @@ const LEAST_FREE = 0.01;
 /**
  * Loss that a filling adds to a tube.
  *
- * ΔK = (f·l/D_h − f·l/D·φ²)/φ² + [0.5·(1 − φ) + (1 − φ)²]/φ², φ free over whole area: friction of the
- * narrow part instead of the full one, sudden contraction and Borda–Carnot's expansion.
+ * ΔK = (f·l/D_h − f·l/D·φ²)/φ² + [0.5·(1 − φ) + (1 − φ)²]/φ², φ free over whole area: friction of
+ * the narrow part instead of the full one, sudden contraction and Borda–Carnot's expansion.
  *
  * Source: Darcy with hydraulic diameter; Idelchik [idelchik-1994] and Borda–Carnot for the ends.
  *

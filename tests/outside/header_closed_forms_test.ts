@@ -46,7 +46,8 @@ for (const count of [50, 200]) {
   });
 
   Deno.test(`solveNetwork() reproduces the U closed forms with ${count} tubes (after Bajura & Jones 1976)`, () => {
-    // Source: closed forms: equal k uniform; k 1 and 2 v/v̄ = κ·cosh[κ(1−ξ)]/sinh κ, κ = m√((k₂−k₁)/H)
+    // Source: closed forms: equal k uniform; k 1 and 2 v/v̄ = κ·cosh[κ(1−ξ)]/sinh κ, κ =
+    // m√((k₂−k₁)/H)
     const given = { count, areaRatio: 1, loss: 4, dividing: 1, arrangement: "U" } as const;
     compare({ ...given, combining: 1 }, () => 1);
     const kappa = Math.sqrt((2 - 1) / 4);

@@ -165,9 +165,9 @@ Deno.test("the house transpires what canopyTranspiration() says of its air (Stan
 });
 
 Deno.test("a wet floor gives off vapour by its film over c·Le^(2/3), Le 0.84 to 0.87 (Lewis; Chilton & Colburn 1934)", () => {
-  // Source: Chilton & Colburn 1934 [chilton-colburn-1934], textbook Lewis numbers of vapour in air
-  // 0.84 to 0.87 (from memory): film over c and mass transfer coefficient 0.890 to 0.911; natural
-  // convection 3.3 W/(m² K)
+  // Source: Chilton & Colburn 1934 [chilton-colburn-1934], Lewis numbers of vapour in air 0.84 to
+  // 0.87, a band about the 0.865 of Incropera & DeWitt 2002 [incropera-dewitt-2002]: film over c
+  // and mass transfer coefficient 0.890 to 0.911; natural convection 3.3 W/(m² K)
   const climate = simpleYear({ temperature: () => 15 });
   const model = houseModel(HOUSE, climate);
   const { wetFloor } = findCrop(HOUSE.crop);

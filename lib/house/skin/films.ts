@@ -19,7 +19,10 @@ export const INSIDE_RADIATION = 4 * EMISSIVITY * STEFAN_BOLTZMANN * (ZERO_CELSIU
 export const FLOOR_FILM = 8;
 /** W/(m² K): radiation of a black surface near 0 degC, 4·σ·T³. */
 export const BLACK_RADIATION = 4 * STEFAN_BOLTZMANN * ZERO_CELSIUS ** 3;
-/** Lewis number of water vapour in air to the 2/3: 0.87^(2/3) (from memory). */
+/**
+ * Lewis number of water vapour in air to the 2/3, 0.865^(2/3): diffusivities 22.5e-6 and 0.26e-4
+ * m²/s of Incropera & DeWitt 2002 [incropera-dewitt-2002], tables A.4 and A.8.
+ */
 export const LEWIS_POWER = 0.91;
 
 /**

@@ -70,9 +70,9 @@ interface WetSegment {
 }
 
 /**
- * Latent heat of one segment, W/m into the wall; the wall's temperature is left in `given`: the root of
- * T_w = T_b + Φ[a(T_a − T_w) + b(w − w_s(T_w))], Φ the response of block and soil side together;
- * Newton from the dry answer. Evaporation stops at the water there is.
+ * Latent heat of one segment, W/m into the wall; the wall's temperature is left in `given`: the
+ * root of T_w = T_b + Φ[a(T_a − T_w) + b(w − w_s(T_w))], Φ the response of block and soil side
+ * together; Newton from the dry answer. Evaporation stops at the water there is.
  */
 function wetWall(given: WetSegment, table: SaturationTable): number {
   const { base, phi, sensible: a, latent: b, air, ratio, evaporable } = given;
