@@ -60,9 +60,8 @@ export function fittingLosses(ids: readonly string[]): number {
 /**
  * Loss of a screen of round wire. K = 1.3·(1 − φ) + (1/φ − 1)², φ the open share of its area.
  *
- * Source: Idelchik 1994 [idelchik-1994], diagram 8-6, formula as quoted in public
- * code. Valid for: wire Reynolds
- * numbers above 400; fine insect screen loses more.
+ * Source: Idelchik 1994 [idelchik-1994], diagram 8-6, formula as quoted in public code. Valid for:
+ * wire Reynolds numbers above 400; fine insect screen loses more.
  *
  * @param openShare 0.05 to 1
  * @returns velocity heads before the screen
