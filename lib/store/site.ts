@@ -73,6 +73,7 @@ function siteSlice(
   const operator = sliceOperator(mesh, {
     conductivity: soil.properties.conductivity,
     heatCapacity: soil.properties.heatCapacity,
+    freezing: soil.properties,
     zones: soilZones(request),
     boards: soilBoards,
     floorFilm: given.floorFilm,

@@ -36,6 +36,7 @@ function column(cells: number, height: number): ConductionOperator {
     },
     deep: none,
     store: { cells: Int32Array.of(0), weights: Float64Array.of(1) },
+    freezing: null,
   };
 }
 

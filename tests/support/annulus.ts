@@ -67,5 +67,6 @@ export function annulusOperator(annulus: Annulus): ConductionOperator {
       cells: Int32Array.from(middles, (_, k) => k),
       weights: Float64Array.from(middles, () => 1 / rings),
     },
+    freezing: null,
   };
 }

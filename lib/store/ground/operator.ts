@@ -1,5 +1,6 @@
 /** Conduction in one metre of soil slice as capacities and conductances between cells. @module */
 import { sum } from "d3-array";
+import { type CellFreezing, cellFreezing, type SoilFreezing } from "./cell_freezing.ts";
 import { equivalentRadius } from "./equivalent_radius.ts";
 import type { SliceMesh, TubeBlock } from "./mesh.ts";
 
@@ -40,6 +41,8 @@ export interface ConductionOperator {
   readonly deep: SurfacePort;
   /** cells between the tubes and their shares: the place of the store's thermometer */
   readonly store: { readonly cells: Int32Array; readonly weights: Float64Array };
+  /** water in the cells that can freeze; null where there is none */
+  readonly freezing: CellFreezing | null;
 }
 
 /** A zone of other soil in the slice, such as a gravel bed; later zones win. */
@@ -50,6 +53,8 @@ export interface SoilZone {
   readonly to: number;
   readonly conductivity: number;
   readonly heatCapacity: number;
+  /** its water; absent where nothing in it freezes */
+  readonly freezing?: SoilFreezing | undefined;
 }
 
 /** A board of insulation in the soil. */
@@ -68,6 +73,8 @@ export interface SliceSoil {
   readonly conductivity: number;
   /** J/(m³ K) */
   readonly heatCapacity: number;
+  /** its water; absent where nothing in it freezes */
+  readonly freezing?: SoilFreezing | undefined;
   readonly zones: readonly SoilZone[];
   readonly boards: readonly SoilBoard[];
   /** W/(m² K) between floor surface and its driving temperature; 0 lets no heat through */
@@ -166,21 +173,13 @@ function storeCells(mesh: SliceMesh): ConductionOperator["store"] {
   return { cells: Int32Array.from(cells), weights: Float64Array.from(area, (a) => a / total) };
 }
 
-/** Conductivity and heat capacity of each cell, zones respected. */
-function soilOfCells(mesh: SliceMesh, soil: SliceSoil) {
-  const count = mesh.columns * mesh.rows;
-  const conductivity = new Float64Array(count).fill(soil.conductivity);
-  const heatCapacity = new Float64Array(count).fill(soil.heatCapacity);
-  for (const zone of soil.zones) {
-    for (let c = 0; c < count; c++) {
-      const depth = mesh.depths[Math.floor(c / mesh.columns)]!;
-      if (Math.abs(mesh.x[c % mesh.columns]!) > zone.within) continue;
-      if (depth < zone.from || depth > zone.to) continue;
-      conductivity[c] = zone.conductivity;
-      heatCapacity[c] = zone.heatCapacity;
-    }
-  }
-  return { conductivity, heatCapacity };
+/** Soil of a cell: the last zone that holds it, or the soil of the slice. */
+function soilOf(mesh: SliceMesh, soil: SliceSoil, cell: number): SliceSoil | SoilZone {
+  const depth = mesh.depths[Math.floor(cell / mesh.columns)]!;
+  const across = Math.abs(mesh.x[cell % mesh.columns]!);
+  return soil.zones.findLast((zone) =>
+    across <= zone.within && depth >= zone.from && depth <= zone.to
+  ) ?? soil;
 }
 
 /** Resistance of boards on the face right of (kind edge) or below (kind flat) a cell, m² K/W. */
@@ -222,7 +221,8 @@ function emptyTube(block: TubeBlock, capacity: Float64Array, radius: number): vo
 export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOperator {
   const { columns, rows, widths, heights } = mesh;
   const count = columns * rows;
-  const { conductivity, heatCapacity } = soilOfCells(mesh, soil);
+  const soils = Array.from({ length: count }, (_, cell) => soilOf(mesh, soil, cell));
+  const conductivity = Float64Array.from(soils, (each) => each.conductivity);
   const capacity = new Float64Array(count);
   const sideways = new Float64Array(count);
   const downwards = new Float64Array(count);
@@ -231,7 +231,7 @@ export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOpera
       const c = row * columns + column;
       const width = widths[column]!;
       const height = heights[row]!;
-      capacity[c] = heatCapacity[c]! * width * height;
+      capacity[c] = soils[c]!.heatCapacity * width * height;
       if (column + 1 < columns) {
         const series = width / (2 * conductivity[c]!) +
           widths[column + 1]! / (2 * conductivity[c + 1]!) + boardResistance(mesh, soil, "edge", c);
@@ -268,5 +268,6 @@ export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOpera
     ),
     deep: surface(bottom, (cell) => throughSurface(cell, Infinity)),
     store: storeCells(mesh),
+    freezing: cellFreezing(soils, capacity),
   };
 }

@@ -35,6 +35,7 @@ export function soilZones(request: StoreRequest): SoilZone[] {
       to: top + thickness,
       conductivity: properties.conductivity,
       heatCapacity: properties.heatCapacity,
+      freezing: properties,
     });
     top += thickness;
   }

@@ -35,8 +35,8 @@ export function runYear(
     const day = (hour + 0.5) * HOUR / DAY;
     work.outdoor.fill(undisturbedTemperature(wave, 0, day));
     work.deep.fill(undisturbedTemperature(wave, meshDepth, day));
-    const short = setting.fan &&
-      (setting.schedule !== undefined || needsShortSteps(inputs, control, sightOf(work, hour)));
+    const short = setting.shortSteps === true || setting.fan &&
+        (setting.schedule !== undefined || needsShortSteps(inputs, control, sightOf(work, hour)));
     if (!short) stepStore(work, hour, 1, 0);
     else for (let part = 0; part < work.partsPerHour; part++) stepStore(work, hour, 0, part);
   }

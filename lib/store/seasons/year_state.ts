@@ -28,6 +28,8 @@ export interface YearSetting {
   readonly fan: boolean;
   /** a year's fan modes by short step, recorded before, that replace the control */
   readonly schedule?: Int8Array | undefined;
+  /** true: short steps in every hour, also while the fan rests, for checks of the step's own error */
+  readonly shortSteps?: boolean | undefined;
   /** first hour and number of hours; the whole year unless given */
   readonly from?: number | undefined;
   readonly hours?: number | undefined;

@@ -1,6 +1,7 @@
 /** The everyday full model: every cell of every slice, alternating directions. @module */
 import type { PortResponse } from "./factors.ts";
 import { adiKernel, LANES } from "./kernel.ts";
+import { CellLatent } from "./latent.ts";
 import { type AdiPlan, adiPlan } from "./plan.ts";
 import { addSources } from "./sources.ts";
 import { LaneResults, type SoilEngine } from "../engine.ts";
@@ -45,8 +46,15 @@ class FullModel extends LaneResults implements SoilEngine {
   readonly #before: PortSight;
   readonly #outdoor: Float64Array;
   readonly #deep: Float64Array;
+  /** null: the soil conducts and nothing in it freezes */
+  readonly #latent: CellLatent | null;
 
-  constructor(operator: ConductionOperator, lanes: number, steps: readonly number[]) {
+  constructor(
+    operator: ConductionOperator,
+    lanes: number,
+    steps: readonly number[],
+    freezes: boolean,
+  ) {
     super(lanes, operator.tubes.length, steps);
     const count = operator.capacity.length;
     const byLane = () => new Float64Array(lanes);
@@ -70,6 +78,9 @@ class FullModel extends LaneResults implements SoilEngine {
     };
     this.#outdoor = byLane();
     this.#deep = byLane();
+    this.#latent = freezes && operator.freezing !== null
+      ? new CellLatent(operator, operator.freezing, this.#groups)
+      : null;
     this.tubeResponse = this.#plans.map((plan) => plan.tubeResponse);
     this.tubeCross = this.#plans.map((plan) => plan.tubeCross);
     this.floorConductance = this.#plans.map((plan) => plan.floorConductance);
@@ -158,9 +169,11 @@ class FullModel extends LaneResults implements SoilEngine {
   predict(step: number, outdoor: Float64Array, deep: Float64Array, running: boolean): void {
     const plan = this.#plans[step]!;
     const before = this.#before;
+    this.#latent?.begin(this.#field);
     for (let group = 0; group < this.#groups; group++) {
       const start = group * LANES * this.#count;
       adiKernel(this.#operator, plan.factors, this.#field, start, this.#work);
+      this.#addLatent(plan, group);
       this.#add(group, plan.outdoor, outdoor);
       this.#add(group, plan.deep, deep);
     }
@@ -173,6 +186,16 @@ class FullModel extends LaneResults implements SoilEngine {
       }
       this.floorPull[lane] = 0.5 * (before.floor[lane]! + this.#floorSum(lane));
     }
+  }
+
+  /** The latent power of the last step goes on into this one. */
+  #addLatent(plan: AdiPlan, group: number): void {
+    if (this.#latent === null) return;
+    const size = LANES * this.#count;
+    const start = group * size;
+    const power = this.#latent.power.subarray(start, start + size);
+    if (power.every((value) => value === 0)) return;
+    addSources(plan.factors, plan.everywhere, power, this.#field, start, this.#work);
   }
 
   finish(
@@ -198,6 +221,10 @@ class FullModel extends LaneResults implements SoilEngine {
     this.#takeHalf();
     this.#remember();
     this.#takeHalf();
+    // the surfaces conduct by the temperatures before freezing sets them right
+    if (this.#latent === null) return;
+    this.#latent.finish(this.#field, this.steps[step]!);
+    this.#remember();
   }
 
   /** Takes half of what the surfaces see off their heat: once at the start, once at the end. */
@@ -211,6 +238,10 @@ class FullModel extends LaneResults implements SoilEngine {
   }
 
   content(): Float64Array {
+    const latent = this.#latent;
+    if (latent !== null) {
+      return Float64Array.from({ length: this.lanes }, (_, lane) => latent.content(lane));
+    }
     const { capacity } = this.#operator;
     const cells = Int32Array.from(capacity, (_, cell) => cell);
     return Float64Array.from(
@@ -225,6 +256,7 @@ class FullModel extends LaneResults implements SoilEngine {
 
   load(state: Float64Array): void {
     this.#field.set(state);
+    this.#latent?.start(this.#field);
     this.#remember();
   }
 }
@@ -235,13 +267,15 @@ class FullModel extends LaneResults implements SoilEngine {
  * @param operator one metre of slice
  * @param lanes copies, each with its own temperatures
  * @param steps s, the step lengths wanted
+ * @param freezes true: water in the soil freezes cell by cell, as the operator has it
  */
 export function adiEngine(
   operator: ConductionOperator,
   lanes: number,
   steps: readonly number[],
+  freezes = false,
 ): SoilEngine {
-  return new FullModel(operator, lanes, steps);
+  return new FullModel(operator, lanes, steps, freezes);
 }
 
 /** State of an engine with every lane at the same field, for `load`. */

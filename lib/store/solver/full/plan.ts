@@ -12,6 +12,8 @@ export interface AdiPlan {
   /** of tubes and floor together, and of the floor alone */
   readonly all: SourceReach;
   readonly floor: SourceReach;
+  /** of every cell, for what freezes */
+  readonly everywhere: SourceReach;
   /** see SoilEngine */
   readonly tubeResponse: Float64Array;
   readonly tubeCross: Float64Array | null;
@@ -55,6 +57,7 @@ export function adiPlan(operator: ConductionOperator, seconds: number): AdiPlan 
       ...floor.cells,
     ]),
     floor: sourceReach(operator, factors, Array.from(floor.cells)),
+    everywhere: sourceReach(operator, factors, Array.from(operator.capacity.keys())),
     tubeResponse: own,
     tubeCross: cross,
     floorConductance: whole -
