@@ -50,3 +50,5 @@ export type { GroundCover, SurfaceForcing } from "./surface.ts";
 export { dailyWeather } from "./weather.ts";
 export type { DailyWeather } from "./weather.ts";
 export { middleOfLayers, soil } from "./chapter.ts";
+export { latentContent, settleLumps } from "./lumps.ts";
+export type { FreezingLumps, LumpState, LumpStep } from "./lumps.ts";

@@ -11,6 +11,8 @@ export interface FreezingZone {
   readonly latent: number;
   /** K */
   readonly range: number;
+  /** m² of the slice */
+  readonly area: number;
   /** under the floor, not in the ground outside */
   readonly inside: boolean;
 }
@@ -124,14 +126,24 @@ function soilName(operator: ConductionOperator, cell: number): string {
 }
 
 /** Makes a zone of cells of one soil. */
-function zoneOf(operator: ConductionOperator, cells: readonly number[], inside: boolean) {
+function zoneOf(
+  mesh: SliceMesh,
+  operator: ConductionOperator,
+  cells: readonly number[],
+  inside: boolean,
+): FreezingZone {
   const { capacity, freezing } = operator;
+  const { columns, widths, heights } = mesh;
   const heat = cells.reduce((sum, cell) => sum + capacity[cell]!, 0);
   return {
     cells: Int32Array.from(cells),
     weights: Float64Array.from(cells, (cell) => capacity[cell]! / heat),
     latent: cells.reduce((sum, cell) => sum + freezing!.latent[cell]!, 0),
     range: freezing!.range[cells[0]!]!,
+    area: cells.reduce(
+      (sum, cell) => sum + widths[cell % columns]! * heights[Math.floor(cell / columns)]!,
+      0,
+    ),
     inside,
   };
 }
@@ -159,5 +171,7 @@ export function freezingZones(mesh: SliceMesh, operator: ConductionOperator): Fr
     if (listed === undefined) cells.set(key, [c]);
     else listed.push(c);
   }
-  return [...cells].map(([key, listed]) => zoneOf(operator, listed, !key.startsWith("outside")));
+  return [...cells].map(([key, listed]) =>
+    zoneOf(mesh, operator, listed, !key.startsWith("outside"))
+  );
 }

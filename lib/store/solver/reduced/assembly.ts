@@ -1,11 +1,14 @@
 /** A reduced slice put together from the shapes of its states. @module */
 import type { ConductionOperator } from "../../ground/operator.ts";
+import type { FreezingZone } from "../../ground/zones.ts";
 import type { ReducedSlice } from "./slice.ts";
 import { dot } from "../../../basics/linear/vectors.ts";
 
 /** What a reduced slice is made of. */
 export interface SliceParts {
   readonly operator: ConductionOperator;
+  readonly zones: readonly FreezingZone[];
+  /** of tubes, surfaces and zones */
   readonly ports: readonly Float64Array[];
   /** cell temperatures for a unit input at each port that lasts for ever */
   readonly steady: readonly Float64Array[];
@@ -92,6 +95,7 @@ export function assembleSlice(parts: SliceParts): ReducedSlice {
     states: rates.length,
     tubes: operator.tubes.length,
     ports: ports.length,
+    zones: parts.zones,
     rates,
     gains,
     direct: directAnswers(parts, gains),
@@ -106,5 +110,28 @@ export function assembleSlice(parts: SliceParts): ReducedSlice {
     shapes,
     directShapes: atOnce,
     capacity: operator.capacity,
+  };
+}
+
+/** Rows and columns of the first ports alone. */
+function firstPorts(direct: Float64Array, ports: number, kept: number): Float64Array {
+  return Float64Array.from(
+    { length: direct.length / ports * kept },
+    (_, k) => direct[Math.floor(k / kept) * ports + (k % kept)]!,
+  );
+}
+
+/** The same slice with nothing in it that freezes: the same states, tubes and surfaces alone. */
+export function withoutZones(slice: ReducedSlice): ReducedSlice {
+  const { ports, states } = slice;
+  const kept = ports - slice.zones.length;
+  return {
+    ...slice,
+    ports: kept,
+    zones: [],
+    gains: slice.gains.slice(0, kept * states),
+    direct: firstPorts(slice.direct.subarray(0, kept * ports), ports, kept),
+    storeDirect: slice.storeDirect.slice(0, kept),
+    directShapes: firstPorts(slice.directShapes, ports, kept),
   };
 }

@@ -1,8 +1,20 @@
 /** Fields of cell temperatures to reduced states and back, and the jump to what repeats. @module */
+import { latentContent } from "../../../soil/mod.ts";
 import { BLOCK } from "./kernel.ts";
 import type { ReducedSlice } from "./slice.ts";
 
-/** Reduced states of every lane for a field of cell temperatures: x = shapesᵀ·M·T. */
+/** Latent content of every zone for a field of cell temperatures, J/m. */
+function zoneContents(slice: ReducedSlice, cellTemperatures: Float64Array): number[] {
+  return slice.zones.map(({ cells, weights, latent, range }) => {
+    const mean = cells.reduce((sum, cell, k) => sum + weights[k]! * cellTemperatures[cell]!, 0);
+    return latentContent(latent, range, mean);
+  });
+}
+
+/**
+ * State of an engine with every lane at the same field of cell temperatures: x = shapesᵀ·M·T, and
+ * the ice that goes with it.
+ */
 export function reducedState(
   slice: ReducedSlice,
   lanes: number,
@@ -15,10 +27,12 @@ export function reducedState(
     for (let k = 0; k < states; k++) one[k]! += shapes[c * states + k]! * heat;
   }
   const padded = Math.ceil(lanes / BLOCK) * BLOCK;
-  return Float64Array.from(
-    { length: padded * states },
-    (_, k) => one[Math.floor(k / BLOCK) % states]!,
-  );
+  const zones = slice.zones.length;
+  const state = new Float64Array(padded * states + 2 * lanes * zones);
+  for (let k = 0; k < padded * states; k++) state[k] = one[Math.floor(k / BLOCK) % states]!;
+  const ice = zoneContents(slice, cellTemperatures);
+  for (let lane = 0; lane < lanes; lane++) state.set(ice, padded * states + lane * zones);
+  return state;
 }
 
 /** Values of one lane out of a block: every fourth from a place on. */

@@ -45,10 +45,11 @@ export function readStates(
   out[3] = a3;
 }
 
-/** {@link readStates} for a row and the next one, into eight values: 16 flops a state. */
+/** {@link readStates} for two rows, into eight values: 16 flops a state. */
 export function readStatesTwice(
   row: Float64Array,
   first: number,
+  second: number,
   states: number,
   x: Float64Array,
   start: number,
@@ -58,7 +59,7 @@ export function readStatesTwice(
   let a0 = 0, a1 = 0, a2 = 0, a3 = 0, b0 = 0, b1 = 0, b2 = 0, b3 = 0;
   for (let k = 0; k < states; k++) {
     const m = row[first + k]!;
-    const n = row[first + states + k]!;
+    const n = row[second + k]!;
     const x0 = x[at]!;
     const x1 = x[at + 1]!;
     const x2 = x[at + 2]!;
@@ -125,10 +126,11 @@ export function addInputs(
   out[3] = a3;
 }
 
-/** {@link addInputs} for a row and the next one, to eight values: 16 flops a port. */
+/** {@link addInputs} for the rows of two ports, to eight values: 16 flops a port. */
 export function addInputsTwice(
   row: Float64Array,
   port: number,
+  other: number,
   run: InputRun,
   input: Float64Array,
   start: number,
@@ -140,7 +142,7 @@ export function addInputsTwice(
   let b0 = out[4]!, b1 = out[5]!, b2 = out[6]!, b3 = out[7]!;
   for (let q = run.from; q < run.to; q++) {
     const r = row[port * ports + q]!;
-    const t = row[(port + 1) * ports + q]!;
+    const t = row[other * ports + q]!;
     const u0 = input[at]!;
     const u1 = input[at + 1]!;
     const u2 = input[at + 2]!;

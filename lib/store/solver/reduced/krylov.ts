@@ -13,12 +13,14 @@ const SMOOTH_BELOW = 2e-6;
 
 /**
  * Orthonormal basis (in √M·T) of the rational Krylov space: the constant field first, then
- * (K + σM)⁻¹B for every shift. Gram–Schmidt twice; what adds nothing is dropped.
+ * (K + σM)⁻¹B for every shift. Gram–Schmidt twice; what adds nothing is dropped. Steady fields are
+ * given for `others` too, ports that add no direction of their own.
  */
 export function krylovBasis(
   operator: ConductionOperator,
   ports: readonly Float64Array[],
   root: Float64Array,
+  others: readonly Float64Array[] = [],
 ): { basis: Float64Array[]; steady: Float64Array[] } {
   const basis: Float64Array[] = [];
   const append = (field: Float64Array): void => {
@@ -43,7 +45,9 @@ export function krylovBasis(
     const factor = factorShifted(operator, shift);
     const wanted = shift <= SMOOTH_BELOW ? smooth : ports;
     for (const port of wanted) append(solveBanded(factor, port));
-    if (shift === 0) steady = ports.map((port) => solveBanded(factor, port));
+    if (shift === 0) {
+      steady = [...ports, ...others].map((port) => solveBanded(factor, port));
+    }
   }
   return { basis, steady };
 }

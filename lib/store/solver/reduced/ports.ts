@@ -1,14 +1,26 @@
 /** Ports of a slice as vectors over its cells, and patterns over its tubes. @module */
 import type { ConductionOperator } from "../../ground/operator.ts";
+import type { FreezingZone } from "../../ground/zones.ts";
 
-/** Port vectors by cell. */
+/** Weights over listed cells as a vector over all. */
+function spread(size: number, cells: Int32Array, weights: Float64Array): Float64Array {
+  const vector = new Float64Array(size);
+  cells.forEach((cell, k) => vector[cell] = weights[k]!);
+  return vector;
+}
+
+/** Zones as ports: W/m in, mean temperature out. */
+export function zoneVectors(
+  operator: ConductionOperator,
+  zones: readonly FreezingZone[],
+): Float64Array[] {
+  return zones.map((zone) => spread(operator.capacity.length, zone.cells, zone.weights));
+}
+
+/** Port vectors by cell: tubes, floor, outside, deep end. */
 export function portVectors(operator: ConductionOperator): Float64Array[] {
   const size = operator.capacity.length;
-  const vectorOf = (cells: Int32Array, weights: Float64Array) => {
-    const vector = new Float64Array(size);
-    cells.forEach((cell, k) => vector[cell] = weights[k]!);
-    return vector;
-  };
+  const vectorOf = (cells: Int32Array, weights: Float64Array) => spread(size, cells, weights);
   return [
     ...operator.tubes.map((tube) => vectorOf(tube.cells, tube.weights)),
     vectorOf(operator.floor.cells, operator.floor.conductances),

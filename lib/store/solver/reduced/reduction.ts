@@ -3,9 +3,10 @@ import { assembleSlice } from "./assembly.ts";
 import { krylovBasis } from "./krylov.ts";
 import type { ConductionOperator } from "../../ground/operator.ts";
 import { cellShapes, fullModes, keptModes } from "./modes.ts";
-import { portVectors } from "./ports.ts";
+import type { FreezingZone } from "../../ground/zones.ts";
+import { portVectors, zoneVectors } from "./ports.ts";
 import type { ReducedSlice } from "./slice.ts";
-import { keptDirections, weightedInputs } from "./truncation.ts";
+import { keptDirections, weightedInputs, zoneInputs } from "./truncation.ts";
 export type { ReducedSlice } from "./slice.ts";
 
 /**
@@ -13,9 +14,10 @@ export type { ReducedSlice } from "./slice.ts";
  * (docs/store.md).
  *
  * @param tubes modelled tubes of a slice
+ * @param zones in which its water freezes
  */
-export function productionStates(tubes: number): number {
-  return Math.min(128, Math.round(26 + 2.2 * tubes));
+export function productionStates(tubes: number, zones = 0): number {
+  return Math.min(128, Math.round(26 + 2.2 * tubes + 0.3 * zones));
 }
 
 /**
@@ -28,24 +30,30 @@ export function productionStates(tubes: number): number {
  * inputs is our own.
  *
  * @param operator slice
- * @param states how many to keep
+ * @param states how many to keep; as in production unless given
+ * @param zones in which its water freezes; none unless given
  */
 export function reduceSlice(
   operator: ConductionOperator,
-  states: number = productionStates(operator.tubes.length),
+  states?: number,
+  zones: readonly FreezingZone[] = [],
 ): ReducedSlice {
+  const wanted = states ?? productionStates(operator.tubes.length, zones.length);
   const root = operator.capacity.map(Math.sqrt);
-  const ports = portVectors(operator);
-  const { basis, steady } = krylovBasis(operator, ports, root);
+  const driven = portVectors(operator);
+  const frozen = zoneVectors(operator, zones);
+  const ports = [...driven, ...frozen];
+  const { basis, steady } = krylovBasis(operator, driven, root, frozen);
   const full = fullModes(operator, { basis, root, ports });
   const kept = keptDirections({
     rates: full.rates,
     gains: full.gains,
     content: full.content,
-    inputs: weightedInputs(operator),
-    states: Math.min(states, basis.length),
+    inputs: [...weightedInputs(operator), ...zoneInputs(zones, driven.length)],
+    states: Math.min(wanted, basis.length),
   });
   const modal = keptModes(full, kept);
   const shapes = cellShapes({ full, kept, modal, basis, root });
-  return assembleSlice({ operator, ports, steady, shapes, rates: Float64Array.from(modal.values) });
+  const rates = Float64Array.from(modal.values);
+  return assembleSlice({ operator, zones, ports, steady, shapes, rates });
 }

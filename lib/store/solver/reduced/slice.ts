@@ -1,14 +1,18 @@
 /** A slice as the fast engine knows it, and what that engine can do. @module */
+import type { FreezingZone } from "../../ground/zones.ts";
 import type { SoilEngine } from "../engine.ts";
 
 /**
  * The slice in modal form: dx/dt = −λ∘x + Bᵀu, port value y = B·x + D·u. Ports: each tube
- * (W/m in, block temperature out), then floor, surface outside and deep end (K in, Σ g·T out).
+ * (W/m in, block temperature out), then floor, surface outside and deep end (K in, Σ g·T out), then
+ * the zones whose water freezes (W/m in, mean temperature out).
  */
 export interface ReducedSlice {
   readonly states: number;
   readonly tubes: number;
   readonly ports: number;
+  /** none where nothing freezes; their ports come last */
+  readonly zones: readonly FreezingZone[];
   /** 1/s */
   readonly rates: Float64Array;
   /** port·states + state */
@@ -45,4 +49,6 @@ export interface ReducedEngine extends SoilEngine {
   merge(to: number, from: number, count: number): void;
   /** Temperatures of all cells of a lane, degC. */
   cells(lane: number): Float64Array;
+  /** Heat the freezing soil under the floor has set free and not taken back, by lane, J/m. */
+  ice(): Float64Array;
 }

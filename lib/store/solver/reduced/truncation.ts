@@ -1,6 +1,7 @@
 /** Which directions of the Krylov space are worth keeping. @module */
 import { Matrix } from "ml-matrix";
 import type { ConductionOperator } from "../../ground/operator.ts";
+import type { FreezingZone } from "../../ground/zones.ts";
 import { layerPatterns, layersOf } from "./ports.ts";
 import { dot, eigen, subtract } from "../../../basics/linear/vectors.ts";
 
@@ -40,6 +41,25 @@ export function weightedInputs(operator: ConductionOperator): number[][] {
     0,
     FLOOR_SWING,
   ]];
+}
+
+/** Zones freeze at most in this time, s, or by this flow, W/m over the root of m² of slice. */
+const FREEZING_TIME = 3600;
+const FREEZING_FLOW = 360;
+/** Weight of the zones: more of it takes states from tubes and floor, which matter more. */
+const ZONE_SHARE = 0.1;
+
+/**
+ * One weighted input for each freezing zone.
+ *
+ * @param zones of the slice
+ * @param before ports that come before the zones'
+ */
+export function zoneInputs(zones: readonly FreezingZone[], before: number): number[][] {
+  return zones.map((zone, k) => {
+    const most = Math.min(zone.latent / FREEZING_TIME, FREEZING_FLOW * Math.sqrt(zone.area));
+    return [...new Array<number>(before + k).fill(0), ZONE_SHARE * most];
+  });
 }
 
 /** The directions kept: the heat content first, then the best seen and reached. */

@@ -1,0 +1,163 @@
+/** What the fast engine holds between steps, and what can be read from it or done to it. @module */
+import { LaneResults } from "../engine.ts";
+import { cellField, everyFourth, jumpStates } from "./fields.ts";
+import { addInputs, BLOCK, type InputRun, readStates } from "./kernel.ts";
+import { byState, planStep, type StepPlan } from "./plan.ts";
+import type { ReducedSlice } from "./slice.ts";
+import { ZoneLatent } from "./zone_latent.ts";
+
+/** Surfaces a slice can have: floor, outside, deep end. */
+export const SURFACES = 3;
+
+/** States, inputs and ice of all lanes, four lanes side by side. */
+export class LaneStates extends LaneResults {
+  readonly slice: ReducedSlice;
+  protected readonly plans: readonly StepPlan[];
+  protected readonly gains: Float64Array;
+  protected readonly blocks: number;
+  /** surfaces that can carry anything: the deep end only where it is held */
+  protected readonly surfaces: number;
+  /** runs of ports: tubes and surfaces, surfaces alone; the same with the zones; none */
+  protected readonly all: InputRun;
+  protected readonly onSurfaces: InputRun;
+  protected readonly allAndZones: InputRun;
+  protected readonly surfacesAndZones: InputRun;
+  protected readonly none: InputRun;
+  protected readonly x: Float64Array;
+  /** tube heat, floor driving, outdoor and deep temperature, latent power of the step */
+  protected readonly input: Float64Array;
+  /** null where nothing freezes */
+  protected readonly latent: ZoneLatent | null;
+  readonly #thermometer: boolean;
+  readonly #four = new Float64Array(BLOCK);
+
+  constructor(
+    slice: ReducedSlice,
+    lanes: number,
+    steps: readonly number[],
+    thermometer: boolean,
+  ) {
+    super(lanes, slice.tubes, steps);
+    const { states, tubes, ports, conductances, zones } = slice;
+    this.slice = slice;
+    this.plans = steps.map((seconds) => planStep(slice, seconds));
+    this.gains = byState(slice);
+    this.blocks = Math.ceil(lanes / BLOCK);
+    this.surfaces = conductances[2] > 0 ? SURFACES : SURFACES - 1;
+    const to = tubes + this.surfaces;
+    this.all = { ports, from: 0, to };
+    this.onSurfaces = { ports, from: tubes, to };
+    this.allAndZones = { ports, from: 0, to: ports };
+    this.surfacesAndZones = { ports, from: tubes, to: ports };
+    this.none = { ports, from: to, to };
+    this.x = new Float64Array(this.blocks * BLOCK * states);
+    this.input = new Float64Array(this.blocks * BLOCK * ports);
+    this.latent = zones.length > 0 ? new ZoneLatent(slice, lanes, this.plans, this.gains) : null;
+    this.#thermometer = thermometer;
+  }
+
+  /** Lanes of a block that are not there to fill it up. */
+  protected lanesOf(block: number): number {
+    return Math.min(BLOCK, this.lanes - block * BLOCK);
+  }
+
+  /** Ports of a block that carry anything: with its zones where it holds ice. */
+  protected runOf(block: number, withTubes: boolean): InputRun {
+    const ice = this.latent?.holds(block) ?? false;
+    if (ice) return withTubes ? this.allAndZones : this.surfacesAndZones;
+    return withTubes ? this.all : this.onSurfaces;
+  }
+
+  /** Index of a lane's first state; the next ones follow every four. */
+  #place(lane: number): number {
+    return Math.floor(lane / BLOCK) * BLOCK * this.slice.states + (lane % BLOCK);
+  }
+
+  /** The thermometer is a port like any other: weights of states and of inputs. */
+  protected refresh(): void {
+    if (!this.#thermometer) return;
+    const { states, ports, store, storeDirect } = this.slice;
+    const four = this.#four;
+    for (let block = 0; block < this.blocks; block++) {
+      readStates(store, 0, states, this.x, block * states * BLOCK, four);
+      addInputs(storeDirect, 0, this.runOf(block, true), this.input, block * ports * BLOCK, four);
+      const count = this.lanesOf(block);
+      for (let l = 0; l < count; l++) this.storeTemperature[block * BLOCK + l] = four[l]!;
+    }
+  }
+
+  /** Heat over 0 °C unfrozen by lane, J/m. */
+  content(): Float64Array {
+    const { states, content } = this.slice;
+    return Float64Array.from({ length: this.lanes }, (_, lane) => {
+      let sum = this.latent?.content(lane) ?? 0;
+      const at = this.#place(lane);
+      for (let k = 0; k < states; k++) sum += content[k]! * this.x[at + BLOCK * k]!;
+      return sum;
+    });
+  }
+
+  /** Heat the freezing soil under the floor has set free and not taken back, by lane, J/m. */
+  ice(): Float64Array {
+    return Float64Array.from(
+      { length: this.lanes },
+      (_, lane) => this.latent === null ? 0 : 0 - this.latent.content(lane, true),
+    );
+  }
+
+  /** States, and the ice after them. */
+  save(): Float64Array {
+    if (this.latent === null) return this.x.slice();
+    const ice = this.latent.save();
+    const saved = new Float64Array(this.x.length + ice.length);
+    saved.set(this.x);
+    saved.set(ice, this.x.length);
+    return saved;
+  }
+
+  load(state: Float64Array): void {
+    this.x.set(state.subarray(0, this.x.length));
+    this.latent?.load(state.subarray(this.x.length), this.input);
+    this.#clearFilling();
+    this.refresh();
+  }
+
+  /**
+   * Lanes that only fill the last block up start at 0: with no input they would fade into numbers
+   * too small for the processor's fast path and double the time of a year.
+   */
+  #clearFilling(): void {
+    for (let lane = this.lanes; lane < this.blocks * BLOCK; lane++) {
+      const at = this.#place(lane);
+      for (let k = 0; k < this.slice.states; k++) this.x[at + BLOCK * k] = 0;
+    }
+  }
+
+  /** Jumps the states; the ice stays, for the last weeks of a year make what it starts with. */
+  jump(start: Float64Array, seconds: number): void {
+    jumpStates(this.slice, this.x, start, seconds);
+    this.refresh();
+  }
+
+  merge(to: number, from: number, count: number): void {
+    const { x } = this;
+    for (let lane = 0; lane < count; lane++) {
+      const [target, source] = [this.#place(to + lane), this.#place(from + lane)];
+      for (let k = 0; k < this.slice.states * BLOCK; k += BLOCK) {
+        x[target + k]! += x[source + k]!;
+        x[source + k] = 0;
+      }
+    }
+    this.refresh();
+  }
+
+  cells(lane: number): Float64Array {
+    const { ports, states } = this.slice;
+    const input = Math.floor(lane / BLOCK) * ports * BLOCK + (lane % BLOCK);
+    return cellField(
+      this.slice,
+      everyFourth(this.x, this.#place(lane), states),
+      everyFourth(this.input, input, ports),
+    );
+  }
+}

@@ -1,0 +1,249 @@
+/** Latent heat of the zones of a reduced slice, solved with the states in every step. @module */
+import { type LumpState, type LumpStep, settleLumps } from "../../../soil/mod.ts";
+import { HOUR } from "../../../basics/mod.ts";
+import {
+  addInputs,
+  addInputsTwice,
+  BLOCK,
+  type InputRun,
+  moveStates,
+  readStates,
+  readStatesTwice,
+  type StateMove,
+} from "./kernel.ts";
+import type { StepPlan } from "./plan.ts";
+import type { ReducedSlice } from "./slice.ts";
+
+/** K above 0 degC from which a zone need not be watched, and how fast it may fall, K/s. */
+const SAFE = 0.3;
+const FASTEST_FALL = 2 / HOUR;
+
+/** States and inputs of all lanes, as the engine holds them. */
+export interface LaneBuffers {
+  readonly x: Float64Array;
+  readonly input: Float64Array;
+}
+
+/** K per W/m at the end of a step between zones: what the states answer, and what is left out. */
+function endResponse(slice: ReducedSlice, plan: StepPlan): Float64Array {
+  const { states, ports, gains, direct } = slice;
+  const zones = slice.zones.length;
+  const before = ports - zones;
+  return Float64Array.from({ length: zones * zones }, (_, k) => {
+    const [a, b] = [before + Math.floor(k / zones), before + (k % zones)];
+    let sum = direct[a * ports + b]!;
+    for (let s = 0; s < states; s++) {
+      sum += gains[a * states + s]! * gains[b * states + s]! * plan.growth[s]!;
+    }
+    return sum;
+  });
+}
+
+/**
+ * Ice of all zones of all lanes. Within a step the engine moves its states without latent heat,
+ * this reads the zones, finds the latent power that makes temperature and ice belong together at
+ * the step's end, and adds it to the states. A zone far from freezing is not read again before it
+ * could freeze.
+ */
+export class ZoneLatent {
+  /** J/m and W/m, lane·zones + zone */
+  readonly #state: LumpState;
+  /** degC at the end of the step without latent heat, lane·zones + zone */
+  readonly #free: Float64Array;
+  /** s until a zone of a block must be read again, block·zones + zone */
+  readonly #rest: Float64Array;
+  /** 1 where a block holds ice or latent power */
+  readonly #holds: Uint8Array;
+  readonly #slice: ReducedSlice;
+  readonly #lanes: number;
+  readonly #steps: readonly LumpStep[];
+  readonly #moves: readonly StateMove[];
+  /** ports of the zones, and of all that comes before them */
+  readonly #own: InputRun;
+  readonly #before: number;
+  readonly #due: Int32Array;
+  readonly #listed: Int32Array;
+  readonly #four = new Float64Array(BLOCK);
+  readonly #eight = new Float64Array(2 * BLOCK);
+
+  constructor(
+    slice: ReducedSlice,
+    lanes: number,
+    plans: readonly StepPlan[],
+    gains: Float64Array,
+  ) {
+    const { ports, states } = slice;
+    const zones = slice.zones.length;
+    const blocks = Math.ceil(lanes / BLOCK);
+    const lumps = {
+      latent: Float64Array.from(slice.zones, (zone) => zone.latent),
+      range: Float64Array.from(slice.zones, (zone) => zone.range),
+    };
+    this.#slice = slice;
+    this.#lanes = lanes;
+    this.#state = {
+      content: new Float64Array(lanes * zones),
+      power: new Float64Array(lanes * zones),
+    };
+    this.#free = new Float64Array(lanes * zones);
+    this.#rest = new Float64Array(blocks * zones);
+    this.#holds = new Uint8Array(blocks);
+    this.#steps = plans.map((plan) => ({
+      lumps,
+      seconds: plan.seconds,
+      response: endResponse(slice, plan),
+    }));
+    const kept = new Float64Array(states).fill(1);
+    this.#moves = plans.map(({ growth }) => ({ decay: kept, growth, gains }));
+    this.#before = ports - zones;
+    this.#own = { ports, from: this.#before, to: ports };
+    this.#due = new Int32Array(zones);
+    this.#listed = new Int32Array(zones);
+  }
+
+  /** True where the inputs of a block's zones are other than 0. */
+  holds(block: number): boolean {
+    return this.#holds[block] === 1;
+  }
+
+  /**
+   * Ends the step of a block: power into the inputs and the states, ice of the step's end.
+   *
+   * @param step index of the step length
+   * @param block of four lanes, whose states have moved without latent heat
+   * @param run ports before the zones that carried anything
+   * @param buffers of the engine
+   */
+  settle(step: number, block: number, run: InputRun, buffers: LaneBuffers): void {
+    const { seconds } = this.#steps[step]!;
+    const count = this.#findDue(block, seconds);
+    this.#read(block, count, run, buffers);
+    const last = Math.min(this.#lanes, (block + 1) * BLOCK);
+    let active = this.#holds[block] === 1;
+    for (let lane = block * BLOCK; lane < last; lane++) {
+      active = this.#settleLane(step, lane, count) || active;
+    }
+    if (!active) return;
+    this.#placePower(block, last, buffers.input);
+    const { states, ports } = this.#slice;
+    moveStates(
+      this.#moves[step]!,
+      this.#own,
+      buffers.input,
+      block * ports * BLOCK,
+      buffers.x,
+      block * states * BLOCK,
+    );
+  }
+
+  /** Lists the zones of a block to be read now. */
+  #findDue(block: number, seconds: number): number {
+    const zones = this.#due.length;
+    let count = 0;
+    for (let z = 0; z < zones; z++) {
+      const at = block * zones + z;
+      this.#rest[at]! -= seconds;
+      if (this.#rest[at]! <= 0) this.#due[count++] = z;
+    }
+    return count;
+  }
+
+  /** Temperatures of the zones due at the end of the step without latent heat. */
+  #read(block: number, count: number, run: InputRun, buffers: LaneBuffers): void {
+    const { gains, direct, states, ports } = this.#slice;
+    const { x, input } = buffers;
+    const [four, eight] = [this.#four, this.#eight];
+    const [at, known] = [block * states * BLOCK, block * ports * BLOCK];
+    const paired = count - count % 2;
+    for (let i = 0; i < paired; i += 2) {
+      const [a, b] = [this.#before + this.#due[i]!, this.#before + this.#due[i + 1]!];
+      readStatesTwice(gains, a * states, b * states, states, x, at, eight);
+      addInputsTwice(direct, a, b, run, input, known, eight);
+      this.#take(block, this.#due[i]!, eight, 0);
+      this.#take(block, this.#due[i + 1]!, eight, BLOCK);
+    }
+    if (paired === count) return;
+    const last = this.#before + this.#due[paired]!;
+    readStates(gains, last * states, states, x, at, four);
+    addInputs(direct, last, run, input, known, four);
+    this.#take(block, this.#due[paired]!, four, 0);
+  }
+
+  /** Keeps what was read of a zone; says when it must be read again. */
+  #take(block: number, zone: number, read: Float64Array, from: number): void {
+    const zones = this.#due.length;
+    const lanes = Math.min(BLOCK, this.#lanes - block * BLOCK);
+    let coldest = Infinity;
+    for (let l = 0; l < lanes; l++) {
+      const at = (block * BLOCK + l) * zones + zone;
+      this.#free[at] = read[from + l]!;
+      coldest = Math.min(coldest, this.#state.content[at] === 0 ? read[from + l]! : 0);
+    }
+    this.#rest[block * zones + zone] = Math.max(0, (coldest - SAFE) / FASTEST_FALL);
+  }
+
+  /** Solves one lane; false where nothing in it freezes or thaws. */
+  #settleLane(step: number, lane: number, count: number): boolean {
+    const { content, power } = this.#state;
+    const zones = this.#due.length;
+    const start = lane * zones;
+    const held = this.holds(Math.floor(lane / BLOCK));
+    let listed = 0;
+    for (let i = 0; i < count; i++) {
+      const z = this.#due[i]!;
+      if (content[start + z] !== 0 || this.#free[start + z]! < 0) this.#listed[listed++] = z;
+      else if (held) power[start + z] = 0;
+    }
+    if (listed === 0) return false;
+    settleLumps(this.#steps[step]!, this.#state, this.#free, start, this.#listed, listed);
+    return true;
+  }
+
+  /** Writes the power of the step into the inputs, and whether there is any left to come. */
+  #placePower(block: number, last: number, input: Float64Array): void {
+    const { content, power } = this.#state;
+    const zones = this.#due.length;
+    const known = (block * this.#slice.ports + this.#before) * BLOCK;
+    let any = 0;
+    for (let lane = block * BLOCK; lane < last; lane++) {
+      for (let z = 0; z < zones; z++) {
+        const k = lane * zones + z;
+        input[known + z * BLOCK + lane % BLOCK] = power[k]!;
+        if (content[k] !== 0 || power[k] !== 0) any = 1;
+      }
+    }
+    this.#holds[block] = any;
+  }
+
+  /** Latent content of a lane, J/m, 0 or less; of the zones under the floor alone where asked. */
+  content(lane: number, insideOnly = false): number {
+    const { zones } = this.#slice;
+    let sum = 0;
+    for (let z = 0; z < zones.length; z++) {
+      if (!insideOnly || zones[z]!.inside) sum += this.#state.content[lane * zones.length + z]!;
+    }
+    return sum;
+  }
+
+  /** Copies the ice out: content and power. */
+  save(): Float64Array {
+    const { content, power } = this.#state;
+    const saved = new Float64Array(content.length + power.length);
+    saved.set(content);
+    saved.set(power, content.length);
+    return saved;
+  }
+
+  /** Takes ice in as saved; nothing given means none. */
+  load(saved: Float64Array, input: Float64Array): void {
+    const { content, power } = this.#state;
+    content.fill(0);
+    power.fill(0);
+    content.set(saved.subarray(0, content.length));
+    power.set(saved.subarray(content.length, content.length + power.length));
+    this.#rest.fill(0);
+    for (let block = 0; block < this.#holds.length; block++) {
+      this.#placePower(block, Math.min(this.#lanes, (block + 1) * BLOCK), input);
+    }
+  }
+}
