@@ -1,62 +1,50 @@
-/** Units in which values are shown, SI first and US second. @module */
-import Papa from "papaparse";
-import text from "../../data/display/units.csv" with { type: "text" };
+/** Quantities as a reader sees them, SI first and US second, with the decimals their kind is shown with. @module */
+import { type Kind, kindOf, type ShownUnit } from "./kinds.ts";
+import { withUnit } from "./unit_library.ts";
+
+/** How a kind is shown in one system: shown value = value × factor + offset. */
+export interface DisplayScale {
+  /** unit as shown; "–" for a pure number */
+  readonly unit: string;
+  /** of the value inside the library */
+  readonly factor: number;
+  /** added after the factor; only a temperature has one */
+  readonly offset: number;
+  /** decimals */
+  readonly digits: number;
+}
 
 /** How one kind of quantity is shown. */
 export interface DisplayUnit {
-  /** name of the kind, such as "temperature" */
-  readonly kind: string;
-  /** SI unit as shown */
-  readonly unit: string;
-  /** shown value = stored value × factor */
-  readonly factor: number;
-  /** decimals */
-  readonly digits: number;
-  /** US unit, null where US use has none of its own */
-  readonly us: {
-    readonly unit: string;
-    readonly factor: number;
-    readonly offset: number;
-    readonly digits: number;
-  } | null;
+  /** in SI, or the one unit everywhere */
+  readonly si: DisplayScale;
+  /** in US use; null where that has no unit of its own */
+  readonly us: DisplayScale | null;
 }
 
-const units = readUnits(text);
+const known = new Map<Kind, DisplayUnit>();
 
-function readUnits(csv: string): ReadonlyMap<string, DisplayUnit> {
-  const rows = Papa.parse<Record<string, string>>(csv.trim(), { header: true }).data;
-  return new Map(rows.map((row) => [row["kind"]!, {
-    kind: row["kind"]!,
-    unit: row["si_unit"]!,
-    factor: Number(row["si_factor"]),
-    digits: Number(row["si_digits"]),
-    us: row["us_unit"] === "" ? null : {
-      unit: row["us_unit"]!,
-      factor: Number(row["us_factor"]),
-      offset: Number(row["us_offset"]),
-      digits: Number(row["us_digits"]),
-    },
-  }]));
-}
-
-/** All kinds known. */
-export function displayKinds(): string[] {
-  return [...units.keys()];
-}
-
-/**
- * The units of a kind.
- *
- * @throws {RangeError} for an unknown kind; the message lists the known ones
- */
-export function displayUnit(kind: string): DisplayUnit {
-  const found = units.get(kind);
+/** The units a kind is shown in. */
+export function displayUnit(kind: Kind): DisplayUnit {
+  let found = known.get(kind);
   if (found === undefined) {
-    throw new RangeError(
-      `Cannot show kind "${kind}": known kinds are ${displayKinds().join(", ")}`,
-    );
+    const { si, us } = kindOf(kind).shown;
+    found = { si: scaleOf(kind, si), us: us === null ? null : scaleOf(kind, us) };
+    known.set(kind, found);
   }
   return found;
+}
+
+function scaleOf(kind: Kind, [unit, label, digits]: ShownUnit): DisplayScale {
+  const { si, difference } = kindOf(kind);
+  if (unit === "") return { unit: label, factor: label === "%" ? 100 : 1, offset: 0, digits };
+  if (unit === si) return { unit: label, factor: 1, offset: 0, digits };
+  const convert = (value: number) => withUnit(value, si).toNumber(unit);
+  // the unit library rounds in the last digits
+  const clean = (value: number) => Number(value.toPrecision(12));
+  const zero = convert(0);
+  const factor = clean(convert(1) - zero);
+  return { unit: label, factor, offset: difference === true ? 0 : clean(zero), digits };
 }
 
 /** Number with fixed decimals, thin groups, a true minus sign and no negative zero. */
@@ -74,25 +62,53 @@ export function showPower(value: number): string {
   return value.toExponential(1).replaceAll("-", "−").replace("+", "");
 }
 
-/** "−17.2 degC", with an unbreakable space */
-export function showSi(value: number, kind: string, digits?: number): string {
-  const unit = displayUnit(kind);
-  return withUnit(showNumber(value * unit.factor, digits ?? unit.digits), unit.unit);
+function show(value: number, scale: DisplayScale, digits: number): string {
+  const number = showNumber(value * scale.factor + scale.offset, digits);
+  return scale.unit === "–" ? number : `${number}\u00a0${scale.unit}`;
 }
 
-/** "1.0 degF", or an empty text where US use has no unit of its own */
-export function showUs(value: number, kind: string, digits?: number): string {
-  const us = displayUnit(kind).us;
-  if (us === null) return "";
-  return withUnit(showNumber(value * us.factor + us.offset, digits ?? us.digits), us.unit);
+/**
+ * "−17.2 degC", with an unbreakable space.
+ *
+ * @param value in the unit the kind has inside the library
+ * @param kind what it is
+ * @param digits decimals where the usual ones do not do
+ */
+export function showSi(value: number, kind: Kind, digits?: number): string {
+  const { si } = displayUnit(kind);
+  return show(value, si, digits ?? si.digits);
 }
 
-/** "−17.2 degC (1.0 degF)" */
-export function showBoth(value: number, kind: string): string {
+/** "1.0 degF", or an empty text where US use has no unit of its own; as {@link showSi}. */
+export function showUs(value: number, kind: Kind, digits?: number): string {
+  const { us } = displayUnit(kind);
+  return us === null ? "" : show(value, us, digits ?? us.digits);
+}
+
+/**
+ * "−17.2 degC (1.0 degF)": how every notice and every sentence gives a quantity, so that one place
+ * decides on the units of a text.
+ *
+ * @param value in the unit the kind has inside the library
+ * @param kind what it is
+ */
+export function showBoth(value: number, kind: Kind): string {
   const us = showUs(value, kind);
   return us === "" ? showSi(value, kind) : `${showSi(value, kind)} (${us})`;
 }
 
-function withUnit(number: string, unit: string): string {
-  return unit === "–" ? number : `${number}\u00a0${unit}`;
+/**
+ * "0.60 to 1.20 m/s (118 to 236 ft/min)".
+ *
+ * @param low in the unit the kind has inside the library
+ * @param high the same
+ * @param kind what they are
+ */
+export function showRange(low: number, high: number, kind: Kind): string {
+  const { si, us } = displayUnit(kind);
+  const range = (scale: DisplayScale) =>
+    `${showNumber(low * scale.factor + scale.offset, scale.digits)} to ${
+      show(high, scale, scale.digits)
+    }`;
+  return us === null ? range(si) : `${range(si)} (${range(us)})`;
 }

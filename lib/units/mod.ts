@@ -1,5 +1,16 @@
 /** Quantities as text with units, in and out. @module */
-export { type Kind, kindOf, type KindOfQuantity, KINDS } from "./kinds.ts";
+export {
+  type DisplayScale,
+  type DisplayUnit,
+  displayUnit,
+  showBoth,
+  showNumber,
+  showPower,
+  showRange,
+  showSi,
+  showUs,
+} from "./display_units.ts";
+export { type Kind, kindOf, type KindOfQuantity, KINDS, type ShownUnit } from "./kinds.ts";
 export { formatQuantity, parseQuantity, QuantityError, type UnitSystem } from "./quantity.ts";
 export { readsAsTemperature } from "./difference.ts";
 export { readTimeZone } from "./time_zone.ts";

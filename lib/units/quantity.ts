@@ -149,7 +149,7 @@ export function formatQuantity(
   system: UnitSystem = "SI",
   digits = 4,
 ): string {
-  if (kind === "share") return `${roundTo(value * 100, digits)} %`;
+  if (kindOf(kind).shown.si[1] === "%") return `${roundTo(value * 100, digits)} %`;
   const label = unitLabel(kind, system);
   const text = roundTo(inSystem(value, kind, system), digits);
   return label === "" ? text : `${text} ${label}`;

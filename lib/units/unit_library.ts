@@ -19,6 +19,7 @@ const ADDED: readonly (readonly [string, string])[] = [
   ["inH2O", "249.08891 Pa"],
   ["ach", "1 hour^-1"],
   ["therm", "100000 BTU"],
+  ["kBTU", "1000 BTU"],
   ["clo", "0.155 m^2 K/W"],
 ];
 for (const [name, definition] of ADDED) library.createUnit(name, definition);
@@ -26,6 +27,7 @@ for (const [name, definition] of ADDED) library.createUnit(name, definition);
 /** Whole words people write, and what the unit library calls them. */
 const SPELLINGS: Readonly<Record<string, string>> = {
   Btu: "BTU",
+  kBtu: "kBTU",
   btu: "BTU",
   Btuh: "BTU/hour",
   BTUh: "BTU/hour",
@@ -44,6 +46,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   min: "minute",
   hr: "hour",
   h: "hour",
+  d: "day",
   C: "degC",
   F: "degF",
   celsius: "degC",

@@ -1,7 +1,7 @@
 /** What the climate chapter answers. @module */
 import { dayName } from "../kit/calendar.ts";
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth } from "../../units/display_units.ts";
+import { showBoth } from "../../units/mod.ts";
 import type { ClimateResult, ColdSpell } from "../../climate/types.ts";
 import { answerCard } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";

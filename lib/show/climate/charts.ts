@@ -5,7 +5,7 @@ import type { ClimateResult, ClimateYear, MonthSummary } from "../../climate/typ
 import { MONTHS } from "../kit/calendar.ts";
 import { carpet } from "../kit/carpet.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE, RADIATION_CLASSES, TEMPERATURE_CLASSES } from "../kit/palette.ts";

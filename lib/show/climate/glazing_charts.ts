@@ -4,7 +4,7 @@ import { type Glazing, glazingOptics, type PlaneMonths } from "../../house/mod.t
 import { beamTransmittance, diffuseTransmittance } from "../../sun/mod.ts";
 import { MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/display_units.ts";
+import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import type { LegendEntry } from "../kit/picture.ts";
 import { PALETTE } from "../kit/palette.ts";

@@ -1,7 +1,7 @@
 /** Tables of the climate notebook: soundness of the file, design hours, crop limits, short days. @module */
 import { dayName, MONTHS } from "../kit/calendar.ts";
 import type { DisplayItem } from "../kit/figure.ts";
-import { showNumber } from "../../units/display_units.ts";
+import { showNumber } from "../../units/mod.ts";
 import { hoursBelow } from "../../basics/mod.ts";
 import { type ClimateQuality, degreeHoursBelow } from "../../climate/mod.ts";
 import type { ClimateResult, ClimateYear } from "../../climate/types.ts";

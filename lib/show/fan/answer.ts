@@ -1,6 +1,6 @@
 /** What the fan chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showNumber, showSi } from "../../units/display_units.ts";
+import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import {
   changeFan,
   type FanInputs,

@@ -2,7 +2,7 @@
 import * as Plot from "@observablehq/plot";
 import { curveValue, type FanInputs, type FanResult, shapedCurve } from "../../fan/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import type { Point } from "../kit/thin.ts";

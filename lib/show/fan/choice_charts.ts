@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { FanResult } from "../../fan/types.ts";
 import { MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { curvePoints } from "./charts.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE, SERIES_COLOURS } from "../kit/palette.ts";

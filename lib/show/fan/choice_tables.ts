@@ -1,6 +1,6 @@
 /** Tables that help to choose a fan, and the operating point in words. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showNumber, showSi } from "../../units/display_units.ts";
+import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import type { FanInputs, FanResult } from "../../fan/mod.ts";
 import type { ElevationTrial, FanTrial } from "./fan_variants.ts";
 import { paragraph, table } from "../kit/table.ts";

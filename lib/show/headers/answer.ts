@@ -1,6 +1,6 @@
 /** What the headers chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showNumber, showSi } from "../../units/display_units.ts";
+import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import type { HeadersInputs, HeadersResult, WorkmanshipResult } from "../../headers/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { answerCard, type Light } from "../kit/answer.ts";
@@ -30,7 +30,7 @@ export function answer(
   return answerCard({
     light,
     answer:
-      `Headers of ${showBoth(result.diameter, "diameter")}, ${LAYOUT_WORDS[inputs.layout]}: ` +
+      `Headers of ${showBoth(result.diameter, "smallLength")}, ${LAYOUT_WORDS[inputs.layout]}: ` +
       `tubes carry ${showSi(result.flowMin, "share")} to ${
         showSi(result.flowMax, "share")
       } of the mean, ${outside} of ${tubes.count} lie outside ±10 %; the field gives ${
@@ -71,7 +71,7 @@ export function sizeTable(variants: readonly HeaderVariant[]): DisplayItem {
       : `${showNumber(one.flowMin, 2)} to ${showNumber(one.flowMax, 2)}`;
   };
   return table(sizes, [
-    { head: "inside", value: (row) => row.diameter, kind: "diameter" },
+    { head: "inside", value: (row) => row.diameter, kind: "smallLength" },
     { head: "tubes over header area", value: (row) => row.areaRatio, digits: 2 },
     ...layouts.map((layout) => ({
       head: LAYOUT_HEADS[layout],

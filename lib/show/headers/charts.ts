@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { HeadersResult } from "../../headers/types.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { GREY, PALETTE } from "../kit/palette.ts";
 

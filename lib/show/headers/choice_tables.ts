@@ -1,7 +1,7 @@
 /** Tables that help to choose and to build headers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { LAYOUT_NAMES } from "./layout_charts.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { drawingInputs, headerHoles } from "../../drawings/mod.ts";
 import type { SoilResult } from "../../soil/types.ts";
 import type { Study } from "../../study/mod.ts";
@@ -14,7 +14,7 @@ export function wantedTable(rows: readonly WantedHeader[]): DisplayItem {
   return table(rows, [
     { head: "layout", value: (row) => LAYOUT_NAMES[row.layout] },
     { head: "wanted unevenness (CV)", value: (row) => row.unevenness, kind: "share" },
-    { head: "inside at least", value: (row) => row.sized?.diameter ?? null, kind: "diameter" },
+    { head: "inside at least", value: (row) => row.sized?.diameter ?? null, kind: "smallLength" },
     { head: "least over mean", value: (row) => row.sized?.flowMin ?? null, digits: 2 },
     { head: "greatest over mean", value: (row) => row.sized?.flowMax ?? null, digits: 2 },
     {
@@ -53,7 +53,7 @@ export function balanceTable(balance: BalanceStudy): DisplayItem {
       {
         head: "hole of its plate",
         value: (row) => row.hole < 0.995 * balance.diameter ? row.hole : null,
-        kind: "diameter",
+        kind: "smallLength",
       },
     ],
     `${plates} of ${rows.length} tubes get a plate; pressure ${
@@ -74,14 +74,14 @@ export function drillingTable(
       { head: "hole", value: (hole) => hole.number, kind: "count" },
       { head: "along, from the first", value: (hole) => hole.along, digits: 3, kind: "depth" },
       { head: "angle, degrees", value: (hole) => hole.angle, digits: 0 },
-      { head: "arc", value: (hole) => hole.around, kind: "diameter" },
-      { head: "diameter of the hole", value: (hole) => hole.diameter, kind: "diameter" },
+      { head: "arc", value: (hole) => hole.around, kind: "smallLength" },
+      { head: "diameter of the hole", value: (hole) => hole.diameter, kind: "smallLength" },
     ],
-    `${layout.holes.length} holes in a header of ${showSi(layout.headerDiameter, "diameter")}; ${
+    `${layout.holes.length} holes in a header of ${showSi(layout.headerDiameter, "smallLength")}; ${
       layout.holes.length < 2
         ? "a single hole"
         : `${showSi(layout.strengthLeft, "share")} of the tightest pitch is left, ${
-          showSi(layout.ligament, "diameter")
+          showSi(layout.ligament, "smallLength")
         } of wall`
     }`,
   );

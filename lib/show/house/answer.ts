@@ -2,7 +2,7 @@
 import { firstHourBelow, hoursBelow, lastHourBelow } from "../../basics/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { hourName } from "../kit/calendar.ts";
-import { showBoth, showSi } from "../../units/display_units.ts";
+import { showBoth, showSi } from "../../units/mod.ts";
 import {
   findCrop,
   type HouseInputs,

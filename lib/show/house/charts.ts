@@ -4,7 +4,7 @@ import type { ClimateYear } from "../../climate/types.ts";
 import type { HouseResult } from "../../house/types.ts";
 import { hourName } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, type TimeLine, timePlot, weekAroundLowest, yearWindow } from "../kit/lines.ts";

@@ -1,7 +1,7 @@
 /** "Do this first": what each improvement of the house brings, as bars and in numbers. @module */
 import * as Plot from "@observablehq/plot";
 import type { RankedMeasure } from "../../house/mod.ts";
-import { showNumber, showSi } from "../../units/display_units.ts";
+import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 

@@ -7,7 +7,7 @@ import type { HouseResult, HouseYear } from "../../house/types.ts";
 import { dailyMeans, monthlySums } from "../../basics/mod.ts";
 import { axisDate, MONTHS, monthTicks } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/display_units.ts";
+import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -135,7 +135,7 @@ export function humidityChart(result: HouseResult, purgeHumidity: number): Displ
   }], {
     title: "Damp air and dripping cover",
     alt: `Humidity of the house without heat or store, and water condensing on the cover: ${
-      showSi(water, "waterMass")
+      showSi(water, "mass")
     } a year, ${showSi(hoursAtLeast(year.relativeHumidity, 0.9), "hours")} at or above 90 %.`,
     legend: [
       { label: "daily mean", colour: PALETTE.latent, sign: "line" },
@@ -169,12 +169,12 @@ function humidityTable({ freeRunning, condensateByMonth }: HouseResult) {
     {
       head: "evaporated by crop and soil",
       value: (_, month) => water[month]! * 3600,
-      kind: "waterMass",
+      kind: "mass",
     },
     {
       head: "condensed on the cover",
       value: (_, month) => condensateByMonth[month]!,
-      kind: "waterMass",
+      kind: "mass",
     },
   ]);
 }
@@ -240,7 +240,7 @@ export function heatFlowsChart(result: HouseResult): DisplayItem {
       ...names.map((head) => ({
         head,
         value: (month: string) => of(head, month),
-        kind: "energy",
+        kind: "energy" as const,
         us: false,
       })),
     ]),

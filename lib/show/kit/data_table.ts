@@ -1,5 +1,5 @@
 /** Tables with SI and US columns, as HTML and as plain text. @module */
-import { displayUnit, showNumber } from "../../units/display_units.ts";
+import { type DisplayScale, displayUnit, type Kind, showNumber } from "../../units/mod.ts";
 import { escapeMarkup } from "./escape.ts";
 
 /** One cell before it is shown; null is shown as a dash. */
@@ -11,8 +11,8 @@ export interface Column<Row> {
   readonly head: string;
   /** what stands in the cell: SI value, or text */
   readonly value: (row: Row, index: number) => Cell;
-  /** kind in data/display/units.csv; gives unit, digits and the US column */
-  readonly kind?: string;
+  /** kind of lib/units/kinds.ts; gives unit, digits and the US column */
+  readonly kind?: Kind;
   /** decimals of the SI column where the usual ones do not do */
   readonly digits?: number;
   /** true sets a column of texts to the right, unbroken, like numbers */
@@ -52,27 +52,24 @@ export function dataTable<Row>(
 }
 
 function showColumn<Row>(column: Column<Row>): ShownColumn<Row>[] {
-  const plain = (factor: number, offset: number, digits: number) => (row: Row, index: number) => {
+  const plain = (scale: Omit<DisplayScale, "unit">) => (row: Row, index: number) => {
     const value = column.value(row, index);
     if (value === null) return "–";
-    return typeof value === "string" ? value : showNumber(value * factor + offset, digits);
+    if (typeof value === "string") return value;
+    return showNumber(value * scale.factor + scale.offset, scale.digits);
   };
   if (column.kind === undefined) {
     const numeric = column.digits !== undefined || column.right === true;
-    return [{ head: column.head, numeric, text: plain(1, 0, column.digits ?? 2) }];
+    const scale = { factor: 1, offset: 0, digits: column.digits ?? 2 };
+    return [{ head: column.head, numeric, text: plain(scale) }];
   }
-  const unit = displayUnit(column.kind);
-  const head = unit.unit === "–" ? column.head : `${column.head}, ${unit.unit}`;
-  const digits = column.digits ?? unit.digits;
-  const result = [{ head, numeric: true, text: plain(unit.factor, 0, digits) }];
-  if (unit.us !== null && column.us !== false) {
-    result.push({
-      head: `${column.head}, ${unit.us.unit}`,
-      numeric: true,
-      text: plain(unit.us.factor, unit.us.offset, unit.us.digits),
-    });
-  }
-  return result;
+  const { si, us } = displayUnit(column.kind);
+  const head = (unit: string) => unit === "–" ? column.head : `${column.head}, ${unit}`;
+  const digits = column.digits ?? si.digits;
+  const shown = [{ head: head(si.unit), numeric: true, text: plain({ ...si, digits }) }];
+  return us === null || column.us === false
+    ? shown
+    : [...shown, { head: head(us.unit), numeric: true, text: plain(us) }];
 }
 
 /** The table as HTML. */

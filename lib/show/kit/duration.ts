@@ -1,4 +1,5 @@
 /** Duration curves: hours a value stays below a limit. @module */
+import type { Kind } from "../../units/mod.ts";
 import * as Plot from "@observablehq/plot";
 import { hoursBelow } from "../../basics/mod.ts";
 import { dataTable } from "./data_table.ts";
@@ -24,8 +25,8 @@ export interface DurationInput {
   readonly curves: readonly DurationSeries[];
   /** words at the axis, with unit */
   readonly axis: string;
-  /** kind in data/display/units.csv */
-  readonly kind: string;
+  /** kind of lib/units/kinds.ts */
+  readonly kind: Kind;
   /** limits drawn as thin lines and counted in the table */
   readonly limits: readonly number[];
   /** heading of the picture */

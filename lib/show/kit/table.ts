@@ -2,7 +2,7 @@
 import { type Column, type DataTable, dataTable, tableHtml, tableText } from "./data_table.ts";
 import type { DisplayItem } from "./figure.ts";
 import { escapeMarkup } from "./escape.ts";
-import { showSi, showUs } from "../../units/display_units.ts";
+import { type Kind, showSi, showUs } from "../../units/mod.ts";
 
 /**
  * A table with SI columns and, where US use has its own unit, a US column next to each.
@@ -33,8 +33,8 @@ export interface NamedNumber {
   readonly label: string;
   /** SI value as the library holds it; null where it does not apply; text is shown as it is */
   readonly value: number | string | null;
-  /** kind in data/display/units.csv; not needed for text */
-  readonly kind?: string;
+  /** kind of lib/units/kinds.ts; not needed for text */
+  readonly kind?: Kind;
   /** short remark: where it comes from, what it means */
   readonly note?: string;
 }

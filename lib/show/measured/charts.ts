@@ -2,7 +2,7 @@
 import * as Plot from "@observablehq/plot";
 import type { LogCheck } from "../../measured/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/display_units.ts";
+import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import type { Point } from "../kit/thin.ts";

@@ -4,7 +4,7 @@ import recordedText from "../../../data/logs/greenhouse_scores.csv" with { type:
 import { InputError, readDataTable } from "../../basics/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { logChart } from "./charts.ts";
-import { showNumber } from "../../units/display_units.ts";
+import { showNumber } from "../../units/mod.ts";
 import { checkLog, type LogHalves, type LogScore, readGreenhouseLog } from "../../measured/mod.ts";
 import { paragraph, table } from "../kit/table.ts";
 

@@ -1,6 +1,6 @@
 /** What the soil chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth } from "../../units/display_units.ts";
+import { showBoth } from "../../units/mod.ts";
 import { dampingDepth, type SoilResult } from "../../soil/mod.ts";
 import { answerCard } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
@@ -61,8 +61,12 @@ export function propertyTable(result: SoilResult): DisplayItem {
       note: `plausible from ${showBoth(low, "conductivity")} to ${showBoth(high, "conductivity")}`,
     },
     { label: "conductivity, frozen", value: soil.frozenConductivity, kind: "conductivity" },
-    { label: "heat capacity, unfrozen", value: soil.heatCapacity, kind: "heatCapacity" },
-    { label: "heat capacity, frozen", value: soil.frozenHeatCapacity, kind: "heatCapacity" },
+    { label: "heat capacity, unfrozen", value: soil.heatCapacity, kind: "volumetricHeatCapacity" },
+    {
+      label: "heat capacity, frozen",
+      value: soil.frozenHeatCapacity,
+      kind: "volumetricHeatCapacity",
+    },
     { label: "diffusivity", value: soil.diffusivity, kind: "diffusivity" },
     { label: "heat of freezing", value: soil.latentHeat, kind: "latentHeat" },
     { label: "pores", value: soil.porosity, kind: "share" },

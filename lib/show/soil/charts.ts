@@ -6,7 +6,7 @@ import { classLegend, classOf, type ColourClasses } from "../kit/carpet.ts";
 import { type Block, blocksMark } from "../kit/blocks.ts";
 import { groundClasses } from "../kit/field_classes.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -70,7 +70,7 @@ export function profileChart(result: SoilResult): DisplayItem {
       ...MONTHS.map((name, month) => ({
         head: name,
         value: (_: number, index: number) => result.monthly[month]![index]!,
-        kind: "temperature",
+        kind: "temperature" as const,
         us: false,
       })),
     ]),

@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import { monthlyWave, type SoilResult } from "../../soil/mod.ts";
 import { MONTH_MIDDLES, MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 

@@ -1,6 +1,6 @@
 /** Tables of the soil notebook: layers with their ranges, and the way down to ground water. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showNumber } from "../../units/display_units.ts";
+import { showNumber } from "../../units/mod.ts";
 import { soilProperties } from "../../soil/mod.ts";
 import type { SoilInputs, SoilResult } from "../../soil/types.ts";
 import { type NamedNumber, numbers, table } from "../kit/table.ts";

@@ -3,7 +3,7 @@ import { min } from "d3-array";
 import { hoursBelow } from "../../basics/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { QUARTERS } from "../kit/calendar.ts";
-import { showBoth, showNumber, showPower, showSi } from "../../units/display_units.ts";
+import { showBoth, showNumber, showPower, showSi } from "../../units/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { answerCard } from "../kit/answer.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
@@ -87,8 +87,8 @@ export function summaryTable(result: StoreResult): DisplayItem {
     },
     { label: "fan hours, charging", value: result.chargeHours, kind: "hours" },
     { label: "fan hours, discharging", value: result.dischargeHours, kind: "hours" },
-    { label: "water condensed in the tubes", value: result.condensed, kind: "waterMass" },
-    { label: "of that drained", value: result.drained, kind: "waterMass" },
+    { label: "water condensed in the tubes", value: result.condensed, kind: "mass" },
+    { label: "of that drained", value: result.drained, kind: "mass" },
     { label: "back-up heat to hold the set point", value: result.backupHeat, kind: "energy" },
     { label: "what the ledger leaves over", value: showPower(result.balanceResidual) },
   ]);
@@ -125,13 +125,13 @@ export function quartersTable(result: StoreResult): DisplayItem {
     ...QUARTERS.map((name, origin) => ({
       head: `put in ${name}`,
       value: (row: readonly number[]) => row[origin]!,
-      kind: "energy",
+      kind: "energy" as const,
       us: false,
     })),
     {
       head: "ground without the store",
       value: (row: readonly number[]) => row[4] ?? null,
-      kind: "energy",
+      kind: "energy" as const,
       us: false,
     },
   ]);

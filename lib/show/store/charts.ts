@@ -5,7 +5,7 @@ import type { StoreResult } from "../../store/types.ts";
 import { hourName } from "../kit/calendar.ts";
 import { carpet } from "../kit/carpet.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { dailyMeans, hoursBelow } from "../../basics/mod.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";

@@ -5,7 +5,7 @@ import type { StoreResult, StoreYear } from "../../store/types.ts";
 import { monthOfHour } from "../../basics/mod.ts";
 import { axisDate, dayName, monthTicks, QUARTERS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, timePlot } from "../kit/lines.ts";
 import { PALETTE } from "../kit/palette.ts";

@@ -1,7 +1,7 @@
 /** The year's heat as a flow picture: bands from where heat comes to where it goes. @module */
 import type { HeatFlow, StoreResult } from "../../store/types.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { escapeMarkup } from "../kit/escape.ts";
 import { type DisplayItem, pictureItem } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";

@@ -8,7 +8,7 @@ import { classLegend, classOf, type ColourClasses } from "../kit/carpet.ts";
 import { type Block, blocksMark } from "../kit/blocks.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { groundClasses } from "../kit/field_classes.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 

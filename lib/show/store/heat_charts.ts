@@ -5,7 +5,7 @@ import type { StoreResult, StoreYear } from "../../store/types.ts";
 import { monthlySums } from "../../basics/mod.ts";
 import { axisDate, MONTHS, monthTicks, QUARTERS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { type Point, thin } from "../kit/thin.ts";
@@ -90,7 +90,7 @@ export function monthlyHeatChart(result: StoreResult): DisplayItem {
       { head: "back, sensible", value: (row) => row.sensibleOut, kind: "energy" },
       { head: "back, latent", value: (row) => row.latentOut, kind: "energy" },
       { head: "fan", value: (row) => row.fan, kind: "energy", us: false },
-      { head: "water left in the tubes", value: (row) => row.condensate, kind: "waterMass" },
+      { head: "water left in the tubes", value: (row) => row.condensate, kind: "mass" },
     ]),
   });
 }
@@ -177,7 +177,7 @@ export function quartersChart(result: StoreResult): DisplayItem {
       ...origins.map((head, origin) => ({
         head,
         value: (row: readonly number[]) => row[origin] ?? null,
-        kind: "energy",
+        kind: "energy" as const,
       })),
     ]),
   });

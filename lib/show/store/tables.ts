@@ -2,7 +2,7 @@
 import { sum } from "d3-array";
 import type { DisplayItem } from "../kit/figure.ts";
 import { seasonRecoveries } from "./days_charts.ts";
-import { showBoth, showNumber, showSi } from "../../units/display_units.ts";
+import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import { VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_charts.ts";
 import type { HouseResult } from "../../house/types.ts";
 import {

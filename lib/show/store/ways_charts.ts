@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { HouseWay, VariantRow } from "../../store/mod.ts";
 import { hourName } from "../kit/calendar.ts";
 import { type Column, dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/display_units.ts";
+import { showNumber, showSi } from "../../units/mod.ts";
 import { hoursBelow } from "../../basics/mod.ts";
 import { durationCurve } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";

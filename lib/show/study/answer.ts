@@ -1,7 +1,7 @@
 /** The whole study in one card. @module */
 import { hoursBelow } from "../../basics/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showSi } from "../../units/display_units.ts";
+import { showBoth, showSi } from "../../units/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { answerCard } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";

@@ -1,11 +1,11 @@
 /** The figures of results.json as a table. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { displayUnit, showNumber, showPower, showSi, showUs } from "../../units/display_units.ts";
+import { type Kind, showNumber, showPower, showSi, showUs } from "../../units/mod.ts";
 import type { Figure, Figures } from "../../study/mod.ts";
 import { table } from "../kit/table.ts";
 
 // unit in results.json -> kind it is shown as
-const KIND_OF_UNIT: Readonly<Record<string, string>> = {
+const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
   degC: "temperature",
   K: "temperatureDifference",
   kWh: "energy",
@@ -17,20 +17,20 @@ const KIND_OF_UNIT: Readonly<Record<string, string>> = {
   "m2/s": "diffusivity",
   m: "depth",
   m2: "area",
-  "m/s": "airSpeed",
+  "m/s": "speed",
   "m3/s": "airFlow",
   Pa: "pressure",
   W: "power",
   "W/(m3/s)": "specificPower",
   h: "hours",
 };
-const KIND_OF_KEY: Readonly<Record<string, string>> = {
+const KIND_OF_KEY: Readonly<Record<string, Kind>> = {
   "tubes.count": "count",
-  "tubes.diameter": "diameter",
+  "tubes.diameter": "smallLength",
   "tubes.totalLength": "length",
   "tubes.length": "length",
   "tubes.flowPerTube": "tubeFlow",
-  "headers.diameter": "diameter",
+  "headers.diameter": "smallLength",
   "tubes.effectiveness": "share",
   "store.recovery": "share",
   "store.carriedAcrossSeasons": "share",
@@ -43,11 +43,7 @@ export function figureTexts(key: string, figure: Figure): readonly [string, stri
   if (typeof value === "string") return [value, ""];
   const kind = KIND_OF_KEY[key] ?? KIND_OF_UNIT[unit];
   if (kind !== undefined) {
-    // a smaller unit than the figure's own would hide the number
-    return displayUnit(kind).us === null ? [showSi(value, kind), ""] : [
-      showSi(value, kind),
-      showUs(value, kind),
-    ];
+    return [showSi(value, kind), showUs(value, kind)];
   }
   if (value !== 0 && Math.abs(value) < 0.001) {
     return [`${showPower(value)} ${unitText(unit)}`.trim(), ""];

@@ -1,7 +1,7 @@
 /** Insulation or store first? What each saves, from the results of a study. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import type { FirstStep } from "./first_steps_chart.ts";
-import { showBoth } from "../../units/display_units.ts";
+import { showBoth } from "../../units/mod.ts";
 import type { RankedMeasure } from "../../house/mod.ts";
 import type { HouseWay, StoreResult } from "../../store/mod.ts";
 import type { Study } from "../../study/mod.ts";

@@ -1,7 +1,7 @@
 /** "Insulation or store first?": what changes of the house and the store save, on one axis. @module */
 import * as Plot from "@observablehq/plot";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/display_units.ts";
+import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 

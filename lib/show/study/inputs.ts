@@ -1,6 +1,6 @@
 /** The inputs a chapter used, as the study gives them. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showNumber } from "../../units/display_units.ts";
+import { showNumber } from "../../units/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { type FieldRow, FIELDS } from "../../study/file/fields.ts";
 import { formatQuantity } from "../../units/mod.ts";

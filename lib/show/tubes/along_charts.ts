@@ -1,7 +1,7 @@
 /** Pictures of the air along a tube and of the water it leaves. @module */
 import * as Plot from "@observablehq/plot";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { heatMonths } from "../store/heat_charts.ts";

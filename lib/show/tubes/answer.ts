@@ -1,6 +1,6 @@
 /** What the tubes chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showSi } from "../../units/display_units.ts";
+import { showBoth, showSi } from "../../units/mod.ts";
 import type { HouseResult } from "../../house/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import type { TubesInputs, TubesResult } from "../../tubes/mod.ts";
@@ -26,9 +26,9 @@ export function answer(result: TubesResult): DisplayItem {
     );
   return answerCard({
     answer: `${result.count} tube${result.count === 1 ? "" : "s"} of ${
-      showBoth(result.diameter, "diameter")
+      showBoth(result.diameter, "smallLength")
     }, ${showBoth(result.length, "length")} long, at ${
-      showBoth(result.airSpeed, "airSpeed")
+      showBoth(result.airSpeed, "speed")
     }: each takes ${showBoth(result.pressureDrop, "pressure")} and brings the air ${
       showSi(result.effectiveness, "share")
     } of the way to wall temperature.`,
@@ -128,12 +128,12 @@ export function goodDay(
 export function summaryTable(result: TubesResult): DisplayItem {
   return numbers([
     { label: "tube", value: result.product.name, note: result.product.source },
-    { label: "inside diameter", value: result.diameter, kind: "diameter" },
+    { label: "inside diameter", value: result.diameter, kind: "smallLength" },
     { label: "number", value: result.count, kind: "count" },
     { label: "length of one", value: result.length, kind: "length" },
     { label: "length of all", value: result.totalLength, kind: "length" },
     { label: "flow of one", value: result.flowPerTube, kind: "tubeFlow" },
-    { label: "air speed", value: result.airSpeed, kind: "airSpeed" },
+    { label: "air speed", value: result.airSpeed, kind: "speed" },
     { label: "Reynolds number", value: result.reynolds.toFixed(0) },
     { label: "friction factor (Darcy)", value: result.frictionFactor.toFixed(4) },
     { label: "film coefficient, dry", value: result.filmCoefficient, kind: "transmittance" },
@@ -147,7 +147,7 @@ export function summaryTable(result: TubesResult): DisplayItem {
 export function countEffects(rows: readonly TubesResult[]): DisplayItem {
   return table(rows, [
     { head: "tubes", value: (row) => row.count, kind: "count" },
-    { head: "air speed", value: (row) => row.airSpeed, kind: "airSpeed" },
+    { head: "air speed", value: (row) => row.airSpeed, kind: "speed" },
     { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
     { head: "effectiveness", value: (row) => row.effectiveness, kind: "share" },
   ], "The same air through fewer and more tubes");

@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { LengthRow } from "../../tubes/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -124,14 +124,14 @@ export function speedChart(rows: readonly TubesResult[], study: TubesResult): Di
     note: "Wall held at one temperature: in the ground the soil beside the tube warms too, and " +
       "faster air loses more than this shows.",
     alt: `Pressure drop grows with nearly the square of the air speed while effectiveness falls. ` +
-      `The study runs at ${showSi(study.airSpeed, "airSpeed")}.`,
+      `The study runs at ${showSi(study.airSpeed, "speed")}.`,
     legend: [
       { label: "pressure drop", colour: PALETTE.cold, sign: "line" },
       { label: "effectiveness", colour: PALETTE.warm, sign: "line" },
       { label: "this study", colour: PALETTE.latent, sign: "dash" },
     ],
     table: dataTable(rows, [
-      { head: "air speed", value: (row) => row.airSpeed, kind: "airSpeed" },
+      { head: "air speed", value: (row) => row.airSpeed, kind: "speed" },
       { head: "flow of one tube", value: (row) => row.flowPerTube, kind: "tubeFlow" },
       { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
       { head: "effectiveness", value: (row) => row.effectiveness, kind: "share" },

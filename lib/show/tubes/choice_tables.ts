@@ -1,7 +1,7 @@
 /** Tables that help to choose a tube field. @module */
 import { airProperties } from "../../air/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
-import { showSi } from "../../units/display_units.ts";
+import { showSi } from "../../units/mod.ts";
 import { DESIGN_AIR_TEMPERATURE, meanPressure, type Study } from "../../study/mod.ts";
 import {
   crossSection,
@@ -78,7 +78,7 @@ export function materialTable(rows: readonly MaterialRow[]): DisplayItem {
     {
       head: "inside",
       value: (row) => row.product.insideDiameter,
-      kind: "diameter",
+      kind: "smallLength",
       us: false,
     },
     {
@@ -135,7 +135,7 @@ export function searchTable(search: SearchAround): DisplayItem {
 export function fouledTable(rows: readonly FouledRow[], study: Study): DisplayItem {
   return table(rows, [
     { head: "in the tube", value: (row) => row.name },
-    { head: "deepest", value: (row) => row.filling.depth, kind: "diameter" },
+    { head: "deepest", value: (row) => row.filling.depth, kind: "smallLength" },
     { head: "litres of water", value: (row) => row.litres, digits: 1 },
     { head: "air of this tube", value: (row) => row.flow, kind: "share" },
     { head: "heat of this tube", value: (row) => row.heat, kind: "share" },
