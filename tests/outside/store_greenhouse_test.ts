@@ -3,10 +3,11 @@ import { storeChapter } from "../../lib/store/mod.ts";
 import { formulaClimate, standInRequest } from "../store/stand_in.ts";
 
 Deno.test("sanity band only: a store like the 24-pipe one near Geneva stores 0.1 to 0.6 kWh/m² a day", () => {
-  // Source: geometry from Hollmuller & Lachal 2001, Energy and Buildings 33:509 (24 PVC pipes, 0.16 m,
-  // 11 m long, 0.33 m apart, 0.8 m deep, reversed at night), read in the abstract; the bands are from
-  // published stores (heat a sunny day 0.1 to 0.6 kWh/m² of floor, coefficient of performance 1 to 7,
-  // air 3 to 12 K through the tubes) and weather is by formula, so this says "plausible", no more.
+  // Source: geometry from Hollmuller & Lachal 2001 [hollmuller-lachal-2001] (24 PVC pipes, 0.16 m,
+  // 11 m long, 0.33 m apart, 0.8 m deep, reversed at night), read in the abstract; the bands are
+  // from published stores (heat a sunny day 0.1 to 0.6 kWh/m² of floor, coefficient of performance
+  // 1 to 7, air 3 to 12 K through the tubes) and weather is by formula, so this says "plausible",
+  // no more.
   const base = standInRequest({
     climate: formulaClimate({ mean: 10, swing: 9 }),
     tubes: { count: 24, layers: 1, length: 11, spacing: 0.33, depth: 0.8, airFlow: 1.2 },

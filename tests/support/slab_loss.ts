@@ -100,7 +100,7 @@ function topSurface(slab: Slab, out: number): { film: number; temperature: numbe
   return { film: Infinity, temperature: 1 - out / slab.wallWidth };
 }
 
-/** Pivots of the modified incomplete factorisation (Gustafsson 1978). */
+/** Pivots of the modified incomplete factorisation (Gustafsson 1978 [gustafsson-1978]). */
 function incompletePivots(grid: Grid): Float64Array {
   const { counts, size, east, north, down, diagonal } = grid;
   const [stepX, stepY] = [counts[1] * counts[2], counts[2]];

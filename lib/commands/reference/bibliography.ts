@@ -123,3 +123,36 @@ export function unnamedSources(file: TextFile): string[] {
   });
   return faults;
 }
+
+const MONTH =
+  "(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)(?:r?uary|ch|il|e|y|ust|t?ember|ober)?\\b";
+/** One to three names and a year, as in Yen 1981 [yen-1981], but not March 1993. */
+const AUTHOR_AND_YEAR = new RegExp(
+  `(?<![\\p{L}\\d])(?!${MONTH})\\p{Lu}\\p{L}+(?: et al\\.|(?:, \\p{Lu}\\p{L}+)* & \\p{Lu}\\p{L}+)?,?` +
+    " \\(?(?:1[89]\\d{2}|20[0-2]\\d)(?![\\d-])",
+  "gu",
+);
+
+/**
+ * Says where a comment of the code, a row of a table or a page names an author and a year and cites
+ * no key at all.
+ *
+ * @param file a source file, a table or a page
+ */
+export function uncitedNames(file: TextFile): string[] {
+  return passages(file).flatMap(({ line, text }) => {
+    const named = text.replace(/\s+/g, " ").match(AUTHOR_AND_YEAR);
+    if (named === null || citedKeys(text).length > 0) return [];
+    return [`${file.path}:${line}: "${named[0]}" is named without a key of ${BIBLIOGRAPHY}`];
+  });
+}
+
+/** Parts of a file that cite for themselves: comments, rows, or the whole page. */
+function passages({ path, text }: TextFile): { readonly line: number; readonly text: string }[] {
+  if (path.endsWith(".md")) return [{ line: 1, text }];
+  if (path.endsWith(".csv")) return text.split("\n").map((row, i) => ({ line: i + 1, text: row }));
+  return [...text.matchAll(/\/\*\*[\s\S]*?\*\/|(?:^ *\/\/.*\n?)+/gm)].map((match) => ({
+    line: text.slice(0, match.index).split("\n").length,
+    text: match[0].replace(/^\s*(?:\*|\/\/) ?/gm, ""),
+  }));
+}

@@ -16,6 +16,7 @@ import {
   readBibliography,
   type Source,
   type TextFile,
+  uncitedNames,
   unnamedSources,
 } from "./bibliography.ts";
 import { checkedBy, type Resolver } from "./checked_by.ts";
@@ -143,6 +144,7 @@ export async function referenceFaults(signal: AbortSignal): Promise<string[]> {
   return [
     ...bibliographyFaults(project.sources, cited),
     ...library.flatMap(unnamedSources),
+    ...[...project.code, ...project.data, ...project.pages].flatMap(uncitedNames),
     ...project.pages.flatMap((page) =>
       symbolRows(page).length === 0 ? [] : symbolFaults(page, chapterOf(page, library))
     ),

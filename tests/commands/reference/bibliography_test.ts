@@ -5,6 +5,7 @@ import {
   citedKeys,
   linkCitations,
   readBibliography,
+  uncitedNames,
   unnamedSources,
 } from "winterground/commands/reference/bibliography.ts";
 import { InputError } from "winterground/basics/mod.ts";
@@ -63,4 +64,19 @@ Deno.test("unnamedSources() asks a doc comment with a source for a key or an hon
   assertEquals(unnamedSources(comment(" * Source: exact.")), []);
   const [fault] = unnamedSources(comment(" * Source: a book, second\n * edition.\n * @param a x"));
   assertMatch(fault!, /^lib\/a\.ts:4: "Source: a book, second/);
+});
+
+Deno.test("uncitedNames() finds authors with a year in comments, rows and pages that cite no key", () => {
+  // Property: a key anywhere in the passage is enough; dates and code are no names
+  const code = "/** After Yen 1981. */\nconst a = 1;\n/** After Yen 1981 [yen-1981]. */\n" +
+    "// 17 October 2003, March 1993\n// by Hay &\n// Davies 1980\nlet Result = 2001;\n";
+  const faults = uncitedNames({ path: "lib/a.ts", text: code });
+  assertEquals(faults.map((fault) => fault.split(":")[1]), ["1", "4"]);
+  assertMatch(faults[1]!, /"Hay & Davies 1980"/);
+  const table = "id,source\na,Moody 1944 tubing\nb,Moody 1944 [moody-1944]\n";
+  assertMatch(
+    uncitedNames({ path: "data/a.csv", text: table }).join(),
+    /^data\/a\.csv:2: "Moody 1944"/,
+  );
+  assertEquals(uncitedNames({ path: "docs/a.md", text: "Lu et al. 2007 and [lu-2007]\n" }), []);
 });

@@ -47,7 +47,7 @@ export function seenWith(colour: string, simulation: readonly (readonly number[]
   );
 }
 
-/** Distance in OKLab, B. Ottosson 2020, "A perceptual color space for image processing". */
+/** Distance in OKLab, Ottosson 2020 [ottosson-2020]. */
 export function oklabDistance(one: readonly number[], other: readonly number[]): number {
   const a = oklab(one);
   const b = oklab(other);
