@@ -43,7 +43,8 @@ const MOST_SWEEPS = 60;
  * straight between 0 and −range each lump has a closed form; Gauss–Seidel over the lumps from the
  * last step's power. Enthalpy form, so no latent heat is passed over however long the step.
  *
- * Source: enthalpy method, Voller & Cross 1981, Int. J. Heat Mass Transfer 24:545 (from memory).
+ * Source: enthalpy method, Voller & Cross 1981 [voller-cross-1981], Int. J. Heat Mass Transfer
+ * 24:545 (from memory).
  *
  * About 2·listed² flops a sweep, one to three sweeps.
  *

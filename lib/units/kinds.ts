@@ -79,8 +79,8 @@ function pure(
 /**
  * Every kind by name. Values inside are in the unit `si`; air changes are per hour, angles degrees.
  *
- * The sizes of the units are the unit library's; `tests/units` holds them against NIST SP 811 (2008)
- * [nist-sp811-2008].
+ * The sizes of the units are the unit library's; `tests/units` holds them against NIST SP 811
+ * (2008) [nist-sp811-2008].
  */
 export const KINDS = {
   temperature: kind("a temperature", {

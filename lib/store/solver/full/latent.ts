@@ -10,8 +10,8 @@ import { LANES } from "./kernel.ts";
  * without it neighbours would feel a cell that cools as if dry, and the answer would drift with the
  * step. The ledger closes to rounding.
  *
- * Source: enthalpy form, Voller & Cross 1981, Int. J. Heat Mass Transfer 24:545 (from memory); the
- * carried source is our own.
+ * Source: enthalpy form, Voller & Cross 1981 [voller-cross-1981], Int. J. Heat Mass Transfer 24:545
+ * (from memory); the carried source is our own.
  */
 export class CellLatent {
   /** W/m set free over the last step, four lanes for each cell, group by group */
