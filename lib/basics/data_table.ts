@@ -77,7 +77,9 @@ function dataRow(
   };
   const number = (column: string): number => {
     const value = numberOrNull(column);
-    if (value === null) throw new InputError("Cannot do without a number", { ...place, column });
+    if (value === null) {
+      throw new InputError("Cannot leave this cell empty: expected a number", { ...place, column });
+    }
     return value;
   };
   return { line: place.line, text, number, numberOrNull };
@@ -100,7 +102,7 @@ export function findById<Item extends { readonly id: string }>(
   const found = items.find((item) => item.id === id);
   if (found === undefined) {
     const known = items.map((item) => item.id).join(", ");
-    throw new InputError(`Cannot find the ${what} "${id}": known are ${known}`);
+    throw new InputError(`Cannot find the ${what} "${id}": the known ones are ${known}`);
   }
   return found;
 }

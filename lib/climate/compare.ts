@@ -44,7 +44,7 @@ function rowsOf(year: ClimateYear, result: ClimateResult): Row[] {
   const month = (number: number) => result.months[number - 1]!;
   const spells = result.coldSpells.flatMap((spell): Row[] => [
     [`Worst ${spell.length}-day spell, mean temperature`, "degC", spell.meanTemperature],
-    [`Worst ${spell.length}-day spell, global radiation`, "kWh/m² a day", spell.globalRadiation],
+    [`Worst ${spell.length}-day spell, global radiation`, "kWh/m² per day", spell.globalRadiation],
   ]);
   return [
     ["Mean temperature", "degC", result.meanTemperature],
@@ -56,7 +56,7 @@ function rowsOf(year: ClimateYear, result: ClimateResult): Row[] {
     ["Degree-days below 18 degC", "K d", result.heatingDegreeDays18],
     ["Degree-hours below 5 degC", "K h", degreeHoursBelow(year.dryBulb, 5)],
     ["Hours below 0 degC", "h", hoursBelow(year.dryBulb, 0)],
-    ["Global radiation of the year", "kWh/m²", result.globalRadiation],
+    ["Annual global radiation", "kWh/m²", result.globalRadiation],
     ["Global radiation in December", "kWh/m²", month(12).globalRadiation],
     ["Global radiation in January", "kWh/m²", month(1).globalRadiation],
     ["Global radiation in February", "kWh/m²", month(2).globalRadiation],

@@ -18,13 +18,13 @@ export function climateFigures(climate: ClimateResult): readonly FigureRow[] {
       "climate.design99_6",
       climate.design99_6,
       "degC",
-      "temperature exceeded 99.6 % of the year",
+      "temperature exceeded in 99.6 % of the year",
     ),
     numberFigure(
       "climate.design99",
       climate.design99,
       "degC",
-      "temperature exceeded 99 % of the year",
+      "temperature exceeded in 99 % of the year",
     ),
     numberFigure(
       "climate.heatingDegreeDays18",
@@ -42,19 +42,19 @@ export function climateFigures(climate: ClimateResult): readonly FigureRow[] {
       "climate.worstWeekTemperature",
       week?.meanTemperature ?? NaN,
       "degC",
-      "mean temperature of the worst cold and dull week",
+      "mean temperature of the worst cold sunless week",
     ),
     numberFigure(
       "climate.worstWeekRadiation",
       week?.globalRadiation ?? NaN,
       "kWh/(m2 d)",
-      "radiation on the horizontal a day in that week",
+      "mean daily horizontal radiation in that week",
     ),
     numberFigure(
       "climate.globalRadiation",
       climate.globalRadiation,
       "kWh/m2",
-      "global radiation on the horizontal in a year",
+      "annual global horizontal radiation",
     ),
   ];
 }
@@ -75,7 +75,7 @@ export function freezeFigure(key: string, hour: number | null, where: string): F
         value: dateAfterMidsummer(hour),
         unit: "date",
         label:
-          `first frost ${where} after 1 July (a typical year has no number; its winter is written 2001 to 2002)`,
+          `first frost ${where} after 1 July (a typical year has no calendar year; its winter is dated 2001 to 2002)`,
       },
   ];
 }

@@ -16,7 +16,7 @@ const SPEC: CommandSpec = {
   options: [{
     name: "reference",
     meaning:
-      "also race the store against scipy; needs a Python with numpy and scipy (PYTHON names it)",
+      "also time the store against scipy; needs Python with numpy and scipy (set PYTHON to it)",
   }],
 };
 

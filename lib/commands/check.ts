@@ -22,12 +22,15 @@ import { complain, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "check",
-  summary: "Checks layout, style, types, documentation and notebooks.",
+  summary: "Checks formatting, lint, types, documentation and notebooks.",
   args: "",
   minArgs: 0,
   maxArgs: 0,
   options: [
-    { name: "rerun", meaning: "also run the notebooks and compare with the committed outputs" },
+    {
+      name: "rerun",
+      meaning: "also run the notebooks and compare them with the committed outputs",
+    },
   ],
 };
 
@@ -50,14 +53,14 @@ function checks(
   signal: AbortSignal,
 ): readonly (readonly [string, Check])[] {
   return [
-    ["layout of files", denoCheck(["fmt", "--check", ...FORMATTED], signal)],
-    ["layout of notebooks", () => layoutFaults(notebooks)],
+    ["format of files", denoCheck(["fmt", "--check", ...FORMATTED], signal)],
+    ["format of notebooks", () => layoutFaults(notebooks)],
     ["style", denoCheck(["lint"], signal)],
     ["types", denoCheck(["check", "--quiet", "lib", "tests"], signal)],
     ["rules of notebooks", () => ruleFaults(notebooks)],
     ["formulas of notebooks", () => formulaFaults(notebooks)],
     ["types of notebooks", () => typeFaults(notebooks, signal)],
-    ["pictures of the documents", () => pictureFaults(notebooks)],
+    ["pictures in the documents", () => pictureFaults(notebooks)],
     ["documentation", denoCheck(["doc", "--quiet", "--lint", ...publicModules()], signal)],
     ["sources, symbols, reference pages", () => referenceFaults(signal)],
     ["examples in documentation", denoCheck(["test", "--quiet", "--doc", "-A", "lib"], signal)],

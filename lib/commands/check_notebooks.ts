@@ -57,7 +57,7 @@ export async function layoutFaults(notebooks: readonly OpenNotebook[]): Promise<
     for (const [index, file] of notebooks.entries()) {
       const formatted = await Deno.readTextFile(copies[index]!);
       if (formatted !== file.text || formatNotebook(file.notebook) !== file.text) {
-        faults.push(`${shownName(file)}: not formatted: run deno task refresh`);
+        faults.push(`${shownName(file)}: not formatted; run deno task refresh`);
       }
     }
     return faults;

@@ -14,7 +14,7 @@ import { CommandFailure, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "climate",
-  summary: "Reads one climate file, checks it and prints a summary of its months.",
+  summary: "Reads a climate file, checks it and prints a monthly summary.",
   args: "FILE",
   minArgs: 1,
   maxArgs: 1,
@@ -22,17 +22,17 @@ const SPEC: CommandSpec = {
     {
       name: "columns",
       value: "FILE",
-      meaning: "how to read a file of another layout (docs/climate-files.md)",
+      meaning: "columns file for another layout (docs/climate-files.md)",
     },
     {
       name: "against",
       value: "FILE2",
-      meaning: "compare with a second file instead: one line a figure",
+      meaning: "compare with a second file instead, one line per figure",
     },
     {
       name: "against-columns",
       value: "FILE",
-      meaning: "how to read the second file, where its layout is another",
+      meaning: "columns file for the second file, if its layout is not recognised",
     },
   ],
 };

@@ -80,7 +80,9 @@ export function readCommandLine(spec: CommandSpec, words: readonly string[]): Co
     if (option === undefined) throw unknownOption(token.rawName, known);
     const value = typeof token.value === "string" ? token.value : undefined;
     if (option.value === undefined) {
-      if (value !== undefined) throw new InputError(`Option --${option.name} takes no value`);
+      if (value !== undefined) {
+        throw new InputError(`Option --${option.name} does not take a value`);
+      }
       switches.add(option.name);
     } else if (value === undefined || value === "" || (!token.inlineValue && isOption(value))) {
       throw new InputError(
@@ -91,7 +93,7 @@ export function readCommandLine(spec: CommandSpec, words: readonly string[]): Co
   const help = switches.has("help");
   if (!help && (args.length < spec.minArgs || args.length > spec.maxArgs)) {
     throw new InputError(
-      `Wrong number of arguments: got ${args.length}, usage: ${usage(spec)}`,
+      `Wrong number of arguments: got ${args.length}; usage: ${usage(spec)}`,
     );
   }
   return { values, switches, args, help };

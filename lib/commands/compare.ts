@@ -8,7 +8,8 @@ import { CommandFailure, runCommand } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "compare",
-  summary: "Compares two results: inputs changed and figures changed, side by side. Not there yet.",
+  summary:
+    "Compares two results: changed inputs and changed figures, side by side. Not available yet.",
   args: "DIR_A DIR_B",
   minArgs: 0,
   maxArgs: 100,
@@ -17,7 +18,7 @@ const SPEC: CommandSpec = {
 
 function refuse(): Promise<never> {
   return Promise.reject(
-    new CommandFailure("deno task compare is not there yet: nothing was done", 2),
+    new CommandFailure("deno task compare is not available yet; nothing was done", 2),
   );
 }
 

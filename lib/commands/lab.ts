@@ -15,11 +15,11 @@ const SPEC: CommandSpec = {
   minArgs: 0,
   maxArgs: 0,
   options: [
-    { name: "port", value: "NUMBER", meaning: "port to listen on, on this machine only" },
-    { name: "no-browser", meaning: "do not open a browser; print the address" },
-    { name: "install-only", meaning: "make the environment and the kernel, open nothing" },
+    { name: "port", value: "NUMBER", meaning: "port to listen on (this machine only)" },
+    { name: "no-browser", meaning: "print the address instead of opening a browser" },
+    { name: "install-only", meaning: "set up the environment and the kernel, then stop" },
   ],
-  notes: ["The first call downloads JupyterLab into .venv; nothing else is installed."],
+  notes: ["The first run downloads JupyterLab into .venv; nothing else is installed."],
 };
 
 /** Version of JupyterLab that is installed. */
@@ -56,7 +56,7 @@ async function prepare(signal: AbortSignal): Promise<void> {
   const lab = join(PROGRAMS, Deno.build.os === "windows" ? "jupyter-lab.exe" : "jupyter-lab");
   if (!await Deno.stat(lab).then(() => true, () => false)) {
     const python = await findPython();
-    complain(`making a Python environment with ${JUPYTERLAB} in ${ENVIRONMENT}`);
+    complain(`creating a Python environment with ${JUPYTERLAB} in ${ENVIRONMENT}`);
     await must(python, ["-m", "venv", ENVIRONMENT], signal, "venv is missing or not usable");
     const pip = ["-m", "pip", "install", "--quiet", "--disable-pip-version-check", JUPYTERLAB];
     await must(join(PROGRAMS, "python"), pip, signal, "JupyterLab could not be downloaded");
@@ -82,7 +82,7 @@ async function findPython(): Promise<string> {
     if (found?.success) return name;
   }
   throw new CommandFailure(
-    "Cannot open JupyterLab: there is no Python 3.9 or later on this machine. " +
+    "Cannot open JupyterLab: no Python 3.9 or later on this machine. " +
       "Install Python, or run the notebooks without it: deno task study",
   );
 }

@@ -43,7 +43,7 @@ function cellFaults(source: string): string[] {
   if (lines > MOST_LINES) faults.push(`cell has ${lines} lines; at most ${MOST_LINES}`);
   if (/\bconsole\s*\./.test(code)) faults.push("use await show(...), not console");
   if (/\b(?:function|class)\b/.test(code)) {
-    faults.push("functions and classes belong into lib, where they are tested");
+    faults.push("functions and classes belong in lib, where they are tested");
   }
   if (/(?<!\bawait\s+)(?<![.\w])show\s*\(/.test(code)) faults.push("show(...) needs await");
   const start = lastStatement(code);
@@ -86,7 +86,7 @@ function executionFaults(cell: CodeCell, expected: number): string[] {
     return [`${shown} outputs for ${shows} calls of await show(...): run deno task refresh`];
   }
   const others = cell.outputs.filter((output) => output.output_type !== "display_data");
-  return others.map((output) => `output of kind "${output.output_type}" does not belong here`);
+  return others.map((output) => `unexpected output of type "${output.output_type}"`);
 }
 
 /** The code of a notebook as one module, and from which cell each of its lines comes. */

@@ -47,7 +47,7 @@ export async function openStage(target: string): Promise<Stage> {
   const home = await exists(final) ? final : dirname(final);
   const folder = join(home, `.${basename(final)}.${crypto.randomUUID().slice(0, 8)}.part`);
   await Deno.mkdir(join(folder, "notebooks"), { recursive: true }).catch((error) => {
-    throw new InputError(`Cannot write into ${target}: ${reasonOf(error)}; choose another --out`);
+    throw new InputError(`Cannot write to ${target}: ${reasonOf(error)}; choose another --out`);
   });
   const discard = (): Promise<void> => Deno.remove(folder, { recursive: true }).catch(() => {});
 
@@ -81,9 +81,9 @@ export async function openStage(target: string): Promise<Stage> {
 
 /** Why a folder cannot be made, in plain words. */
 function reasonOf(error: unknown): string {
-  if (error instanceof Deno.errors.PermissionDenied) return "that is not allowed";
+  if (error instanceof Deno.errors.PermissionDenied) return "permission denied";
   if (error instanceof Deno.errors.AlreadyExists || error instanceof Deno.errors.NotADirectory) {
-    return "a part of the path is a file";
+    return "part of the path is a file";
   }
   return error instanceof Error ? error.message : String(error);
 }
@@ -91,12 +91,12 @@ function reasonOf(error: unknown): string {
 async function checkTarget(target: string): Promise<void> {
   const found = await Deno.stat(target).catch(() => undefined);
   if (found === undefined) return;
-  if (!found.isDirectory) throw new InputError(`Cannot write into ${target}: it is a file`);
+  if (!found.isDirectory) throw new InputError(`Cannot write to ${target}: it is a file`);
   if (await isOurs(target)) return;
   for (const entry of ENTRIES) {
     if (!await exists(join(target, entry))) continue;
     throw new InputError(
-      `Cannot write into ${target}: its "${entry}" was not written by a study; choose another --out`,
+      `Cannot write to ${target}: it contains "${entry}", which no study wrote; choose another --out`,
     );
   }
 }

@@ -83,7 +83,7 @@ export async function pictureFaults(notebooks: readonly OpenNotebook[]): Promise
   for (const picture of await listedPictures(notebooks)) {
     const kept = await Deno.readTextFile(join(PROJECT_FOLDER, picture.path)).catch(() => null);
     if (kept !== picture.svg) {
-      faults.push(`${picture.path}: not what the notebook shows: run deno task refresh`);
+      faults.push(`${picture.path}: differs from the notebook; run deno task refresh`);
     }
   }
   return faults;

@@ -8,7 +8,7 @@ import { CommandFailure, runCommand } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "publish",
-  summary: "Writes the lessons as a static site. Not there yet.",
+  summary: "Writes the lessons as a static site. Not available yet.",
   args: "",
   minArgs: 0,
   maxArgs: 100,
@@ -17,7 +17,7 @@ const SPEC: CommandSpec = {
 
 function refuse(): Promise<never> {
   return Promise.reject(
-    new CommandFailure("deno task publish is not there yet: nothing was done", 2),
+    new CommandFailure("deno task publish is not available yet; nothing was done", 2),
   );
 }
 

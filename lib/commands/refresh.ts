@@ -14,12 +14,16 @@ import { CommandFailure, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "refresh",
-  summary: "Formats and runs the notebooks and writes their outputs into them.",
+  summary: "Formats and runs the notebooks and saves their outputs in them.",
   args: "",
   minArgs: 0,
   maxArgs: 0,
   options: [
-    { name: "chapters", value: "LIST", meaning: "notebooks to refresh, such as 1-7 (default all)" },
+    {
+      name: "chapters",
+      value: "LIST",
+      meaning: "notebooks to refresh, such as 1-7 (default: all)",
+    },
   ],
 };
 

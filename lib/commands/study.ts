@@ -17,28 +17,33 @@ import { CommandFailure, complain, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "study",
-  summary: "Runs a study: all notebooks on a real kernel, figures, drawings and one report.",
+  summary:
+    "Runs a study: all notebooks on a real kernel, the figures, the drawings and one report.",
   args: "[STUDY.yaml]",
   minArgs: 0,
   maxArgs: 1,
   options: [
-    { name: "climate", value: "FILE", meaning: "hourly weather file instead of the study's own" },
-    { name: "columns", value: "FILE", meaning: "columns file that says how to read it" },
-    { name: "out", value: "DIR", meaning: "folder for the results (default out/<study name>)" },
+    {
+      name: "climate",
+      value: "FILE",
+      meaning: "hourly weather file to use instead of the study's own",
+    },
+    { name: "columns", value: "FILE", meaning: "columns file for that weather file" },
+    { name: "out", value: "DIR", meaning: "folder for the results (default: out/<study name>)" },
     {
       name: "chapters",
       value: "LIST",
-      meaning: "notebooks to run, such as 1-7 or 0,3 (default all)",
+      meaning: "notebooks to run, such as 1-7 or 0,3 (default: all)",
     },
     {
       name: "cell-limit",
       value: "SECONDS",
-      meaning: `time one cell may take (default ${DEFAULT_CELL_LIMIT})`,
+      meaning: `time limit for one cell (default: ${DEFAULT_CELL_LIMIT})`,
     },
   ],
   notes: [
-    "Without a study file the demo study runs.",
-    "Exit status: 0 done, 1 the study could not be computed, 2 wrong use or bad input.",
+    "Without a study file, the demo study is run.",
+    "Exit status: 0 done, 1 the study could not be computed, 2 wrong usage or bad input.",
   ],
 };
 
@@ -102,7 +107,7 @@ async function press(
   } catch (error) {
     if (!(error instanceof NotebookFailure)) throw error;
     const kept = await stage.keepNotebooks(error.message);
-    throw new CommandFailure(`${error.message}\nnotebooks as far as they ran: ${kept}`);
+    throw new CommandFailure(`${error.message}\npartial notebooks are in: ${kept}`);
   }
 }
 

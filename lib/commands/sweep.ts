@@ -8,7 +8,7 @@ import { CommandFailure, runCommand } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "sweep",
-  summary: "Runs many variants of a study. Not there yet.",
+  summary: "Runs many variants of a study. Not available yet.",
   args: "STUDY.yaml SWEEP.yaml",
   minArgs: 0,
   maxArgs: 100,
@@ -17,7 +17,7 @@ const SPEC: CommandSpec = {
 
 function refuse(): Promise<never> {
   return Promise.reject(
-    new CommandFailure("deno task sweep is not there yet: nothing was done", 2),
+    new CommandFailure("deno task sweep is not available yet; nothing was done", 2),
   );
 }
 

@@ -59,7 +59,7 @@ export async function runCommand(spec: CommandSpec, body: CommandBody): Promise<
   const watch = setInterval(() => {
     if (Deno.ppid === starter) return;
     signalStatus = 128 + 1;
-    stop.abort(new CommandFailure("stopped: the program that started this one is gone"));
+    stop.abort(new CommandFailure("stopped: the parent program has ended"));
   }, 1000);
   Deno.unrefTimer(watch);
   let status: number;

@@ -14,10 +14,10 @@ const SPEC: CommandSpec = {
   minArgs: 0,
   maxArgs: 100,
   options: [
-    { name: "filter", value: "TEXT", meaning: "run only tests with this text in their name" },
+    { name: "filter", value: "TEXT", meaning: "run only tests whose name contains this text" },
   ],
   notes: [
-    "Tests against open data run when OPEN_DATA names its folder, and are skipped otherwise.",
+    "Tests against open data run if OPEN_DATA names its folder and are skipped otherwise.",
   ],
 };
 
@@ -77,7 +77,7 @@ async function runTests(line: CommandLine, signal: AbortSignal): Promise<number>
   const { code } = await child.status;
   const counts = readCounts(output);
   if (counts === undefined) {
-    complain("the tests did not run to their end");
+    complain("the tests did not finish");
     return code || 1;
   }
   say(`${counts.passed} passed, ${counts.failed} failed`);

@@ -197,12 +197,12 @@ function dimensions(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): 
 
 function headline(inputs: DrawingInputs): Element[] {
   const { fans, riserDiameter, headersInputs } = inputs;
-  const words = fans === 1 ? "One fan with a riser" : `${fans} fans, each with a riser`;
+  const words = fans === 1 ? "One fan with a riser" : `${fans} fans, each with its own riser`;
   const pairs = headersInputs.groups === 1 ? "one pair" : `${headersInputs.groups} pairs`;
   return caption([
-    `${words} of ${riserDiameter.toFixed(3)} m inside on ${pairs} of headers, layout ` +
+    `${words} of ${riserDiameter.toFixed(3)} m inside diameter, ${pairs} of headers, layout ` +
     `${headersInputs.layout} (see the plan); risers insulated through the cold ground at the edge`,
-    "Intake away from vents, flues and stores of chemicals; where a riser serves several headers, " +
-    "branch it with sweeps",
+    "Keep the intake away from vents, flues and chemical stores; where a riser serves several headers, " +
+    "branch it with swept fittings",
   ]);
 }

@@ -183,7 +183,7 @@ function heading(inputs: DrawingInputs, layout: HoleLayout): Element[] {
   const diameter = layout.holes[0]!.diameter;
   const several = headersInputs.groups > 1;
   const strength = layout.holes.length > 1
-    ? `; ${(100 * layout.strengthLeft).toFixed(0)} % of the tightest pitch is left ` +
+    ? `; ${(100 * layout.strengthLeft).toFixed(0)} % of the closest pitch is left ` +
       `(${(1000 * layout.ligament).toFixed(0)} mm)`
     : "";
   const count = several ? `${headersInputs.groups} supply headers` : "1 supply header";
@@ -193,12 +193,13 @@ function heading(inputs: DrawingInputs, layout: HoleLayout): Element[] {
     } of ${diameter.toFixed(3)} m${strength}`;
   const turned = layout.holes.every((hole) => hole.angle === layout.holes[0]!.angle) &&
     layout.holes[0]!.angle !== 0;
-  const drill = "Drill every second hole first and check the fit before the rest. Return headers " +
+  const drill =
+    "Drill every second hole first and check the fit before drilling the rest. Return headers " +
     "are drilled as mirror images." +
-    (turned ? " Upper header shown; turn the lower one over." : "");
+    (turned ? " Upper header shown; the lower one is turned over." : "");
   if (!layout.tooClose) return caption([words, drill]);
   return caption([
-    "Too little wall is left between holes, or the holes are too wide for the pipe: use a larger " +
+    "Too little wall is left between the holes, or the holes are too wide for the pipe: use a larger " +
     "header or moulded take-offs.",
     words,
   ], true);

@@ -212,17 +212,17 @@ function headline(inputs: DrawingInputs, field: FieldGeometry, cut: number): Ele
       ? [`Cover at the supply end is only ${metres(cover)} m: lay the field deeper or flatter`]
       : [],
     ...field.headersFit ? [] : [
-      `Headers of ${diameter.toFixed(3)} m run into each other in layers so close: smaller ` +
-      "headers, one for all layers, or one pair set further along",
+      `Headers of ${diameter.toFixed(3)} m overlap at this layer spacing: use smaller ` +
+      "headers, one header for all layers, or offset one pair along the tubes",
     ],
   ];
   const words = `Fall ${percent} %, ${metres(field.fall)} m from the supply to the return header` +
-    `${cut > 0 ? `; ${metres(cut)} m of tube left out in the middle` : ""}. ` +
-    "Test every tube for air speed before backfill; cap open ends.";
+    `${cut > 0 ? `; ${metres(cut)} m of tube omitted in the middle` : ""}. ` +
+    "Measure the air speed in every tube before backfilling; cap open ends.";
   const fitted = offCentre === 0 || !field.headersFit ? [] : [
-    `Headers are wider than the step between layers: tubes enter ${
+    `Headers are wider than the layer spacing: tubes enter ${
       (1000 * offCentre).toFixed(0)
-    } mm off their centres`,
+    } mm off centre`,
   ];
   return caption([...warnings, words, ...fitted].slice(0, 2), warnings.length > 0);
 }

@@ -45,7 +45,7 @@ export function allowance(name: string): number {
   const value = ALLOWANCES.get(name);
   if (value === undefined) {
     const known = [...ALLOWANCES.keys()].join(", ");
-    throw new RangeError(`Cannot find the allowance "${name}": known are ${known}`);
+    throw new RangeError(`Cannot find the allowance "${name}": the known ones are ${known}`);
   }
   return value;
 }

@@ -211,10 +211,10 @@ function legend(inputs: DrawingInputs, field: FieldGeometry): Element[] {
   const header = headersInputs.diameter.toFixed(3);
   const words = `${tubes.count} tubes, ${tubes.product.name}, in ${layers} layer${
     layers === 1 ? "" : "s"
-  }; header inside diameter ${header} m; dashed: 45° line from the footing at pit depth`;
+  }; header inside diameter ${header} m; dashed line: 45° line from the footing at pit depth`;
   const room = footingClearance(inputs, field);
   const where = room < 0
     ? `The pit cuts the 45° line from the footing by ${metres(-room)} m: ask an engineer first`
-    : `Room to the 45° line from the footing at the low end: ${metres(room)} m`;
+    : `Clearance to the 45° line from the footing at the low end: ${metres(room)} m`;
   return caption(room < 0 ? [where, words] : [words, where], room < 0);
 }

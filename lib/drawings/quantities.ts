@@ -61,14 +61,14 @@ function pipeRows(inputs: DrawingInputs): MaterialQuantity[] {
       amount: headerLength,
       unit: "m",
       order: withWaste(headerLength, "header waste"),
-      basis: `${headersInputs.groups} × first to last hole and one hole width at each end`,
+      basis: `${headersInputs.groups} × first to last hole plus one hole width at each end`,
     },
     {
       item: "return header pipe",
       amount: headerLength,
       unit: "m",
       order: withWaste(headerLength, "header waste"),
-      basis: "as the supply header",
+      basis: "same as the supply header",
     },
     {
       item: "holes in headers",
@@ -133,7 +133,7 @@ function earthRows(inputs: DrawingInputs): MaterialQuantity[] {
       order: bank * allowance("swell"),
       basis: `${pit.length.toFixed(2)} × ${pit.width.toFixed(2)} × ${
         pit.depth.toFixed(2)
-      } m (mean depth) with vertical sides; sloped or shored sides come on top; "to order" is the loose volume`,
+      } m (mean depth) with vertical sides; sloped or shored sides need more; "to order" is the loose volume`,
     },
     {
       item: "bedding",
@@ -161,7 +161,7 @@ function boardRows(inputs: DrawingInputs): MaterialQuantity[] {
     amount: board,
     unit: "m²",
     order: withWaste(board, "insulation waste"),
-    basis: `${2 * (house.length + house.width)} m round the house × ${
+    basis: `${2 * (house.length + house.width)} m around the house × ${
       house.edgeInsulationDepth.toFixed(2)
     } m`,
   }];

@@ -152,11 +152,11 @@ function headline(inputs: DrawingInputs, field: FieldGeometry): Element[] {
   const room = footingClearance(inputs, field);
   const words = room < 0
     ? `The pit cuts the 45° line from the footing by ${metres(-room)} m: ask an engineer first`
-    : `Room to the 45° line from the footing at the low end: ${metres(room)} m`;
+    : `Clearance to the 45° line from the footing at the low end: ${metres(room)} m`;
   const cover = field.layers[0]! - field.radius;
   return caption([
     words,
-    `Cover over the upper tubes ${metres(cover)} m; depths at the middle of the tubes, to their ` +
-    `centres; at the low end ${metres(field.fall / 2)} m more`,
+    `Cover over the upper tubes ${metres(cover)} m; depths are at mid-length, to the tube ` +
+    `centres; add ${metres(field.fall / 2)} m at the low end`,
   ], room < 0);
 }

@@ -135,28 +135,26 @@ function fanNotices(
     );
   }
   if (point.stalled) {
-    warn("The fan works left of the hump of its curve: it stalls, hunts and roars there.");
+    warn("The fan works to the left of its pressure peak: there it stalls, hunts and roars.");
   } else if (point.crossings.length > 1) {
     warn("The system curve meets the fan's curve more than once: the fan may hunt.");
   }
   if (result.efficiency > 0.65) {
     warn(
-      `A static efficiency of ${
-        percent(result.efficiency)
-      } from wire to air is more than such fans ` +
+      `A wire-to-air static efficiency of ${percent(result.efficiency)} is more than such fans ` +
         "reach (common practice, no source): check the points of the curve.",
     );
   }
   if (hasFilter && result.dirtyFilter === null) {
-    warn("With the dirty filter the fan no longer reaches the field.");
+    warn("With a dirty filter the fan can no longer drive air through the field.");
   }
   list.push(notice(
     "caution",
     "fan",
-    "A fan that starts by itself in a wet place: guards on both sides, a lockable isolator beside " +
-      "it, a motor rated for wet air, residual-current protection; mains by a licensed electrician " +
+    "The fan starts by itself in a wet place: fit guards on both sides, a lockable isolator beside " +
+      "it, a motor rated for wet air and residual-current protection; mains wiring by a licensed electrician " +
       "to local code.",
   ));
-  list.push(notice("info", "fan", "Noise is not worked out: ask the maker for sound figures."));
+  list.push(notice("info", "fan", "Noise is not computed: ask the maker for sound data."));
   return list;
 }

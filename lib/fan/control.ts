@@ -58,7 +58,7 @@ export function speedForFlow(
     throw new InputError(
       `Cannot move ${
         airFlow.toFixed(3)
-      } m³/s with ${curve.name} between 0.1 and 1.2 of its speed: ` +
+      } m³/s with ${curve.name} between 0.1 and 1.2 of its rated speed: ` +
         `it moves ${flowAt(low).toFixed(3)} to ${flowAt(high).toFixed(3)} m³/s`,
     );
   }

@@ -32,7 +32,7 @@ export function shapedCurve(at: readonly number[], values: readonly number[]): S
   if (n < 2 || values.length !== n) throw new InputError("Cannot draw a curve: too few points");
   const steps = at.slice(1).map((place, i) => place - at[i]!);
   if (steps.some((step) => !(step > 0))) {
-    throw new InputError("Cannot draw a curve: the places of its points must rise");
+    throw new InputError("Cannot draw a curve: its points must be in ascending order");
   }
   const secants = steps.map((step, i) => (values[i + 1]! - values[i]!) / step);
   const slopes = at.map((_, i) => {

@@ -88,10 +88,12 @@ export function fansInParallel(curve: FanCurve, count: number): FanCurve {
  */
 export function fansInSeries(curves: readonly FanCurve[]): FanCurve {
   const last = curves.at(-1);
-  if (last === undefined) throw new InputError("Cannot put fans in series: there is none");
+  if (last === undefined) throw new InputError("Cannot put fans in series: no fan given");
   const from = Math.max(...curves.map(({ airFlow }) => airFlow[0]!));
   const to = Math.min(...curves.map(({ airFlow }) => airFlow.at(-1)!));
-  if (!(to > from)) throw new InputError("Cannot put fans in series: no flow is common to all");
+  if (!(to > from)) {
+    throw new InputError("Cannot put fans in series: their curves have no flow in common");
+  }
   const airFlow = [...new Set([from, to, ...curves.flatMap((curve) => curve.airFlow)])]
     .filter((flow) => flow >= from && flow <= to).sort((a, b) => a - b);
   const sum = (values: (curve: FanCurve) => readonly number[]): number[] => {

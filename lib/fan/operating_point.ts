@@ -95,10 +95,12 @@ function missed(shaped: ShapedCurve, system: (airFlow: number) => number): Point
   const from = shaped.at[0]!;
   const to = shaped.at.at(-1)!;
   const say = (airFlow: number): string =>
-    `at ${airFlow.toFixed(3)} m³/s it gives ${curveValue(shaped, airFlow).toFixed(0)} Pa and the ` +
+    `at ${airFlow.toFixed(3)} m³/s it gives ${
+      curveValue(shaped, airFlow).toFixed(0)
+    } Pa, but the ` +
     `field needs ${system(airFlow).toFixed(0)} Pa`;
   const reason = curveValue(shaped, to) > system(to)
-    ? `Cannot find the operating point: the fan's curve ends before it meets the field, ${
+    ? `Cannot find the operating point: the fan's curve ends before it meets the system curve, ${
       say(to)
     }. ` +
       "Add points at larger flows, or choose a smaller fan or speed."

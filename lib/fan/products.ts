@@ -30,7 +30,7 @@ export function readFans(content: string, file: string): readonly FanCurve[] {
   const byFan = new Map<string, DataRow[]>();
   for (const row of readDataTable(content, file, COLUMNS)) {
     const id = row.text("id");
-    if (id === "") throw new InputError("Cannot do without an id", { file, line: row.line });
+    if (id === "") throw new InputError("Cannot leave the id empty", { file, line: row.line });
     const rows = byFan.get(id) ?? [];
     rows.push(row);
     byFan.set(id, rows);
@@ -44,13 +44,17 @@ function fanFromPoints(id: string, rows: readonly DataRow[], file: string): FanC
     throw new InputError(message, { file, line, column });
   };
   if (rows.length < 3) {
-    fail(`Cannot use the fan "${id}": a curve needs 3 points or more`, first.line, "id");
+    fail(`Cannot use the fan "${id}": a curve needs at least 3 points`, first.line, "id");
   }
   let before = -1;
   for (const row of rows) {
     const airFlow = row.number("air_flow_m3_per_s");
     if (airFlow < 0 || airFlow <= before) {
-      fail(`Cannot use the fan "${id}": its air flows must rise`, row.line, "air_flow_m3_per_s");
+      fail(
+        `Cannot use the fan "${id}": its air flows must be in ascending order`,
+        row.line,
+        "air_flow_m3_per_s",
+      );
     }
     if (row.number("static_pressure_Pa") < 0) {
       fail("Cannot use a pressure below 0", row.line, "static_pressure_Pa");

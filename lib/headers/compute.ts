@@ -73,10 +73,10 @@ function checkTubeEnds(inputs: HeadersInputs, tubes: TubesResult): void {
   const blocked = outside * insertion / (Math.PI * narrowest ** 2 / 4);
   if (insertion >= 0.9 * narrowest || blocked >= 0.9) {
     throw new InputError(
-      `Cannot push tube ends ${millimetres(insertion)} into a header of ${
+      `Cannot insert tube ends ${millimetres(insertion)} into a header of ${
         millimetres(narrowest)
       }: ` +
-        "they shut it",
+        "they would close it",
     );
   }
 }
@@ -152,15 +152,17 @@ function headersNotices(
     list.push(notice(
       "warning",
       "headers",
-      "At least one tube stands still or runs backwards: the headers are too small.",
+      "At least one tube has no flow or reversed flow: the headers are too small.",
     ));
   } else if (result.flowMin < 0.9 || result.flowMax > 1.1) {
     list.push(notice(
       "warning",
       "headers",
       `The tubes get ${percent(result.flowMin)} to ${percent(result.flowMax)} of the mean flow ` +
-        `(area ratio ${result.areaRatio.toFixed(2)}). A larger header evens it out; a larger fan ` +
-        "does not, as all losses grow alike.",
+        `(area ratio ${
+          result.areaRatio.toFixed(2)
+        }). A larger header evens this out; a larger fan ` +
+        "does not, because all losses grow in proportion.",
     ));
   }
   if (inputs.inlet === "protruding" && inputs.insertion > 0) {
@@ -173,7 +175,7 @@ function headersNotices(
       list.push(notice(
         "warning",
         "headers",
-        `Each tube end blocks ${percent(blocked)} of the header's cross-section.`,
+        `Each protruding tube end blocks ${percent(blocked)} of the header's cross-section.`,
       ));
     }
   }
@@ -181,7 +183,7 @@ function headersNotices(
     list.push(notice(
       "warning",
       "headers",
-      "The holes are more than 0.7 of the header's diameter wide: little wall is left to hold it " +
+      "The holes are wider than 0.7 of the header diameter: little wall is left to hold the pipe together " +
         "(common practice, no source). Use a tee or a box.",
     ));
   }

@@ -10,10 +10,10 @@ export function headersFigures(headers: HeadersResult): readonly FigureRow[] {
       "headers.areaRatio",
       headers.areaRatio,
       "1",
-      "cross-section of the tubes over the header's",
+      "area ratio: tube cross-sections over header cross-section",
     ),
-    numberFigure("headers.flowMin", headers.flowMin, "1", "least tube flow over the mean"),
-    numberFigure("headers.flowMax", headers.flowMax, "1", "greatest tube flow over the mean"),
+    numberFigure("headers.flowMin", headers.flowMin, "1", "smallest tube flow over the mean"),
+    numberFigure("headers.flowMax", headers.flowMax, "1", "largest tube flow over the mean"),
     numberFigure(
       "headers.unevenness",
       headers.unevenness,

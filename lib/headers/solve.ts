@@ -60,21 +60,21 @@ function checkNetwork(network: HeaderNetwork): void {
   if (!tubes.some((tube) => tube.open)) throw new InputError("Cannot solve headers: no open tube");
   tubes.forEach((tube, i) => {
     if (i > 0 && tube.position < tubes[i - 1]!.position) {
-      throw new InputError("Cannot solve headers: the tubes do not stand in rising order");
+      throw new InputError("Cannot solve headers: the tube positions are not in ascending order");
     }
     requireInRange("tube diameter", tube.diameter, 1e-4, 100, "m");
     requireInRange("tube length", tube.length, 0, 1e4, "m");
     requireInRange("tube loss", tube.minorLoss, 0, 1e9, "velocity heads");
     if (tube.minorLoss === 0 && tube.length === 0) {
-      throw new InputError("Cannot solve headers: a tube without any loss");
+      throw new InputError("Cannot solve headers: a tube has no loss");
     }
   });
   for (const line of [network.supply, ...(network.return === null ? [] : [network.return])]) {
     if (line.diameters.length !== tubes.length) {
-      throw new InputError("Cannot solve headers: they need one diameter at each tube");
+      throw new InputError("Cannot solve headers: expected one diameter at each tube");
     }
     line.diameters.forEach((d) => requireInRange("header diameter", d, 1e-4, 1000, "m"));
-    if (line.ports.length === 0) throw new InputError("Cannot solve headers: one has no port");
+    if (line.ports.length === 0) throw new InputError("Cannot solve headers: a header has no port");
     const fixed = line.ports.filter(({ share }) => share !== null);
     const sum = fixed.reduce((total, { share }) => total + share!, 0);
     if (fixed.length > 0 && (fixed.length < line.ports.length || Math.abs(sum - 1) > 1e-9)) {

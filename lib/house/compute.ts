@@ -124,11 +124,11 @@ function heaterNotices(heater: OwnHeater | null, heated: YearRun): Notice[] {
   return [notice(
     "warning",
     "house",
-    `${power} is too small in ${heater.hoursTooSmall} hours: without a store the house falls to ` +
-      `${heater.coldestHour.toFixed(1)} °C; the set point asks for up to ${
+    `${power} is too small for ${heater.hoursTooSmall} hours: without a store the house falls to ` +
+      `${heater.coldestHour.toFixed(1)} °C; holding the set point needs up to ${
         needed.toFixed(1)
       } kW. ` +
-      "Burners vent outdoors, with a carbon-monoxide alarm, fitted by a licensed installer",
+      "Burners must be vented outdoors, have a carbon-monoxide alarm, and be fitted by a licensed installer",
   )];
 }
 
@@ -147,14 +147,14 @@ function houseNotices(
       "house",
       `The house loses ${
         perFloor.toFixed(1)
-      } W/K per m² of floor: seal, insulate and curtain it before any store`,
+      } W/K per m² of floor: seal, insulate and curtain it before building a store`,
     ));
   }
   if (inputs.curtain !== null && inputs.curtain.edgeLeak === 0) {
     notices.push(notice(
       "info",
       "house",
-      "The night curtain is taken as tight at its edges: real ones leak 5 to 20 % (common practice)",
+      "The night curtain is assumed tight at its edges: real ones leak 5 to 20 % (common practice)",
     ));
   }
   const damp = hoursBelow(free.year.relativeHumidity.map((value) => -value), -0.95);
@@ -162,7 +162,7 @@ function houseNotices(
     notices.push(notice(
       "caution",
       "house",
-      `The air is above 95 % humidity in ${damp} hours: mould on leaves and on wood; ventilate when the weather allows and keep leaves dry overnight`,
+      `The air is above 95 % humidity for ${damp} hours: expect mould on leaves and wood; ventilate when the weather allows and keep leaves dry overnight`,
     ));
   }
   const drift = Math.max(free.drift, heated.drift);
@@ -170,14 +170,14 @@ function houseNotices(
     notices.push(notice(
       "warning",
       "house",
-      `The floor soil still moves by ${drift.toFixed(2)} K a year at the end of the spin-up`,
+      `The floor soil still changes by ${drift.toFixed(2)} K a year at the end of the spin-up`,
     ));
   }
   if (inputs.leakage + inputs.leakageWind * 3 < 0.3) {
     notices.push(notice(
       "caution",
       "house",
-      "A house this tight needs ventilation on purpose: humidity, carbon dioxide for the plants, radon and any burner's fumes; ask a licensed installer about burners",
+      "A house this tight needs deliberate ventilation: for humidity, carbon dioxide for the plants, radon and any burner's fumes; ask a licensed installer about burners",
     ));
   }
   return notices;

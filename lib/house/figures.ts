@@ -23,24 +23,24 @@ export function houseFigures(house: HouseResult): readonly FigureRow[] {
       "house.heatDemand",
       house.heatDemand,
       "kWh",
-      "heat a year to hold the heating set point, without a store",
+      "annual heat to hold the heating set point, without a store",
     ),
     numberFigure(
       "house.coldestHourNoStore",
       house.coldestHourNoStore,
       "degC",
-      "coldest hour in the house, no heater, no store",
+      "coldest hour in the house, unheated, no store",
     ),
     numberFigure(
       "house.hoursBelowFreezingNoStore",
       house.hoursBelowFreezingNoStore,
       "h",
-      "hours a year below 0 degC in the house, no heater, no store",
+      "hours a year below 0 degC in the house, unheated, no store",
     ),
     freezeFigure(
       "house.firstFreezeNoStore",
       house.firstFreezeNoStore,
-      "in the house, no heater, no store",
+      "in the house, unheated, no store",
     ),
   ];
 }

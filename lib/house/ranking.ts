@@ -78,7 +78,9 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
   const height = knee ? inputs.kneeWallHeight : Math.min(0.9, inputs.eaveHeight);
   add(
     "knee-wall insulation",
-    knee ? "50 mm closed-cell board" : `lowest ${height.toFixed(1)} m boarded with 50 mm foam`,
+    knee
+      ? "50 mm closed-cell board"
+      : `lowest ${height.toFixed(1)} m covered with 50 mm foam board`,
     { kneeWallHeight: height, kneeWall: knee ? insulated(inputs.kneeWall) : insulated("glazed") },
   );
   if (inputs.northWall === "glazed" || inputs.northWall > 0.35) {
@@ -100,7 +102,7 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
   if (inputs.curtain === null) {
     add("night curtain", "R 0.35 m² K/W, 95 % covered, edges leak 10 %", { curtain: CURTAIN });
   } else {
-    add("curtain edges sealed", "edge leak a third of now", {
+    add("curtain edges sealed", "edge leak cut to a third", {
       curtain: { ...inputs.curtain, edgeLeak: inputs.curtain.edgeLeak / 3 },
     });
   }

@@ -164,7 +164,7 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
     while (performance.now() < deadline) {
       const { answer } = await request("kernel_info_request", {});
       const reply = await within(answer, (deadline - performance.now()) / 1000);
-      if (reply === "died") throw new Error(`it ended at once: ${complaints.text().trim()}`);
+      if (reply === "died") throw new Error(`it exited at once: ${complaints.text().trim()}`);
       if (reply === "hung") break;
       await pause(QUIET);
       if (inbox.messages.length > 0) return reply.content;

@@ -53,7 +53,7 @@ export function renderReport(input: ReportInput): string {
 ${style}</style>
 </head>
 <body>
-<a class="skip" href="#content">Skip to the content</a>
+<a class="skip" href="#content">Skip to content</a>
 <header class="head">
 <h1>${title}</h1>
 ${pairs(input.facts, "facts")}

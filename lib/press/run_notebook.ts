@@ -156,9 +156,11 @@ interface Fault {
 /** What is wrong with an executed cell, if anything. */
 function judge(cell: CodeCell, execution: Execution, limit: number): Fault | undefined {
   if (execution.status === "hung") {
-    return { kind: "hung", message: `Cell is not done after its limit of ${limit} s` };
+    return { kind: "hung", message: `Cell exceeded its limit of ${limit} s` };
   }
-  if (execution.status === "died") return { kind: "died", message: "Kernel ended in this cell" };
+  if (execution.status === "died") {
+    return { kind: "died", message: "The kernel ended in this cell" };
+  }
   if (execution.status === "error") {
     const { ename, evalue } = execution.reply;
     const traceback = (execution.reply.traceback as unknown[] ?? []).map(String);
@@ -169,13 +171,16 @@ function judge(cell: CodeCell, execution: Execution, limit: number): Fault | und
     return { kind: "error", message: `${ename}: ${evalue}`, traceback };
   }
   if (execution.faults.length > 0) {
-    return { kind: "lost output", message: `Kernel garbled its outputs: ${execution.faults[0]}` };
+    return {
+      kind: "lost output",
+      message: `The kernel garbled its outputs: ${execution.faults[0]}`,
+    };
   }
   const warning = cell.outputs.find((output) =>
     output.output_type === "stream" && output.name === "stderr"
   );
   if (warning?.output_type === "stream") {
-    return { kind: "warning text", message: `Cell wrote a warning: ${warning.text.trim()}` };
+    return { kind: "warning text", message: `The cell wrote a warning: ${warning.text.trim()}` };
   }
   return undefined;
 }
@@ -190,7 +195,7 @@ function lostOutput(
   const shown = cell.outputs.filter((output) => output.output_type === "display_data").length;
   const gap = numbers.some((number, index) => number !== lastShown + index + 1);
   if (shown >= shows && !gap) return undefined;
-  const message = `Cell shows ${shown} outputs for ${shows} calls of "await show("` +
+  const message = `The cell shows ${shown} outputs for ${shows} calls of "await show("` +
     (gap ? "; an output between them is missing" : "");
   return { kind: "lost output", message };
 }

@@ -16,7 +16,7 @@ export function soilFigures(soil: SoilResult): readonly FigureRow[] {
       "soil.surfaceAmplitude",
       wave.amplitude,
       "K",
-      "yearly amplitude at the ground's surface",
+      "annual temperature amplitude at the ground surface",
     ),
     numberFigure(
       "soil.diffusivity",

@@ -160,7 +160,7 @@ export function undisturbedGround(question: GroundQuestion): GroundYear {
   requireYear(question.weather);
   const stepsPerDay = question.stepsPerDay ?? 2;
   if (!(Number.isInteger(stepsPerDay) && stepsPerDay > 0)) {
-    throw new InputError(`Steps a day must be a whole number above 0: ${stepsPerDay}`);
+    throw new InputError(`Steps per day must be a whole number above 0: ${stepsPerDay}`);
   }
   const snow = groundSnow(question);
   const forcing = surfaceForcing(question.weather, question.cover ?? GRASS, snow);

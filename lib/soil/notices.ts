@@ -29,8 +29,8 @@ function waterNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
     return [notice(
       "warning",
       "soil",
-      "Depth of the water table is not known: ask neighbours and the well record, and look for " +
-        "mottling in the test pit. Groundwater that moves carries the stored heat away.",
+      "The depth of the water table is not known: ask neighbours, check well records, and look for " +
+        "mottling in the test pit. Moving groundwater carries stored heat away.",
     )];
   }
   if (depth >= tubeDepth + 1) return [];
@@ -38,8 +38,8 @@ function waterNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
   return [notice(
     "warning",
     "soil",
-    `Water table at ${depth.toFixed(1)} m is ${where}: tubes may flood, and groundwater that ` +
-      "moves carries the stored heat away; neither is modelled. Drain the site, raise the tubes or drop the store.",
+    `The water table at ${depth.toFixed(1)} m is ${where}: tubes may flood, and moving ` +
+      "groundwater carries stored heat away; neither is modelled. Drain the site, raise the tubes or drop the store.",
   )];
 }
 
@@ -50,7 +50,9 @@ function propertyNotices(inputs: SoilInputs, properties: SoilProperties): Notice
     found.push(notice(
       "info",
       "soil",
-      `Conductivity is an estimate: ${properties.conductivity.toFixed(2)} W/(m K), plausible ` +
+      `Conductivity is estimated at ${
+        properties.conductivity.toFixed(2)
+      } W/(m K), plausible range ` +
         `${low.toFixed(2)} to ${high.toFixed(2)}; a needle-probe reading (ASTM D5334) narrows it.`,
     ));
   }
@@ -58,7 +60,7 @@ function propertyNotices(inputs: SoilInputs, properties: SoilProperties): Notice
     found.push(notice(
       "warning",
       "soil",
-      "Peat conducts badly, settles and burns: heat reaches few centimetres around the tubes. " +
+      "Peat conducts poorly, settles and burns: heat reaches only a few centimetres around the tubes. " +
         "Replace it around the tubes or build elsewhere.",
     ));
   }
@@ -66,8 +68,8 @@ function propertyNotices(inputs: SoilInputs, properties: SoilProperties): Notice
     found.push(notice(
       "warning",
       "soil",
-      "Gravel lets air and water move through it: heat is carried off in ways conduction does not " +
-        "show, and its low moisture stores little. Use it for drainage below, native soil around the tubes.",
+      "Air and water move through gravel and carry heat away in ways the conduction model does not " +
+        "show, and dry gravel stores little. Use it for drainage below, with native soil around the tubes.",
     ));
   }
   return found;
@@ -80,15 +82,15 @@ function layerNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
     notice(
       "info",
       "soil",
-      "The layers listed are in the undisturbed ground of this chapter and in the store's slices; the " +
-        "house's own floor reckons with the soil of the section alone, and both with the wave fitted " +
+      "The layers listed are used in this chapter's undisturbed ground and in the store's slices; the " +
+        "house's own floor uses the soil of the section alone, and both use the annual wave fitted " +
         "to the layered ground.",
     ),
     ...(layer === null ? [] : [notice(
       "info",
       "soil",
-      `The tubes lie in a listed layer of ${layer.texture}: the store takes it, the house without a ` +
-        `store takes the ${inputs.texture} of the section.`,
+      `The tubes lie in a listed layer of ${layer.texture}: the store uses it, while the house without a ` +
+        `store uses the section's ${inputs.texture}.`,
     )]),
   ];
 }
@@ -105,8 +107,8 @@ export function soilNotices(facts: SoilNoticeFacts): Notice[] {
     found.push(notice(
       "warning",
       "soil",
-      "The ground stays frozen all year below the surface: thawing it under a house lets it " +
-        "settle. A buried store does not belong here without a foundation engineer.",
+      "The ground stays frozen all year below the surface: if it thaws under a house, it " +
+        "settles. Do not build a buried store here without a foundation engineer.",
     ));
   } else if (frostDepth > tubeDepth) {
     found.push(notice(
@@ -120,10 +122,8 @@ export function soilNotices(facts: SoilNoticeFacts): Notice[] {
     found.push(notice(
       "warning",
       "soil",
-      `The year of the climate file is too warm to keep the stated ${
-        inputs.snowDepth.toFixed(2)
-      } ` +
-        `m of snow: ${facts.snowReached.toFixed(2)} m is counted. Check soil.snowDepth.`,
+      `The climate year is too warm to keep the stated ${inputs.snowDepth.toFixed(2)} ` +
+        `m of snow: ${facts.snowReached.toFixed(2)} m is used. Check soil.snowDepth.`,
     ));
   }
   const gap = facts.difference.mean;
@@ -132,16 +132,16 @@ export function soilNotices(facts: SoilNoticeFacts): Notice[] {
       "info",
       "soil",
       `The two estimates differ: at the tubes the column (sun, wind, evaporation, snow, frost) is ` +
-        `${Math.abs(gap).toFixed(1)} K ${gap > 0 ? "warmer" : "colder"} on the yearly mean than ` +
-        "the wave from air temperature and snow alone. The column is used; against measured " +
-        "ground at 1 m it is good to about 1 K. A year of readings at the site settles it.",
+        `${Math.abs(gap).toFixed(1)} K ${gap > 0 ? "warmer" : "colder"} on the annual mean than ` +
+        "the wave from air temperature and snow alone. The column is used; compared with measured " +
+        "ground temperature at 1 m it is good to about 1 K. A year of readings at the site would settle it.",
     ));
   }
   found.push(notice(
     "caution",
     "soil",
-    "Before any test pit: have buried services located, and slope or shore every pit deeper than " +
-      "the local trench rule allows (often 1.2 to 1.5 m); nobody enters an unshored pit. The local building code's frost depth outranks the one computed here.",
+    "Before digging a test pit, have buried services located, and slope or shore every pit deeper than " +
+      "the local trench rule allows (often 1.2 to 1.5 m); nobody enters an unshored pit. The local building code's frost depth overrides the one computed here.",
   ));
   return found;
 }

@@ -44,7 +44,7 @@ function pores(soil: SoilMake, row: SoilRow): { porosity: number; saturation: nu
   const porosity = 1 - soil.dryDensity / row.solidDensity;
   if (soil.moisture > porosity + 1e-9) {
     throw new InputError(
-      `Cannot hold ${soil.moisture} m³/m³ of water in ${row.texture} of ${soil.dryDensity} kg/m³: ` +
+      `Cannot fit ${soil.moisture} m³/m³ of water in ${row.texture} of ${soil.dryDensity} kg/m³: ` +
         `its pores are ${porosity.toFixed(3)} m³/m³; lower soil.moisture or soil.dryDensity`,
     );
   }

@@ -53,7 +53,7 @@ function variants(inputs: SoilInputs): Variant[] {
       moisture: moisture / 2,
     },
     {
-      change: "moisture up by half, at most saturated",
+      change: "half as much moisture again, up to saturation",
       propertiesOf: (soil) => soilWithMoisture(soil, wetter(soil)),
       moisture: wetter(inputs),
     },

@@ -91,7 +91,7 @@ export function findSoil(texture: string): SoilRow {
   const row = SOILS.find((soil) => soil.texture === texture);
   if (row === undefined) {
     const known = SOILS.map((soil) => soil.texture).join(", ");
-    throw new InputError(`Unknown soil texture "${texture}": known are ${known}`);
+    throw new InputError(`Unknown soil texture "${texture}": the known ones are ${known}`);
   }
   return row;
 }

@@ -56,7 +56,9 @@ export function requireYear(weather: DailyWeather): void {
     if (name === "place") continue;
     const series = values as ArrayLike<number>;
     if (series.length !== days) {
-      throw new InputError(`Daily ${name} has ${series.length} values, the temperature ${days}`);
+      throw new InputError(
+        `Daily ${name} has ${series.length} values, but the temperature has ${days}`,
+      );
     }
     for (let day = 0; day < days; day++) {
       if (!Number.isFinite(series[day]!)) {

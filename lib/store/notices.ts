@@ -22,16 +22,16 @@ const LEAST_RETURN = 0.05;
 function pointNotices(store: JudgedStore, request: StoreRequest, floorArea: number): Notice[] {
   const found: Notice[] = [];
   const senseless = (why: string) =>
-    found.push(notice("warning", "store", `The store makes no sense here: ${why}.`));
+    found.push(notice("warning", "store", `The store is not worthwhile here: ${why}.`));
   const meanSun = mean(request.climate.globalHorizontal)!;
   if (store.backupHeatNoFan < 5 * floorArea / 10 && store.coldestHour > 2) {
     senseless(
-      `the house hardly needs heat (${heatText(store.backupHeatNoFan)} a year without it)`,
+      `the house needs hardly any heat (${heatText(store.backupHeatNoFan)} a year without it)`,
     );
   } else if (meanSun < LEAST_SUN) {
     senseless("there is too little sun to charge it");
   } else if (store.heatIn < LEAST_CHARGE * floorArea) {
-    senseless(`only ${heatText(store.heatIn)} a year go into it`);
+    senseless(`it takes in only ${heatText(store.heatIn)} a year`);
   } else if (store.heatOut < store.fanEnergy) {
     senseless(
       `it gives back less heat (${heatText(store.heatOut)}) than its fan uses (${
@@ -48,7 +48,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
     found.push(notice(
       "warning",
       "store",
-      `Heat given back over fan energy is ${
+      `The coefficient of performance (heat discharged over fan energy) is ${
         store.cop.toFixed(0)
       }; measured stores reach 1 to 7. Check fan efficiency, pressure, air flow and standby.`,
     ));
@@ -56,9 +56,9 @@ function performanceNotices(store: JudgedStore): Notice[] {
     found.push(notice(
       "warning",
       "store",
-      `Heat given back over fan energy is ${
+      `The coefficient of performance (heat discharged over fan energy) is ${
         store.cop.toFixed(2)
-      }: a plain electric heater gives more.`,
+      }: a plain electric heater gives more heat.`,
     ));
   }
   if (store.recovery > 1) {
@@ -67,7 +67,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
       "store",
       `More heat comes out than goes in over the year (${
         store.recovery.toFixed(2)
-      }): the rest is ground heat and floor heat, not stored sun.`,
+      }): the excess is ground heat and floor heat, not stored solar heat.`,
     ));
   }
   if (store.nightLift > 10) {
@@ -76,7 +76,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
       "store",
       `The store lifts cold nights by ${
         store.nightLift.toFixed(1)
-      } K: more than has been measured; proof against a house without a store is needed.`,
+      } K, more than has been measured anywhere: it needs proof against a control house without a store.`,
     ));
   }
   if (store.condensed > store.evaporated && store.condensed > 10) {
@@ -102,8 +102,8 @@ function seasonNotices(store: JudgedStore): Notice[] {
     found.push(notice(
       "info",
       "store",
-      `The first year gives back ${(share * 100).toFixed(0)} % of what a settled year does; ` +
-        `about ${years} ${years === 1 ? "year" : "years"} until it repeats within 2 %.`,
+      `The first year gives back ${(share * 100).toFixed(0)} % of the heat of a settled year; ` +
+        `it takes about ${years} ${years === 1 ? "year" : "years"} to settle within 2 %.`,
     ));
   }
   const ground = store.quarters.reduce((sum, row) => sum + row.at(-1)!, 0);
@@ -126,11 +126,11 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
     found.push(notice(
       "warning",
       "store",
-      `Soil between the tubes comes to freezing. The year leaves the latent heat out and falls to ${
+      `Soil between the tubes reaches freezing. The year's run ignores latent heat and falls to ${
         coldestLinear.toFixed(1)
-      } °C; the winter run again with it, same heat flows, falls to ${
+      } °C; the winter run again with latent heat and the same heat flows falls to ${
         coldest.toFixed(1)
-      } °C and thaws later in spring. Frozen wet soil heaves: drains and footings need care.`,
+      } °C and thaws later in spring. Frozen wet soil heaves: take care with drains and footings.`,
     ));
   }
   const water = request.soilInputs.waterTableDepth;
@@ -142,7 +142,7 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
       `The water table (${
         water.toFixed(1)
       } m) reaches the tubes: they fill with water, and moving ` +
-        "water carries the heat away. The run leaves the water out.",
+        "water carries the heat away. The run ignores the water.",
     ));
   } else if (water !== null && water < request.inputs.meshDepth) {
     const depth = `${water.toFixed(1)} m`;
@@ -150,11 +150,11 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
       "caution",
       "store",
       request.inputs.groundWaterMoves === true
-        ? `The soil is held at its undisturbed temperature at the water table (${depth}), as moving ` +
-          "water does. Keep perforated tubes above the highest level."
-        : `The water table (${depth}) is taken as still. Where the water moves it carries heat away: ` +
-          "ask who knows the ground, and run the study again with groundWaterMoves. Keep perforated " +
-          "tubes above the highest level.",
+        ? `The soil is held at its undisturbed temperature at the water table (${depth}), as if by moving ` +
+          "water. Keep perforated tubes above its highest level."
+        : `The groundwater (water table at ${depth}) is assumed still. If it moves, it carries heat away: ` +
+          "ask someone who knows the ground, and run the study again with groundWaterMoves. Keep perforated " +
+          "tubes above its highest level.",
     ));
   }
   if (store.drained > 50) {
@@ -163,15 +163,15 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
       "store",
       `About ${
         store.drained.toFixed(0)
-      } kg of water a year run off inside the tubes: they need fall, drain and access for cleaning; ` +
-        "standing water breeds mould and bacteria. Ask an occupational hygienist where people work.",
+      } kg of water a year drains inside the tubes: they need fall, a drain and access for cleaning; ` +
+        "standing water breeds mould and bacteria. If people work in the house, ask an occupational hygienist.",
     ));
   }
   if (Math.abs(store.balanceResidual) > 1e-9) {
     found.push(notice(
       "warning",
       "store",
-      `The heat ledger does not close: ${
+      `The heat balance does not close: residual ${
         store.balanceResidual.toExponential(1)
       } of the throughput.`,
     ));

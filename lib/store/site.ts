@@ -107,7 +107,9 @@ function laneLengths(given: {
 function requireInMesh(request: StoreRequest, across: number): void {
   const { inputs, tubes } = request;
   if (tubes.positions.some((tube) => Math.abs(tube.x) > across / 2 + inputs.outsideSoil - 0.5)) {
-    throw new InputError("the tube field is wider than the soil mesh: fewer tubes or less spacing");
+    throw new InputError(
+      "the tube field is wider than the soil mesh: use fewer tubes or closer spacing",
+    );
   }
 }
 

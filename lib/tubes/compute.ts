@@ -101,11 +101,15 @@ function tubesNotices(
   const half = Math.max(...tube.positions.map(({ x }) => Math.abs(x)));
   const fieldWidth = 2 * half + tube.product.outsideDiameter;
   if (inputs.length > along + 0.01) {
-    warn(`The tubes are ${inputs.length.toFixed(1)} m long, the floor is ${along.toFixed(1)} m.`);
+    warn(
+      `The tubes are ${inputs.length.toFixed(1)} m long, but the floor only ${along.toFixed(1)} m.`,
+    );
   }
   if (fieldWidth > across + 0.01) {
     warn(
-      `The tube field is ${fieldWidth.toFixed(1)} m wide, the floor is ${across.toFixed(1)} m.`,
+      `The tube field is ${fieldWidth.toFixed(1)} m wide, but the floor only ${
+        across.toFixed(1)
+      } m.`,
     );
   }
   list.push(...footingNotices(inputs, { tube, fieldWidth, along, across, surroundings }));
@@ -116,22 +120,22 @@ function tubesNotices(
     warn("The layers overlap: their spacing is below the outside diameter.");
   }
   if (inputs.depth < tube.product.outsideDiameter / 2) {
-    warn("The upper tubes stick out of the floor.");
+    warn("The upper tubes rise above the floor.");
   }
   if (tube.airSpeed > MOST_USUAL_SPEED) {
     warn(
       `The air moves at ${tube.airSpeed.toFixed(1)} m/s in the tubes (${
         (tube.flowPerTube / CFM).toFixed(0)
-      } cfm each). Growers run 10 to 20 cfm in a perforated 4-inch tube, 0.6 to 1.2 m/s; designers ` +
-        `go up to 1.5 to ${MOST_USUAL_SPEED} m/s (common practice, no source). Above that pressure gets ` +
-        "expensive: use more or wider tubes.",
+      } cfm each). Growers run a perforated 4-inch tube at 10 to 20 cfm, 0.6 to 1.2 m/s; designers ` +
+        `use 1.5 to ${MOST_USUAL_SPEED} m/s (common practice, no source). Above that, pressure becomes ` +
+        "costly: use more or wider tubes.",
     );
   } else if (tube.airSpeed < 0.5) {
     warn(
       `The air moves at ${
         tube.airSpeed.toFixed(2)
-      } m/s in the tubes: laminar or nearly so, little ` +
-        "heat is exchanged and a puddle stops it.",
+      } m/s in the tubes: laminar or nearly so, with little ` +
+        "heat transfer, and a puddle can block it.",
     );
   }
   const leastSlope = tube.product.wall === "smooth" ? 0.02 : 0.01;
@@ -142,7 +146,7 @@ function tubesNotices(
       `The tubes fall ${(100 * inputs.slope).toFixed(1)} %; below ${
         100 * leastSlope
       } % condensate ` +
-        "stands in them, and mould and Legionella like standing warm water (common practice, no " +
+        "stands in them, and mould and Legionella grow in standing warm water (common practice, no " +
         "source). Lay them to a drained low point.",
     ));
   }
@@ -177,7 +181,7 @@ function footingNotices(
           `wall; a line at 45 degrees from the footing allows ${
             allowed.toFixed(2)
           } m there. Keep ` +
-          "the tubes away from the wall or less deep; a geotechnical engineer decides.",
+          "the tubes farther from the wall or shallower; a geotechnical engineer decides.",
       ));
     }
   }
@@ -188,7 +192,7 @@ function footingNotices(
       `The pit is ${
         deepest.toFixed(2)
       } m deep. Trench walls collapse without warning: nobody enters ` +
-        "an unprotected trench; slope, bench or shore it as local rules say, and have buried " +
+        "an unprotected trench; slope, bench or shore it as local rules require, and have buried " +
         "services located before digging.",
     ));
   }

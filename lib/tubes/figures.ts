@@ -7,7 +7,7 @@ export function tubesFigures(tubes: TubesResult): readonly FigureRow[] {
   return [
     numberFigure("tubes.count", tubes.count, "1", "number of tubes"),
     numberFigure("tubes.length", tubes.length, "m", "length of one tube"),
-    numberFigure("tubes.totalLength", tubes.totalLength, "m", "length of all tubes"),
+    numberFigure("tubes.totalLength", tubes.totalLength, "m", "total length of all tubes"),
     numberFigure("tubes.diameter", tubes.diameter, "m", "inside diameter of the tubes"),
     numberFigure(
       "tubes.airSpeed",

@@ -64,12 +64,14 @@ export function floorFit(
   if (field.layers > 1 && field.layerSpacing < 1.2 * outside) return "layers too close";
   if (field.depth - outside / 2 < limits.coverMin - 1e-9) return "too little cover";
   const dig = field.depth + (field.layers - 1) * field.layerSpacing + outside / 2 + BEDDING;
-  if (dig > limits.digMax + 1e-9) return "dug too deep";
+  if (dig > limits.digMax + 1e-9) return "pit too deep";
   if (limits.footingDepth > 0) {
     const beside = (limits.across - width) / 2 - limits.footingInset;
     const ahead = (limits.along - field.length) / 2 - limits.footingInset;
     const least = Math.min(beside, ahead);
-    if (dig > depthBesideFooting(limits.footingDepth, least) + 1e-9) return "too near the footing";
+    if (dig > depthBesideFooting(limits.footingDepth, least) + 1e-9) {
+      return "too close to the footing";
+    }
   }
   return null;
 }

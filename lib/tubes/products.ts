@@ -55,21 +55,21 @@ export function readTubes(content: string, file: string): readonly TubeProduct[]
       throw new InputError(message, { file, line: row.line, column });
     };
     if (wall !== "corrugated" && wall !== "smooth") {
-      return fail(`Cannot use the wall "${wall}": it is corrugated or smooth`, "wall");
+      return fail(`Cannot use the wall "${wall}": expected corrugated or smooth`, "wall");
     }
     const manning = row.numberOrNull("manning_n_s_per_m1_3");
     const roughness = row.numberOrNull("roughness_m");
     if (wall === "corrugated" && !(manning !== null && manning > 0)) {
-      return fail("Cannot do without Manning n for a corrugated tube", "manning_n_s_per_m1_3");
+      return fail("A corrugated tube needs a Manning n", "manning_n_s_per_m1_3");
     }
     if (wall === "smooth" && !(roughness !== null && roughness >= 0)) {
-      return fail("Cannot do without a roughness for a smooth tube", "roughness_m");
+      return fail("A smooth tube needs a roughness", "roughness_m");
     }
     const insideDiameter = row.number("inside_diameter_m");
     const outsideDiameter = row.number("outside_diameter_m");
     if (!(insideDiameter > 0 && outsideDiameter > insideDiameter)) {
       return fail(
-        "Cannot use the diameters: the outside must exceed the inside, and both zero",
+        "Cannot use the diameters: expected outside > inside > 0",
         "inside_diameter_m",
       );
     }

@@ -19,7 +19,7 @@ const DEGREES = /\s*(?:deg|°)?\s*(c|f|celsius|fahrenheit)$/i;
  * assertEquals(readsAsTemperature("9 degF", 15), undefined);
  * assertEquals(
  *   readsAsTemperature("80 degF", 15),
- *   "80 degF reads as a temperature (26.7 degC): write how far the two temperatures are apart, " +
+ *   "80 degF looks like a temperature (26.7 degC): write how far the two temperatures are apart, " +
  *     "such as 5 K or 9 degF; where 44.4 K is meant, write 44.4 K",
  * );
  * ```
@@ -41,9 +41,9 @@ export function readsAsTemperature(text: string | number, usualMost: number): st
 function temperatureWords(found: string, difference: number): string {
   const temperature = parseQuantity(found, "temperature");
   const apart = formatQuantity(Math.abs(difference), "temperatureDifference", "SI", 3);
-  return `${found} reads as a temperature (${
+  return `${found} looks like a temperature (${
     formatQuantity(temperature, "temperature", "SI", 3)
   }): ` +
-    "write how far the two temperatures are apart, such as 5 K or 9 degF; " +
-    `where ${apart} is meant, write ${apart}`;
+    "write the difference between the two temperatures, such as 5 K or 9 degF; " +
+    `if you mean ${apart}, write ${apart}`;
 }

@@ -175,12 +175,12 @@ export const KINDS = {
     us: ["kBTU/ft^2", "kBtu/ft²", 1],
     examples: ["1300 kWh/m2", "410 kBtu/ft2"],
   }),
-  energyPerArea: kind("an amount of energy for each unit of area", {
+  energyPerArea: kind("an amount of energy per unit area", {
     si: ["kWh/m^2", "kWh/m²", 2],
     us: ["kBTU/ft^2", "kBtu/ft²", 2],
     examples: ["40 kWh/m2", "13 kBtu/ft2"],
   }),
-  dailyRadiation: kind("an amount of radiation a day", {
+  dailyRadiation: kind("a daily amount of radiation", {
     si: ["kWh/(m^2 day)", "kWh/(m² d)", 2],
     us: ["kBTU/(ft^2 day)", "kBtu/(ft² d)", 2],
     examples: ["3 kWh/(m2 d)", "1 kBtu/(ft2 d)"],
@@ -218,7 +218,7 @@ export const KINDS = {
     us: ["BTU/(lb degF)", "Btu/(lb degF)", 3],
     examples: ["840 J/(kg K)", "0.2 Btu/(lb degF)"],
   }),
-  volumetricHeatCapacity: perKelvin("a heat capacity by volume", {
+  volumetricHeatCapacity: perKelvin("a volumetric heat capacity", {
     si: ["J/(m^3 K)", "J/(m³ K)", 0],
     us: ["BTU/(ft^3 degF)", "Btu/(ft³ degF)", 1],
     examples: ["2.2 MJ/(m3 K)", "33 Btu/(ft3 degF)"],

@@ -76,13 +76,13 @@ export function parseQuantity(text: string | number, kind: Kind): number {
   }
   // "2 500 cfm" is never 2 of something; "0.5 1/h" is a unit
   if (/^(?!1\s*\/\s*[A-Za-z(])\d/.test(parts[2]!)) {
-    throw expected(wanted, found, " (write one number: no space for thousands, no fraction)");
+    throw expected(wanted, found, " (write a single number, without spaces or fractions)");
   }
   if (/^[+-]?\d+,\d/.test(found)) {
     throw expected(
       wanted,
       found,
-      " (write the decimal mark as a point, and no mark for thousands)",
+      " (use a point as the decimal mark and no thousands separator)",
     );
   }
   const value = Number(parts[1]);

@@ -39,8 +39,9 @@ const SUMMER: Readonly<Record<string, string>> = {
 
 /** Names that mean several things, with what to write for each. Source: IANA time zone database. */
 const AMBIGUOUS: Readonly<Record<string, string>> = {
-  IST: "UTC+5:30 for India, UTC+2 for Israel, UTC+0 for Ireland (UTC+1 is its summer time)",
-  BST: "GMT for Britain (BST is its summer time), UTC+6 for Bangladesh",
+  IST:
+    "UTC+5:30 for India, UTC+2 for Israel, UTC+0 for Ireland (UTC+1 is its daylight-saving time)",
+  BST: "GMT for Britain (BST is its daylight-saving time), UTC+6 for Bangladesh",
   AT: "AST (UTC-4) for Atlantic time",
   ET: "EST (UTC-5) for Eastern time",
   CT: "CST (UTC-6) for Central time",
@@ -78,13 +79,13 @@ export function readTimeZone(text: string | number): number {
   const usual = SUMMER[name];
   if (usual !== undefined) {
     throw unreadable(
-      `${found}, which is summer time: write the standard time, ${usual} or ${
+      `${found}, which is daylight-saving time: write the standard time, ${usual} or ${
         utc(STANDARD[usual]!)
       }`,
     );
   }
   const choices = AMBIGUOUS[name];
-  if (choices !== undefined) throw unreadable(`${found}, which means several: write ${choices}`);
+  if (choices !== undefined) throw unreadable(`${found}, which is ambiguous: write ${choices}`);
   const [, sign, hours, minutes, part] = OFFSET.exec(name) ?? [];
   if (hours === undefined) throw unreadable(found === "" ? "nothing" : `"${found}"`);
   const size = Number(hours + (part ?? "")) + Number(minutes ?? 0) / 60;

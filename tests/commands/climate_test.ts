@@ -12,7 +12,7 @@ Deno.test("two climates are printed side by side, one line a figure, differences
   const text = comparisonReport([a, b], rows, [notice("info", "climate", "B: seen")]);
   const mean = text.split("\n").find((line) => line.startsWith("Mean temperature"))!;
   assert(mean.endsWith("-2.0"), mean);
-  const sun = text.split("\n").find((line) => line.startsWith("Global radiation of the year"))!;
+  const sun = text.split("\n").find((line) => line.startsWith("Annual global radiation"))!;
   assert(/ 0$/.test(sun), sun);
   for (const row of rows) assert(text.includes(row.label), row.label);
   assert(text.includes("info: B: seen") && text.includes("B: colder"));

@@ -39,7 +39,7 @@ Deno.test("readCommandLine() refuses wrong use and says what to do", () => {
     [["--climate"], "needs a value: --climate FILE"],
     [["--climate", "--rerun"], "needs a value"],
     [["--climate="], "needs a value"],
-    [["--rerun=yes"], "takes no value"],
+    [["--rerun=yes"], "does not take a value"],
     [["a.yaml", "b.yaml"], "usage: deno task study [STUDY.yaml] [options]"],
   ];
   for (const [words, part] of wrong) {

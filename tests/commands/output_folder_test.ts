@@ -89,9 +89,9 @@ Deno.test("openStage() refuses a file, and a folder whose notebooks are not ours
     await Deno.writeTextFile(join(folder, "file"), "");
     await assertRejects(() => openStage(join(folder, "file")), InputError, "it is a file");
     await Deno.mkdir(join(folder, "notebooks"));
-    await assertRejects(() => openStage(folder), InputError, '"notebooks" was not written');
+    await assertRejects(() => openStage(folder), InputError, 'it contains "notebooks"');
     await Deno.writeTextFile(join(folder, "results.json"), '{ "survey": 1 }');
-    await assertRejects(() => openStage(folder), InputError, "was not written");
+    await assertRejects(() => openStage(folder), InputError, "no study wrote");
     assertEquals([...Deno.readDirSync(folder)].length, 3);
   });
 });
@@ -103,7 +103,7 @@ Deno.test("openStage() refuses a path that leads through a file, in plain words"
     await assertRejects(
       () => openStage(join(folder, "file", "below")),
       InputError,
-      "a part of the path is a file; choose another --out",
+      "part of the path is a file; choose another --out",
     );
     assertEquals(tree(folder), ["file"]);
   });

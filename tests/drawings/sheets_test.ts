@@ -221,7 +221,7 @@ Deno.test("fieldGeometry() spreads headers that are wider than the step between 
   assertAlmostEquals(Math.sin(hole!.angle * Math.PI / 180), -spread / 0.4572, 1e-9);
   const sheet = textBoxes(drawSheets(exampleInputs({ header: 0.7 }), "A4")["long-section-A4.svg"]!);
   assert(!fieldGeometry(exampleInputs({ header: 0.7 })).headersFit);
-  assert(sheet.some(({ words }) => words.includes("run into each other")));
+  assert(sheet.some(({ words }) => words.includes("overlap at this layer spacing")));
 });
 
 Deno.test("the fall puts the low end of the pit half of it deeper than the middle", () => {
@@ -254,7 +254,7 @@ Deno.test("a break in the long section leaves all dimensions true", () => {
   const svg = drawSheets(ODD_FIELDS["long house"]!, "A4")["long-section-A4.svg"]!;
   const words = textBoxes(svg).map((box) => box.words);
   assert(words.includes("55.00 m (180.4 ft)"));
-  assert(words.some((one) => one.includes("left out in the middle")));
+  assert(words.some((one) => one.includes("omitted in the middle")));
 });
 
 Deno.test("the pit reaches below the lowest tubes where these are wider down than the headers", () => {

@@ -155,7 +155,7 @@ Deno.test("readFans() tells file, line and column of a faulty point", () => {
   );
   bad(head + good.replace("90,55", "90,-5"), "f.csv:3");
   bad(head + good.replace(",0.1,me\n", ",0,me\n"), "outlet area");
-  bad(head + good.split("\n").slice(0, 2).join("\n"), "3 points or more");
+  bad(head + good.split("\n").slice(0, 2).join("\n"), "at least 3 points");
   bad(head + good.replace("90,55,", "90,"), "6 cells");
 });
 

@@ -111,7 +111,10 @@ Deno.test("an open quotation mark is told with its line, without the rest of the
   // Property: one short message, not thousands of swallowed lines
   const rows = YEAR.map((row, index) => index === 500 ? `"${row}` : row);
   const message = await refused(rows);
-  assert(message.startsWith("year.csv:501: Cannot read the line: a quotation mark"), message);
+  assert(
+    message.startsWith("year.csv:501: Cannot read the line: it has an unclosed quotation mark"),
+    message,
+  );
   assert(message.length < 200, message);
 });
 

@@ -65,5 +65,5 @@ Deno.test("faults in the user's fan curves are told with file and line", async (
     "fans.csv:3",
   );
   await refused("  fan: other\n  curves: fans.csv", CURVES, "barn-fan, duct-315");
-  await refused("  fan: barn-fan", null, "known are duct-315");
+  await refused("  fan: barn-fan", null, "the known ones are duct-315");
 });

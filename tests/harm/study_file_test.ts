@@ -54,7 +54,7 @@ Deno.test("an unknown key is refused with the nearest known one", () => {
     'bad.yaml:12:1: Unknown key "tube" in the study file: did you mean "tubes"?',
   ]);
   assertEquals(faults(`${GOOD}  texture: clay\n`), [
-    'bad.yaml:12:3: Unknown key "texture" in "house": the key "texture" belongs into "soil"',
+    'bad.yaml:12:3: Unknown key "texture" in "house": the key "texture" belongs in "soil"',
   ]);
 });
 
@@ -221,8 +221,8 @@ async function refusal(text: string): Promise<string> {
 Deno.test("what cannot be built is refused with its line, before anything is computed", async () => {
   // Property: the size of the tube against spacing, layers, floor, house and header
   const cases: readonly (readonly [section: string, message: string])[] = [
-    ["tubes:\n  spacing: 6 cm\n", '13:12: "tubes.spacing" lets the tubes overlap'],
-    ["tubes:\n  layerSpacing: 6 cm\n", '13:17: "tubes.layerSpacing" lets the layers overlap'],
+    ["tubes:\n  spacing: 6 cm\n", '13:12: "tubes.spacing" makes the tubes overlap'],
+    ["tubes:\n  layerSpacing: 6 cm\n", '13:17: "tubes.layerSpacing" makes the layers overlap'],
     [
       "tubes:\n  tube: corrugated-10in\n  depth: 10 cm\n",
       '14:10: "tubes.depth" leaves less than 20 mm of soil',
@@ -231,7 +231,7 @@ Deno.test("what cannot be built is refused with its line, before anything is com
       "tubes:\n  spacing: 40 cm\n  count: 400\n",
       "14:10: Cannot compute a field of tubes 79.6 m wide",
     ],
-    ["tubes:\n  airFlow: 60 m3/s\n  count: 40\n", '13:12: "tubes.airFlow" would move at'],
+    ["tubes:\n  airFlow: 60 m3/s\n  count: 40\n", '13:12: "tubes.airFlow" gives'],
     [
       "tubes:\n  airFlow: 80 m3/s\n  count: 80\n  tube: smooth-200mm\n  layers: 4\n  depth: 1 m\n",
       '13:12: "tubes.airFlow" changes the air of the house 609 times an hour',

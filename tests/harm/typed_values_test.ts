@@ -56,7 +56,7 @@ Deno.test("a temperature where the thermostat wants a difference is refused with
     for (const text of ["80 degF", "20 degC", "5 °C"]) {
       const message = refusals(`${GOOD}store: {${key}: ${text}}\n`);
       assert(message.startsWith("typed.yaml:6:"), message);
-      assert(message.includes(`"store.${key}" is a difference`), message);
+      assert(message.includes(`"store.${key}" is a temperature difference`), message);
       assert(/ K\b/.test(message), message);
     }
   }

@@ -186,7 +186,7 @@ Deno.test("splitGroups() keeps every tube once, layers together where the number
 Deno.test("headersChapter() refuses tube ends that find no room in the header", () => {
   // Property: bad input
   const deep = { ...HEADERS, inlet: "protruding", insertion: 0.5 } as const;
-  assertThrows(() => headersChapter(deep, field(), STATE), InputError, "they shut it");
+  assertThrows(() => headersChapter(deep, field(), STATE), InputError, "they would close it");
   const small = { ...HEADERS, returnDiameter: 0.1 };
   assertThrows(() => headersChapter(small, field(), STATE), InputError, "larger header");
   assertThrows(

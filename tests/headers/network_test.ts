@@ -343,7 +343,11 @@ Deno.test("solveNetwork() refuses networks that make no sense", () => {
   const shut = network.tubes.map((tube) => ({ ...tube, open: false }));
   assertThrows(() => solveNetwork({ ...network, tubes: shut }, 1), InputError, "no open tube");
   const falling = [...network.tubes].reverse();
-  assertThrows(() => solveNetwork({ ...network, tubes: falling }, 1), InputError, "rising order");
+  assertThrows(
+    () => solveNetwork({ ...network, tubes: falling }, 1),
+    InputError,
+    "ascending order",
+  );
   const ports = [{ after: 0, share: 0.7 }];
   assertThrows(
     () => solveNetwork({ ...network, supply: { ...network.supply, ports } }, 1),

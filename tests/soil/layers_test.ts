@@ -67,7 +67,7 @@ Deno.test("a layer of the section's own soil changes nothing, a peat top keeps f
   assert(swing(peat) < swing(plain));
   assertEquals(peat.properties, plain.properties);
   const told = (result: typeof plain) => result.notices.map(({ text }) => text).join("\n");
-  assert(told(peat).includes("The layers listed are in the undisturbed ground"));
+  assert(told(peat).includes("The layers listed are used in this chapter's undisturbed ground"));
   assert(!told(peat).includes("lie in a listed layer"));
   assert(!told(plain).includes("layers listed"));
   const deep = soilChapter({ ...LOAM, layers: [{ ...PEAT, thickness: 1.4 }] }, climate, 0.9);

@@ -46,11 +46,11 @@ Deno.test("storeChapter() sums its hourly series to its yearly figures", () => {
   assertAlmostEquals(months, cold.heatIn - cold.heatOut, 1e-6 * cold.heatIn);
 });
 
-Deno.test("storeChapter() runs through a hot climate and says the store makes no sense", () => {
+Deno.test("storeChapter() runs through a hot climate and says the store is not worthwhile", () => {
   // Property: no need, no use
   const climate = formulaClimate({ mean: 24, swing: 9 });
   const hot = storeChapter(standInRequest({ climate, store: { slices: 1, spinUpYears: 0 } }));
-  assert(hot.notices.some((notice) => notice.text.startsWith("The store makes no sense here")));
+  assert(hot.notices.some((notice) => notice.text.startsWith("The store is not worthwhile here")));
   assertLess(Math.abs(hot.balanceResidual), 1e-9);
 });
 
@@ -70,22 +70,22 @@ Deno.test("storeNotices() speaks up outside the limits of measured stores", () =
   says({ nightLift: 11 }, "lifts cold nights by 11.0 K");
   says({ condensed: cold.evaporated + 100 }, "More water condenses");
   says({ balanceResidual: 1e-8 }, "does not close");
-  says({ heatIn: 300 }, "makes no sense here: only 300 kWh");
-  says({ heatOut: 100, fanEnergy: 200 }, "makes no sense here: it gives back less");
+  says({ heatIn: 300 }, "not worthwhile here: it takes in only 300 kWh");
+  says({ heatOut: 100, fanEnergy: 200 }, "not worthwhile here: it gives back less");
   const dark = noticesWith(
     { heatIn: 300 },
     standInRequest({ climate: formulaClimate({ sun: 0.02 }) }),
   );
   assert(dark.some((text) => text.includes("too little sun")));
   const quiet = noticesWith({ freezing: null, drained: 0, cop: 6, recovery: 0.6 });
-  assert(quiet.every((text) => !text.includes("makes no sense")));
+  assert(quiet.every((text) => !text.includes("not worthwhile")));
 });
 
 Deno.test("storeNotices() gives shares of the heat given back only where some comes back", () => {
   // Property: no "1059 %" of next to nothing, one year and two years in the right number
   const text = (changes: Partial<StoreResult>): string => noticesWith(changes).join("\n");
-  assert(text({ yearsUntilPeriodic: 1 }).includes("about 1 year until"));
-  assert(text({ yearsUntilPeriodic: 2 }).includes("about 2 years until"));
+  assert(text({ yearsUntilPeriodic: 1 }).includes("about 1 year to settle"));
+  assert(text({ yearsUntilPeriodic: 2 }).includes("about 2 years to settle"));
   const idle = text({ heatOut: 0.002 * cold.heatIn });
   assert(!/The first year gives back|that the tubes never warmed/.test(idle), idle);
   const still = text({ heatOut: 0, heatIn: 0, fanEnergy: 0, earlyYears: cold.earlyYears });

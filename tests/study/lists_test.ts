@@ -46,7 +46,7 @@ Deno.test("a skyline and layers of soil are read as lists, none of them where no
 
 Deno.test("a fault in a list is told with its entry, counted from one, its line and the known keys", () => {
   // Property: shape, unknown key, missing key and limit of an entry
-  assert(refusal(withHorizon("12 deg")).includes("expected none or a list"));
+  assert(refusal(withHorizon("12 deg")).includes("expected none, or a list"));
   const misspelled = refusal(withHorizon("[{ azimut: 120 deg, elevation: 5 deg }]"));
   assert(misspelled.includes('did you mean "azimuth"'), misspelled);
   const high = refusal(withHorizon("\n    - { azimuth: 10 deg, elevation: 95 deg }"));

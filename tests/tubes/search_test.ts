@@ -84,7 +84,7 @@ Deno.test("searchFields() returns fields within all limits, and counts what it r
   const refused = Object.values(result.refused).reduce((sum, count) => sum + count, 0);
   assertEquals(result.allowed + refused, 2 * 5 * 6 * 2 * 2 * 3);
   assert(result.refused["too long for the floor"]! > 0);
-  assert(result.refused["too near the footing"]! > 0);
+  assert(result.refused["too close to the footing"]! > 0);
 });
 
 const candidates: fc.Arbitrary<FieldCandidate[]> = fc.array(

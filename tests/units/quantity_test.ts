@@ -110,7 +110,7 @@ Deno.test("parseQuantity() says what it expected and what it found", () => {
   );
   assertEquals(
     message("2,5 m", "length"),
-    "expected a length such as 26 m or 85 ft; found 2,5 m (write the decimal mark as a point, and no mark for thousands)",
+    "expected a length such as 26 m or 85 ft; found 2,5 m (use a point as the decimal mark and no thousands separator)",
   );
   assertThrows(() => parseQuantity("R-10", "length"), QuantityError);
   assertThrows(() => parseQuantity("5 K", "airChange"), QuantityError);
@@ -149,7 +149,7 @@ Deno.test("formatQuantity() and parseQuantity() agree with tables of both system
 Deno.test("parseQuantity() refuses spaced thousands and fractions, and never takes their first digits", () => {
   // Property: "2 500 cfm" is not 2 cfm
   for (const text of ["2 500 cfm", "1 1/2 cfm", "1\u00a0000 cfm"]) {
-    assertThrows(() => parseQuantity(text, "airFlow"), SyntaxError, "one number");
+    assertThrows(() => parseQuantity(text, "airFlow"), SyntaxError, "a single number");
   }
 });
 

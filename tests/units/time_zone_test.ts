@@ -65,8 +65,8 @@ Deno.test("readTimeZone() refuses what means two things and says the choices", (
     ["BST", ["UTC+6", "GMT"]],
     ["MT", ["MST"]],
     ["ET", ["EST"]],
-    ["MDT", ["summer time", "MST", "UTC-7"]],
-    ["CEST", ["summer time", "CET", "UTC+1"]],
+    ["MDT", ["daylight-saving time", "MST", "UTC-7"]],
+    ["CEST", ["daylight-saving time", "CET", "UTC+1"]],
   ];
   for (const [text, choices] of cases) {
     const { message } = assertThrows(() => readTimeZone(text), QuantityError);

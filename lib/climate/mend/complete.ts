@@ -94,7 +94,7 @@ function tellFahrenheit(context: Completion): void {
   tell(
     context,
     `${location}: dry-bulb temperature is above ${limit} degC in ${hot.length} hours: the column looks ` +
-      "like degF; give its unit as degF in a columns file. Nothing computed from it can be trusted",
+      "like degF; give its unit as degF in a columns file. Do not trust anything computed from it",
     "warning",
   );
 }
@@ -134,8 +134,8 @@ function tellDewPointAbove(context: Completion, dryBulb: Float64Array): void {
       above.length === 1 ? "hour" : "hours"
     }, first ${describeHour(above[0]!)}: ` +
       (hasValues(context.series.relativeHumidity)
-        ? "the relative humidity of the file is used"
-        : "taken as saturated"),
+        ? "the file's relative humidity is used"
+        : "the air is taken as saturated"),
     "warning",
   );
 }
@@ -150,7 +150,7 @@ function optional(
   const given = context.series[quantity];
   const shown = `${Number(value.toPrecision(5))} ${unit}`;
   if (!hasValues(given)) {
-    tell(context, `No ${words} in the file: ${shown} taken for every hour`);
+    tell(context, `No ${words} in the file: ${shown} used for every hour`);
     return new Float64Array(HOURS_PER_YEAR).fill(value);
   }
   const long = findGaps((hour) => Number.isNaN(given![hour]!)).filter((run) =>
@@ -161,7 +161,7 @@ function optional(
     const hours = long.reduce((sum, run) => sum + run.length, 0);
     tell(
       context,
-      `${words} missing for ${hours} hours in long runs: ${shown} taken there`,
+      `${words} missing for ${hours} hours in long gaps: ${shown} used there`,
       "warning",
     );
   }
@@ -172,7 +172,7 @@ function albedo(context: Completion): Float64Array | null {
   const given = context.series.albedo;
   if (!hasValues(given)) return null;
   if (given!.every((value) => Number.isNaN(value) || value === 0)) {
-    tell(context, "Albedo is 0 in every hour of the file: taken as missing");
+    tell(context, "Albedo is 0 in every hour of the file: treated as missing");
     return null;
   }
   const mean = given!.reduce((sum, value) => sum + (Number.isNaN(value) ? 0 : value), 0) /

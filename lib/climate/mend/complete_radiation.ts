@@ -109,7 +109,7 @@ function splitWhereMissing(context: Completion, given: HourlyRadiation): void {
   if (modelled === 0) return;
   tell(
     context,
-    `Direct and diffuse radiation of ${modelled} hours worked out from the global radiation ` +
+    `Direct and diffuse radiation computed from the global radiation in ${modelled} hours ` +
       "(Erbs, Klein & Duffie 1982)",
   );
 }

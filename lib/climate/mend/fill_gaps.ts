@@ -69,7 +69,7 @@ export function longGap(
     } is missing for ${run.length} hours from ` +
       `${
         describeHour(run.start)
-      }, at most ${LONGEST_GAP} are filled in; complete the file from a ` +
+      }; at most ${LONGEST_GAP} are filled in; complete the file from a ` +
       "neighbouring station or another year",
     {
       file: context.layout.file,

@@ -63,7 +63,7 @@ function sunless(year: ClimateYear, sun: HourlySun): Notice[] {
     `${longest} days in a row almost without sun, from day ${
       (end - longest + 1) % DAYS + 1
     } of the year: no heat ` +
-      "can be stored then; check the file, and plan back-up heat for the whole run",
+      "can be stored then; check the file, and plan back-up heat for the whole spell",
   )];
 }
 
@@ -78,7 +78,7 @@ function needless(year: ClimateYear): Notice[] {
     "climate",
     `Only ${
       Math.round(cold)
-    } degree-hours below 5 degC in the year: so warm a place has little use for ` +
-      "stored heat, cooling and shading come first",
+    } degree-hours below 5 degC in the year: a place this warm has little use for ` +
+      "stored heat; cooling and shading come first",
   )];
 }

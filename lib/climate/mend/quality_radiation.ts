@@ -42,13 +42,15 @@ export function radiationFaults(year: ClimateYear, sun: HourlySun): string[] {
   if (night.length > 0) {
     faults.push(`Radiation above ${NIGHT_LIGHT} W/m² at night in ${list(night)}`);
   }
-  if (strong.length > 0) faults.push(`Radiation above what the sun can give in ${list(strong)}`);
+  if (strong.length > 0) faults.push(`Radiation above the physical limit in ${list(strong)}`);
   if (open.length > 0) {
-    faults.push(`Global radiation is not diffuse plus direct on the horizontal in ${list(open)}`);
+    faults.push(
+      `Global radiation does not equal diffuse plus direct horizontal radiation in ${list(open)}`,
+    );
   }
   if (total < YEAR_SUMS[0] || total > YEAR_SUMS[1]) {
     faults.push(
-      `Global radiation comes to ${Math.round(total)} kWh/m² a year: check its unit (${
+      `Global radiation totals ${Math.round(total)} kWh/m² a year: check its unit (${
         YEAR_SUMS[0]
       } to ` +
         `${YEAR_SUMS[1]} is usual)`,

@@ -47,7 +47,7 @@ function still(
   }
   if (longest < hours || longest >= HOURS_PER_YEAR) return [];
   return [
-    `${words} stands still for ${longest} hours from ${
+    `${words} does not change for ${longest} hours from ${
       describeHour(end - longest + 1)
     }: the sensor may ` +
     "have been stuck",
@@ -61,7 +61,7 @@ function jumps(series: Float64Array, words: string, least: number): string[] {
     const after = series[hour]! - series[hour + 1]!;
     if (before * after > 0 && Math.min(Math.abs(before), Math.abs(after)) > least) hours.push(hour);
   }
-  return hours.length === 0 ? [] : [`${words} jumps and comes back in ${list(hours)}`];
+  return hours.length === 0 ? [] : [`${words} has spikes in ${list(hours)}`];
 }
 
 function pressure(year: ClimateYear): string[] {
@@ -69,7 +69,7 @@ function pressure(year: ClimateYear): string[] {
   const usual = mean(year.pressure)!;
   if (Math.abs(usual / standard - 1) > PRESSURE_DEPARTURE) {
     return [
-      `Air pressure is ${Math.round(usual / 100)} hPa on the mean where ${
+      `Air pressure is ${Math.round(usual / 100)} hPa on average, where ${
         Math.round(standard / 100)
       } hPa ` +
       `is usual at ${year.place.elevation} m: it may be reduced to sea level, or the elevation is wrong`,
@@ -78,18 +78,18 @@ function pressure(year: ClimateYear): string[] {
   const odd = [...year.pressure.keys()].filter((hour) =>
     Math.abs(year.pressure[hour]! / usual - 1) > PRESSURE_DEPARTURE
   );
-  return odd.length === 0 ? [] : [`Air pressure is hardly likely in ${list(odd)}`];
+  return odd.length === 0 ? [] : [`Air pressure is implausible in ${list(odd)}`];
 }
 
 function units(year: ClimateYear): string[] {
   const faults: string[] = [];
   const highest = (series: Float64Array) => max(series)!;
   if (highest(year.relativeHumidity) <= 0.02) {
-    faults.push("Relative humidity never passes 2 %: its unit may be a share and not %");
+    faults.push("Relative humidity never exceeds 2 %: it may be given as a fraction, not in %");
   }
   const wind = mean(year.windSpeed)!;
   if (wind > 12) {
-    faults.push(`Wind speed is ${wind.toFixed(1)} m/s on the mean: its unit may be km/h or mph`);
+    faults.push(`Wind speed is ${wind.toFixed(1)} m/s on average: its unit may be km/h or mph`);
   }
   return faults;
 }

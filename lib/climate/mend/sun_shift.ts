@@ -146,7 +146,7 @@ export function describeShifts(fits: readonly MonthFit[]): string[] {
     );
     if (months.length === 0) return [];
     return [
-      `Radiation stands an hour too ${late === 1 ? "late" : "early"} against the sun in ${
+      `Radiation is an hour too ${late === 1 ? "late" : "early"} relative to the sun in ${
         months.length === 12 ? "every month" : months.join(", ")
       }: check whether stamps start or end the hour, summer time and the time zone`,
     ];

@@ -61,7 +61,7 @@ export function readNormals(csvText: string, file: string): MonthlyNormals {
   }
   if (table.length !== 13) {
     throw new InputError(
-      `Cannot read the normals: expected a head line and 12 months, found ${table.length} lines`,
+      `Cannot read the normals: expected a header line and 12 months, found ${table.length} lines`,
       { file, line: Math.min(table.length, 13) },
     );
   }

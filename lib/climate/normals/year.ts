@@ -58,8 +58,8 @@ export function yearFromNormals(normals: MonthlyNormals, place: Place, seed: num
     notices: [notice(
       "info",
       "climate",
-      "The year is made from twelve monthly normals: means, daily swing and ordinary cold spells are in " +
-        "it, rare extremes are not; run a measured cold winter beside it",
+      "The year is generated from twelve monthly normals: it has their means, daily swings and ordinary " +
+        "cold spells, but no rare extremes; run a measured cold winter as well",
     )],
   };
 }

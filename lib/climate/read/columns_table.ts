@@ -89,8 +89,8 @@ function indexOf(
   if (index !== -1) return index;
   throw new InputError(
     heads === null
-      ? `Cannot find column "${name}": the table has no head line; give its number`
-      : `Cannot find column "${name}": the heads are ${
+      ? `Cannot find column "${name}": the table has no header line; give its number`
+      : `Cannot find column "${name}": the headers are ${
         heads.map((head) => `"${head}"`).join(", ")
       }`,
     location,

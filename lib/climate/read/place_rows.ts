@@ -41,7 +41,7 @@ function rowsInOrder(layout: TableLayout): HourRows {
   if (found !== HOURS_PER_YEAR) {
     const [first, last] = [layout.firstLine + LEAP_START, layout.firstLine + LEAP_START + 23];
     const advice = found === 8784
-      ? `29 February stands in lines ${first} to ${last}; take it out, or write leapDay: leave out in ` +
+      ? `29 February is in lines ${first} to ${last}; delete it, or write leapDay: leave out in ` +
         "the columns file"
       : "give the columns that hold date and time, or a file with every hour";
     throw new InputError(

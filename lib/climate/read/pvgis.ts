@@ -72,10 +72,10 @@ export function layoutPvgis(text: string, file: string, study?: Place): TableLay
       notice(
         "info",
         "climate",
-        `PVGIS hours turned from UTC to UTC${
+        `PVGIS hours shifted from UTC to UTC${
           zone < 0 ? zone : `+${zone}`
-        }, radiation from its moment ` +
-          "to the mean of the hour; the sums of each day are kept",
+        }, radiation converted from instantaneous ` +
+          "values to hourly means; the totals of each day are kept",
       ),
     ],
   };

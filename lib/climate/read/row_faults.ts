@@ -10,7 +10,7 @@ export function refuseLeapDay(layout: TableLayout, lines: readonly number[]): vo
   if (lines.length === 0 || layout.leaveOutLeapDay) return;
   throw new InputError(
     `Cannot use 29 February: a study runs 365 days, found ${lines.length} rows of that day up to ` +
-      `line ${lines.at(-1)}; take them out, or write leapDay: leave out in a columns file`,
+      `line ${lines.at(-1)}; delete them, or write leapDay: leave out in a columns file`,
     { file: layout.file, line: lines[0] },
   );
 }
@@ -28,7 +28,7 @@ export function refuseManyYears(
   const last = max(years)!;
   throw new InputError(
     `Cannot use a record of several years: expected twelve months, found rows of ${first} to ${last}; ` +
-      `take twelve months out, or write from: ${first}-01-01 (or another date, as for a winter from July ` +
+      `extract twelve months, or write from: ${first}-01-01 (or another date, as for a winter from July ` +
       "to June) under time in the columns file",
     { file: layout.file, line: layout.firstLine + again[1] },
   );
@@ -49,7 +49,7 @@ export function refuseTwice(
       `Cannot place the rows on the year: ${describeHour(missing)} is missing and ${
         describeHour(hour)
       } ` +
-        "stands twice, as where clocks change to summer time; export the file in standard time, or " +
+        "appears twice, as when clocks change for daylight saving; export the file in standard time, or " +
         "write daylightSaving: yes under time in the columns file",
       location,
     );
@@ -58,8 +58,8 @@ export function refuseTwice(
   for (const [one, other, when] of twice.slice(0, 10)) {
     faults.add(
       `Cannot use this row: expected each hour once, found ${describeHour(when)} in lines ` +
-        `${layout.firstLine + one} and ${layout.firstLine + other}; take one out` +
-        (twice.length > 10 && when === hour ? ` (${twice.length} hours stand twice in all)` : ""),
+        `${layout.firstLine + one} and ${layout.firstLine + other}; delete one` +
+        (twice.length > 10 && when === hour ? ` (${twice.length} hours appear twice in all)` : ""),
       { file: layout.file, line: layout.firstLine + other },
     );
   }
@@ -103,7 +103,7 @@ export function refuseLongGaps(layout: TableLayout, rows: HourRows): void {
       `Cannot fill the gap: ${gap.length} hours are missing from ${describeHour(gap.start)} to ` +
         `${
           describeHour(gap.start + gap.length - 1)
-        }, at most ${LONGEST_GAP} are filled in; complete the ` +
+        }; at most ${LONGEST_GAP} are filled in; complete the ` +
         "file from a neighbouring station or another year",
       { file: layout.file, line: before === -1 ? layout.firstLine : layout.firstLine + before },
     );

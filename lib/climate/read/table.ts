@@ -99,7 +99,7 @@ function refuseWideRows(layout: TableLayout, faults: FaultList): void {
     if (row.length <= width || row.slice(width).every((cell) => cell.trim() === "")) return;
     faults.add(
       `Cannot read the line: expected ${width} columns as in the first lines, found ${row.length}; ` +
-        "take out stray delimiters, or restore the line break",
+        "remove stray delimiters, or restore the line break",
       { file: layout.file, line: layout.firstLine + index },
     );
   });
@@ -127,7 +127,7 @@ function readColumn(layout: TableLayout, plan: ColumnPlan, faults: FaultList): F
       `Cannot use ${rule.words}: expected ${`${rule.low} to ${rule.high} ${rule.unit}`.trim()}, ` +
         `found ${
           `${text} ${plan.unit}`.trim()
-        }${inSi}; check the unit, or name the value as missing in a columns file`,
+        }${inSi}; check the unit, or list the value as missing in a columns file`,
       locate(layout, plan, row),
     );
   }
@@ -151,7 +151,7 @@ function unreadable(layout: TableLayout, plan: ColumnPlan, row: number): string 
   return `Cannot read ${words}: expected a number in ${
     plan.unit || "0 to 1"
   }, found "${text}"; correct ` +
-    "the cell, or name the text as a mark for missing values in a columns file";
+    "the cell, or list the text under missing in a columns file";
 }
 
 /** Hours above the limit from which on a temperature column is not faulty but in another unit. */
@@ -195,7 +195,7 @@ export function parseRows(lines: readonly string[], plan: RowsPlan): string[][] 
   const open = rows.findIndex((row) => row.some((cell) => cell.includes("\n")));
   if (open !== -1) {
     throw new InputError(
-      "Cannot read the line: a quotation mark is opened and not closed in it; take it out",
+      "Cannot read the line: it has an unclosed quotation mark; remove it",
       { file, line: firstLine + open },
     );
   }

@@ -42,7 +42,7 @@ export function twelveMonths(inputs: SliceInputs): RowSlice {
   const start = inside.indexOf(true);
   if (start === -1) {
     throw new InputError(
-      `Cannot find the twelve months from ${columns.from}: no row of the file lies in them`,
+      `Cannot find the twelve months from ${columns.from}: the file has no rows in that period`,
       { file },
     );
   }
@@ -50,8 +50,8 @@ export function twelveMonths(inputs: SliceInputs): RowSlice {
   const stray = inside.findIndex((is, index) => is === false && index > start && index < end);
   if (stray === -1) return { start, end };
   throw new InputError(
-    `Cannot take twelve months from ${columns.from}: rows are not in the order of time, this one lies ` +
-      "outside and has rows of those months before and after it; sort the file",
+    `Cannot take twelve months from ${columns.from}: rows are not in time order; this one lies ` +
+      "outside and has rows of those months before and after it; sort the file by time",
     { file, line: firstLine + stray },
   );
 }

@@ -66,7 +66,7 @@ export function tubeField(inputs: TubeFieldInputs): TubeField {
   tubes.forEach((tube, k) => {
     if (1 / tube.film + operator.tubes[k]!.resistance <= 0) {
       throw new InputError(
-        "the soil mesh is too coarse for so good a heat transfer in the tubes: use finer blocks",
+        "the soil mesh is too coarse for the high heat transfer in the tubes: use finer blocks",
       );
     }
   });

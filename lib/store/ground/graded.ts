@@ -97,7 +97,9 @@ export function cutAxis(plan: AxisPlan): number[] {
   let size = Infinity;
   for (const stop of stopsOf(plan)) {
     const gap = stop.from - position;
-    if (gap < -1e-6) throw new InputError("tubes are so close that they overlap in the soil mesh");
+    if (gap < -1e-6) {
+      throw new InputError("the tubes are so close that they overlap in the soil mesh");
+    }
     if (gap > 1e-9) sizes.push(...between(gap, size, stop.size, plan.growth));
     const equal = (stop.to - stop.from) / Math.max(1, stop.cells);
     for (let i = 0; i < stop.cells; i++) sizes.push(equal);

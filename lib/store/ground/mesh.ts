@@ -134,12 +134,12 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
   const depths = gather(kept.map((tube) => tube.depth), side);
   if (depths.some((depth) => depth - side / 2 < 0.02)) {
     throw new InputError(
-      "tubes lie too near the floor for the soil mesh: at least 0.02 m of cover",
+      "the tubes are too close to the floor for the soil mesh: expected at least 0.02 m of cover",
     );
   }
   if (depths.some((depth) => depth + side / 2 > geometry.depth - 0.02)) {
     throw new InputError(
-      "tubes lie below the soil mesh: make the mesh deeper or the tubes shallower",
+      "the tubes lie below the soil mesh: make the mesh deeper or the tubes shallower",
     );
   }
   const widths = Float64Array.from(cutAxis({

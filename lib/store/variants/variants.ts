@@ -88,7 +88,7 @@ function flatBoard(request: StoreRequest): StoreRequest {
 export const STORE_VARIANTS: readonly StoreVariant[] = [
   { name: "as planned", change: (request) => request },
   {
-    name: "flow turned round for discharge",
+    name: "flow reversed for discharge",
     change: (request) => ({
       ...request,
       inputs: { ...request.inputs, reverse: !request.inputs.reverse },
@@ -96,7 +96,7 @@ export const STORE_VARIANTS: readonly StoreVariant[] = [
   },
   { name: "0.3 m deeper", change: deeper },
   {
-    name: "tubes a quarter longer",
+    name: "tubes 25 % longer",
     change: (request) => ({
       ...request,
       tubes: { ...request.tubes, length: request.tubes.length * LONGER },

@@ -115,7 +115,7 @@ export function checkClimateSection(
   if (given.file === undefined && given.normals === undefined) {
     return [
       new InputError(
-        'The section "climate" names no weather: give "file" (hourly) or "normals" (twelve months)',
+        'The section "climate" names no weather data: give "file" (hourly) or "normals" (twelve months)',
         source.locateKey([], "climate"),
       ),
     ];

@@ -45,7 +45,7 @@ function unknownKey(key: string, path: KeyPath, source: YamlSource): InputError 
   const hint = near !== undefined
     ? `did you mean "${near}"?`
     : home !== undefined
-    ? `the key "${key}" belongs into "${home}"`
+    ? `the key "${key}" belongs in "${home}"`
     : `known keys: ${known.join(", ")}`;
   return new InputError(
     `Unknown key "${key}" in ${where}: ${hint}`,
@@ -69,7 +69,7 @@ function messageOf(issue: z.core.$ZodIssue, source: YamlSource): string {
   }
   if (issue.code === "invalid_type" && issue.expected === "array") {
     const keys = (STUDY_KEYS.get(sectionName(issue.path)) ?? []).join(", ");
-    return `Cannot use "${name}": expected none or a list, each entry with ${keys}`;
+    return `Cannot use "${name}": expected none, or a list of entries with the keys ${keys}`;
   }
   return issue.message.startsWith('"') ? issue.message : `Cannot use "${name}": ${issue.message}`;
 }

@@ -120,7 +120,7 @@ function reading(key: string, field: FieldForm): Reading {
       return { read: textReader(key), shown: { type: "string" } };
     case "list":
     case "part":
-      throw new Error(`"${key}" holds keys of its own`);
+      throw new Error(`"${key}" is a section with keys of its own`);
   }
 }
 
@@ -172,7 +172,7 @@ function refuseTemperature(value: string | number, row: FieldRow, refuse: Refuse
     ? Infinity
     : parseQuantity(row.usualMost, "temperatureDifference");
   const reason = readsAsTemperature(value, most);
-  if (reason !== undefined) refuse(`"${row.key}" is a difference of temperatures; ${reason}`);
+  if (reason !== undefined) refuse(`"${row.key}" is a temperature difference; ${reason}`);
 }
 
 function orWord(read: Reader<number>, word: string, meaning: unknown): Reader<unknown> {
@@ -227,9 +227,9 @@ const yesNoReader: Reader<boolean> = (value, refuse) => {
 
 function textReader(key: string): Reader<string> {
   return (value, refuse) => {
-    if (value === undefined) refuse(missing(key, "a text"));
+    if (value === undefined) refuse(missing(key, "text"));
     if (typeof value !== "string" && typeof value !== "number") {
-      refuse(`expected a text; found ${describe(value)}`);
+      refuse(`expected text; found ${describe(value)}`);
     }
     const text = String(value).trim();
     if (text === "") refuse(`"${key}" is empty`);

@@ -51,12 +51,12 @@ const RULES: readonly Rule[] = [
   {
     path: ["store", "chargeStop"],
     broken: ({ store }) => store.chargeStop >= store.chargeStart,
-    message: '"store.chargeStop" must be below "store.chargeStart", or the fan hunts',
+    message: '"store.chargeStop" must be below "store.chargeStart"; otherwise the fan hunts',
   },
   {
     path: ["store", "dischargeStop"],
     broken: ({ store }) => store.dischargeStop >= store.dischargeStart,
-    message: '"store.dischargeStop" must be below "store.dischargeStart", or the fan hunts',
+    message: '"store.dischargeStop" must be below "store.dischargeStart"; otherwise the fan hunts',
   },
   {
     path: ["store", "dischargeBelow"],
@@ -82,7 +82,7 @@ const RULES: readonly Rule[] = [
     path: ["tubes", "spacing"],
     broken: ({ tubes }) => inOneLayer(tubes) > 1 && tubes.spacing < outsideDiameter(tubes),
     message: ({ tubes }) =>
-      `"tubes.spacing" lets the tubes overlap: expected at least their outside diameter, ${
+      `"tubes.spacing" makes the tubes overlap: expected at least their outside diameter, ${
         millimetres(outsideDiameter(tubes))
       }`,
   },
@@ -90,34 +90,34 @@ const RULES: readonly Rule[] = [
     path: ["tubes", "layerSpacing"],
     broken: ({ tubes }) => tubes.layers > 1 && tubes.layerSpacing < outsideDiameter(tubes),
     message: ({ tubes }) =>
-      `"tubes.layerSpacing" lets the layers overlap: expected at least the outside diameter of the ` +
+      `"tubes.layerSpacing" makes the layers overlap: expected at least the outside diameter of the ` +
       `tubes, ${millimetres(outsideDiameter(tubes))}`,
   },
   {
     path: ["tubes", "depth"],
     broken: ({ tubes }) => tubes.depth < outsideDiameter(tubes) / 2 + LEAST_COMPUTED_COVER,
     message: ({ tubes }) =>
-      `"tubes.depth" leaves less than 20 mm of soil on the upper tubes: expected at least ${
+      `"tubes.depth" leaves less than 20 mm of soil above the upper tubes: expected at least ${
         millimetres(outsideDiameter(tubes) / 2 + LEAST_COMPUTED_COVER)
-      } to their middle`,
+      } to their centres`,
   },
   {
     path: ["tubes", "count"],
     broken: ({ tubes, house, store }) =>
       fieldWidth(tubes) > roomAcross(tubes, house) + 2 * (store.outsideSoil - 0.5),
     message: ({ tubes, house }) =>
-      `Cannot compute a field of tubes ${fieldWidth(tubes).toFixed(1)} m wide under a house with ${
+      `Cannot compute a field of tubes ${
+        fieldWidth(tubes).toFixed(1)
+      } m wide under a house that has ${
         roomAcross(tubes, house).toFixed(1)
-      } m: use fewer tubes, less spacing or more layers`,
+      } m: use fewer tubes, closer spacing or more layers`,
   },
   {
     path: ["tubes", "airFlow"],
     broken: ({ tubes }) => designSpeed(tubes) > MOST_COMPUTED_SPEED,
     message: ({ tubes }) =>
-      `"tubes.airFlow" would move at ${
-        designSpeed(tubes).toFixed(0)
-      } m/s in ${tubes.count} tubes, ` +
-      `the most that can be computed is ${MOST_COMPUTED_SPEED} m/s: use more or wider tubes`,
+      `"tubes.airFlow" gives ${designSpeed(tubes).toFixed(0)} m/s in ${tubes.count} tubes, ` +
+      `at most ${MOST_COMPUTED_SPEED} m/s can be computed: use more or wider tubes`,
   },
   {
     path: ["tubes", "airFlow"],
@@ -125,7 +125,7 @@ const RULES: readonly Rule[] = [
     message: ({ tubes, house }) =>
       `"tubes.airFlow" changes the air of the house ${
         airChanges(tubes, house).toFixed(0)
-      } times an hour: expected at most ${MOST_CHANGES}, 5 to 20 are usual`,
+      } times an hour: expected at most ${MOST_CHANGES}; 5 to 20 are usual`,
   },
   ...(["diameter", "returnDiameter"] as const).map((key): Rule => ({
     path: ["headers", key],
@@ -219,7 +219,7 @@ export function placeNotices(study: Place, climate: Place): readonly Notice[] {
     list.push(notice(
       "warning",
       "study",
-      `The weather is that of ${spot(climate)}, not of ${spot(study)}: the study is computed for ` +
+      `The weather is for ${spot(climate)}, not ${spot(study)}: the study is computed for ` +
         "the place of the weather file",
     ));
   }
@@ -227,9 +227,9 @@ export function placeNotices(study: Place, climate: Place): readonly Notice[] {
     list.push(notice(
       "warning",
       "study",
-      "The place lies south of the equator, where winter falls into June to August: the first frost " +
-        "is looked for after 1 July and freezing of the soil is checked from November to April, so " +
-        "do not use these two",
+      "The place is south of the equator, where winter is June to August: the search for the first frost " +
+        "starts on 1 July and soil freezing is checked from November to April, so " +
+        "ignore these two results",
     ));
   }
   return list;

@@ -30,7 +30,7 @@ function explain(error: unknown, what: string, location: { readonly file: string
     return new InputError(`Cannot find the ${what}: there is no such file`, location);
   }
   if (error instanceof Deno.errors.PermissionDenied) {
-    return new InputError(`Cannot read the ${what}: reading it is not allowed`, location);
+    return new InputError(`Cannot read the ${what}: permission denied`, location);
   }
   return error;
 }

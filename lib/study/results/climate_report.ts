@@ -75,7 +75,7 @@ export function climateReport(
       ...monthRows(result),
     ]),
     "",
-    `mean of the year            ${result.meanTemperature.toFixed(2)} degC`,
+    `mean temperature            ${result.meanTemperature.toFixed(2)} degC`,
     `coldest hour                ${result.coldestHour.toFixed(1)} degC`,
     `exceeded 99.6 % of the time ${result.design99_6.toFixed(1)} degC`,
     `exceeded 99 % of the time   ${result.design99.toFixed(1)} degC`,
@@ -84,9 +84,9 @@ export function climateReport(
     `global radiation            ${result.globalRadiation.toFixed(0)} kWh/m2 a year`,
     "",
     ...result.coldSpells.map((spell) =>
-      `worst cold dull spell of ${spell.length} d: from ${dayOfYear(spell.startDay)}, mean ` +
+      `worst cold sunless spell of ${spell.length} d: from ${dayOfYear(spell.startDay)}, mean ` +
       `${spell.meanTemperature.toFixed(1)} degC, lowest ${spell.minTemperature.toFixed(1)} degC, ` +
-      `${spell.globalRadiation.toFixed(2)} kWh/m2 a day`
+      `${spell.globalRadiation.toFixed(2)} kWh/m2 per day`
     ),
   ];
   const marks = notices.map(({ level, text }) => `${level}: ${text}`);

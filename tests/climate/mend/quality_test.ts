@@ -29,11 +29,11 @@ Deno.test("a sound invented year gives no notice, whatever the seed", () => {
 Deno.test("radiation an hour late or early is told with the months named", () => {
   // Property: exactly the months moved are named
   const late = texts(moved(YEAR, 1, [3, 7]));
-  assert(late.includes("an hour too late against the sun in March, July:"), late);
+  assert(late.includes("an hour too late relative to the sun in March, July:"), late);
   const early = texts(moved(YEAR, -1, [12]));
-  assert(early.includes("an hour too early against the sun in December:"), early);
+  assert(early.includes("an hour too early relative to the sun in December:"), early);
   const all = texts(moved(YEAR, 1, [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]));
-  assert(all.includes("too late against the sun in every month"), all);
+  assert(all.includes("too late relative to the sun in every month"), all);
 });
 
 Deno.test("a shift is found in most months where only global radiation was measured", () => {
@@ -63,18 +63,21 @@ Deno.test("stuck, jumping and impossible readings are told", () => {
   const cases: [year: ClimateYear, words: string][] = [
     [
       withSeries(YEAR, ["dryBulb"], (v, h, s) => h > start && h < start + 60 ? s[start]! : v),
-      "stands still",
+      "does not change",
     ],
     [
       withSeries(YEAR, ["dryBulb"], (v, h) => h === start ? v + 14 : v),
-      "Dry-bulb temperature jumps",
+      "Dry-bulb temperature has spikes",
     ],
     [withSeries(YEAR, ["globalHorizontal"], (v, h) => h === start + 1 ? 300 : v), "at night"],
-    [withSeries(YEAR, ["globalHorizontal"], (v, h) => h === start + 7 ? 1550 : v), "sun can give"],
-    [withSeries(YEAR, ["globalHorizontal"], (v) => v * 0.5), "not diffuse plus direct"],
+    [
+      withSeries(YEAR, ["globalHorizontal"], (v, h) => h === start + 7 ? 1550 : v),
+      "above the physical limit",
+    ],
+    [withSeries(YEAR, ["globalHorizontal"], (v) => v * 0.5), "does not equal diffuse plus direct"],
     [withSeries(YEAR, RADIATION, (v) => v * 0.3), "check its unit"],
     [withSeries(YEAR, ["pressure"], () => 101500), "reduced to sea level"],
-    [withSeries(YEAR, ["relativeHumidity"], (v) => v / 100), "may be a share"],
+    [withSeries(YEAR, ["relativeHumidity"], (v) => v / 100), "may be given as a fraction"],
     [withSeries(YEAR, ["windSpeed"], (v) => v * 3.6), "km/h or mph"],
   ];
   for (const [year, words] of cases) {

@@ -89,7 +89,7 @@ Deno.test("normals with faults are refused with line and column", () => {
   const cases: [text: string, words: RegExp][] = [
     [change(3, "-6.2", "cold"), /n\.csv:4 \(column "mean_temperature_degC"\)/],
     [change(7, "19.0", "29.0"), /n\.csv:8.*lowest < mean < highest/],
-    [lines.slice(0, 12).join("\n"), /expected a head line and 12 months, found 12 lines/],
+    [lines.slice(0, 12).join("\n"), /expected a header line and 12 months, found 12 lines/],
     [change(0, "wind_speed_m_per_s", "wind"), /missing columns wind_speed_m_per_s/],
     [change(2, "2,", "3,"), /expected month 2, found 3/],
     ["", /n\.csv:1/],

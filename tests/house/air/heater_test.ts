@@ -52,7 +52,7 @@ Deno.test("houseChapter() runs the study's own heater and says where it is too s
   assert(own.heat < own.power * 8760 / 1000 && own.heat < none.heatDemand);
   assert(own.hoursTooSmall > 0);
   const words = small.notices.map((notice) => notice.text).join("\n");
-  assertStringIncludes(words, `is too small in ${own.hoursTooSmall} hours`);
+  assertStringIncludes(words, `is too small for ${own.hoursTooSmall} hours`);
   assertStringIncludes(words, "carbon-monoxide alarm");
   const ample = chapter(2 * peak).ownHeater!;
   assertEquals(ample.hoursTooSmall, 0);

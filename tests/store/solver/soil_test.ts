@@ -64,7 +64,11 @@ Deno.test("sliceMesh() gives every tube a block and refuses tubes that overlap",
     InputError,
     "overlap",
   );
-  assertThrows(() => slice({ tubes: [{ x: 0, depth: 0.03 }] }), InputError, "too near the floor");
+  assertThrows(
+    () => slice({ tubes: [{ x: 0, depth: 0.03 }] }),
+    InputError,
+    "too close to the floor",
+  );
 });
 
 Deno.test("equivalentRadius() of one square cell in an even mesh is 0.2 of its side, Peaceman 1978", () => {
