@@ -1,6 +1,6 @@
 /** Two climates side by side. @module */
 import { hoursBelow } from "../basics/mod.ts";
-import { degreeHoursBelow } from "./degrees.ts";
+import { degreeHoursBelow } from "../basics/mod.ts";
 import { summariseClimate } from "./summary.ts";
 import type { ClimateResult, ClimateYear } from "./types.ts";
 

@@ -15,19 +15,6 @@ export function degreeDaysBelow(temperatures: Float64Array, base: number): numbe
   return sum(dailyMeans(temperatures), (daily) => Math.max(0, base - daily));
 }
 
-/**
- * Degree-hours below a limit, such as a crop's lowest temperature: Σ max(0, limit - temperature).
- *
- * Source: exact, definition.
- *
- * @param temperatures hourly, degC
- * @param limit degC
- * @returns K h
- */
-export function degreeHoursBelow(temperatures: Float64Array, limit: number): number {
-  return sum(temperatures, (temperature) => Math.max(0, limit - temperature));
-}
-
 /** Share of the hours of a year that are colder than the design temperature of heating. */
 export const DESIGN_SHARE = 0.004;
 

@@ -60,6 +60,24 @@ export function climateFigures(climate: ClimateResult): readonly FigureRow[] {
 }
 
 /**
+ * A day of the winter as a date; where there is none the value is null and the label says so.
+ *
+ * @param key `chapter.name`
+ * @param hour hour index of the year, null where it never happens
+ * @param label name shown, such as "last frost in the house with the store"
+ */
+export function dayFigure(key: string, hour: number | null, label: string): FigureRow {
+  return [
+    key,
+    hour === null ? { value: null, unit: "date", label: `${label}: it never freezes there` } : {
+      value: dateAfterMidsummer(hour),
+      unit: "date",
+      label: `${label} (a typical year has no number; its winter is written 2001 to 2002)`,
+    },
+  ];
+}
+
+/**
  * First frost after midsummer as a date; without one the value is null and the label says why.
  *
  * @param key `chapter.name`

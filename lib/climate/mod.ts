@@ -7,7 +7,7 @@ export type { ClimateDifference } from "./compare.ts";
 export { parseColumns } from "./read/columns_file.ts";
 export type { ColumnName, ColumnOfQuantity, ColumnsFile, TimePart } from "./read/columns_file.ts";
 export { DEFAULT_WIND_SPEED } from "./mend/complete.ts";
-export { degreeDaysBelow, degreeHoursBelow, DESIGN_SHARE, designTemperature } from "./degrees.ts";
+export { degreeDaysBelow, DESIGN_SHARE, designTemperature } from "./degrees.ts";
 export { readNormals } from "./normals/read_normals.ts";
 export { meanDailySwing } from "./normals/temperature.ts";
 export { yearFromNormals } from "./normals/year.ts";
@@ -28,6 +28,7 @@ export type {
   MonthSummary,
   Place,
 } from "./types.ts";
+export { degreeHoursBelow } from "../basics/mod.ts";
 export { climate } from "./chapter.ts";
 export { meanPressure, openWeather, plainWeather } from "./weather.ts";
 export { dateAfterMidsummer, dateOfHour, timeOfHour } from "./dates.ts";

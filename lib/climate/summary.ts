@@ -1,8 +1,8 @@
 /** What a climate year comes to. @module */
-import { hoursOfMonth } from "../basics/mod.ts";
+import { degreeHoursBelow, hoursOfMonth } from "../basics/mod.ts";
 import { max, mean, min, sum } from "d3-array";
 import { coldSpells } from "./cold_spells.ts";
-import { degreeDaysBelow, degreeHoursBelow, designTemperature } from "./degrees.ts";
+import { degreeDaysBelow, designTemperature } from "./degrees.ts";
 import { climateQuality } from "./mend/quality.ts";
 import type { ClimateResult, ClimateYear, MonthSummary } from "./types.ts";
 

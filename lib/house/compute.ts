@@ -1,10 +1,8 @@
 /** The house chapter: what the house loses, gains and sweats without a store. @module */
 import { mean, min } from "d3-array";
 import {
-  firstHourBelow,
   HOUR,
   hoursBelow,
-  lastHourBelow,
   lowestRunStart,
   monthlyHeat,
   monthlySums,
@@ -15,6 +13,7 @@ import { designTemperature } from "../climate/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { SoilResult } from "../soil/mod.ts";
 import { findCrop } from "./crop/crop_table.ts";
+import { cropYear } from "./crop/crop_year.ts";
 import { type FloorColumn, floorColumn } from "./floor/floor_column.ts";
 import { lossParts } from "./skin/losses.ts";
 import { houseModel } from "./air/model.ts";
@@ -63,7 +62,7 @@ export function houseChapter(
   });
   const lossCoefficient = parts.reduce((sum, part) => sum + part.conductance, 0);
   const air = free.year.airTemperature;
-  const crop = findCrop(inputs.crop);
+  const crop = cropYear(air, findCrop(inputs.crop));
   return {
     geometry,
     lossParts: parts,
@@ -72,12 +71,12 @@ export function houseChapter(
     heatDemand: heated.ledger.heater,
     ownHeater,
     coldestHourNoStore: min(air)!,
-    hoursBelowFreezingNoStore: hoursBelow(air, 0),
-    firstFreezeNoStore: firstHourBelow(air, 0),
-    lastFreezeNoStore: lastHourBelow(air, 0),
-    firstCropKillNoStore: firstHourBelow(air, crop.killingLimit),
-    lastCropKillNoStore: lastHourBelow(air, crop.killingLimit),
-    hoursBelowCropLimitNoStore: hoursBelow(air, crop.killingLimit),
+    hoursBelowFreezingNoStore: crop.freezing.hours,
+    firstFreezeNoStore: crop.freezing.first,
+    lastFreezeNoStore: crop.freezing.last,
+    cropNoStore: crop,
+    cropOutdoors: cropYear(climate.dryBulb, findCrop(inputs.crop)),
+    edgeLoss: -free.ledger.edge,
     freeRunning: free.year,
     heated: heated.year,
     freeRunningLedger: free.ledger,

@@ -1,6 +1,6 @@
 /** Figures of the house chapter. @module */
 import { type FigureRow, numberFigure } from "../basics/figures.ts";
-import { freezeFigure } from "../climate/figures.ts";
+import { dayFigure, freezeFigure } from "../climate/figures.ts";
 import type { HouseResult } from "./types.ts";
 
 /** Every figure of the chapter. */
@@ -41,6 +41,29 @@ export function houseFigures(house: HouseResult): readonly FigureRow[] {
       "house.firstFreezeNoStore",
       house.firstFreezeNoStore,
       "in the house, unheated, no store",
+    ),
+    dayFigure(
+      "house.lastFreezeNoStore",
+      house.lastFreezeNoStore,
+      "last frost in the house, no heater, no store",
+    ),
+    numberFigure(
+      "house.hoursBelowCropLimitNoStore",
+      house.cropNoStore.killing.hours,
+      "h",
+      "hours a year below the crop's killing limit in the house, no heater, no store",
+    ),
+    numberFigure(
+      "house.hoursBelowCropDamageNoStore",
+      house.cropNoStore.damage.hours,
+      "h",
+      "hours a year below the crop's damage limit in the house, no heater, no store",
+    ),
+    numberFigure(
+      "house.edgeLoss",
+      house.edgeLoss,
+      "kWh",
+      "heat a year that leaves the floor's soil for the ground outside, no heater, no store",
     ),
   ];
 }

@@ -53,3 +53,6 @@ export {
 } from "./skin/walls.ts";
 export { house } from "./chapter.ts";
 export { houseFields } from "./fields.ts";
+export { type CropYear, cropYear } from "./crop/crop_year.ts";
+export { DAMP, type DampHours, dampHours } from "./air/damp_hours.ts";
+export type { YearBelow } from "../basics/mod.ts";

@@ -1,4 +1,5 @@
 /** What the house chapter gives. @module */
+import type { CropYear } from "./crop/crop_year.ts";
 import type { Notice } from "../basics/mod.ts";
 import type { HouseGeometry } from "./skin/types.ts";
 import type { LossPart } from "./skin/losses.ts";
@@ -131,14 +132,14 @@ export interface HouseResult {
   readonly heatDemandByMonth: readonly number[];
   /** kg of water condensed on the cover in each month, free running */
   readonly condensateByMonth: readonly number[];
-  /** hour indices: last before and first after 1 July below 0 degC, below the crop's killing limit */
+  /** hour index of the last hour below 0 degC before 1 July, null where it never freezes */
   readonly lastFreezeNoStore: number | null;
-  /** hour index after 1 July, null where the crop lives */
-  readonly firstCropKillNoStore: number | null;
-  /** hour index before 1 July, null where the crop lives */
-  readonly lastCropKillNoStore: number | null;
-  /** h a year */
-  readonly hoursBelowCropLimitNoStore: number;
+  /** the year against the crop's limits: free running without a store */
+  readonly cropNoStore: CropYear;
+  /** the same for the outdoor air */
+  readonly cropOutdoors: CropYear;
+  /** kWh a year that leave the floor soil sideways to the ground outside, free running */
+  readonly edgeLoss: number;
   /** first hour of the 168 with the lowest mean outside temperature */
   readonly coldestWeekStart: number;
   /** edge loss, W/(m K) of perimeter */

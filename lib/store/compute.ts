@@ -1,13 +1,15 @@
 /** The store chapter: what happens over days, seasons and years? @module */
 import { max, min, sum } from "d3-array";
+import { kilowattHours, MONTH_DAYS, monthlyHeat } from "../basics/mod.ts";
 import {
-  firstHourBelow,
-  hoursBelow,
-  kilowattHours,
-  MONTH_DAYS,
-  monthlyHeat,
-} from "../basics/mod.ts";
-import { houseModel, initialHouseState, stepHouse, withHeater } from "../house/mod.ts";
+  cropYear,
+  dampHours,
+  findCrop,
+  houseModel,
+  initialHouseState,
+  stepHouse,
+  withHeater,
+} from "../house/mod.ts";
 import type { HouseModel, HouseYear } from "../house/types.ts";
 import { undisturbedTemperature } from "../soil/mod.ts";
 import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
@@ -184,6 +186,12 @@ export function storeChapter(request: StoreRequest): StoreResult {
   const fanEnergy = kilowattHours(ledger.fanSeconds * model.site.fanPower);
   const heatIn = kilowattHours(ledger.heatIn);
   const heatOut = kilowattHours(ledger.heatOut);
+  const backupHeat = kilowattHours(backup.ledger.heater);
+  const backupHeatNoFan = kilowattHours(backupNoFan.ledger.heater);
+  const savedHeat = backupHeatNoFan - backupHeat;
+  const quarters = tags!.back.map((row) => Array.from(row, kilowattHours));
+  const grown = findCrop(request.houseInputs.crop);
+  const crop = cropYear(air, grown);
   const hoursOf = (sign: number) =>
     year.fanShare.reduce((sum, share) => sum + (share * sign > 0 ? Math.abs(share) : 0), 0);
   const judged = {
@@ -197,13 +205,22 @@ export function storeChapter(request: StoreRequest): StoreResult {
     cop: fanEnergy > 0 ? heatOut / fanEnergy : 0,
     fanEnergy,
     carriedAcrossSeasons: carriedShare(tags!, ledger),
-    quarters: tags!.back.map((row) => Array.from(row, kilowattHours)),
+    quarters,
     tagged: taggedQuarters(tags!),
     coldestHour: min(air)!,
-    hoursBelowFreezing: hoursBelow(air, 0),
-    firstFreeze: firstHourBelow(air, 0),
-    backupHeat: kilowattHours(backup.ledger.heater),
-    backupHeatNoFan: kilowattHours(backupNoFan.ledger.heater),
+    hoursBelowFreezing: crop.freezing.hours,
+    firstFreeze: crop.freezing.first,
+    lastFreeze: crop.freezing.last,
+    crop,
+    cropNoFan: cropYear(noFan.year.airTemperature, grown),
+    damp: dampHours(year.house, house.geometry.floorArea),
+    dampNoFan: dampHours(noFan.year, house.geometry.floorArea),
+    backupHeat,
+    backupHeatNoFan,
+    savedHeat,
+    savedHeatPerFanEnergy: fanEnergy > 0 ? savedHeat / fanEnergy : 0,
+    taggedReturn: heatIn > 0 ? sum(quarters, (row) => sum(row.slice(0, 4))) / heatIn : 0,
+    edgeLoss: -kilowattHours(ledger.outdoor),
     backupYear: backup.year,
     balanceResidual: balanceResidual(ledger),
     months: monthsOf(year, backup.year, backupNoFan.year),

@@ -1,11 +1,29 @@
 /** Figures of the store chapter. @module */
 import { type FigureRow, numberFigure } from "../basics/figures.ts";
-import { freezeFigure } from "../climate/figures.ts";
+import { dayFigure, freezeFigure } from "../climate/figures.ts";
 import type { StoreResult } from "./types.ts";
 
 /** Every figure of the chapter. */
 export function storeFigures(store: StoreResult): readonly FigureRow[] {
   return [
+    numberFigure(
+      "store.savedHeat",
+      store.savedHeat,
+      "kWh",
+      "heat a year that the store saves: back-up heat with the fan never on less that with the store",
+    ),
+    numberFigure(
+      "store.savedHeatPerFanEnergy",
+      store.savedHeatPerFanEnergy,
+      "1",
+      "heat saved over fan electricity",
+    ),
+    numberFigure(
+      "store.taggedReturn",
+      store.taggedReturn,
+      "1",
+      "share of the heat charged that is discharged again, by tags",
+    ),
     numberFigure(
       "store.heatIn",
       store.heatIn,
@@ -24,13 +42,13 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "store.recovery",
       store.recovery,
       "1",
-      "recovery: heat discharged over heat charged",
+      "gross recovery: heat discharged over heat charged",
     ),
     numberFigure(
       "store.cop",
       store.cop,
       "1",
-      "coefficient of performance: heat discharged over fan electricity",
+      "gross coefficient of performance: heat discharged over fan electricity",
     ),
     numberFigure(
       "store.carriedAcrossSeasons",
@@ -69,6 +87,37 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "residual of the heat balance over the heat moved",
     ),
     freezeFigure("store.firstFreeze", store.firstFreeze, "in the house with the store"),
+    dayFigure("store.lastFreeze", store.lastFreeze, "last frost in the house with the store"),
+    numberFigure(
+      "store.hoursBelowCropLimit",
+      store.crop.killing.hours,
+      "h",
+      "hours a year below the crop's killing limit in the house with the store",
+    ),
+    numberFigure(
+      "store.hoursBelowCropDamage",
+      store.crop.damage.hours,
+      "h",
+      "hours a year below the crop's damage limit in the house with the store",
+    ),
+    numberFigure(
+      "store.edgeLoss",
+      store.edgeLoss,
+      "kWh",
+      "heat a year that leaves the soil for ground and air outdoors, with the store",
+    ),
+    numberFigure(
+      "store.dampHours",
+      store.damp.humid,
+      "h",
+      "hours a year with air above 90 % humidity in the house with the store",
+    ),
+    numberFigure(
+      "store.drippingHours",
+      store.damp.dripping,
+      "h",
+      "hours a year in which the cover drips (over 10 g/h for each m2 of floor), with the store",
+    ),
     numberFigure("fan.energyPerYear", store.fanEnergy, "kWh", "annual fan electricity"),
   ];
 }

@@ -1,6 +1,6 @@
 /** What the store chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
-import type { HouseYear } from "../house/types.ts";
+import type { CropYear, DampHours, HouseYear } from "../house/mod.ts";
 
 export type { GravelBed, StoreInputs } from "./fields.ts";
 
@@ -140,9 +140,9 @@ export interface StoreResult {
   readonly latentIn: number;
   /** latent heat given back, kWh */
   readonly latentOut: number;
-  /** heatOut / heatIn */
+  /** gross: heatOut / heatIn, whatever warmed the soil that gave it */
   readonly recovery: number;
-  /** (heatIn + heatOut) / fan energy is not a COP; this is heatOut / fan energy of the year */
+  /** gross: heatOut / fan energy of the year */
   readonly cop: number;
   /** kWh of fan energy a year */
   readonly fanEnergy: number;
@@ -158,6 +158,24 @@ export interface StoreResult {
   readonly hoursBelowFreezing: number;
   /** hour index after 1 July, null where it never freezes */
   readonly firstFreeze: number | null;
+  /** hour index of the last hour below 0 degC before 1 July, null where it never freezes */
+  readonly lastFreeze: number | null;
+  /** the year against the crop's limits, with the store */
+  readonly crop: CropYear;
+  /** the same with the fan never on */
+  readonly cropNoFan: CropYear;
+  /** hours of damp air and of dripping cover, with the store */
+  readonly damp: DampHours;
+  /** the same with the fan never on */
+  readonly dampNoFan: DampHours;
+  /** kWh a year of back-up heat that the store saves: fan never on less with the store */
+  readonly savedHeat: number;
+  /** savedHeat over the electricity of the fans; 0 where they never run */
+  readonly savedHeatPerFanEnergy: number;
+  /** share of the heat put in through the tubes that comes back through them, 0 to 1 */
+  readonly taggedReturn: number;
+  /** kWh a year that leave the soil for the ground and air outdoors */
+  readonly edgeLoss: number;
   /** kWh a year to keep the heating set point with the store */
   readonly backupHeat: number;
   /** the same house and soil without the fan */

@@ -3,7 +3,13 @@ export type { DefaultTaken, Figure, Figures, Study, StudyHeading } from "./types
 export { checkStudyText, defaultStudyPath } from "./file/check_study.ts";
 export { type OpenOptions, openStudy } from "./file/open.ts";
 export { studyJsonSchema } from "./file/json_schema.ts";
-export type { AllResults, ChapterResults } from "./chapters.ts";
+export type {
+  AllResults,
+  AnyChapter,
+  ChapterResults,
+  ExtraResults,
+  StudyInputs,
+} from "./chapters.ts";
 export { CHAPTERS } from "./chapters.ts";
 export { type RunOptions, startRun, type StudyRun } from "./run/run.ts";
 export {

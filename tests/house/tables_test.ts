@@ -16,7 +16,8 @@ Deno.test("tables of glazings and crops name a source in every row and hold plau
   }
   for (const crop of CROPS) {
     assert(crop.source.length > 10, crop.id);
-    assert(crop.killingLimit <= crop.chillingLimit, crop.id);
+    assert(crop.killingLimit <= crop.damageLimit, crop.id);
+    assert(crop.damageLimit <= crop.growthLimit, crop.id);
     assert(crop.wetFloor >= 0 && crop.wetFloor <= 1, crop.id);
   }
   assertEquals(new Set(GLAZINGS.map((row) => row.id)).size, GLAZINGS.length);

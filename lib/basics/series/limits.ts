@@ -1,4 +1,5 @@
 /** Hours of a year below a limit: how many, the first, the last. @module */
+import { sum } from "d3-array";
 import { FIRST_OF_JULY } from "./calendar.ts";
 
 /**
@@ -60,4 +61,61 @@ export function lowestRunStart(series: Float64Array, hours: number): number {
     if (sum < best) [best, start] = [sum, i];
   }
   return start;
+}
+
+/**
+ * Longest run of hours below a limit; the run may go over the year's end.
+ *
+ * @param series hourly values
+ * @param limit same unit
+ * @returns h; all hours where every hour is below
+ */
+export function longestSpellBelow(series: Float64Array, limit: number): number {
+  let [longest, run] = [0, 0];
+  for (let i = 0; i < 2 * series.length; i++) {
+    run = series[i % series.length]! < limit ? run + 1 : 0;
+    if (run > longest) longest = run;
+  }
+  return Math.min(longest, series.length);
+}
+
+/**
+ * Degree-hours below a limit, such as a crop's lowest temperature: Σ max(0, limit - temperature).
+ *
+ * Source: exact, definition.
+ *
+ * @param temperatures hourly, degC
+ * @param limit degC
+ * @returns K h
+ */
+export function degreeHoursBelow(temperatures: Float64Array, limit: number): number {
+  return sum(temperatures, (temperature) => Math.max(0, limit - temperature));
+}
+
+/** A year of hours against one limit. */
+export interface YearBelow {
+  /** degC */
+  readonly limit: number;
+  /** h below it */
+  readonly hours: number;
+  /** K h below it */
+  readonly degreeHours: number;
+  /** hour index of the first hour below it from 1 July on; null where there is none */
+  readonly first: number | null;
+  /** hour index of the last hour below it before the next 1 July; null where there is none */
+  readonly last: number | null;
+  /** h of the longest run below it */
+  readonly longestSpell: number;
+}
+
+/** Counts a year of temperatures, degC, against one limit, degC. */
+export function yearBelow(series: Float64Array, limit: number): YearBelow {
+  return {
+    limit,
+    hours: hoursBelow(series, limit),
+    degreeHours: degreeHoursBelow(series, limit),
+    first: firstHourBelow(series, limit),
+    last: lastHourBelow(series, limit),
+    longestSpell: longestSpellBelow(series, limit),
+  };
 }

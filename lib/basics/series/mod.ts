@@ -7,7 +7,16 @@ export {
   MONTH_NAMES,
   monthOfHour,
 } from "./calendar.ts";
-export { firstHourBelow, hoursBelow, lastHourBelow, lowestRunStart } from "./limits.ts";
+export {
+  degreeHoursBelow,
+  firstHourBelow,
+  hoursBelow,
+  lastHourBelow,
+  longestSpellBelow,
+  lowestRunStart,
+  type YearBelow,
+  yearBelow,
+} from "./limits.ts";
 export {
   dailyMeans,
   hoursOfMonth,

@@ -16,9 +16,11 @@ export interface Crop {
   readonly freshMass: number;
   /** share of the floor that is wet soil, 0 to 1 */
   readonly wetFloor: number;
-  /** degC below which growth suffers, and below which plants die */
-  readonly chillingLimit: number;
-  /** degC, the crop dies below */
+  /** degC below which growth stops */
+  readonly growthLimit: number;
+  /** degC below which hardened plants are damaged: chilling or frost injury */
+  readonly damageLimit: number;
+  /** degC below which they die */
   readonly killingLimit: number;
   /** where the values come from */
   readonly source: string;
@@ -32,7 +34,8 @@ export const CROPS: readonly Crop[] = readDataTable(cropsText, "data/crops/crops
   "light_extinction (1)",
   "fresh_mass_per_leaf_area (kg/m2)",
   "wet_floor (1)",
-  "chilling_limit (degC)",
+  "growth_limit (degC)",
+  "damage_limit (degC)",
   "killing_limit (degC)",
   "source",
 ]).map((row): Crop => ({
@@ -42,7 +45,8 @@ export const CROPS: readonly Crop[] = readDataTable(cropsText, "data/crops/crops
   lightExtinction: row.number("light_extinction (1)"),
   freshMass: row.number("fresh_mass_per_leaf_area (kg/m2)"),
   wetFloor: row.number("wet_floor (1)"),
-  chillingLimit: row.number("chilling_limit (degC)"),
+  growthLimit: row.number("growth_limit (degC)"),
+  damageLimit: row.number("damage_limit (degC)"),
   killingLimit: row.number("killing_limit (degC)"),
   source: row.text("source"),
 }));

@@ -78,7 +78,8 @@ export function cropLimitTable(climate: ClimateYear, house: HouseInputs): Displa
   const crop = findCrop(house.crop);
   const limits = [
     [`${crop.name}: plants die below`, crop.killingLimit],
-    [`${crop.name}: growth suffers below`, crop.chillingLimit],
+    [`${crop.name}: plants are damaged below`, crop.damageLimit],
+    [`${crop.name}: growth stops below`, crop.growthLimit],
     ["freezing", 0],
     ["heating set point of the study", house.heatSetPoint],
     ["5 degC", 5],

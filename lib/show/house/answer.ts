@@ -1,5 +1,6 @@
 /** What the house chapter answers. @module */
-import { firstHourBelow, hoursBelow, lastHourBelow } from "../../basics/mod.ts";
+import { cropTable } from "./crop_table.ts";
+import { hoursBelow } from "../../basics/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { hourName } from "../kit/calendar.ts";
 import { showBoth, showSi } from "../../units/mod.ts";
@@ -110,40 +111,11 @@ export function skinTable(result: HouseResult, inputs: HouseInputs): DisplayItem
   ]);
 }
 
-/** First and last hour below freezing and below what kills the crop, and the hours between. */
+/** First and last hour below freezing and below the crop's limits, and the hours between. */
 export function frostTable(result: HouseResult, inputs: HouseInputs): DisplayItem {
-  const crop = findCrop(inputs.crop);
-  const air = result.freeRunning.airTemperature;
-  const moment = (hour: number | null) => hour === null ? "never" : hourName(hour);
-  const rows = [
-    {
-      words: "below freezing",
-      limit: 0,
-      hours: result.hoursBelowFreezingNoStore,
-      first: result.firstFreezeNoStore,
-      last: result.lastFreezeNoStore,
-    },
-    {
-      words: `${crop.name}: growth suffers`,
-      limit: crop.chillingLimit,
-      hours: hoursBelow(air, crop.chillingLimit),
-      first: firstHourBelow(air, crop.chillingLimit),
-      last: lastHourBelow(air, crop.chillingLimit),
-    },
-    {
-      words: `${crop.name}: plants die`,
-      limit: crop.killingLimit,
-      hours: result.hoursBelowCropLimitNoStore,
-      first: result.firstCropKillNoStore,
-      last: result.lastCropKillNoStore,
-    },
-  ];
-  return table(rows, [
-    { head: "limit", value: (row) => row.words },
-    { head: "below", value: (row) => row.limit, kind: "temperature" },
-    { head: "in a year", value: (row) => row.hours, kind: "hours" },
-    { head: "first hour after 1 July", value: (row) => moment(row.first), right: true },
-    { head: "last hour before 1 July", value: (row) => moment(row.last), right: true },
+  return cropTable(findCrop(inputs.crop).name, [
+    { where: "in the house", year: result.cropNoStore },
+    { where: "outdoors", year: result.cropOutdoors },
   ]);
 }
 

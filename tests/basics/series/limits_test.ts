@@ -1,9 +1,12 @@
 import { assert, assertEquals } from "@std/assert";
 import {
+  degreeHoursBelow,
   firstHourBelow,
   hoursBelow,
   lastHourBelow,
+  longestSpellBelow,
   lowestRunStart,
+  yearBelow,
 } from "../../../lib/basics/mod.ts";
 
 const wave = Float64Array.from(
@@ -48,4 +51,23 @@ Deno.test("the first freeze is looked for from 1 July, the last before the next"
   assertEquals(firstHourBelow(series, 0), 190 * 24);
   series[190 * 24] = 5;
   assertEquals(firstHourBelow(series, 0), 360 * 24);
+});
+
+Deno.test("yearBelow() counts a year against a limit as counted by hand", () => {
+  // Property: by hand: three hours in March, two over the new year
+  const series = new Float64Array(8760).fill(5);
+  for (const hour of [1500, 1501, 1502]) series[hour] = -2;
+  series[8759] = -1;
+  series[0] = -4;
+  assertEquals(yearBelow(series, 0), {
+    limit: 0,
+    hours: 5,
+    degreeHours: 11,
+    first: 8759,
+    last: 1502,
+    longestSpell: 3,
+  });
+  assertEquals(longestSpellBelow(series.map((value) => value === -2 ? 5 : value), 0), 2);
+  assertEquals(longestSpellBelow(series, 10), 8760);
+  assertEquals(degreeHoursBelow(series, -1), 6);
 });

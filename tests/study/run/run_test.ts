@@ -23,7 +23,9 @@ tubes.pressureDrop tubes.effectiveness headers.diameter headers.areaRatio header
 headers.flowMax headers.unevenness fan.airFlow fan.pressure fan.power fan.energyPerYear
 fan.specificPower store.heatIn store.heatOut store.latentIn store.recovery store.cop
 store.carriedAcrossSeasons store.coldestHour store.hoursBelowFreezing store.firstFreeze
-store.backupHeat store.balanceResidual`.split(/\s+/);
+store.backupHeat store.balanceResidual store.savedHeat store.savedHeatPerFanEnergy
+store.taggedReturn store.edgeLoss store.hoursBelowCropLimit store.lastFreeze house.edgeLoss
+house.hoursBelowCropLimitNoStore house.lastFreezeNoStore`.split(/\s+/);
 
 Deno.test("a run computes each chapter once, keeps it on disk, and writes figures and hours that agree", async (test) => {
   // Property: notebooks, results.json and hourly.csv come from the same results
