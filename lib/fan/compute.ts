@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { showSi } from "../units/mod.ts";
 import { airDensity } from "../air/mod.ts";
 import { InputError, type Notice, notice, requireInRange } from "../basics/mod.ts";
 import type { HeadersResult } from "../headers/mod.ts";
@@ -119,7 +120,7 @@ function fanNotices(
 ): readonly Notice[] {
   const list: Notice[] = [];
   const warn = (text: string): void => void list.push(notice("warning", "fan", text));
-  const percent = (value: number): string => `${(100 * value).toFixed(0)} %`;
+  const percent = (value: number): string => showSi(value, "share");
   if (result.flowRatio < 0.9) {
     warn(
       `The fan moves ${

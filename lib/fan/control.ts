@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { showBoth, showRange } from "../units/mod.ts";
 import { HOUR, InputError, kilowattHours, requireInRange } from "../basics/mod.ts";
 import { changeFan } from "./laws.ts";
 import { type OperatingPoint, operatingPoint } from "./operating_point.ts";
@@ -57,9 +58,9 @@ export function speedForFlow(
   if (!(flowAt(low) <= airFlow && flowAt(high) >= airFlow)) {
     throw new InputError(
       `Cannot move ${
-        airFlow.toFixed(3)
-      } m³/s with ${curve.name} between 0.1 and 1.2 of its rated speed: ` +
-        `it moves ${flowAt(low).toFixed(3)} to ${flowAt(high).toFixed(3)} m³/s`,
+        showBoth(airFlow, "airFlow")
+      } with ${curve.name} between 0.1 and 1.2 of its rated speed: ` +
+        `it moves ${showRange(flowAt(low), flowAt(high), "airFlow")}`,
     );
   }
   for (let i = 0; i < 60; i++) {

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { showBoth } from "../units/mod.ts";
 import { curveValue, type ShapedCurve, shapedCurve } from "./interpolate.ts";
 import { stallLimit } from "./laws.ts";
 import type { FanCurve, FanPoint } from "./types.ts";
@@ -95,10 +96,10 @@ function missed(shaped: ShapedCurve, system: (airFlow: number) => number): Point
   const from = shaped.at[0]!;
   const to = shaped.at.at(-1)!;
   const say = (airFlow: number): string =>
-    `at ${airFlow.toFixed(3)} m³/s it gives ${
-      curveValue(shaped, airFlow).toFixed(0)
-    } Pa, but the ` +
-    `field needs ${system(airFlow).toFixed(0)} Pa`;
+    `at ${showBoth(airFlow, "airFlow")} it gives ${
+      showBoth(curveValue(shaped, airFlow), "pressure")
+    }, but the ` +
+    `field needs ${showBoth(system(airFlow), "pressure")}`;
   const reason = curveValue(shaped, to) > system(to)
     ? `Cannot find the operating point: the fan's curve ends before it meets the system curve, ${
       say(to)

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { showBoth, showSi } from "../units/mod.ts";
 import { airProperties } from "../air/mod.ts";
 import { InputError, type Notice, notice, requireInRange } from "../basics/mod.ts";
 import { crossSection, type TubesResult } from "../tubes/mod.ts";
@@ -62,7 +63,7 @@ export function headerGroups(
 function checkTubeEnds(inputs: HeadersInputs, tubes: TubesResult): void {
   const narrowest = Math.min(inputs.diameter, inputs.returnDiameter) * (inputs.taper ?? 1);
   const outside = tubes.product.outsideDiameter;
-  const millimetres = (value: number): string => `${(1000 * value).toFixed(0)} mm`;
+  const millimetres = (value: number): string => showBoth(value, "smallLength");
   if (outside >= narrowest) {
     throw new InputError(
       `Cannot put tubes of ${millimetres(outside)} outside diameter into the side of a header of ` +
@@ -147,7 +148,7 @@ function headersNotices(
   result: Omit<HeadersResult, "notices">,
 ): readonly Notice[] {
   const list: Notice[] = [];
-  const percent = (value: number): string => `${(100 * value).toFixed(0)} %`;
+  const percent = (value: number): string => showSi(value, "share");
   if (result.flowMin <= 0) {
     list.push(notice(
       "warning",
@@ -160,7 +161,7 @@ function headersNotices(
       "headers",
       `The tubes get ${percent(result.flowMin)} to ${percent(result.flowMax)} of the mean flow ` +
         `(area ratio ${
-          result.areaRatio.toFixed(2)
+          showSi(result.areaRatio, "ratio")
         }). A larger header evens this out; a larger fan ` +
         "does not, because all losses grow in proportion.",
     ));

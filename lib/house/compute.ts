@@ -1,5 +1,6 @@
 /** The house chapter: what the house loses, gains and sweats without a store. @module */
-import { mean, min } from "d3-array";
+import { showBoth } from "../units/mod.ts";
+import { max, mean, min } from "d3-array";
 import {
   HOUR,
   hoursBelow,
@@ -112,21 +113,21 @@ function heldBy(model: HouseModel, column: FloorColumn): OwnHeater {
 
 function heaterNotices(heater: OwnHeater | null, heated: YearRun): Notice[] {
   if (heater === null) return [];
-  const power = `The heater of ${(heater.power / 1000).toFixed(1)} kW`;
+  const power = `The heater of ${showBoth(heater.power, "heatFlow")}`;
   if (heater.hoursTooSmall === 0) {
-    const heat = Math.round(heater.heat);
+    const heat = showBoth(heater.heat, "energy");
     return [
-      notice("info", "house", `${power} holds the set point all year without a store: ${heat} kWh`),
+      notice("info", "house", `${power} holds the set point all year without a store: ${heat}`),
     ];
   }
-  const needed = heated.year.heater.reduce((most, value) => Math.max(most, value), 0) / 1000;
+  const needed = max(heated.year.heater)!;
   return [notice(
     "warning",
     "house",
     `${power} is too small for ${heater.hoursTooSmall} hours: without a store the house falls to ` +
-      `${heater.coldestHour.toFixed(1)} °C; holding the set point needs up to ${
-        needed.toFixed(1)
-      } kW. ` +
+      `${showBoth(heater.coldestHour, "temperature")}; holding the set point needs up to ${
+        showBoth(needed, "heatFlow")
+      }. ` +
       "Burners must be vented outdoors, have a carbon-monoxide alarm, and be fitted by a licensed installer",
   )];
 }
@@ -145,8 +146,8 @@ function houseNotices(
       "warning",
       "house",
       `The house loses ${
-        perFloor.toFixed(1)
-      } W/K per m² of floor: seal, insulate and curtain it before building a store`,
+        showBoth(perFloor, "transmittance")
+      } over its floor: seal, insulate and curtain it before building a store`,
     ));
   }
   if (inputs.curtain !== null && inputs.curtain.edgeLeak === 0) {
@@ -169,7 +170,9 @@ function houseNotices(
     notices.push(notice(
       "warning",
       "house",
-      `The floor soil still changes by ${drift.toFixed(2)} K a year at the end of the spin-up`,
+      `The floor soil still changes by ${
+        showBoth(drift, "temperatureDifference")
+      } a year at the end of the spin-up`,
     ));
   }
   if (inputs.leakage + inputs.leakageWind * 3 < 0.3) {

@@ -1,4 +1,5 @@
 /** "Do this first": what each improvement of the house brings before any store. @module */
+import { showBoth, showSi, showUs } from "../units/mod.ts";
 import { min } from "d3-array";
 import { hoursBelow } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
@@ -80,7 +81,7 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
     "knee-wall insulation",
     knee
       ? "50 mm closed-cell board"
-      : `lowest ${height.toFixed(1)} m covered with 50 mm foam board`,
+      : `lowest ${showBoth(height, "length")} covered with 50 mm foam board`,
     { kneeWallHeight: height, kneeWall: knee ? insulated(inputs.kneeWall) : insulated("glazed") },
   );
   if (inputs.northWall === "glazed" || inputs.northWall > 0.35) {
@@ -100,20 +101,28 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
     });
   }
   if (inputs.curtain === null) {
-    add("night curtain", "R 0.35 m² K/W, 95 % covered, edges leak 10 %", { curtain: CURTAIN });
+    add(
+      "night curtain",
+      `${showBoth(CURTAIN.resistance, "resistance")}, 95 % covered, edges leak 10 %`,
+      { curtain: CURTAIN },
+    );
   } else {
     add("curtain edges sealed", "edge leak cut to a third", {
       curtain: { ...inputs.curtain, edgeLeak: inputs.curtain.edgeLeak / 3 },
     });
   }
   const front = houseGeometry(inputs).parts
-    .filter((part) => part.kind === "glazed" && part.name.startsWith("front"))
+    .filter((part) => part.kind === "glazed" && part.side === "front")
     .reduce((sum, part) => sum + part.area, 0);
   const water = WATER_PER_GLAZING * front;
-  add("water barrels", `${water.toFixed(1)} m³ more water in drums`, {
-    waterVolume: inputs.waterVolume + water,
-    waterSurface: inputs.waterSurface + water * DRUM_SURFACE,
-  });
+  add(
+    "water barrels",
+    `${showSi(water, "volume", 1)} (${showUs(water, "volume")}) more water in drums`,
+    {
+      waterVolume: inputs.waterVolume + water,
+      waterSurface: inputs.waterSurface + water * DRUM_SURFACE,
+    },
+  );
   return list;
 }
 

@@ -1,4 +1,5 @@
 /** What the reader of the soil chapter must be told. @module */
+import { showBoth, showRange } from "../units/mod.ts";
 import { notice } from "../basics/mod.ts";
 import type { Notice } from "../basics/mod.ts";
 import { listedLayerAt } from "./layers.ts";
@@ -38,7 +39,7 @@ function waterNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
   return [notice(
     "warning",
     "soil",
-    `The water table at ${depth.toFixed(1)} m is ${where}: tubes may flood, and moving ` +
+    `The water table at ${showBoth(depth, "length")} is ${where}: tubes may flood, and moving ` +
       "groundwater carries stored heat away; neither is modelled. Drain the site, raise the tubes or drop the store.",
   )];
 }
@@ -51,9 +52,9 @@ function propertyNotices(inputs: SoilInputs, properties: SoilProperties): Notice
       "info",
       "soil",
       `Conductivity is estimated at ${
-        properties.conductivity.toFixed(2)
-      } W/(m K), plausible range ` +
-        `${low.toFixed(2)} to ${high.toFixed(2)}; a needle-probe reading (ASTM D5334) narrows it.`,
+        showBoth(properties.conductivity, "conductivity")
+      }, plausible range ` +
+        `${showRange(low, high, "conductivity")}; a needle-probe reading (ASTM D5334) narrows it.`,
     ));
   }
   if (inputs.texture === "peat") {
@@ -122,8 +123,8 @@ export function soilNotices(facts: SoilNoticeFacts): Notice[] {
     found.push(notice(
       "warning",
       "soil",
-      `The climate year is too warm to keep the stated ${inputs.snowDepth.toFixed(2)} ` +
-        `m of snow: ${facts.snowReached.toFixed(2)} m is used. Check soil.snowDepth.`,
+      `The climate year is too warm to keep the stated ${showBoth(inputs.snowDepth, "depth")} ` +
+        `of snow: ${showBoth(facts.snowReached, "depth")} is used. Check soil.snowDepth.`,
     ));
   }
   const gap = facts.difference.mean;
@@ -132,7 +133,9 @@ export function soilNotices(facts: SoilNoticeFacts): Notice[] {
       "info",
       "soil",
       `The two estimates differ: at the tubes the column (sun, wind, evaporation, snow, frost) is ` +
-        `${Math.abs(gap).toFixed(1)} K ${gap > 0 ? "warmer" : "colder"} on the annual mean than ` +
+        `${showBoth(Math.abs(gap), "temperatureDifference")} ${
+          gap > 0 ? "warmer" : "colder"
+        } on the annual mean than ` +
         "the wave from air temperature and snow alone. The column is used; compared with measured " +
         "ground temperature at 1 m it is good to about 1 K. A year of readings at the site would settle it.",
     ));

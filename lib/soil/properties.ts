@@ -1,4 +1,5 @@
 /** Thermal properties of one soil from texture, density and moisture. @module */
+import { showSi } from "../units/mod.ts";
 import {
   HEAT_OF_FUSION,
   ICE_HEAT_CAPACITY,
@@ -45,7 +46,9 @@ function pores(soil: SoilMake, row: SoilRow): { porosity: number; saturation: nu
   if (soil.moisture > porosity + 1e-9) {
     throw new InputError(
       `Cannot fit ${soil.moisture} m³/m³ of water in ${row.texture} of ${soil.dryDensity} kg/m³: ` +
-        `its pores are ${porosity.toFixed(3)} m³/m³; lower soil.moisture or soil.dryDensity`,
+        `its pores are ${
+          showSi(porosity, "sharePrecise")
+        } of its volume; lower soil.moisture or soil.dryDensity`,
     );
   }
   return { porosity, saturation: Math.min(1, soil.moisture / porosity) };

@@ -1,4 +1,5 @@
 /** Plausibility of a store's year. @module */
+import { showBoth, showPower, showSi } from "../units/mod.ts";
 import { mean } from "d3-array";
 import { type Notice, notice } from "../basics/mod.ts";
 import type { StoreRequest } from "./site.ts";
@@ -7,7 +8,7 @@ import type { StoreResult } from "./types.ts";
 /** Figures the notices look at. */
 export type JudgedStore = Omit<StoreResult, "notices" | "sections" | "flows">;
 
-const heatText = (value: number) => `${Math.round(value)} kWh`;
+const heatText = (value: number) => showBoth(value, "energy");
 
 /** kWh a year per m² of floor below which nothing worth the digging is stored; own judgement. */
 const LEAST_CHARGE = 5;
@@ -52,7 +53,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
       "warning",
       "store",
       `The coefficient of performance (heat discharged over fan energy) is ${
-        store.cop.toFixed(0)
+        showSi(store.cop, "ratio", 0)
       }; measured stores reach 1 to 7. Check fan efficiency, pressure, air flow and standby.`,
     ));
   } else if (store.heatOut > 0 && store.fanEnergy > 1 && store.cop < 1) {
@@ -60,7 +61,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
       "warning",
       "store",
       `The coefficient of performance (heat discharged over fan energy) is ${
-        store.cop.toFixed(2)
+        showSi(store.cop, "ratio")
       }: a plain electric heater gives more heat.`,
     ));
   }
@@ -69,7 +70,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
       "warning",
       "store",
       `More heat comes out than goes in over the year (${
-        store.recovery.toFixed(2)
+        showSi(store.recovery, "ratio")
       }): the excess is ground heat and floor heat, not stored solar heat.`,
     ));
   }
@@ -78,16 +79,18 @@ function performanceNotices(store: JudgedStore): Notice[] {
       "warning",
       "store",
       `The store lifts cold nights by ${
-        store.nightLift.toFixed(1)
-      } K, more than has been measured anywhere: it needs proof against a control house without a store.`,
+        showBoth(store.nightLift, "temperatureDifference")
+      }, more than has been measured anywhere: it needs proof against a control house without a store.`,
     ));
   }
   if (store.condensed > store.evaporated && store.condensed > 10) {
     found.push(notice(
       "warning",
       "store",
-      `More water condenses in the tubes (${store.condensed.toFixed(0)} kg a year) than crop and ` +
-        `floor evaporate (${store.evaporated.toFixed(0)} kg).`,
+      `More water condenses in the tubes (${
+        showBoth(store.condensed, "mass")
+      } a year) than crop and ` +
+        `floor evaporate (${showBoth(store.evaporated, "mass")}).`,
     ));
   }
   return found;
@@ -105,7 +108,7 @@ function seasonNotices(store: JudgedStore): Notice[] {
     found.push(notice(
       "info",
       "store",
-      `The first year gives back ${(share * 100).toFixed(0)} % of the heat of a settled year; ` +
+      `The first year gives back ${showSi(share, "share")} of the heat of a settled year; ` +
         `it takes about ${years} ${years === 1 ? "year" : "years"} to settle within 2 %.`,
     ));
   }
@@ -115,8 +118,8 @@ function seasonNotices(store: JudgedStore): Notice[] {
       "info",
       "store",
       `${
-        (100 * ground / store.heatOut).toFixed(0)
-      } % of the heat given back comes from ground that the tubes never warmed.`,
+        showSi(ground / store.heatOut, "share")
+      } of the heat given back comes from ground that the tubes never warmed.`,
     ));
   }
   return found;
@@ -130,10 +133,10 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
       "warning",
       "store",
       `Soil between the tubes reaches freezing. The year's run ignores latent heat and falls to ${
-        coldestLinear.toFixed(1)
-      } °C; the winter run again with latent heat and the same heat flows falls to ${
-        coldest.toFixed(1)
-      } °C and thaws later in spring. Frozen wet soil heaves: take care with drains and footings.`,
+        showBoth(coldestLinear, "temperature")
+      }; the winter run again with latent heat and the same heat flows falls to ${
+        showBoth(coldest, "temperature")
+      } and thaws later in spring. Frozen wet soil heaves: take care with drains and footings.`,
     ));
   }
   const water = request.soilInputs.waterTableDepth;
@@ -143,12 +146,12 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
       "caution",
       "store",
       `The water table (${
-        water.toFixed(1)
-      } m) reaches the tubes: they fill with water, and moving ` +
+        showBoth(water, "length")
+      }) reaches the tubes: they fill with water, and moving ` +
         "water carries the heat away. The run ignores the water.",
     ));
   } else if (water !== null && water < request.inputs.meshDepth) {
-    const depth = `${water.toFixed(1)} m`;
+    const depth = showBoth(water, "length");
     found.push(notice(
       "caution",
       "store",
@@ -165,8 +168,8 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
       "caution",
       "store",
       `About ${
-        store.drained.toFixed(0)
-      } kg of water a year drains inside the tubes: they need fall, a drain and access for cleaning; ` +
+        showBoth(store.drained, "mass")
+      } of water a year drains inside the tubes: they need fall, a drain and access for cleaning; ` +
         "standing water breeds mould and bacteria. If people work in the house, ask an occupational hygienist.",
     ));
   }
@@ -175,7 +178,7 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
       "warning",
       "store",
       `The heat balance does not close: residual ${
-        store.balanceResidual.toExponential(1)
+        showPower(store.balanceResidual)
       } of the throughput.`,
     ));
   }

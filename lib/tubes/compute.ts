@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { showBoth, showRange, showSi } from "../units/mod.ts";
 import { airProperties } from "../air/mod.ts";
 import { type Notice, notice, requireInRange } from "../basics/mod.ts";
 import type { HouseGeometry } from "../house/types.ts";
@@ -72,9 +73,6 @@ export function tubesChapter(inputs: TubesInputs, surroundings: TubesSurrounding
   return { ...result, notices: tubesNotices(inputs, result, surroundings) };
 }
 
-/** Cubic foot per minute, m³/s. */
-const CFM = 0.3048 ** 3 / 60;
-
 function checkInputs(inputs: TubesInputs): void {
   requireInRange("tube count", inputs.count, 1, 5000, "tubes");
   requireInRange("tube length", inputs.length, 0.5, 500, "m");
@@ -102,14 +100,16 @@ function tubesNotices(
   const fieldWidth = 2 * half + tube.product.outsideDiameter;
   if (inputs.length > along + 0.01) {
     warn(
-      `The tubes are ${inputs.length.toFixed(1)} m long, but the floor only ${along.toFixed(1)} m.`,
+      `The tubes are ${showBoth(inputs.length, "length")} long, but the floor only ${
+        showBoth(along, "length")
+      }.`,
     );
   }
   if (fieldWidth > across + 0.01) {
     warn(
-      `The tube field is ${fieldWidth.toFixed(1)} m wide, but the floor only ${
-        across.toFixed(1)
-      } m.`,
+      `The tube field is ${showBoth(fieldWidth, "length")} wide, but the floor only ${
+        showBoth(across, "length")
+      }.`,
     );
   }
   list.push(...footingNotices(inputs, { tube, fieldWidth, along, across, surroundings }));
@@ -124,17 +124,21 @@ function tubesNotices(
   }
   if (tube.airSpeed > MOST_USUAL_SPEED) {
     warn(
-      `The air moves at ${tube.airSpeed.toFixed(1)} m/s in the tubes (${
-        (tube.flowPerTube / CFM).toFixed(0)
-      } cfm each). Growers run a perforated 4-inch tube at 10 to 20 cfm, 0.6 to 1.2 m/s; designers ` +
-        `use 1.5 to ${MOST_USUAL_SPEED} m/s (common practice, no source). Above that, pressure becomes ` +
+      `The air moves at ${showBoth(tube.airSpeed, "speed")} in the tubes, ${
+        showBoth(tube.flowPerTube, "tubeFlow")
+      } each. Growers run a perforated 4-inch tube at 10 to 20 cfm, ${
+        showRange(0.6, 1.2, "speed")
+      }; designers ` +
+        `use ${
+          showRange(1.5, MOST_USUAL_SPEED, "speed")
+        } (common practice, no source). Above that, pressure becomes ` +
         "costly: use more or wider tubes.",
     );
   } else if (tube.airSpeed < 0.5) {
     warn(
       `The air moves at ${
-        tube.airSpeed.toFixed(2)
-      } m/s in the tubes: laminar or nearly so, with little ` +
+        showBoth(tube.airSpeed, "speed")
+      } in the tubes: laminar or nearly so, with little ` +
         "heat transfer, and a puddle can block it.",
     );
   }
@@ -143,9 +147,9 @@ function tubesNotices(
     list.push(notice(
       "caution",
       "tubes",
-      `The tubes fall ${(100 * inputs.slope).toFixed(1)} %; below ${
-        100 * leastSlope
-      } % condensate ` +
+      `The tubes fall ${showSi(inputs.slope, "sharePrecise")}; below ${
+        showSi(leastSlope, "share")
+      } condensate ` +
         "stands in them, and mould and Legionella grow in standing warm water (common practice, no " +
         "source). Lay them to a drained low point.",
     ));
@@ -177,10 +181,12 @@ function footingNotices(
       list.push(notice(
         "caution",
         "tubes",
-        `The pit is ${deepest.toFixed(2)} m deep ${Math.max(0, distance).toFixed(2)} m from the ` +
+        `The pit is ${showBoth(deepest, "depth")} deep ${
+          showBoth(Math.max(0, distance), "depth")
+        } from the ` +
           `wall; a line at 45 degrees from the footing allows ${
-            allowed.toFixed(2)
-          } m there. Keep ` +
+            showBoth(allowed, "depth")
+          } there. Keep ` +
           "the tubes farther from the wall or shallower; a geotechnical engineer decides.",
       ));
     }
@@ -190,8 +196,8 @@ function footingNotices(
       "caution",
       "tubes",
       `The pit is ${
-        deepest.toFixed(2)
-      } m deep. Trench walls collapse without warning: nobody enters ` +
+        showBoth(deepest, "depth")
+      } deep. Trench walls collapse without warning: nobody enters ` +
         "an unprotected trench; slope, bench or shore it as local rules require, and have buried " +
         "services located before digging.",
     ));

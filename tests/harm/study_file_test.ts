@@ -225,11 +225,11 @@ Deno.test("what cannot be built is refused with its line, before anything is com
     ["tubes:\n  layerSpacing: 6 cm\n", '13:17: "tubes.layerSpacing" makes the layers overlap'],
     [
       "tubes:\n  tube: corrugated-10in\n  depth: 10 cm\n",
-      '14:10: "tubes.depth" leaves less than 20 mm of soil',
+      '14:10: "tubes.depth" leaves less than 20\u00a0mm (0.8\u00a0in) of soil',
     ],
     [
       "tubes:\n  spacing: 40 cm\n  count: 400\n",
-      "14:10: Cannot compute a field of tubes 79.6 m wide",
+      "14:10: Cannot compute a field of tubes 79.6\u00a0m (261.2\u00a0ft) wide",
     ],
     ["tubes:\n  airFlow: 60 m3/s\n  count: 40\n", '13:12: "tubes.airFlow" gives'],
     [
@@ -238,7 +238,7 @@ Deno.test("what cannot be built is refused with its line, before anything is com
     ],
     [
       "headers:\n  diameter: 3 in\n",
-      "13:13: Cannot put tubes of 118 mm outside diameter into a header",
+      "13:13: Cannot put tubes of 118\u00a0mm (4.6\u00a0in) outside diameter into a header",
     ],
   ];
   for (const [section, message] of cases) {

@@ -67,10 +67,10 @@ Deno.test("storeNotices() speaks up outside the limits of measured stores", () =
   says({ cop: 31 }, "measured stores reach 1 to 7");
   says({ cop: 0.8 }, "plain electric heater");
   says({ recovery: 1.1 }, "More heat comes out than goes in");
-  says({ nightLift: 11 }, "lifts cold nights by 11.0 K");
+  says({ nightLift: 11 }, "lifts cold nights by 11.0\u00a0K (19.8\u00a0degF)");
   says({ condensed: cold.evaporated + 100 }, "More water condenses");
   says({ balanceResidual: 1e-8 }, "does not close");
-  says({ heatIn: 300 }, "not worthwhile here: it takes in only 300 kWh");
+  says({ heatIn: 300 }, "not worthwhile here: it takes in only 300\u00a0kWh");
   says({ heatOut: 100, fanEnergy: 200 }, "not worthwhile here: it gives back less");
   const dark = noticesWith(
     { heatIn: 300 },

@@ -58,14 +58,14 @@ Deno.test("tubesChapter() gives notices for fields that do not fit, overlap, lie
   const has = (changes: Partial<typeof TUBES>, text: string): boolean =>
     field(changes).notices.some((entry) => entry.text.includes(text));
   assert(!has({}, "the floor only"));
-  assert(has({ length: 30 }, "long, but the floor only 24.0 m"));
-  assert(has({ spacing: 0.6 }, "wide, but the floor only 8.0 m"));
+  assert(has({ length: 30 }, "long, but the floor only 24.0\u00a0m (78.7\u00a0ft)"));
+  assert(has({ spacing: 0.6 }, "wide, but the floor only 8.0\u00a0m (26.2\u00a0ft)"));
   assert(!has({ spacing: 0.6, direction: "across", length: 7 }, "the floor only"));
   assert(has({ spacing: 0.1 }, "tubes overlap"));
   assert(has({ layers: 2, layerSpacing: 0.1 }, "layers overlap"));
   assert(has({ slope: 0.002 }, "Legionella"));
   assert(has({ depth: 1.6 }, "Trench walls collapse"));
-  assert(has({ airFlow: 16 * 0.04 }, "use 1.5 to 3 m/s"));
+  assert(has({ airFlow: 16 * 0.04 }, "use 1.50 to 3.00\u00a0m/s (295 to 591\u00a0ft/min)"));
   const area = Math.PI / 4 * field({}).diameter ** 2;
   assert(!has({ airFlow: 16 * 2.9 * area }, "The air moves"), "the study's default is 2.5 m/s");
   assert(has({ airFlow: 16 * 0.003 }, "puddle"));

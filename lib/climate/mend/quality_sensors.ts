@@ -1,4 +1,5 @@
 /** Sensors that stand still, jump or speak another unit. @module */
+import { showBoth } from "../../units/mod.ts";
 import { max, mean } from "d3-array";
 import { standardPressure } from "../../air/mod.ts";
 import { describeHour, HOURS_PER_YEAR } from "../../basics/mod.ts";
@@ -89,7 +90,9 @@ function units(year: ClimateYear): string[] {
   }
   const wind = mean(year.windSpeed)!;
   if (wind > 12) {
-    faults.push(`Wind speed is ${wind.toFixed(1)} m/s on average: its unit may be km/h or mph`);
+    faults.push(
+      `Wind speed is ${showBoth(wind, "windSpeed")} on average: its unit may be km/h or mph`,
+    );
   }
   return faults;
 }

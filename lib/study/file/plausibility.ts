@@ -1,8 +1,8 @@
 /** Faults between inputs, and values that are possible but unusual. @module */
-import { InputError, type Notice, notice } from "../../basics/mod.ts";
+import { HOUR, InputError, type Notice, notice } from "../../basics/mod.ts";
 import type { Place } from "../../climate/types.ts";
 import { findTube } from "../../tubes/mod.ts";
-import { formatQuantity, parseQuantity } from "../../units/mod.ts";
+import { formatQuantity, parseQuantity, showBoth, showNumber } from "../../units/mod.ts";
 import type { ChapterInputs } from "./derive.ts";
 import { fieldKind, FIELDS } from "./fields.ts";
 import type { StudyGiven } from "./schema.ts";
@@ -97,7 +97,9 @@ const RULES: readonly Rule[] = [
     path: ["tubes", "depth"],
     broken: ({ tubes }) => tubes.depth < outsideDiameter(tubes) / 2 + LEAST_COMPUTED_COVER,
     message: ({ tubes }) =>
-      `"tubes.depth" leaves less than 20 mm of soil above the upper tubes: expected at least ${
+      `"tubes.depth" leaves less than ${
+        millimetres(LEAST_COMPUTED_COVER)
+      } of soil above the upper tubes: expected at least ${
         millimetres(outsideDiameter(tubes) / 2 + LEAST_COMPUTED_COVER)
       } to their centres`,
   },
@@ -107,24 +109,24 @@ const RULES: readonly Rule[] = [
       fieldWidth(tubes) > roomAcross(tubes, house) + 2 * (store.outsideSoil - 0.5),
     message: ({ tubes, house }) =>
       `Cannot compute a field of tubes ${
-        fieldWidth(tubes).toFixed(1)
-      } m wide under a house that has ${
-        roomAcross(tubes, house).toFixed(1)
-      } m: use fewer tubes, closer spacing or more layers`,
+        showBoth(fieldWidth(tubes), "length")
+      } wide under a house that has ${
+        showBoth(roomAcross(tubes, house), "length")
+      }: use fewer tubes, closer spacing or more layers`,
   },
   {
     path: ["tubes", "airFlow"],
     broken: ({ tubes }) => designSpeed(tubes) > MOST_COMPUTED_SPEED,
     message: ({ tubes }) =>
-      `"tubes.airFlow" gives ${designSpeed(tubes).toFixed(0)} m/s in ${tubes.count} tubes, ` +
-      `at most ${MOST_COMPUTED_SPEED} m/s can be computed: use more or wider tubes`,
+      `"tubes.airFlow" gives ${showBoth(designSpeed(tubes), "speed")} in ${tubes.count} tubes, ` +
+      `at most ${showBoth(MOST_COMPUTED_SPEED, "speed")} can be computed: use more or wider tubes`,
   },
   {
     path: ["tubes", "airFlow"],
     broken: ({ tubes, house }) => airChanges(tubes, house) > MOST_CHANGES,
     message: ({ tubes, house }) =>
       `"tubes.airFlow" changes the air of the house ${
-        airChanges(tubes, house).toFixed(0)
+        showNumber(airChanges(tubes, house), 0)
       } times an hour: expected at most ${MOST_CHANGES}; 5 to 20 are usual`,
   },
   ...(["diameter", "returnDiameter"] as const).map((key): Rule => ({
@@ -146,7 +148,7 @@ type Tubes = ChapterInputs["tubes"];
 const outsideDiameter = (tubes: Tubes): number => findTube(tubes.tube).outsideDiameter;
 const inOneLayer = (tubes: Tubes): number => Math.ceil(tubes.count / tubes.layers);
 const fieldWidth = (tubes: Tubes): number => (inOneLayer(tubes) - 1) * tubes.spacing;
-const millimetres = (value: number): string => `${(1000 * value).toFixed(0)} mm`;
+const millimetres = (value: number): string => showBoth(value, "smallLength");
 
 function roomAcross(tubes: Tubes, house: ChapterInputs["house"]): number {
   return tubes.direction === "along" ? house.width : house.length;
@@ -155,7 +157,7 @@ function roomAcross(tubes: Tubes, house: ChapterInputs["house"]): number {
 /** 1/h */
 function airChanges(tubes: Tubes, house: ChapterInputs["house"]): number {
   const height = (house.eaveHeight + house.ridgeHeight) / 2;
-  return 3600 * tubes.airFlow / (house.length * house.width * height);
+  return HOUR * tubes.airFlow / (house.length * house.width * height);
 }
 
 function designSpeed(tubes: Tubes): number {
