@@ -13,6 +13,7 @@ import {
   ruleFaults,
   typeFaults,
 } from "./check_notebooks.ts";
+import { importFaults, longFiles, unnamedUnits } from "./check_library.ts";
 import { listNotebooks } from "./notebook_files.ts";
 import { pictureFaults } from "./pictures.ts";
 import { publicModules } from "./public_modules.ts";
