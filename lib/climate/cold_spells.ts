@@ -14,7 +14,7 @@ export const LIFT_BY_SUN = 0.1;
  * {@link LIFT_BY_SUN} times global radiation. Spells do not run over the turn of the year.
  *
  * @param year the climate
- * @param days length of the spell, 1 to 365
+ * @param days length of the spell in days, 1 to 365
  * @returns the spell
  */
 export function coldSpells(year: ClimateYear, days: number): ColdSpell {

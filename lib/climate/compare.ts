@@ -10,11 +10,11 @@ export interface ClimateDifference {
   readonly label: string;
   /** unit of the three numbers */
   readonly unit: string;
-  /** figure of the first climate */
+  /** figure of the first climate, in the unit of the figure */
   readonly first: number;
-  /** figure of the second climate */
+  /** figure of the second climate, in the unit of the figure */
   readonly second: number;
-  /** second less first */
+  /** second less first, in the unit of the figure */
   readonly difference: number;
 }
 

@@ -8,7 +8,7 @@ export interface FanInputs {
   readonly ownFans?: readonly FanCurve[] | undefined;
   /** id in data/fans */
   readonly fan: string;
-  /** fans side by side */
+  /** number of fans side by side */
   readonly count: number;
   /** speed over the rated speed, 0.2 to 1.2 */
   readonly speed: number;
@@ -18,7 +18,7 @@ export interface FanInputs {
   readonly riserLosses: number;
   /** Pa of the filter or screen at the design flow, clean */
   readonly filterPressure: number;
-  /** pressure of the dirty filter over the clean one; 2 where not given (common practice, no source) */
+  /** ratio of the pressure of the dirty filter to the clean one; 2 where not given (common practice, no source) */
   readonly filterDirty?: number;
   /** price is kept in worth; here only the wire-to-air data */
   readonly note: string;

@@ -7,11 +7,11 @@ import { InputError } from "../basics/mod.ts";
 
 /** A curve through points, ready to be read anywhere between its ends. */
 export interface ShapedCurve {
-  /** places, rising */
+  /** places, rising; any unit of x */
   readonly at: readonly number[];
-  /** values at those places */
+  /** values at those places; any unit of y */
   readonly values: readonly number[];
-  /** slope at each point */
+  /** slope at each point, unit of y over unit of x */
   readonly slopes: readonly number[];
 }
 

@@ -14,9 +14,9 @@ export const STANDARD_DENSITY = 1.2;
 export interface FanChange {
   /** speed over rated speed */
   readonly speed?: number;
-  /** density over the density of the curve */
+  /** ratio of the density to that of the curve */
   readonly density?: number;
-  /** wheel diameter over that of the curve, all else to scale */
+  /** ratio of the wheel diameter to that of the curve, all else to scale */
   readonly size?: number;
 }
 

@@ -14,7 +14,7 @@ export interface PointReached extends FanPoint {
   readonly reached: true;
   /** true at or left of the pressure hump of the curve */
   readonly stalled: boolean;
-  /** air flows of all crossings, rising; more than one means that the fan may hunt between them */
+  /** air flows of all crossings, m³/s, rising; more than one means that the fan may hunt between them */
   readonly crossings: readonly number[];
 }
 

@@ -31,7 +31,7 @@ export interface AirPath {
   readonly filterPressure: number;
   /** m³/s of all fans */
   readonly designFlow: number;
-  /** fans side by side */
+  /** number of fans side by side */
   readonly fanCount: number;
   /** m² of one fan's outlet */
   readonly outletArea: number;
@@ -74,7 +74,7 @@ function transitionLoss(density: number, outletSpeed: number, riserSpeed: number
  * more slowly.
  *
  * @param path the air path
- * @param filterFactor filter pressure over that of the clean filter
+ * @param filterFactor ratio of the filter pressure to that of the clean filter
  * @returns Pa by m³/s of all fans
  */
 export function systemPressure(path: AirPath, filterFactor = 1): (airFlow: number) => number {

@@ -26,7 +26,7 @@ export interface Evenness {
 /**
  * Smallest, largest and coefficient of variation of the shares.
  *
- * @param flows flow of each tube, any unit
+ * @param flows flow of each tube, all in the same unit
  * @returns the summary
  */
 export function evenness(flows: ArrayLike<number>): Evenness {
@@ -60,7 +60,7 @@ export interface HeatedTubes {
  *
  * @param flows m³/s of each tube; the direction does not matter
  * @param tubes tube, length and air
- * @returns at most 1 for turbulent flow
+ * @returns a ratio, at most 1 for turbulent flow
  */
 export function heatFactor(flows: ArrayLike<number>, tubes: HeatedTubes): number {
   const average = mean(Array.from(flows))!;

@@ -27,7 +27,7 @@ export interface HeadersInputs {
   readonly returnDiameter: number;
   /** m, sand roughness, or Manning n for corrugated headers */
   readonly roughness: number;
-  /** Manning coefficient of a corrugated header; null for a smooth one */
+  /** Manning coefficient of a corrugated header, s/m^(1/3); null for a smooth one */
   readonly manning: number | null;
   /** how the tube meets the header */
   readonly inlet: TubeInlet;
@@ -35,7 +35,7 @@ export interface HeadersInputs {
   readonly insertion: number;
   /** number of separate header pairs the tubes are split over (for instance one a layer) */
   readonly groups: number;
-  /** far-end diameter over the fed-end diameter of a tapered header; 1 where not given */
+  /** ratio of the far-end diameter to the fed-end diameter of a tapered header; 1 where not given */
   readonly taper?: number;
   /** id in data/fittings/junctions.csv; "tees" where not given */
   readonly junctions?: string;

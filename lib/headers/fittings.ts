@@ -63,7 +63,7 @@ export function fittingLosses(ids: readonly string[]): number {
  * Source: Idelchik 1994 [idelchik-1994], diagram 8-6, formula as quoted in public code. Valid for:
  * wire Reynolds numbers above 400; fine insect screen loses more.
  *
- * @param openShare 0.05 to 1
+ * @param openShare share of the area, 0.05 to 1
  * @returns velocity heads before the screen
  */
 export function screenLoss(openShare: number): number {

@@ -35,7 +35,7 @@ export interface HeaderLine {
   readonly diameters: readonly number[];
   /** m, sand roughness */
   readonly roughness: number;
-  /** Manning n of a corrugated header, null for another */
+  /** Manning n of a corrugated header, s/m^(1/3); null for another */
   readonly manning: number | null;
   /** Darcy factor where it is fixed, 0 for a frictionless header; null where roughness decides */
   readonly frictionFactor: number | null;
@@ -67,12 +67,12 @@ export interface NetworkFlow {
   readonly flows: Float64Array;
   /** m³/s in the supply header on the left of each tube, positive to the right */
   readonly supplyFlows: Float64Array;
-  /** the same in the return header; 0 where there is none */
+  /** the same in the return header, m³/s; 0 where there is none */
   readonly returnFlows: Float64Array;
   /** static pressure at each tube, Pa over the first return port (or the room) */
   readonly supplyPressure: Float64Array;
   /** static pressure along the return header, Pa, by tube */
-  /** the same in the return header */
+  /** the same in the return header, Pa */
   readonly returnPressure: Float64Array;
   /** total pressure lost from the first supply port to the first return port, Pa */
   readonly pressureDrop: number;
@@ -82,6 +82,6 @@ export interface NetworkFlow {
   readonly returnShares: readonly number[];
   /** Newton steps and largest pressure residual, Pa */
   readonly iterations: number;
-  /** what the balance leaves unexplained */
+  /** what the balance leaves unexplained, as a share */
   readonly residual: number;
 }

@@ -12,7 +12,7 @@ import { solveNetwork } from "./solve.ts";
 export interface SizedHeaders extends Evenness {
   /** inside diameter of both headers, m */
   readonly diameter: number;
-  /** all tubes over the header's cross-section */
+  /** ratio of the area of all tubes to the header's cross-section */
   readonly areaRatio: number;
   /** Pa, headers and tubes */
   readonly pressureDrop: number;

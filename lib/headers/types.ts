@@ -15,7 +15,7 @@ export interface SystemPoint {
 export interface HeadersResult {
   /** inside diameter, m */
   readonly diameter: number;
-  /** all tubes of a group over one header cross-section */
+  /** ratio of the area of all tubes of a group to one header cross-section */
   readonly areaRatio: number;
   /** flow of each tube over the mean, in the order of TubesResult.positions */
   readonly shares: Float64Array;

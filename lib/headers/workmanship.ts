@@ -36,9 +36,9 @@ export const FLANGED: Workmanship = {
 export interface Spread {
   /** mean of the trials */
   readonly mean: number;
-  /** 5th and 95th percentile */
+  /** 5th percentile, the same unit */
   readonly low: number;
-  /** 95th percentile */
+  /** 95th percentile, the same unit */
   readonly high: number;
 }
 

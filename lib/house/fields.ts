@@ -55,7 +55,7 @@ export interface HouseInputs {
   readonly kneeWall: number;
   /** U-value of the end walls, W/(m² K), or glazed */
   readonly endWalls: number | "glazed";
-  /** north roof plane */
+  /** north roof plane: "glazed" or a U-value, W/(m² K) */
   readonly northRoof: number | "glazed";
   /** air changes per hour in calm air with the house 20 K warmer than outside */
   readonly leakage: number;
@@ -89,7 +89,7 @@ export interface HouseInputs {
   readonly summerShadeAbove?: number;
   /** id in data/crops */
   readonly crop: string;
-  /** leaf area over floor area, 0 to 5 */
+  /** ratio of leaf area to floor area, 0 to 5 */
   readonly leafArea: number;
   /** degC */
   readonly heatSetPoint: number;

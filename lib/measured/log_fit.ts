@@ -69,9 +69,9 @@ export function scoreLog(log: GreenhouseLog, prediction: LogPrediction): LogScor
 
 /** Entries of a log that a fit must not see. */
 export interface HeldOut {
-  /** first entry */
+  /** index of the first entry */
   readonly from: number;
-  /** entry after the last */
+  /** index of the entry after the last */
   readonly to: number;
 }
 

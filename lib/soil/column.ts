@@ -17,7 +17,7 @@ export interface ColumnMesh {
   readonly depth: number;
   /** m, thickness of the top cell */
   readonly firstCell: number;
-  /** each cell is this much thicker than the one above; 1 gives even cells */
+  /** ratio of the thickness of each cell to the one above; 1 gives even cells */
   readonly growth: number;
   /** m, no cell is thicker */
   readonly largestCell: number;

@@ -75,11 +75,11 @@ export interface CoteKonradSoil {
   readonly saturation: number;
   /** W/(m K) of the solids */
   readonly solidConductivity: number;
-  /** κ of the texture in the given state of the water */
+  /** κ of the texture in the given state of the water, dimensionless */
   readonly ratio: number;
   /** χ, W/(m K) */
   readonly dryFactor: number;
-  /** η */
+  /** η, dimensionless */
   readonly dryExponent: number;
   /** of the soil water */
   readonly state: WaterState;

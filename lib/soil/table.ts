@@ -25,13 +25,13 @@ export interface SoilRow {
   readonly solidConductivity: number | null;
   /** J/(m³ K) of the solids */
   readonly solidHeatCapacity: number;
-  /** Côté–Konrad κ, unfrozen */
+  /** Côté–Konrad κ, unfrozen, dimensionless */
   readonly ratioUnfrozen: number;
-  /** Côté–Konrad κ, frozen */
+  /** Côté–Konrad κ, frozen, dimensionless */
   readonly ratioFrozen: number;
   /** Côté–Konrad χ, W/(m K) */
   readonly dryFactor: number;
-  /** Côté–Konrad η */
+  /** Côté–Konrad η, dimensionless */
   readonly dryExponent: number;
   /** K below 0 °C over which the soil water freezes */
   readonly freezingRange: number;

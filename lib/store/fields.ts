@@ -34,7 +34,7 @@ export interface StoreInputs {
   readonly stratification: number;
   /** flow reversed on discharge */
   readonly reverse: boolean;
-  /** slices along the tubes */
+  /** number of slices along the tubes */
   readonly slices: number;
   /** years to run before the year that counts */
   readonly spinUpYears: number;

@@ -78,7 +78,7 @@ export interface EmptyingSpell {
   readonly heatOut: number;
   /** kWh of back-up heat in the first three days, with the fan */
   readonly backupHeat: number;
-  /** the same without the fan */
+  /** the same without the fan, kWh */
   readonly backupHeatNoFan: number;
 }
 
@@ -86,7 +86,7 @@ export interface EmptyingSpell {
 export interface FreezingCheck {
   /** degC, lowest mean between the tubes without latent heat */
   readonly coldestLinear: number;
-  /** the same with latent heat */
+  /** the same with latent heat, degC */
   readonly coldest: number;
   /** K, with less without, mean between the tubes from 1 November to 1 May */
   readonly meanShift: number;
@@ -178,7 +178,7 @@ export interface StoreResult {
   readonly edgeLoss: number;
   /** kWh a year to keep the heating set point with the store */
   readonly backupHeat: number;
-  /** the same house and soil without the fan */
+  /** the same house and soil without the fan, kWh */
   readonly backupHeatNoFan: number;
   /** hourly back-up heat with the store, W */
   readonly backupYear: HouseYear;
@@ -200,7 +200,7 @@ export interface StoreResult {
   readonly condensed: number;
   /** kg a year that runs off */
   readonly drained: number;
-  /** water evaporated */
+  /** water evaporated, kg */
   readonly evaporated: number;
   /** h a year */
   readonly chargeHours: number;
@@ -220,11 +220,11 @@ export interface StoreResult {
   readonly flows: readonly HeatFlow[];
   /** lowest temperature of the soil around the tubes in the year, degC */
   readonly coldestSoil: number;
-  /** cells of the slice, slices, states of the reduced soil */
+  /** number of cells of one slice */
   readonly cells: number;
-  /** slices along the tubes */
+  /** number of slices along the tubes */
   readonly slices: number;
-  /** states kept of each slice */
+  /** number of states kept of each slice */
   readonly states: number;
   /** messages for the reader */
   readonly notices: readonly Notice[];

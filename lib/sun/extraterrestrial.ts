@@ -12,7 +12,7 @@ export const SOLAR_CONSTANT = 1366.1;
  *
  * Source: Spencer 1971 [spencer-1971]. Valid within 0.01 % of the true distance.
  *
- * @param dayOfYear 1 on 1 January
+ * @param dayOfYear day, 1 on 1 January
  * @param solarConstant W/m²
  * @returns W/m²
  */
@@ -48,7 +48,7 @@ export interface DailySun {
  * min). Valid between the polar circles.
  *
  * @param latitude degrees, north positive
- * @param dayOfYear 1 on 1 January
+ * @param dayOfYear day, 1 on 1 January
  * @returns sums over the day
  */
 export function dailySun(latitude: number, dayOfYear: number): DailySun {
@@ -105,7 +105,7 @@ export function shortDays(latitude: number, daylight: number): ShortDays {
  * Source: FAO-56 (1998) [fao56-1998], eq. 37.
  *
  * @param elevation m above sea level
- * @returns 0.75 to about 0.85
+ * @returns a share, 0.75 to about 0.85
  */
 export function clearSkyShare(elevation: number): number {
   return 0.75 + 2e-5 * elevation;

@@ -3,13 +3,13 @@ import { DEGREE, requireInRange } from "../basics/mod.ts";
 
 /** A stack of equal clear sheets with air between them. */
 export interface GlazingOptics {
-  /** about 1.526 for glass, 1.49 to 1.6 for clear plastics */
+  /** refractive index: about 1.526 for glass, 1.49 to 1.6 for clear plastics */
   readonly refractiveIndex: number;
   /** absorption along the path in the sheet, 1/m */
   readonly extinction: number;
   /** thickness of one sheet, m */
   readonly thickness: number;
-  /** sheets one behind the other; 2 for twin-wall */
+  /** number of sheets one behind the other; 2 for twin-wall */
   readonly sheets: number;
 }
 
@@ -42,7 +42,7 @@ export interface SurfaceReflection {
  * Source: Fresnel's equations as in Duffie & Beckman 2013 [duffie-beckman-2013], eq. 5.1.1 to
  * 5.1.6.
  *
- * @param refractiveIndex of the sheet, against air
+ * @param refractiveIndex refractive index of the sheet, against air
  * @param incidence degrees, 0 to 90
  * @returns shares reflected and the angle behind the surface
  * @throws {OutOfRangeError} for an angle outside 0 to 90 or an index outside 1 to 3
@@ -155,7 +155,7 @@ export function diffuseTransmittance(optics: GlazingOptics): number {
  *
  * @param optics refractive index, extinction and thickness are used
  * @param incidence degrees, 0 to 90
- * @returns 1 at normal incidence, 0 at grazing
+ * @returns a ratio: 1 at normal incidence, 0 at grazing
  */
 export function incidenceModifier(optics: GlazingOptics, incidence: number): number {
   return entering(optics, incidence) / entering(optics, 0);

@@ -40,7 +40,7 @@ export interface ClearSky {
  * used below that range without a better one.
  *
  * @param sky dew point, time of day and pressure
- * @returns about 0.55 to 0.95
+ * @returns emissivity, about 0.55 to 0.95
  */
 export function clearSkyEmissivity(sky: ClearSky): number {
   const dew = sky.dewPoint / 100;

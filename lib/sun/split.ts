@@ -11,8 +11,8 @@ import { DEGREE } from "../basics/mod.ts";
  * Source: Erbs, Klein & Duffie 1982 [erbs-1982]. Fitted to four stations of the United States and
  * one of Australia; single hours scatter by about ±0.15.
  *
- * @param clearness 0 to about 1
- * @returns 0.165 to 1
+ * @param clearness ratio to the extraterrestrial radiation, 0 to about 1
+ * @returns a share, 0.165 to 1
  */
 export function diffuseShare(clearness: number): number {
   const k = Math.max(0, clearness);

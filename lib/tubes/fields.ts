@@ -12,7 +12,7 @@ export interface TubesInputs {
   readonly length: number;
   /** centre to centre, m */
   readonly spacing: number;
-  /** layers of tubes */
+  /** number of layers of tubes */
   readonly layers: number;
   /** m between layers */
   readonly layerSpacing: number;

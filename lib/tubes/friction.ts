@@ -95,7 +95,7 @@ export interface Conduit {
   readonly diameter: number;
   /** sand roughness, m; not used where Manning's n is given */
   readonly roughness: number;
-  /** Manning n of a corrugated conduit, null for another */
+  /** Manning n of a corrugated conduit, s/m^(1/3); null for another */
   readonly manning: number | null;
 }
 

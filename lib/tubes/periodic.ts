@@ -24,9 +24,9 @@ export interface TubeSoil {
 
 /** A complex number as plain data. */
 export interface ComplexValue {
-  /** real part */
+  /** real part, the same unit as the value */
   readonly re: number;
-  /** imaginary part */
+  /** imaginary part, the same unit */
   readonly im: number;
 }
 
@@ -107,7 +107,7 @@ export interface PeriodicResponse {
   readonly soilAdmittance: ComplexValue;
   /** soil with the film, W/(m² K) */
   readonly admittance: ComplexValue;
-  /** amplitude of the outlet air over that of the inlet */
+  /** ratio of the amplitude of the outlet air to that of the inlet */
   readonly amplitudeRatio: number;
   /** lag of the outlet wave, rad */
   readonly lag: number;

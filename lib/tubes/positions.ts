@@ -16,7 +16,7 @@ export interface TubePosition {
 export interface FieldLayout {
   /** number of tubes */
   readonly count: number;
-  /** layers of tubes */
+  /** number of layers of tubes */
   readonly layers: number;
   /** centre to centre in a layer, m */
   readonly spacing: number;

@@ -59,7 +59,7 @@ export interface TubeLoss {
   readonly airSpeed: number;
   /** Reynolds number */
   readonly reynolds: number;
-  /** Darcy */
+  /** friction factor after Darcy, dimensionless */
   readonly frictionFactor: number;
   /** velocity heads: f·L/D + inlet + exit + extra */
   readonly lossCoefficient: number;

@@ -18,7 +18,7 @@ export interface TubeProduct {
   readonly outsideDiameter: number;
   /** corrugated or smooth */
   readonly wall: "corrugated" | "smooth";
-  /** Manning n for corrugated, null for smooth */
+  /** Manning n for corrugated, s/m^(1/3); null for smooth */
   readonly manning: number | null;
   /** m, sand roughness for smooth, null for corrugated */
   readonly roughness: number | null;

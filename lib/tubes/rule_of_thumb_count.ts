@@ -31,7 +31,7 @@ export function airChangeFlow(volume: number, changes: number): number {
  * @param airFlow m³/s of the field
  * @param airSpeed m/s in the tubes
  * @param diameter inside, m
- * @returns tubes, 1 or more
+ * @returns number of tubes, 1 or more
  */
 export function flowLedCount(airFlow: number, airSpeed: number, diameter: number): number {
   requireInRange("air speed", airSpeed, 0.01, 100, "m/s");
@@ -43,7 +43,7 @@ export function flowLedCount(airFlow: number, airSpeed: number, diameter: number
  *
  * @param heat wanted in a day, kWh
  * @param heatPerTube of one tube in a day, kWh
- * @returns tubes, 1 or more
+ * @returns number of tubes, 1 or more
  */
 export function heatLedCount(heat: number, heatPerTube: number): number {
   requireInRange("heat of one tube", heatPerTube, 1e-9, 1e9, "kWh");

@@ -73,7 +73,7 @@ export interface SearchSetting {
 export interface SearchPrices {
   /** per metre, by tube id */
   readonly tubePerMetre: Readonly<Record<string, number>>;
-  /** both ends of one tube: connectors, holes, labour */
+  /** both ends of one tube: connectors, holes, labour; in the currency of the prices */
   readonly perTube: number;
   /** per m³ dug and put back */
   readonly excavation: number;

@@ -25,7 +25,7 @@ export interface TubesResult {
   readonly flowPerTube: number;
   /** Reynolds number */
   readonly reynolds: number;
-  /** Darcy */
+  /** friction factor after Darcy, dimensionless */
   readonly frictionFactor: number;
   /** Pa of one tube from header to header, incl. inlet and exit */
   readonly pressureDrop: number;

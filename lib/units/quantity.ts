@@ -138,7 +138,7 @@ function roundTo(value: number, digits: number): string {
  * assertEquals(formatQuantity(0.3, "share"), "30 %");
  * ```
  *
- * @param value in the inside unit
+ * @param value in the unit of the kind inside the library
  * @param kind what it is
  * @param system units to write it in
  * @param digits significant digits

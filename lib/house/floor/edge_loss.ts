@@ -29,7 +29,7 @@ export interface GroundSection {
   readonly depth?: number;
   /** m, finest cell; 0.01 unless given */
   readonly finest?: number;
-  /** growth of cells away from edges; 1.25 unless given */
+  /** growth of cells away from edges, a ratio; 1.25 unless given */
   readonly growth?: number;
 }
 
@@ -39,7 +39,7 @@ export interface SectionHeat {
   readonly perMetre: number;
   /** depth of the faces between layers, m, from 0 */
   readonly faces: Float64Array;
-  /** mean temperature under the floor by layer, inside 1, outside 0 */
+  /** mean temperature under the floor by layer, dimensionless: inside 1, outside 0 */
   readonly meanUnderFloor: Float64Array;
   /** W/(m K) that crosses the plane under the floor's edge, by layer */
   readonly sideways: Float64Array;

@@ -10,9 +10,9 @@ export interface Glazing {
   readonly name: string;
   /** W/(m² K) in the winter design wind of 6.7 m/s, the sky as cold as the air */
   readonly heatTransmittance: number;
-  /** sheets one behind the other */
+  /** number of sheets one behind the other */
   readonly sheets: number;
-  /** of the sheet's material */
+  /** refractive index of the sheet's material */
   readonly refractiveIndex: number;
   /** 1/m */
   readonly extinction: number;

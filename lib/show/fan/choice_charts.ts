@@ -88,7 +88,12 @@ export function countChart(trials: readonly TriedFan[]): DisplayItem {
   });
 }
 
-/** Flow and power by speed. */
+/**
+ * Flow and power by speed.
+ *
+ * @param trials the fans at each speed
+ * @param speed of the study, as a share of the rated speed
+ */
 export function speedChart(
   trials: readonly (TriedFan & { readonly speed: number })[],
   speed: number,

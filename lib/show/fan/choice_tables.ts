@@ -5,7 +5,12 @@ import type { FanInputs, FanResult } from "../../fan/mod.ts";
 import type { ElevationTrial, FanTrial } from "./fan_variants.ts";
 import { paragraph, table } from "../kit/table.ts";
 
-/** Every fan of the list against this field: a point, or why there is none. */
+/**
+ * Every fan of the list against this field: a point, or why there is none.
+ *
+ * @param trials every fan tried
+ * @param count number of fans side by side
+ */
 export function choiceTable(trials: readonly FanTrial[], count: number): DisplayItem {
   return table(trials, [
     { head: "fan", value: (row) => row.name },

@@ -103,7 +103,12 @@ export function freeRunningYearChart(
   });
 }
 
-/** Humidity of the free-running house and the water that condenses on its cover. */
+/**
+ * Humidity of the free-running house and the water that condenses on its cover.
+ *
+ * @param result result of the house chapter
+ * @param purgeHumidity relative humidity above which the vents open, 0 to 1
+ */
 export function humidityChart(result: HouseResult, purgeHumidity: number): DisplayItem {
   const year = result.freeRunning;
   const days = dayRanges(year.relativeHumidity.map((humidity) => humidity * 100));

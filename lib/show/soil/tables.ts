@@ -50,7 +50,12 @@ export function layerTable(inputs: SoilInputs): DisplayItem {
   ], "Soil from the surface down");
 }
 
-/** The way from the tubes down to ground water, and what it means. */
+/**
+ * The way from the tubes down to ground water, and what it means.
+ *
+ * @param inputs soil section of the study
+ * @param tubeDepth middle of the tubes below the surface, m
+ */
 export function groundWaterTable(inputs: SoilInputs, tubeDepth: number): DisplayItem {
   const water = inputs.waterTableDepth;
   const gap = water === null ? null : water - tubeDepth;

@@ -116,7 +116,7 @@ const MAPS_ACROSS = 4;
  * The same section as small maps through the year.
  *
  * @param result result of the store chapter
- * @param every weeks between the maps; 1 shows every picture there is
+ * @param every number of weeks between the maps; 1 shows every picture there is
  */
 export function soilWeeksChart(result: StoreResult, every = 4): DisplayItem {
   const section = result.sections;

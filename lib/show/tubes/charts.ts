@@ -139,7 +139,13 @@ export function speedChart(rows: readonly TubesResult[], study: TubesResult): Di
   });
 }
 
-/** What the next metre of tube brings, for waves of several lengths in time. */
+/**
+ * What the next metre of tube brings, for waves of several lengths in time.
+ *
+ * @param studies heat by length of tube, one for each wave
+ * @param tubes result of the tubes chapter
+ * @param swing amplitude of the air at the inlet, K
+ */
 export function marginalHeatChart(
   studies: readonly { readonly days: number; readonly rows: readonly LengthRow[] }[],
   tubes: TubesResult,

@@ -10,9 +10,9 @@ export interface FouledRow {
   readonly name: string;
   /** the filling */
   readonly filling: Filling;
-  /** flow of this tube over that of a clean one, pressure between the headers unchanged */
+  /** ratio of the flow of this tube to that of a clean one, pressure between the headers unchanged */
   readonly flow: number;
-  /** heat of this tube over that of a clean one, wall at one temperature */
+  /** ratio of the heat of this tube to that of a clean one, wall at one temperature */
   readonly heat: number;
   /** litres of water; null for silt */
   readonly litres: number | null;

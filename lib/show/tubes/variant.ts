@@ -7,7 +7,13 @@ function tubesOf(study: Study, house: HouseResult): TubesResult {
   return tubes.compute(tubes.takes(study, { house }));
 }
 
-/** The tubes chapter at multiples of the study's air flow. */
+/**
+ * The tubes chapter at multiples of the study's air flow.
+ *
+ * @param study the study
+ * @param house result of the house chapter
+ * @param factors ratios to the study's air flow
+ */
 export function tubesAtFlows(
   study: Study,
   house: HouseResult,

@@ -37,7 +37,7 @@ export interface PlateAir {
 export interface PlateTransfer {
   /** open share of the plate */
   readonly porosity: number;
-  /** on the hole diameter */
+  /** Nusselt number on the hole diameter */
   readonly nusselt: number;
   /** 0 to 1: air's rise over the plate's lead on the air */
   readonly effectiveness: number;

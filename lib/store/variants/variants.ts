@@ -27,9 +27,9 @@ export interface VariantRow {
   readonly latentIn: number;
   /** kWh a year */
   readonly fanEnergy: number;
-  /** heatOut / heatIn */
+  /** ratio heatOut / heatIn */
   readonly recovery: number;
-  /** heatOut / fanEnergy */
+  /** ratio heatOut / fanEnergy */
   readonly cop: number;
   /** degC in the free-running house */
   readonly coldestHour: number;
