@@ -64,6 +64,9 @@ function checks(
     ["pictures in the documents", () => pictureFaults(notebooks)],
     ["documentation", denoCheck(["doc", "--quiet", "--lint", ...publicModules()], signal)],
     ["sources, symbols, reference pages", () => referenceFaults(signal)],
+    ["units in documentation", () => unnamedUnits(signal)],
+    ["arrows and circles of imports", importFaults],
+    ["length of files", longFiles],
     ["examples in documentation", denoCheck(["test", "--quiet", "--doc", "-A", "lib"], signal)],
     ...rerun ? [["outputs of notebooks", () => rerunFaults(notebooks, signal)] as const] : [],
   ];

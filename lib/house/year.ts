@@ -131,7 +131,7 @@ function addFlows(sums: Sums, flows: ReturnType<typeof stepHouse>["flows"]): voi
  *
  * @param model the house
  * @param column floor soil
- * @param stepsPerHour 2 unless given
+ * @param stepsPerHour number of steps, 2 unless given
  * @returns hourly series, heat and water balance of the year, and how far the soil still moves, K
  */
 export function runHouseYear(

@@ -67,7 +67,7 @@ function checkHalf(known: GreenhouseLog, other: GreenhouseLog): LogCheck {
  * never sees a measured indoor value but the first.
  *
  * @param log the whole log
- * @param days of one block
+ * @param days length of one block in days
  * @returns errors of all blocks together, K and shares of relative humidity
  */
 export function checkLogByBlocks(log: GreenhouseLog, days: number): LogScore {

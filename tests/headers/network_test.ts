@@ -3,67 +3,15 @@ import fc from "fast-check";
 import { InputError } from "../../lib/basics/mod.ts";
 import { tubePressure } from "../../lib/headers/tube_pressure.ts";
 import {
-  balancingOrifices,
   findJunctions,
   type HeaderLine,
   type HeaderNetwork,
-  orificeDiameter,
-  orificeLoss,
   type Port,
   solveNetwork,
 } from "../../lib/headers/mod.ts";
-import { AIR, closedFormNetwork } from "./closed_form_networks.ts";
+import { layouts, networks } from "./any_network.ts";
+import { closedFormNetwork } from "./closed_form_networks.ts";
 
-const layouts = (count: number): readonly (readonly [readonly Port[], readonly Port[]])[] => [
-  [[{ after: 0, share: 1 }], [{ after: count, share: 1 }]],
-  [[{ after: 0, share: 1 }], [{ after: 0, share: 1 }]],
-  [[{ after: count >> 1, share: 1 }], [{ after: count >> 1, share: 1 }]],
-  [
-    [{ after: 0, share: null }, { after: count, share: null }],
-    [{ after: 0, share: null }, { after: count, share: null }],
-  ],
-  [[{ after: 0, share: 0.3 }, { after: count, share: 0.7 }], [{ after: count >> 1, share: 1 }]],
-];
-
-/** Random networks, even tapered ones with blocked tubes and stubs. */
-const networks: fc.Arbitrary<HeaderNetwork> = fc.record({
-  count: fc.integer({ min: 2, max: 40 }),
-  layout: fc.integer({ min: 0, max: 4 }),
-  header: fc.double({ min: 0.25, max: 0.8, noNaN: true }),
-  taper: fc.double({ min: 0.6, max: 1, noNaN: true }),
-  length: fc.double({ min: 3, max: 40, noNaN: true }),
-  manning: fc.constantFrom(null, 0.015),
-  stub: fc.double({ min: 0, max: 1, noNaN: true }),
-  junctions: fc.constantFrom("tees", "bernoulli", "partial"),
-  seeds: fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 40, maxLength: 40 }),
-}).map(({ count, layout, header, taper, length, manning, stub, junctions, seeds }) => {
-  const [supplyPorts, returnPorts] = layouts(count)[layout]!;
-  const line = (ports: readonly Port[]): HeaderLine => ({
-    diameters: Array.from({ length: count }, (_, i) => header * (1 - (1 - taper) * i / count)),
-    roughness: 1e-4,
-    manning,
-    frictionFactor: null,
-    obstructions: Array.from({ length: count }, (_, i) => stub * seeds[39 - i]! * 0.2),
-    ports,
-    lead: 0.4,
-  });
-  return {
-    tubes: Array.from({ length: count }, (_, i) => ({
-      position: 0.4 * i,
-      diameter: 0.102,
-      roughness: 1e-6,
-      manning,
-      length: length * (0.9 + 0.2 * seeds[i]!),
-      minorLoss: 1.5 + seeds[i]!,
-      frictionFactor: null,
-      open: i === 0 || seeds[i]! < 0.93,
-    })),
-    supply: line(supplyPorts),
-    return: line(returnPorts),
-    junctions: findJunctions(junctions),
-    air: AIR,
-  };
-});
 const flowOf = (network: HeaderNetwork): number =>
   0.012 * network.tubes.filter((tube) => tube.open).length;
 
@@ -299,35 +247,6 @@ Deno.test("solveNetwork() lets unlike tubes at one place share by their losses",
   const tubes = base.tubes.map((tube, i) => ({ ...tube, position: 0, minorLoss: i === 0 ? 4 : 9 }));
   const { flows } = solveNetwork({ ...base, tubes }, 1);
   assertAlmostEquals(flows[0]! / flows[1]!, 1.5, 1e-12);
-});
-
-Deno.test("balancingOrifices() makes all flows equal and gives no plate to the poorest tube", () => {
-  // Property: definition
-  const network = closedFormNetwork({
-    count: 16,
-    areaRatio: 1.5,
-    loss: 6,
-    dividing: 1,
-    combining: 1.8,
-    arrangement: "Z",
-  });
-  const balance = balancingOrifices(network, 1);
-  assertAlmostEquals(Math.min(...balance.losses), 0, 1e-6);
-  const tubes = network.tubes.map((tube, i) => ({
-    ...tube,
-    minorLoss: tube.minorLoss + balance.losses[i]!,
-  }));
-  const { flows, pressureDrop } = solveNetwork({ ...network, tubes }, 1);
-  flows.forEach((flow) => assertAlmostEquals(flow, 1 / 16, 1e-7));
-  assert(pressureDrop > solveNetwork(network, 1).pressureDrop);
-});
-
-Deno.test("orificeDiameter() inverts orificeLoss()", () => {
-  // Property: inverse of inverse
-  for (const ratio of [0.2, 0.5, 0.9]) {
-    const hole = orificeDiameter(orificeLoss(ratio), 0.1);
-    assertAlmostEquals((hole / 0.1) ** 2, ratio, 1e-9);
-  }
 });
 
 Deno.test("solveNetwork() refuses networks that make no sense", () => {

@@ -36,7 +36,7 @@ export interface HouseModel {
   readonly setPoint: Float64Array;
   /** radiation on all glazing outside and what comes in through it before losses back out, W */
   readonly solarOutside: Float64Array;
-  /** 1 where the curtain is closed */
+  /** share of each hour that the curtain is closed: 0 or 1 */
   readonly curtainClosed: Uint8Array;
   /** W/K of all glazing, films by wind, curtain as scheduled; driving temperature outside, degC */
   readonly glazingConductance: Float64Array;
@@ -72,7 +72,7 @@ export interface HouseModel {
   readonly coverFilm: number;
   /** kg/s per unit of humidity ratio: wet floor to air */
   readonly floorVapour: number;
-  /** leaf area over floor area */
+  /** ratio of leaf area to floor area */
   readonly leafArea: number;
   /** m */
   readonly leafLength: number;

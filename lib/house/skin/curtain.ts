@@ -1,6 +1,6 @@
 /** The night curtain: when it closes, how much it covers, what it saves. @module */
 import type { ClimateYear } from "../../climate/types.ts";
-import type { HouseInputs } from "../types.ts";
+import type { HouseInputs } from "../fields.ts";
 
 /**
  * The curtain's rule: closed in an hour that is dark and cold. Dark is global radiation below

@@ -5,7 +5,8 @@ import { leakageRate } from "./leakage.ts";
 import { withCurtain } from "./curtain.ts";
 import { findGlazing } from "./glazing_table.ts";
 import { buriedConductance } from "./north_earth.ts";
-import type { HouseGeometry, HouseInputs, HouseModel, SkinPart } from "../types.ts";
+import type { HouseInputs } from "../fields.ts";
+import type { HouseGeometry, SkinPart } from "./types.ts";
 
 /** One part of the loss coefficient. */
 export interface LossPart {
@@ -56,7 +57,7 @@ export interface LossConditions {
   /** geometry worked out from the inputs */
   readonly geometry: HouseGeometry;
   /** kg of dry air in the house */
-  readonly dryAirMass: HouseModel["dryAirMass"];
+  readonly dryAirMass: number;
   /** W/(m K) of perimeter */
   readonly edgeLossFactor: number;
   /** K between house and outside */

@@ -1,5 +1,6 @@
 /** Earth heaped against the back wall. @module */
-import type { HouseGeometry, HouseInputs, SkinPart } from "../types.ts";
+import type { HouseInputs } from "../fields.ts";
+import type { HouseGeometry, SkinPart } from "./types.ts";
 
 /** m² K/W of a metre of earth against a wall: path πd/4 through soil of 1.5 W/(m K) (common practice, no source). */
 const EARTH_RESISTANCE = Math.PI / 4 / 1.5;
