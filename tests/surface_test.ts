@@ -73,16 +73,16 @@ Deno.test("a public module can be imported under the name it is exported by", ()
 Deno.test("everything public is used by a notebook, a command, an example, a test or another room", () => {
   // Property: no export that nobody asks for; rooms meet in the modules of air, sun and units
   const used = new Set(notebooks.flatMap((file) => taken(codeOf(file))));
-  const texts = [
-    ...filesOf(new URL("lib/commands/", project), /\.ts$/),
-    ...filesOf(new URL("tests/", project), /\.ts$/),
-    ...filesOf(new URL("docs/", project), /\.md$/),
-  ].map((file) => Deno.readTextFileSync(file)).join("\n");
+  const read = (folder: string, endings: RegExp) =>
+    [...filesOf(new URL(folder, project), endings)].map((file) => Deno.readTextFileSync(file));
+  const examples = [...read("lib/", /\.ts$/), ...read("docs/", /\.md$/)].flatMap((text) =>
+    [...text.matchAll(/```ts\b[\s\S]*?```/g)].map(([example]) => example)
+  );
+  const texts = [...examples, ...read("lib/commands/", /\.ts$/), ...read("tests/", /\.ts$/)]
+    .join("\n");
   const words = new Set(texts.match(/\w+/g));
   const rooms = new Set(
-    [...filesOf(new URL("lib/", project), /\.ts$/)].flatMap((file) =>
-      takenByRooms(Deno.readTextFileSync(file))
-    ),
+    read("lib/", /\.ts$/).flatMap(takenByRooms),
   );
   const idle = [...surface].flatMap(([module, names]) =>
     [...names].map((name) => `${module} ${name}`)

@@ -7,7 +7,7 @@ import type { ClimateYear, ColdSpell } from "./types.ts";
  * Temperature lift of a house by the sun, K for each W/m² of mean global radiation: 60 % of the
  * light taken in, 6 W/(m² K) lost. Common practice, no source; it only ranks the spells.
  */
-export const LIFT_BY_SUN = 0.1;
+const LIFT_BY_SUN = 0.1;
 
 /**
  * The worst spell of a number of whole days: the one with the lowest mean of temperature plus

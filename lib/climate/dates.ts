@@ -10,7 +10,7 @@ export function timeOfHour(hour: number): string {
 }
 
 /** `2001-10-03` for an hour index of the year. */
-export function dateOfHour(hour: number): string {
+function dateOfHour(hour: number): string {
   return timeOfHour(hour).slice(0, 10);
 }
 

@@ -16,7 +16,7 @@ export function degreeDaysBelow(temperatures: Float64Array, base: number): numbe
 }
 
 /** Share of the hours of a year that are colder than the design temperature of heating. */
-export const DESIGN_SHARE = 0.004;
+const DESIGN_SHARE = 0.004;
 
 /**
  * Temperature that a share of the hours is colder than, straight between ranks (R type 7).

@@ -1,6 +1,6 @@
 /** Weather of a year: read, checked, made, summed up. @module */
 export { LONGEST_GAP } from "./gaps.ts";
-export { coldSpells, LIFT_BY_SUN, longestColdDarkRun } from "./cold_spells.ts";
+export { coldSpells, longestColdDarkRun } from "./cold_spells.ts";
 export type { ColdDarkLimits, DayRun } from "./cold_spells.ts";
 export { compareClimates } from "./compare.ts";
 export type { ClimateDifference } from "./compare.ts";
@@ -15,7 +15,7 @@ export { climateQuality } from "./mend/quality.ts";
 export type { ClimateQuality } from "./mend/quality.ts";
 export { readClimate } from "./read_climate.ts";
 export type { ReadClimateOptions } from "./read_climate.ts";
-export { BARE_ALBEDO, groundAlbedo, SNOW_ALBEDO } from "./mend/snow_albedo.ts";
+export { groundAlbedo } from "./mend/snow_albedo.ts";
 export { summariseClimate } from "./summary.ts";
 export { fitToSun } from "./mend/sun_shift.ts";
 export type { MonthFit } from "./mend/sun_shift.ts";
@@ -31,5 +31,5 @@ export type {
 export { degreeHoursBelow } from "../basics/mod.ts";
 export { climate } from "./chapter.ts";
 export { meanPressure, openWeather, plainWeather } from "./weather.ts";
-export { dateAfterMidsummer, dateOfHour, timeOfHour } from "./dates.ts";
+export { dateAfterMidsummer, timeOfHour } from "./dates.ts";
 export { climateFields, type ClimateGiven, placeFields, type PlaceGiven } from "./fields.ts";

@@ -32,7 +32,7 @@ const PROGRAMS = join(ENVIRONMENT, Deno.build.os === "windows" ? "Scripts" : "bi
  * The kernelspec: interrupts go as messages (a signal would end the kernel and lose its state), and
  * text is the same on every machine.
  */
-export function kernelSpec(deno: string): Record<string, unknown> {
+function kernelSpec(deno: string): Record<string, unknown> {
   return {
     argv: [deno, "jupyter", "--kernel", "--conn", "{connection_file}"],
     display_name: "Deno",

@@ -26,7 +26,7 @@ export interface Picture {
  *
  * @returns text of the SVG, or null where no output has that title
  */
-export function pictureIn(notebook: Notebook, title: string): string | null {
+function pictureIn(notebook: Notebook, title: string): string | null {
   for (const cell of notebook.cells) {
     if (cell.cell_type !== "code") continue;
     for (const output of cell.outputs) {
@@ -55,7 +55,7 @@ function pictureInHtml(html: string, title: string): string | null {
 }
 
 /** All pictures of the list, as the notebooks show them. */
-export async function listedPictures(notebooks: readonly OpenNotebook[]): Promise<Picture[]> {
+async function listedPictures(notebooks: readonly OpenNotebook[]): Promise<Picture[]> {
   const list = `${FOLDER}/pictures.csv`;
   const text = await Deno.readTextFile(join(PROJECT_FOLDER, list));
   return readDataTable(text, list, ["file", "notebook", "title"]).map((row) => {

@@ -78,7 +78,7 @@ export async function pressNotebooks(options: PressOptions): Promise<Pressed[]> 
 }
 
 /** Notebook, cell number, error, code and stack, for the terminal. */
-export function describeFailure(path: string, failure: CellFailure): string {
+function describeFailure(path: string, failure: CellFailure): string {
   const shown = relative(Deno.cwd(), path);
   const code = failure.code.split("\n").map((line, index) => `  ${index + 1} | ${line}`);
   const stack = failure.traceback.filter((line) => /^\s+at /.test(line));

@@ -16,7 +16,7 @@ export const COLOURS = {
 } as const;
 
 /** Thickness of the footing as drawn, m. */
-export const WALL = 0.2;
+const WALL = 0.2;
 /** m of wall drawn above the floor */
 export const WALL_ABOVE = 0.5;
 

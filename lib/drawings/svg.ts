@@ -33,7 +33,7 @@ export function element(
 }
 
 /** Number as text, to a thousandth of a millimetre. */
-export function paperNumber(value: number): string {
+function paperNumber(value: number): string {
   return String(Math.round(value * 1000) / 1000);
 }
 

@@ -60,7 +60,7 @@ function blocks(tubes: readonly number[], count: number): number[][] {
  * @param count tubes of the group
  * @returns ports of supply and return
  */
-export function layoutPorts(
+function layoutPorts(
   layout: HeaderLayout,
   count: number,
 ): { readonly supply: readonly Port[]; readonly return: readonly Port[] } {
@@ -86,7 +86,7 @@ export function layoutPorts(
  * @param header diameter at the port, m, far diameter over that, and the ports
  * @returns diameter at each tube, m
  */
-export function taperedDiameters(
+function taperedDiameters(
   count: number,
   header: { readonly diameter: number; readonly taper: number; readonly ports: readonly Port[] },
 ): readonly number[] {

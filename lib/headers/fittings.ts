@@ -37,7 +37,15 @@ export const FITTINGS: readonly Fitting[] = readDataTable(
 }));
 
 /**
- * Finds a fitting.
+ * Finds a fitting: what to put into `fan.riserLosses` and the like.
+ *
+ * @example A riser with two elbows
+ * ```ts
+ * import { findFitting, FITTINGS } from "./fittings.ts";
+ *
+ * const elbow = findFitting("elbow-sweep");
+ * if (!FITTINGS.includes(elbow) || 2 * elbow.loss <= 0) throw new Error(elbow.name);
+ * ```
  *
  * @param id id in data/fittings/losses.csv
  * @returns the fitting
@@ -48,20 +56,18 @@ export function findFitting(id: string): Fitting {
 }
 
 /**
- * Velocity heads of a row of fittings.
- *
- * @param ids ids in data/fittings/losses.csv, one for each piece
- * @returns sum of their losses; pieces close together interfere, which is left out
- */
-export function fittingLosses(ids: readonly string[]): number {
-  return ids.reduce((sum, id) => sum + findFitting(id).loss, 0);
-}
-
-/**
  * Loss of a screen of round wire. K = 1.3·(1 − φ) + (1/φ − 1)², φ the open share of its area.
  *
  * Source: Idelchik 1994 [idelchik-1994], diagram 8-6, formula as quoted in public code. Valid for:
  * wire Reynolds numbers above 400; fine insect screen loses more.
+ *
+ * @example Half the area open: 1.3·0.5 + 1
+ * ```ts
+ * import { screenLoss } from "./fittings.ts";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * assertAlmostEquals(screenLoss(0.5), 1.65, 1e-12);
+ * ```
  *
  * @param openShare share of the area, 0.05 to 1
  * @returns velocity heads before the screen

@@ -28,7 +28,7 @@ export interface JunctionModel {
 }
 
 /** The junction models that come with the library. */
-export const JUNCTIONS: readonly JunctionModel[] = readDataTable(
+const JUNCTIONS: readonly JunctionModel[] = readDataTable(
   tableText,
   "data/fittings/junctions.csv",
   ["id", "name", "dividing_regain", "dividing_run_loss", "combining_regain", "combining_run_loss"],

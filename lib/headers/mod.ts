@@ -1,21 +1,13 @@
 /** Headers: how the air shares itself over the tubes. @module */
 export type { HeaderLine, HeaderNetwork, NetworkFlow, NetworkTube, Port } from "./network.ts";
 export type { JunctionModel } from "./junctions.ts";
-export { findJunctions, junctionRise, JUNCTIONS } from "./junctions.ts";
-export {
-  inletLoss,
-  reentrantInletLoss,
-  reentrantInletLossRennels,
-  ROUNDED_EDGE,
-  roundedInletLoss,
-  roundedInletLossRennels,
-  stubObstruction,
-} from "./inlets.ts";
+export { findJunctions, junctionRise } from "./junctions.ts";
+export { inletLoss, reentrantInletLoss, roundedInletLoss, stubObstruction } from "./inlets.ts";
 export { solveNetwork } from "./solve.ts";
 export type { HeaderLayout, HeadersInputs, HeadersResult, TubeInlet } from "./types.ts";
 export type { SystemPoint } from "./types.ts";
 export type { HeaderGroup } from "./build.ts";
-export { groupNetwork, layoutPorts, splitGroups, taperedDiameters } from "./build.ts";
+export { groupNetwork, splitGroups } from "./build.ts";
 export type { Evenness, HeatedTubes } from "./evenness.ts";
 export { evenness, exchangedFlow, heatFactor } from "./evenness.ts";
 export { solveParallel } from "./parallel.ts";
@@ -29,6 +21,6 @@ export { FLANGED, scatterWorkmanship } from "./workmanship.ts";
 export type { SizedHeaders } from "./sizing.ts";
 export { headerDiameterFor, headersOfSize } from "./sizing.ts";
 export type { Fitting } from "./fittings.ts";
-export { findFitting, fittingLosses, FITTINGS, screenLoss } from "./fittings.ts";
+export { findFitting, FITTINGS, screenLoss } from "./fittings.ts";
 export { fouledGroup } from "./fouling.ts";
 export { headers } from "./chapter.ts";

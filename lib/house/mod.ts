@@ -1,6 +1,6 @@
 /** The house chapter: geometry, hourly heat and moisture balance, what it loses without a store. @module */
 export type * from "./types.ts";
-export { LEAKAGE_DIFFERENCE, leakageRate } from "./skin/leakage.ts";
+export { leakageRate } from "./skin/leakage.ts";
 export { houseChapter, withHeater } from "./compute.ts";
 export { type Crop, CROPS, findCrop } from "./crop/crop_table.ts";
 export { type GroundSection, type SectionHeat, sectionHeat } from "./floor/edge_loss.ts";
@@ -34,7 +34,6 @@ export {
   type CanopyState,
   canopyTranspiration,
   leafFilmResistance,
-  saturationSlope,
   stomatalResistance,
   type StomataState,
 } from "./crop/transpiration.ts";

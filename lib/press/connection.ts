@@ -31,7 +31,7 @@ export interface Connection {
 }
 
 /** `count` loopback ports that were free a moment ago. */
-export function freePorts(count: number): number[] {
+function freePorts(count: number): number[] {
   const listeners = Array.from(
     { length: count },
     () => Deno.listen({ hostname: "127.0.0.1", port: 0 }),

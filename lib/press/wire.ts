@@ -15,10 +15,10 @@ import { createHmac, timingSafeEqual } from "node:crypto";
 import { Buffer } from "node:buffer";
 
 /** Frame that separates routing prefixes from the message. */
-export const DELIMITER = "<IDS|MSG>";
+const DELIMITER = "<IDS|MSG>";
 
 /** Version of the messaging protocol spoken here. */
-export const PROTOCOL_VERSION = "5.3";
+const PROTOCOL_VERSION = "5.3";
 
 /** Head of a message; empty for "no parent". */
 export interface MessageHeader {

@@ -15,7 +15,7 @@ interface TubeLayers {
 }
 
 /** m, middle of the layers of tubes. */
-export function middleOfLayers({ tubes }: { readonly tubes: TubeLayers }): number {
+function middleOfLayers({ tubes }: { readonly tubes: TubeLayers }): number {
   return tubes.depth + (tubes.layers - 1) * tubes.layerSpacing / 2;
 }
 

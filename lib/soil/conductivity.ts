@@ -40,7 +40,7 @@ export function solidConductivity(quartz: number): number {
  * Coarse 0.7 log₁₀ S + 1, fine log₁₀ S + 1, frozen S. Source: Johansen 1975 [johansen-1975]. Valid
  * for S above 0.05 (coarse) and 0.1 (fine); below, never less than 0.
  */
-export function kerstenNumber(
+function kerstenNumber(
   saturation: number,
   grain: Exclude<SoilGrain, "organic">,
   state: WaterState,

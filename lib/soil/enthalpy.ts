@@ -18,7 +18,7 @@ export function heatContent(soil: SoilProperties, temperature: number): number {
 }
 
 /** Share of the soil water that is ice, 0 to 1. */
-export function frozenShare(soil: SoilProperties, temperature: number): number {
+function frozenShare(soil: SoilProperties, temperature: number): number {
   if (temperature >= 0) return 0;
   return temperature <= -soil.freezingRange ? 1 : -temperature / soil.freezingRange;
 }

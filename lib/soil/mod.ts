@@ -11,7 +11,6 @@ export {
   annualHarmonic,
   dampingDepth,
   fitWave,
-  snowDamping,
   undisturbedTemperature,
   waveFrostDepth,
 } from "./wave.ts";
@@ -32,13 +31,7 @@ export type {
   SoilColumn,
   SoilLayer,
 } from "./column.ts";
-export {
-  apparentCapacity,
-  conductivityAt,
-  frozenShare,
-  heatContent,
-  temperatureOf,
-} from "./enthalpy.ts";
+export { apparentCapacity, conductivityAt, heatContent, temperatureOf } from "./enthalpy.ts";
 export { ANNUAL_MESH, groundAtDepth, undisturbedGround } from "./ground.ts";
 export type { GroundLedger, GroundQuestion, GroundYear } from "./ground.ts";
 export { fitWaveToGround, monthlyWave } from "./ground_wave.ts";
@@ -49,6 +42,6 @@ export { BARE_SOIL, GRASS, surfaceForcing } from "./surface.ts";
 export type { GroundCover, SurfaceForcing } from "./surface.ts";
 export { dailyWeather } from "./weather.ts";
 export type { DailyWeather } from "./weather.ts";
-export { middleOfLayers, soil } from "./chapter.ts";
+export { soil } from "./chapter.ts";
 export { latentContent, settleLumps } from "./lumps.ts";
 export type { FreezingLumps, LumpState, LumpStep } from "./lumps.ts";

@@ -26,7 +26,7 @@ export const BARE_SOIL: GroundCover = { albedo: 0.2, resistance: 0, height: 0.03
 
 /** m/s 10 m above ground where the wind is not known: open country; the mean of five public typical years
  * (TMY3: 2.8 to 5.0) is 3.7; common practice, no source. */
-export const DEFAULT_WIND = 3.5;
+const DEFAULT_WIND = 3.5;
 /** Albedo of snow on grassland, patches and ageing counted; common practice, no source. */
 const WINTER_SNOW_ALBEDO = 0.65;
 /** m of snow that hides half the ground. */

@@ -88,7 +88,7 @@ export function annualHarmonic(values: ArrayLike<number>): Harmonic {
  * resistance R = depth/0.15. Field values of this ratio run from 0.3 under deep snow to 1 on bare
  * ground (Lunardini 1978 [lunardini-1978], freezing n-factor, from memory).
  */
-export function snowDamping(snowDepth: number, properties: SoilProperties): number {
+function snowDamping(snowDepth: number, properties: SoilProperties): number {
   const resistance = snowDepth / SNOW_CONDUCTIVITY;
   const mu = (resistance * properties.conductivity) / dampingDepth(properties.diffusivity);
   return 1 / Math.sqrt(1 + 2 * mu + 2 * mu * mu);

@@ -32,7 +32,7 @@ interface StoreEarlier {
 const AFTER = ["soil", "tubes", "headers", "fan"] as const;
 
 /** Slices along the tubes in comparisons of many stores: within 1 % of the heat of eight. */
-export const COMPARISON_SLICES = 3;
+const COMPARISON_SLICES = 3;
 
 /** Footing and heater decide nothing here: the house runs free, or is held without limit. */
 function takes(study: StoreStudy, { soil, tubes, headers, fan }: StoreEarlier): StoreRequest {

@@ -16,6 +16,5 @@ export {
   type StoreVariant,
   storeVariants,
   type VariantRow,
-  variantRow,
 } from "./variants/variants.ts";
-export { COMPARISON_SLICES, store } from "./chapter.ts";
+export { store } from "./chapter.ts";

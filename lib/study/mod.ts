@@ -19,10 +19,9 @@ export {
   writeResults,
 } from "./results/write_results.ts";
 export { hourlyCsv } from "./results/hourly.ts";
-export { dateAfterMidsummer, dateOfHour, timeOfHour } from "../climate/dates.ts";
+export { dateAfterMidsummer, timeOfHour } from "../climate/dates.ts";
 export { type LibraryVersion, libraryVersion } from "./run/library_version.ts";
 export { loadClimateFile, type LoadedClimate } from "./file/climate_source.ts";
 export { readTextFile } from "./file/read_text.ts";
 export { DESIGN_AIR_TEMPERATURE } from "../tubes/mod.ts";
 export { meanPressure } from "../climate/mod.ts";
-export { middleOfLayers } from "../soil/mod.ts";

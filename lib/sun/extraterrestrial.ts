@@ -2,7 +2,7 @@
 import { DAY } from "../basics/mod.ts";
 
 /** Solar constant, W/m². ASTM E490-00 [astm-e490-2000]. */
-export const SOLAR_CONSTANT = 1366.1;
+const SOLAR_CONSTANT = 1366.1;
 
 /**
  * Extraterrestrial radiation on a plane normal to the sun.

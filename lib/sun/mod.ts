@@ -5,7 +5,6 @@ export {
   beamTransmittance,
   diffuseTransmittance,
   glazingShares,
-  incidenceModifier,
   surfaceReflection,
 } from "./glazing.ts";
 export type { GlazingOptics, GlazingShares, SurfaceReflection } from "./glazing.ts";

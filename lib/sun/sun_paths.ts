@@ -31,7 +31,7 @@ export interface DayPath {
 }
 
 /** The 21st of December to June; the other half of the year runs over the same paths to a degree. */
-export const PATH_DAYS: readonly number[] = [355, 21, 52, 80, 111, 141, 172];
+const PATH_DAYS: readonly number[] = [355, 21, 52, 80, 111, 141, 172];
 
 const STEP = 1 / 12;
 

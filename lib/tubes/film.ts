@@ -8,7 +8,7 @@ import { requireInRange } from "../basics/mod.ts";
 import { LAMINAR_LIMIT, TURBULENT_LIMIT } from "./friction.ts";
 
 /** Nusselt number of laminar flow far from the inlet, wall at one temperature. Exact (Graetz). */
-export const NUSSELT_LAMINAR = 3.66;
+const NUSSELT_LAMINAR = 3.66;
 
 /**
  * Friction factor of a smooth tube as Gnielinski's formula wants it. f = (0.790·ln Re − 1.64)^−2.

@@ -24,7 +24,6 @@ export {
   effectiveness,
   filmCoefficient,
   frictionPetukhov,
-  NUSSELT_LAMINAR,
   nusseltGnielinski,
   nusseltTube,
   reynoldsNumber,
@@ -39,7 +38,6 @@ export {
   lewisNumber,
   marchTube,
   massTransferCoefficient,
-  shedMist,
   vapourDiffusivity,
   wallExchange,
 } from "./wet.ts";

@@ -148,7 +148,7 @@ export function wallExchange(piece: WallPiece): WallExchange {
  * @param pressure Pa
  * @returns the same air, or saturated air of the same energy less that of the water
  */
-export function shedMist(air: MoistAir, pressure: number): MoistAir {
+function shedMist(air: MoistAir, pressure: number): MoistAir {
   if (air.humidityRatio <= saturationHumidityRatio(air.temperature, pressure)) return air;
   const energy = moistEnthalpy(air.temperature, air.humidityRatio);
   const excess = (temperature: number): number => {

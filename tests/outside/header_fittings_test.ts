@@ -5,11 +5,10 @@ import {
   junctionRise,
   orificeLoss,
   reentrantInletLoss,
-  reentrantInletLossRennels,
   roundedInletLoss,
-  roundedInletLossRennels,
   stubObstruction,
 } from "../../lib/headers/mod.ts";
+import { reentrantInletLossRennels, roundedInletLossRennels } from "../support/inlet_losses.ts";
 import {
   convergingBranchLoss,
   convergingRunLoss,

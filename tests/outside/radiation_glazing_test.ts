@@ -3,9 +3,9 @@ import {
   beamTransmittance,
   diffuseTransmittance,
   glazingShares,
-  incidenceModifier,
   surfaceReflection,
 } from "winterground/sun/mod.ts";
+import { incidenceModifier } from "../support/incidence_modifier.ts";
 
 const GLASS = { refractiveIndex: 1.526, extinction: 32, thickness: 0.0023, sheets: 1 };
 const CLEAR = { ...GLASS, extinction: 0 };

@@ -2,9 +2,9 @@
 import type { ClimateYear } from "../types.ts";
 
 /** Albedo of bare or grassy ground. Liu & Jordan 1963 [liu-jordan-1963]. */
-export const BARE_ALBEDO = 0.2;
+const BARE_ALBEDO = 0.2;
 /** Albedo of old snow lying, between 0.5 and 0.8. Common practice, no source. */
-export const SNOW_ALBEDO = 0.6;
+const SNOW_ALBEDO = 0.6;
 /** degC of the past 30 days' mean below which the ground is taken as white. Common practice, no source. */
 const WHITE_BELOW = -3;
 const PAST_HOURS = 720;

@@ -17,7 +17,7 @@ const TOKENS: Readonly<Record<string, string>> = {
 };
 
 /** A format such as "MM/DD/YYYY HH:mm" as a pattern with named groups. */
-export function timePattern(format: string): RegExp {
+function timePattern(format: string): RegExp {
   const compact = /^[YMDHms]+$/.test(format);
   const body = format.replace(/YYYY|YY|MMM|MM|DD|HH|mm|ss|a|[.*+?^${}()|[\]\\]/g, (part) => {
     const token = TOKENS[part];

@@ -78,7 +78,7 @@ export function leafFilmResistance(
  * @param temperature degC
  * @returns Pa/K
  */
-export function saturationSlope(temperature: number): number {
+function saturationSlope(temperature: number): number {
   return 4098 * saturationPressureOverWater(temperature) / (temperature + 237.3) ** 2;
 }
 

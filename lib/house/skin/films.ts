@@ -5,13 +5,13 @@ import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
  * Wind of the winter design heat transmittances, m/s (15 miles an hour). ASHRAE Fundamentals
  * [ashrae-2017] ch. 26.
  */
-export const DESIGN_WIND = 6.7;
+const DESIGN_WIND = 6.7;
 /** Long-wave emissivity of glazings and walls. */
 export const EMISSIVITY = 0.9;
 /** W/(m² K): convection on the inside of a glazing (common practice 3 to 4, no source). */
 export const INSIDE_CONVECTION = 3.3;
 /** W/(m² K): radiation between inside surfaces near 5 degC, 4·ε·σ·T³. */
-export const INSIDE_RADIATION = 4 * EMISSIVITY * STEFAN_BOLTZMANN * (ZERO_CELSIUS + 5) ** 3;
+const INSIDE_RADIATION = 4 * EMISSIVITY * STEFAN_BOLTZMANN * (ZERO_CELSIUS + 5) ** 3;
 /**
  * W/(m² K) of the floor: convection 3 and radiation 5 (ISO 6946 [iso-6946-2017] inside surface,
  * resistance 0.17 to 0.10: 5.9 to 10).

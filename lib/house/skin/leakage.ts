@@ -1,7 +1,7 @@
 /** Leakage: the air that finds its own way through the skin. @module */
 
 /** K between house and outside at which `leakage` holds in calm air. */
-export const LEAKAGE_DIFFERENCE = 20;
+const LEAKAGE_DIFFERENCE = 20;
 
 /**
  * Air changes by leakage: stack and wind added.

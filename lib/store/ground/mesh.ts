@@ -78,7 +78,7 @@ export const PRODUCTION_MESH = {
  * some soil; a 4 × 4 block gives the daily wall impedance of a cylinder within 1 % and 4 % in phase
  * (docs/store.md). A 2 × 2 block has to be smaller and is for scanning only.
  */
-export function blockSide(radius: number, blockCells: number): number {
+function blockSide(radius: number, blockCells: number): number {
   return (blockCells <= 2 ? 1.85 : 2) * radius;
 }
 

@@ -119,7 +119,7 @@ export const STORE_VARIANTS: readonly StoreVariant[] = [
 ];
 
 /** The year that repeats of one variant. */
-export function variantRow(request: StoreRequest, variant: StoreVariant): VariantRow {
+function variantRow(request: StoreRequest, variant: StoreVariant): VariantRow {
   const changed = variant.change(request);
   const house = houseModel(changed.houseInputs, changed.climate);
   const model = soilModel(changed, house);

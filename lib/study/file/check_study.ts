@@ -32,7 +32,7 @@ export function applySchema(source: YamlSource): SchemaResult {
 }
 
 /** The checked content of a parsed file; throws all errors together. */
-export function checkSchema(source: YamlSource): StudyGiven {
+function checkSchema(source: YamlSource): StudyGiven {
   const { given, faults } = applySchema(source);
   const all = [...faults, ...libraryFanFaults(source)];
   if (given === undefined || all.length > 0) throw new InputErrors(inFileOrder(all, source));

@@ -103,7 +103,7 @@ async function loadClimate(
 }
 
 /** Refuses a climate section that names no source or two. */
-export function checkClimateSection(
+function checkClimateSection(
   given: ClimateGiven,
   source: YamlSource,
 ): readonly InputError[] {

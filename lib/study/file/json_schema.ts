@@ -6,7 +6,7 @@ import { STUDY_SCHEMA } from "./schema.ts";
  * JSON Schema (draft 2020-12) of the study file, published as `docs/study.schema.json`; a line
  * `# yaml-language-server: $schema=…` at the head of a study makes editors complete its keys.
  */
-export function studyJsonSchema(): Record<string, unknown> {
+function studyJsonSchema(): Record<string, unknown> {
   const schema = z.toJSONSchema(STUDY_SCHEMA, {
     io: "input",
     unrepresentable: "any",
