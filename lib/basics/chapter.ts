@@ -43,7 +43,11 @@ export interface Computation<Study, Earlier, Taken, Result> {
   readonly compute: (taken: Taken) => Result;
 }
 
-/** Anything with a key in the cache, whatever it takes and gives. */
+/**
+ * Anything with a key in the cache, whatever it takes and gives.
+ *
+ * @internal
+ */
 // deno-lint-ignore no-explicit-any
 export type AnyComputation = Computation<any, any, any, any>;
 

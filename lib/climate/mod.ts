@@ -7,7 +7,7 @@ export type { ClimateDifference } from "./compare.ts";
 export { parseColumns } from "./read/columns_file.ts";
 export type { ColumnName, ColumnOfQuantity, ColumnsFile, TimePart } from "./read/columns_file.ts";
 export { DEFAULT_WIND_SPEED } from "./mend/complete.ts";
-export { degreeDaysBelow, DESIGN_SHARE, designTemperature } from "./degrees.ts";
+export { degreeDaysBelow, designTemperature } from "./degrees.ts";
 export { readNormals } from "./normals/read_normals.ts";
 export { meanDailySwing } from "./normals/temperature.ts";
 export { yearFromNormals } from "./normals/year.ts";

@@ -140,7 +140,7 @@ export interface StoreResult {
   readonly latentIn: number;
   /** latent heat given back, kWh */
   readonly latentOut: number;
-  /** gross: heatOut / heatIn, whatever warmed the soil that gave it */
+  /** gross ratio heatOut / heatIn, whatever warmed the soil that gave it */
   readonly recovery: number;
   /** gross: heatOut / fan energy of the year */
   readonly cop: number;
@@ -170,7 +170,7 @@ export interface StoreResult {
   readonly dampNoFan: DampHours;
   /** kWh a year of back-up heat that the store saves: fan never on less with the store */
   readonly savedHeat: number;
-  /** savedHeat over the electricity of the fans; 0 where they never run */
+  /** ratio of savedHeat to the electricity of the fans; 0 where they never run */
   readonly savedHeatPerFanEnergy: number;
   /** share of the heat put in through the tubes that comes back through them, 0 to 1 */
   readonly taggedReturn: number;

@@ -17,10 +17,18 @@ import { tubes } from "../tubes/chapter.ts";
 /** Every chapter. */
 export const CHAPTERS = [climate, soil, house, tubes, headers, fan, store] as const;
 
-/** One of the chapters. */
+/**
+ * One of the chapters.
+ *
+ * @internal
+ */
 export type AnyChapter = typeof CHAPTERS[number];
 
-/** Result of a chapter or an extra. */
+/**
+ * Result of a chapter or an extra.
+ *
+ * @internal
+ */
 type ResultOf<C extends AnyComputation> = Awaited<ReturnType<C["compute"]>>;
 
 /** Results of all chapters, by name. */
@@ -28,7 +36,9 @@ export type ChapterResults = {
   readonly [C in AnyChapter as C["name"]]: ResultOf<C>;
 };
 
+/** @internal */
 type Extras<C> = C extends { readonly extras: infer E } ? E : never;
+/** @internal */
 type ExtraEntry<E> = E extends Readonly<Record<string, AnyComputation>>
   ? { readonly [K in keyof E]: readonly [K, ResultOf<E[K]>] }[keyof E]
   : never;
@@ -41,7 +51,11 @@ export type ExtraResults = {
 /** Results of chapters and extras, by name. */
 export type AllResults = ChapterResults & ExtraResults;
 
-/** The section of a chapter as the file gives it. */
+/**
+ * The section of a chapter as the file gives it.
+ *
+ * @internal
+ */
 type GivenOf<C> = C extends { readonly section: { readonly fields: infer F } }
   ? { readonly [K in keyof F]: F[K] extends { readonly value?: infer V } ? V : never }
   : never;
@@ -51,7 +65,11 @@ export type SectionsGiven = {
   readonly [C in AnyChapter as C["name"]]: GivenOf<C>;
 };
 
-/** The section of a chapter with nothing left open. */
+/**
+ * The section of a chapter with nothing left open.
+ *
+ * @internal
+ */
 type InputsOf<C extends AnyChapter> = NonNullable<C["section"]["complete"]> extends
   (given: never, before: never, note: never) => infer I ? unknown extends I ? GivenOf<C> : I
   : never;

@@ -1,8 +1,7 @@
 /** The study: opened, checked, run, written. @module */
-export type { DefaultTaken, Figure, Figures, Study, StudyHeading } from "./types.ts";
+export type { DefaultTaken, Figure, Figures, Study, StudyFrame, StudyHeading } from "./types.ts";
 export { checkStudyText, defaultStudyPath } from "./file/check_study.ts";
 export { type OpenOptions, openStudy } from "./file/open.ts";
-export { studyJsonSchema } from "./file/json_schema.ts";
 export type {
   AllResults,
   AnyChapter,
@@ -11,7 +10,7 @@ export type {
   StudyInputs,
 } from "./chapters.ts";
 export { CHAPTERS } from "./chapters.ts";
-export { type RunOptions, startRun, type StudyRun } from "./run/run.ts";
+export { type ResultGetters, type RunOptions, startRun, type StudyRun } from "./run/run.ts";
 export {
   type Provenance,
   type ResultsFile,

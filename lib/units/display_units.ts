@@ -6,7 +6,7 @@ import { withUnit } from "./unit_library.ts";
 export interface DisplayScale {
   /** unit as shown; "–" for a pure number */
   readonly unit: string;
-  /** of the value inside the library */
+  /** ratio of the shown value to that inside the library */
   readonly factor: number;
   /** added after the factor; only a temperature has one */
   readonly offset: number;
@@ -47,7 +47,12 @@ function scaleOf(kind: Kind, [unit, label, digits]: ShownUnit): DisplayScale {
   return { unit: label, factor, offset: difference === true ? 0 : clean(zero), digits };
 }
 
-/** Number with fixed decimals, thin groups, a true minus sign and no negative zero. */
+/**
+ * Number with fixed decimals, thin groups, a true minus sign and no negative zero.
+ *
+ * @param value a plain number: shown as it is
+ * @param digits number of decimals
+ */
 export function showNumber(value: number, digits: number): string {
   if (!Number.isFinite(value)) return "–";
   const rounded = Math.abs(value).toFixed(digits);
@@ -57,7 +62,11 @@ export function showNumber(value: number, digits: number): string {
   return `${sign}${grouped}${decimals === undefined ? "" : `.${decimals}`}`;
 }
 
-/** A very small or large number as "−4.5e−14". */
+/**
+ * A very small or large number as "−4.5e−14".
+ *
+ * @param value a plain number: shown as it is
+ */
 export function showPower(value: number): string {
   return value.toExponential(1).replaceAll("-", "−").replace("+", "");
 }
@@ -101,7 +110,7 @@ export function showBoth(value: number, kind: Kind): string {
  * "0.60 to 1.20 m/s (118 to 236 ft/min)".
  *
  * @param low in the unit the kind has inside the library
- * @param high the same
+ * @param high in the same unit
  * @param kind what they are
  */
 export function showRange(low: number, high: number, kind: Kind): string {

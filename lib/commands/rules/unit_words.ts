@@ -33,12 +33,12 @@ const PLAIN = [
   "(?:Reynolds|Prandtl|Nusselt|Lewis) numbers?|refractive index",
   "from [01]\\b",
   "index|indices|place of|seed",
-  "(?:the )?same unit|unit of",
+  "same unit|unit (?:of|the kind has)",
   "air changes",
   "plain number",
   "coefficient of variation",
   "trials",
-  "lines?|columns?|digits?|characters?",
+  "lines?|columns?|digits?|decimals|characters?",
 ];
 
 const alone = (words: readonly string[]): string =>

@@ -21,6 +21,8 @@ export {
   canopyTranspiration,
   type Crop,
   CROPS,
+  type CropYear,
+  type DampHours,
   type EdgeInputs,
   edgeLoss,
   findCrop,
@@ -57,6 +59,7 @@ export {
   type WallLayer,
   type WallMaterial,
   WALLS,
+  type YearBelow,
   type YearRun,
 } from "../../house/mod.ts";
 export type * from "../../house/types.ts";

@@ -5,9 +5,11 @@ export { type FirstStep, firstStepsChart } from "./first_steps_chart.ts";
 export { figureTexts } from "./figures_table.ts";
 export { type InputRow, inputRows } from "./inputs.ts";
 export {
+  type AllResults,
   type ChapterResults,
   defaultStudyPath,
   type DefaultTaken,
+  type ExtraResults,
   type Figure,
   type Figures,
   type LibraryVersion,
@@ -15,11 +17,14 @@ export {
   type LoadedClimate,
   type OpenOptions,
   type Provenance,
+  type ResultGetters,
   type ResultsFile,
   resultsOf,
   type RunOptions,
   type Study,
+  type StudyFrame,
   type StudyHeading,
+  type StudyInputs,
   type StudyRun,
   writeResults,
 } from "../../study/mod.ts";

@@ -1,10 +1,10 @@
 /** Pictures of the air along a tube and of the water it leaves. @module */
 import * as Plot from "@observablehq/plot";
+import { monthlySums } from "../../basics/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
-import { heatMonths } from "../store/heat_charts.ts";
 import { MONTHS } from "../kit/calendar.ts";
 import type { StoreYear } from "../../store/types.ts";
 
@@ -109,9 +109,9 @@ export function alongChart(
 
 /** Litres of water that the air leaves in the tubes and takes up again, by month. */
 export function condensateChart(year: StoreYear): DisplayItem {
-  const months = heatMonths(year).map(({ month, condensate }) => ({
+  const months = monthlySums(year.condensate).map((litres, month) => ({
     name: MONTHS[month]!,
-    litres: condensate,
+    litres,
   }));
   const net = months.reduce((sum, row) => sum + row.litres, 0);
   let best = 0;
