@@ -18,6 +18,8 @@ export interface ReadClimateOptions {
   readonly columns?: ColumnsFile | undefined;
   /** place of the study: used where the file does not say its own */
   readonly place?: Place | undefined;
+  /** true to move radiation back that certainly stands in the wrong hours; false where not given */
+  readonly mendShift?: boolean;
 }
 
 /**
@@ -35,7 +37,7 @@ export function readClimate(text: string, options: ReadClimateOptions): ClimateY
   const layout = recognise(text, options);
   checkPlace(layout.place, options.file);
   const rows = placeRows(layout);
-  return completeYear(layout, rows, readValues(layout));
+  return completeYear(layout, rows, readValues(layout), options.mendShift);
 }
 
 function recognise(text: string, options: ReadClimateOptions): TableLayout {

@@ -6,7 +6,7 @@ import type { Horizon } from "../sun/mod.ts";
 export interface Place {
   /** name for the report */
   readonly name: string;
-  /** degrees, north positive, -66 to 66 */
+  /** degrees, north positive, -90 to 90 */
   readonly latitude: number;
   /** degrees, east positive */
   readonly longitude: number;
@@ -47,6 +47,11 @@ export interface ClimateYear {
   readonly skyLongwave: Float64Array | null;
   /** albedo of the ground, 0 to 1; null or absent where the file has none */
   readonly albedo?: Float64Array | null;
+  /**
+   * months (1 to 12) in which direct or diffuse radiation is worked out from the global in more than
+   * half of the lit hours, so that the three close by themselves
+   */
+  readonly derivedMonths?: readonly number[];
   /** what was filled in, derived or found odd while reading */
   readonly notices: readonly Notice[];
 }

@@ -45,7 +45,8 @@ export interface DailySun {
  * Ra = (86400/π) Gsc dr (ωs sin φ sin δ + cos φ cos δ sin ωs), N = 86400 ωs / π.
  *
  * Source: FAO-56 (1998) [fao56-1998], eq. 21 to 25 and 34, with its solar constant of 0.0820 MJ/(m²
- * min). Valid between the polar circles.
+ * min). Stated between the polar circles; beyond them the sunset hour angle is held to 0 (polar night)
+ * and π (polar day), for which Ra and N hold as well.
  *
  * @param latitude degrees, north positive
  * @param dayOfYear day, 1 on 1 January

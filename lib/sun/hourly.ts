@@ -84,6 +84,22 @@ function fillHour(sun: MutableSun, hour: number, days: DailyFrame): void {
 }
 
 /**
+ * Hour angle at the start of a day, degrees: from an hour in which the sun is up all through or not
+ * at all, as the others hold sunrise or sunset.
+ *
+ * @param sun hourly sun
+ * @param day 0 to 364
+ * @returns degrees, near -180
+ */
+export function hourAngleAtMidnight(sun: HourlySun, day: number): number {
+  const start = day * 24;
+  const whole = (hour: number) => sun.upShare[hour] === 0 || sun.upShare[hour] === 1;
+  let hour = start + 12;
+  while (hour > start && !whole(hour)) hour--;
+  return sun.hourAngleStart[hour]! - 15 * (hour - start);
+}
+
+/**
  * Elevation and azimuth in degrees from latitude and declination in degrees, hour angle in rad.
  *
  * @param latitude degree, north positive

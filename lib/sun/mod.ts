@@ -10,7 +10,7 @@ export {
 export type { GlazingOptics, GlazingShares, SurfaceReflection } from "./glazing.ts";
 export { horizonElevation } from "./horizon.ts";
 export type { Horizon, HorizonPoint } from "./horizon.ts";
-export { direction, hourlySun } from "./hourly.ts";
+export { direction, hourAngleAtMidnight, hourlySun } from "./hourly.ts";
 export { groundOnPlane, planeRadiation, skyOnPlane } from "./plane.ts";
 export type { PlaneRadiationInputs, SkyMoment, SkyParts } from "./plane.ts";
 export { sunPosition } from "./position.ts";

@@ -83,7 +83,13 @@ export function skyLongwave(climate: SkyYear, sun?: HourlySun): Float64Array {
   return result;
 }
 
-/** Share of clear sky, 0 to 1, from the radiation of the 24 hours around each hour. */
+/** Light of a clear sky in 24 hours below which cloud cannot be read from it, Wh/m². */
+const LEAST_LIGHT = 50;
+
+/**
+ * Share of clear sky, 0 to 1, from the radiation of the 24 hours around each hour; through the polar
+ * night the last share that could be read carries on.
+ */
 function clearSkyFraction(climate: SkyYear, sun: HourlySun): Float64Array {
   const hours = climate.globalHorizontal.length;
   const share = clearSkyShare(climate.place.elevation);
@@ -98,9 +104,15 @@ function clearSkyFraction(climate: SkyYear, sun: HourlySun): Float64Array {
     possible += clearSky[wrap(hour)]!;
   }
   for (let hour = 0; hour < hours; hour++) {
-    result[hour] = possible > 0 ? Math.min(1, Math.max(0, seen / possible)) : 1;
+    result[hour] = possible > LEAST_LIGHT ? Math.min(1, Math.max(0, seen / possible)) : NaN;
     seen += climate.globalHorizontal[wrap(hour + 12)]! - climate.globalHorizontal[wrap(hour - 12)]!;
     possible += clearSky[wrap(hour + 12)]! - clearSky[wrap(hour - 12)]!;
   }
-  return result;
+  return carriedOn(result);
+}
+
+/** Missing values take the last one before them, round the turn of the year; 1 where there is none. */
+function carriedOn(series: Float64Array): Float64Array {
+  let last = series.findLast((value) => !Number.isNaN(value)) ?? 1;
+  return series.map((value) => last = Number.isNaN(value) ? last : value);
 }

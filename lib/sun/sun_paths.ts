@@ -1,7 +1,7 @@
 /** Paths of the sun across the sky, for charts. @module */
 import { DEGREE } from "../basics/mod.ts";
 import { type Horizon, horizonElevation } from "./horizon.ts";
-import { direction, hourlySun } from "./hourly.ts";
+import { direction, hourAngleAtMidnight, hourlySun } from "./hourly.ts";
 import type { SunPlace } from "./types.ts";
 
 /** One moment on a path. */
@@ -52,11 +52,11 @@ export function sunPaths(
   return days.map((day) => {
     const noon = (day - 1) * 24 + 12;
     const declination = sun.declination[noon]!;
-    const angleAtNoon = sun.hourAngleStart[noon]!;
+    const midnight = hourAngleAtMidnight(sun, day - 1);
     const points: PathPoint[] = [];
     for (let step = 0; step < 24 / STEP; step++) {
       const clock = (step + 0.5) * STEP;
-      const angle = (angleAtNoon + 15 * (clock - 12)) * DEGREE;
+      const angle = (midnight + 15 * clock) * DEGREE;
       const [elevation, azimuth] = direction(place.latitude, declination, angle);
       if (elevation < 0) continue;
       points.push({

@@ -2,7 +2,7 @@
 
 /** Where the sun is looked at from; a `Place` of the climate chapter fits. */
 export interface SunPlace {
-  /** degrees, north positive, -66 to 66 */
+  /** degrees, north positive, -90 to 90 */
   readonly latitude: number;
   /** degrees, east positive */
   readonly longitude: number;

@@ -125,7 +125,7 @@ Deno.test("a broken columns file is told with its line and in plain words", asyn
       [PLAIN_COLUMNS.replace("header: true", "header: *nowhere"), "columns.yaml:1: Cannot read"],
       [
         PLAIN_COLUMNS.replace("latitude: 47", "latitude: 95"),
-        "place.latitude: expected at most 66",
+        "place.latitude: expected at most 90",
       ],
       ["- one\n", "columns.yaml:1: Cannot use the columns file: expected keys with values"],
       [`${PLAIN_COLUMNS}header: true\n`, "columns.yaml:12:1: Cannot read the columns file: Map"],

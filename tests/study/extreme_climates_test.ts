@@ -29,6 +29,19 @@ Deno.test("a winter of six weeks without sun runs through and says so", async ()
   assert(/without sun|no sun|sunless|dark/i.test(words), words);
 });
 
+Deno.test("a site with polar night runs through and says what does not hold there", async () => {
+  // Property: no figure is NaN at any latitude; the dark days and the limits of the sums are named
+  for (const latitude of [68, 78.2, 90, -77.8, -90]) {
+    const study = await openSmallStudy((text) =>
+      text.replace("latitude: 49 deg", `latitude: ${latitude} deg`)
+    );
+    const words = await wordsOf(startRun(study, { cacheFolder: null }));
+    assert(/polar circle/.test(words), words);
+    assert(/days in a row almost without sun/.test(words), words);
+    assert(/normals ask for .* kWh\/m² a day in (December|June)/.test(words), words);
+  }
+});
+
 Deno.test("a hot climate runs through and says that a store makes no sense there", async () => {
   // Property: no figure is NaN where nothing is heated; dates that do not occur are null
   const study = await studyIn((climate) => ({

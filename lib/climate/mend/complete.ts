@@ -1,6 +1,12 @@
 /** A placed table made into a whole year: gaps filled, the rest derived or set by default. @module */
 import { relativeHumidityFromDewPoint, standardPressure } from "../../air/mod.ts";
-import { describeHour, describeLocation, HOURS_PER_YEAR, type Notice } from "../../basics/mod.ts";
+import {
+  describeHour,
+  describeLocation,
+  HOURS_PER_YEAR,
+  type Notice,
+  notice,
+} from "../../basics/mod.ts";
 import { hourlySun } from "../../sun/mod.ts";
 import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { completeRadiation } from "./complete_radiation.ts";
@@ -25,6 +31,7 @@ export const DEFAULT_WIND_SPEED = 3;
  * @param layout the table
  * @param hours rows of each hour
  * @param values SI values by row
+ * @param mendShift true to move radiation that certainly stands in the wrong hours
  * @returns the year
  * @throws {InputErrors} for missing quantities and long gaps
  */
@@ -32,6 +39,7 @@ export function completeYear(
   layout: TableLayout,
   hours: HourRows,
   values: TableValues,
+  mendShift = false,
 ): ClimateYear {
   const notices: Notice[] = [...layout.notices];
   const sun = hourlySun(layout.place);
@@ -39,7 +47,16 @@ export function completeYear(
   for (const [quantity, column] of Object.entries(values) as [ClimateQuantity, Float64Array][]) {
     series[quantity] = valuesByHour(hours, column);
   }
-  const context: Completion = { layout, hours, sun, series, notices, faults: new FaultList() };
+  notices.push(...sumsOfPartHours(layout, hours, series), ...rowsOffTheHour(layout, hours));
+  const context: Completion = {
+    layout,
+    hours,
+    sun,
+    series,
+    notices,
+    faults: new FaultList(),
+    mendShift,
+  };
   refuseMissingQuantities(context);
   const dryBulb = fillStraight(context, "dryBulb")!;
   tellFahrenheit(context);
@@ -65,6 +82,42 @@ export function completeYear(
     notices,
   };
 }
+
+/** Adds up sums over parts of an hour, and says so. */
+function sumsOfPartHours(layout: TableLayout, hours: HourRows, series: HourSeries): Notice[] {
+  const sums = layout.columns.filter(({ sum }) => sum === true);
+  if (hours.perHour === 1 || sums.length === 0) return [];
+  for (const { quantity } of sums) {
+    series[quantity] = series[quantity]!.map((value) => value * hours.perHour);
+  }
+  const names = sums.map(({ quantity, unit }) => `${QUANTITY_RULES[quantity].words} (${unit})`);
+  return [notice(
+    "info",
+    "climate",
+    `${names.join(", ")}: taken as sums of ${Math.round(60 / hours.perHour)} min, ` +
+      `${hours.perHour} of them in an hour; where they are means, give their unit as W/m2`,
+  )];
+}
+
+/** Rows that do not fill clock hours, with what to write. */
+function rowsOffTheHour({ stampAt, layout }: TableLayout, { early, perHour }: HourRows): Notice[] {
+  const minutes = Math.round(Math.abs(early));
+  if (layout !== "columns" || minutes < LEAST_OFFSET) return [];
+  const from = minutes * perHour === 30 && perHour === 1
+    ? "from half past to half past"
+    : `from ${early > 0 ? minutes : Math.round(60 / perHour) - minutes} min past the hour`;
+  return [notice(
+    "warning",
+    "climate",
+    `Rows run ${from} (time.stamp: ${stampAt}) and are put on clock hours: everything stands ` +
+      `${minutes} min too ${early > 0 ? "early" : "late"}. Write stamp: ` +
+      `${stampAt === "middle" ? "start or end" : "middle"} if that is where the stamps stand, or ` +
+      "export rows that start on the hour",
+  )];
+}
+
+/** Minutes off the clock hour that are worth a word. */
+const LEAST_OFFSET = 3;
 
 function refuseMissingQuantities({ series, layout }: Completion): void {
   const faults = new FaultList();

@@ -1,35 +1,127 @@
 /** The radiation of a placed table made whole. @module */
-import { HOURS_PER_YEAR } from "../../basics/mod.ts";
+import { HOURS_PER_YEAR, monthOfHour } from "../../basics/mod.ts";
 import { type HourlySun, splitGlobal } from "../../sun/mod.ts";
 import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { type Completion, listFilled, longGap, tell } from "./fill_gaps.ts";
-import { describeShifts, fitMomentsToSun } from "./sun_shift.ts";
+import { certainMoves, moveSeries } from "./move_radiation.ts";
+import { describeShifts, energyText, hoursText, monthsText } from "./shift_words.ts";
+import { fitMomentsToSun, fitToSun, type MonthFit } from "./sun_shift.ts";
 import { type HourlyRadiation, shiftRadiation } from "./shift_radiation.ts";
 
+/** Radiation of a whole year, and the months in which it closes because it was made so. */
+export interface CompletedRadiation extends HourlyRadiation {
+  /** months (1 to 12) with direct or diffuse radiation worked out in more than half of the lit hours */
+  readonly derivedMonths: readonly number[];
+}
+
 /**
- * Completes the radiation of a year: night set to nothing, global from its parts, short gaps in
- * proportion to the sun, direct and diffuse by the split, moments turned into means.
+ * Completes the radiation of a year: moved back to its hours where asked and certain, night set to
+ * nothing, global from its parts, short gaps in proportion to the sun, direct and diffuse by the
+ * split, moments turned into means.
  *
  * @param context the year in work
  * @returns whole series
  */
-export function completeRadiation(context: Completion): HourlyRadiation {
+export function completeRadiation(context: Completion): CompletedRadiation {
   const { series, sun, layout } = context;
-  const missing = () => new Float64Array(HOURS_PER_YEAR).fill(NaN);
-  const given = {
-    globalHorizontal: series.globalHorizontal?.slice() ?? missing(),
-    directNormal: series.directNormal?.slice() ?? missing(),
-    diffuseHorizontal: series.diffuseHorizontal?.slice() ?? missing(),
-  };
+  const raw = rawRadiation(context);
+  const derivedMonths = monthsDerived(raw, sun);
+  const moments = layout.radiationMoment !== 0.5;
+  const fits = moments || context.mendShift ? fitRaw(context, raw, derivedMonths) : [];
+  const given = context.mendShift ? moveBack(context, raw, fits) : raw;
   for (const values of Object.values(given)) cleanNight(values, sun);
   joinParts(given, sun);
   series.globalHorizontal = given.globalHorizontal;
   fillBySun(context, given.globalHorizontal);
   splitWhereMissing(context, given);
-  if (layout.radiationMoment === 0.5) return given;
-  const fits = fitMomentsToSun(given, sun, layout.radiationMoment);
-  for (const text of describeShifts(fits)) tell(context, text, "warning");
-  return shiftRadiation({ ...given, moment: layout.radiationMoment, place: layout.place, sun });
+  if (!moments) return { ...given, derivedMonths };
+  if (!context.mendShift) {
+    for (const text of describeShifts(fits, given.globalHorizontal)) tell(context, text, "warning");
+  }
+  const means = shiftRadiation({
+    ...given,
+    moment: layout.radiationMoment,
+    place: layout.place,
+    sun,
+  });
+  return { ...means, derivedMonths };
+}
+
+/** The three series as the file has them; all missing where it has none. */
+function rawRadiation({ series }: Completion): HourlyRadiation {
+  const missing = () => new Float64Array(HOURS_PER_YEAR).fill(NaN);
+  return {
+    globalHorizontal: series.globalHorizontal?.slice() ?? missing(),
+    directNormal: series.directNormal?.slice() ?? missing(),
+    diffuseHorizontal: series.diffuseHorizontal?.slice() ?? missing(),
+  };
+}
+
+/** Months in which more than half of the lit hours lack one of the three series. */
+function monthsDerived(raw: HourlyRadiation, sun: HourlySun): number[] {
+  const lacking = new Float64Array(12);
+  sun.upShare.forEach((share, hour) => {
+    if (share === 0) return;
+    const short = Object.values(raw).some((values) => Number.isNaN(values[hour]!));
+    lacking[monthOfHour(hour)]! += short ? 1 : -1;
+  });
+  return [...lacking.keys()].filter((month) => lacking[month]! > 0).map((month) => month + 1);
+}
+
+/** How the radiation of the file fits the sun, before anything is filled in. */
+function fitRaw(
+  { sun, layout }: Completion,
+  raw: HourlyRadiation,
+  derivedMonths: readonly number[],
+): MonthFit[] {
+  const copy = {
+    globalHorizontal: raw.globalHorizontal.slice(),
+    directNormal: raw.directNormal.slice(),
+    diffuseHorizontal: raw.diffuseHorizontal.slice(),
+  };
+  for (const values of Object.values(copy)) cleanNight(values, sun);
+  joinParts(copy, sun);
+  const year = { ...copy, derivedMonths };
+  return layout.radiationMoment === 0.5
+    ? fitToSun(year, sun)
+    : fitMomentsToSun(year, sun, layout.radiationMoment);
+}
+
+/** The series moved by whole hours in the months that are certainly shifted, and told. */
+function moveBack(
+  context: Completion,
+  raw: HourlyRadiation,
+  fits: readonly MonthFit[],
+): HourlyRadiation {
+  const moves = certainMoves(fits);
+  const sizes = [...new Set(moves)].filter((move) => move !== 0).sort((a, b) => b - a);
+  if (sizes.length === 0) {
+    tell(
+      context,
+      "climate.mendShift: yes, but the radiation of no month stands in the wrong hours with " +
+        "certainty: nothing was moved",
+    );
+    return raw;
+  }
+  const global = { ...raw, globalHorizontal: raw.globalHorizontal.slice() };
+  joinParts(global, context.sun);
+  for (const size of sizes) {
+    const months = [...moves.keys()].filter((month) => moves[month] === size);
+    const here = moves.map((move) => move === size ? move : 0);
+    tell(
+      context,
+      `Radiation moved ${hoursText(Math.abs(size))} ${size > 0 ? "earlier" : "later"} in ` +
+        `${monthsText(months.map((month) => month + 1))} (climate.mendShift): ` +
+        `${energyText(global.globalHorizontal, here)} now stand in another hour. Temperature, ` +
+        "humidity and wind stay as the file has them: where its clock was wrong, they are wrong too",
+      "warning",
+    );
+  }
+  return {
+    globalHorizontal: moveSeries(raw.globalHorizontal, moves),
+    directNormal: moveSeries(raw.directNormal, moves),
+    diffuseHorizontal: moveSeries(raw.diffuseHorizontal, moves),
+  };
 }
 
 /** Missing and slightly negative values become 0 at night; negatives by day too. */

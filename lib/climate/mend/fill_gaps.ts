@@ -17,6 +17,8 @@ export interface Completion {
   readonly series: HourSeries;
   readonly notices: Notice[];
   readonly faults: FaultList;
+  /** true where radiation that certainly stands in the wrong hours is moved back */
+  readonly mendShift: boolean;
 }
 
 /** Notes what was done for the reader. */

@@ -3,7 +3,8 @@ import { type Notice, notice } from "../../basics/mod.ts";
 import { type HourlySun, hourlySun } from "../../sun/mod.ts";
 import { radiationFaults } from "./quality_radiation.ts";
 import { sensorFaults } from "./quality_sensors.ts";
-import { describeShifts, fitToSun, type MonthFit } from "./sun_shift.ts";
+import { describeShifts } from "./shift_words.ts";
+import { fitToSun, type MonthFit } from "./sun_shift.ts";
 import type { ClimateYear } from "../types.ts";
 
 /** Quality report of a climate year. */
@@ -26,7 +27,11 @@ export interface ClimateQuality {
 export function climateQuality(year: ClimateYear, sun?: HourlySun): ClimateQuality {
   const hours = sun ?? hourlySun(year.place);
   const fits = fitToSun(year, hours);
-  const texts = [...describeShifts(fits), ...radiationFaults(year, hours), ...sensorFaults(year)];
+  const texts = [
+    ...describeShifts(fits, year.globalHorizontal),
+    ...radiationFaults(year, hours),
+    ...sensorFaults(year),
+  ];
   return {
     fits,
     notices: [

@@ -77,7 +77,9 @@ function dailyClearness(
   const outsideOfMonth = new Float64Array(12);
   outside.forEach((value, hour) => outsideOfMonth[monthOfHour(hour)]! += value / 1000);
   const distributions = means.map((mean, month) =>
-    clearnessDistribution(mean * MONTH_DAYS[month]! / outsideOfMonth[month]!)
+    clearnessDistribution(
+      outsideOfMonth[month]! > 0 ? mean * MONTH_DAYS[month]! / outsideOfMonth[month]! : 0,
+    )
   );
   const clearness = new Float64Array(365);
   const relative = new Float64Array(365);

@@ -7,8 +7,12 @@ import {
 import {
   dailyMeans,
   HOURS_PER_YEAR,
+  MONTH_DAYS,
   MONTH_FIRST_HOURS,
+  MONTH_NAMES,
+  monthlySums,
   monthOfHour,
+  type Notice,
   notice,
 } from "../../basics/mod.ts";
 import { hourlySun } from "../../sun/mod.ts";
@@ -44,6 +48,15 @@ export function yearFromNormals(normals: MonthlyNormals, place: Place, seed: num
     seed,
   );
   const dryBulb = temperatureFromNormals(normals, relativeClearness, seed);
+  const notices = [
+    notice(
+      "info",
+      "climate",
+      "The year is generated from twelve monthly normals: it has their means, daily swings and ordinary " +
+        "cold spells, but no rare extremes; run a measured cold winter as well",
+    ),
+    ...unmetRadiation(normals.globalRadiation, radiation.globalHorizontal, place),
+  ];
   return {
     place,
     source: `monthly normals, seed ${seed}`,
@@ -55,13 +68,35 @@ export function yearFromNormals(normals: MonthlyNormals, place: Place, seed: num
     pressure: new Float64Array(HOURS_PER_YEAR).fill(standardPressure(place.elevation)),
     skyLongwave: null,
     albedo: null,
-    notices: [notice(
-      "info",
-      "climate",
-      "The year is generated from twelve monthly normals: it has their means, daily swings and ordinary " +
-        "cold spells, but no rare extremes; run a measured cold winter as well",
-    )],
+    derivedMonths: Array.from({ length: 12 }, (_, month) => month + 1),
+    notices,
   };
+}
+
+/** Share of a month's radiation, and kWh/m² a day, that may be missing without a word. */
+const UNMET = { share: 0.02, most: 0.02 };
+
+/** Months for which the normals ask for more light than the sun gives at the place. */
+function unmetRadiation(
+  means: readonly number[],
+  global: Float64Array,
+  place: Place,
+): readonly Notice[] {
+  const made = monthlySums(global).map((sum, month) => sum / 1000 / MONTH_DAYS[month]!);
+  const short = means.map((mean, month) => mean - made[month]!);
+  const months = [...short.keys()].filter((month) =>
+    short[month]! > Math.max(UNMET.most, UNMET.share * means[month]!)
+  );
+  if (months.length === 0) return [];
+  const shown = months.map((month) =>
+    `${means[month]!.toFixed(2)} kWh/m² a day in ${MONTH_NAMES[month]} (${made[month]!.toFixed(2)})`
+  );
+  return [notice(
+    "warning",
+    "climate",
+    `The normals ask for ${shown.join(", ")}, more than the sun can give at latitude ` +
+      `${place.latitude} deg; what it can give is taken (in brackets): check latitude and normals`,
+  )];
 }
 
 function humidityFromNormals(means: readonly number[], dryBulb: Float64Array): Float64Array {

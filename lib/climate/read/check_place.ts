@@ -9,7 +9,7 @@ const LIMITS: readonly [
   high: number,
   unit: string,
 ][] = [
-  ["latitude", "latitude", -66, 66, "degrees"],
+  ["latitude", "latitude", -90, 90, "degrees"],
   ["longitude", "longitude", -180, 180, "degrees"],
   ["elevation", "elevation", -450, 6000, "m"],
   ["timeZone", "time zone", -12, 14, "hours east of UTC"],

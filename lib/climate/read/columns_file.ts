@@ -83,7 +83,7 @@ const schema = z.strictObject({
   leapDay: z.enum(["refuse", "leave out"]).default("refuse"),
   place: z.strictObject({
     name: z.string().default("place of the columns file"),
-    latitude: z.number().min(-66).max(66),
+    latitude: z.number().min(-90).max(90),
     longitude: z.number().min(-180).max(180),
     elevation: z.union([z.number(), z.string()]).transform(toMetres),
     timeZone: zone,

@@ -47,7 +47,7 @@ export function layoutColumns(
   const allRows = columns.header ? table.slice(1) : table;
   const bodyLine = headLine + (columns.header ? 1 : 0);
   const parts = columns.time.map((part) => ({ index: find(part.column), format: part.format }));
-  const stamp = stampReader({ parts, rows: allRows, firstLine: bodyLine, columns });
+  const { stamp, notices } = stampReader({ parts, rows: allRows, firstLine: bodyLine, columns });
   const { start, end } = stamp === null
     ? { start: 0, end: allRows.length }
     : twelveMonths({ rows: allRows, stamp, columns, file, firstLine: bodyLine });
@@ -68,7 +68,7 @@ export function layoutColumns(
     radiationMoment: 0.5,
     leaveOutLeapDay: columns.leaveOutLeapDay,
     decimalComma: columns.decimalComma,
-    notices: [],
+    notices,
   };
 }
 

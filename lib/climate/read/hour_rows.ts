@@ -9,6 +9,8 @@ export interface HourRows {
   readonly starts: Int32Array;
   /** rows a full hour has: 1, or more where the table is finer than hours */
   readonly perHour: number;
+  /** minutes by which the middle of the rows lies after that of their clock hour, on the mean */
+  readonly early: number;
 }
 
 /** First row of an hour; -1 where the table has none. */
@@ -31,7 +33,7 @@ export function valuesByHour(hours: HourRows, column: Float64Array): Float64Arra
 }
 
 /** Sorts rows into hours; -1 marks rows that belong to none. */
-export function groupRows(hourOfRow: Int32Array, perHour: number): HourRows {
+export function groupRows(hourOfRow: Int32Array, perHour: number, early = 0): HourRows {
   const starts = new Int32Array(HOURS_PER_YEAR + 1);
   for (const hour of hourOfRow) if (hour >= 0) starts[hour + 1]!++;
   for (let hour = 0; hour < HOURS_PER_YEAR; hour++) starts[hour + 1]! += starts[hour]!;
@@ -40,5 +42,5 @@ export function groupRows(hourOfRow: Int32Array, perHour: number): HourRows {
   hourOfRow.forEach((hour, row) => {
     if (hour >= 0) rows[next[hour]!++] = row;
   });
-  return { rows, starts, perHour };
+  return { rows, starts, perHour, early };
 }

@@ -69,9 +69,11 @@ function rowsByStamp(layout: TableLayout, stampOf: StampOf): HourRows {
   const rowOfMinute = new Map<number, number>();
   const twice: [first: number, second: number, hour: number][] = [];
   const leapLines: number[] = [];
+  const minutes = new Float64Array(stamps.length);
   stamps.forEach((stamp, row) => {
     const minute = minuteOfStamp(stamp, layout, leapYear);
     const hour = hourOfMinute(minute, leapYear);
+    minutes[row] = minute;
     hourOfRow[row] = hour;
     if (hour === -1) leapLines.push(layout.firstLine + row);
     const before = rowOfMinute.get(minute);
@@ -81,10 +83,19 @@ function rowsByStamp(layout: TableLayout, stampOf: StampOf): HourRows {
   refuseManyYears(layout, stamps, twice);
   refuseLeapDay(layout, leapLines);
   const perHour = Math.max(1, Math.round(stamps.length / (leapYear ? 8784 : HOURS_PER_YEAR)));
-  const hours = groupRows(hourOfRow, perHour);
+  const hours = groupRows(hourOfRow, perHour, minutesEarly(minutes, layout));
   refuseTwice(layout, hours, twice);
   if (perHour === 1) refuseShared(layout, hours);
   return hours;
+}
+
+/** Minutes by which the middle of the rows lies after the middle of their clock hour, on the mean. */
+function minutesEarly(minutes: Float64Array, layout: TableLayout): number {
+  const steps = minutes.slice(1).map((minute, row) => minute - minutes[row]!).sort();
+  const step = steps[steps.length >> 1] ?? 60;
+  const middle = { start: step / 2, middle: 0, end: 1 - step / 2 }[layout.stampAt];
+  const total = minutes.reduce((sum, minute) => sum + minute % 60 + middle - 30, 0);
+  return total / minutes.length;
 }
 
 function readStamps(layout: TableLayout, stampOf: StampOf): Stamp[] {

@@ -3,7 +3,7 @@ import { parseQuantity } from "../../units/mod.ts";
 import { type ClimateQuantity, QUANTITY_RULES } from "./quantities.ts";
 import type { ColumnPlan } from "./table.ts";
 
-/** Hourly sums are means of the hour: these units are taken per hour. */
+/** Sums over an hour are means of the hour; over the part of an hour a row covers, so much more. */
 const HOURLY_SUMS: Readonly<Record<string, string>> = {
   "Wh/m2": "W/m2",
   "Wh/m^2": "W/m2",
@@ -72,7 +72,7 @@ export function planColumn(
   unit: string,
   head: string | number = index + 1,
 ): ColumnPlan {
-  return { quantity, index, head, unit, ...unitLine(quantity, unit) };
+  return { quantity, index, head, unit, sum: unit in HOURLY_SUMS, ...unitLine(quantity, unit) };
 }
 
 /** Plans for the columns a layout names by head; heads that are absent are left out. */

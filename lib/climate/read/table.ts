@@ -13,6 +13,8 @@ export interface ColumnPlan {
   readonly head: string | number;
   /** unit in the file, for messages */
   readonly unit: string;
+  /** true where the unit is that of a sum over the row's time, such as Wh/m2 */
+  readonly sum?: boolean;
   readonly scale: number;
   readonly shift: number;
 }

@@ -1,5 +1,5 @@
 /** Dates and times as tables write them. @module */
-import { MONTH_NAMES } from "../../basics/mod.ts";
+import { MONTH_NAMES, type Notice, notice } from "../../basics/mod.ts";
 import { makeStamp, StampFault } from "./stamp.ts";
 import type { ColumnsFile } from "./columns_file.ts";
 import type { Stamp, TableLayout } from "./table.ts";
@@ -34,17 +34,28 @@ interface StampReaderInputs {
   readonly columns: ColumnsFile;
 }
 
-/** Reader of the stamps of a table; null where the columns file names no time. */
-export function stampReader(inputs: StampReaderInputs): TableLayout["stamp"] {
+/** Reader of the stamps of a table, and what was odd about them. */
+export interface StampReader {
+  /** null where the columns file names no time */
+  readonly stamp: TableLayout["stamp"];
+  /** what is to be told */
+  readonly notices: readonly Notice[];
+}
+
+/** Reader of the stamps of a table, as the columns file says. */
+export function stampReader(inputs: StampReaderInputs): StampReader {
   const { parts, columns } = inputs;
-  if (parts.length === 0) return null;
+  if (parts.length === 0) return { stamp: null, notices: [] };
   const patterns = parts.map((part) => ({ ...part, pattern: timePattern(part.format) }));
   const read = (row: readonly string[]) => readParts(row, patterns);
-  if (!columns.daylightSaving) return read;
-  const summer = summerRows(inputs.rows, read);
-  return (row, line) => {
-    const stamp = read(row);
-    return summer(line - inputs.firstLine) ? { ...stamp, minutes: stamp.minutes - 60 } : stamp;
+  if (!columns.daylightSaving) return { stamp: read, notices: [] };
+  const { isSummer, notices } = summerRows(inputs.rows, read);
+  return {
+    stamp: (row, line) => {
+      const stamp = read(row);
+      return isSummer(line - inputs.firstLine) ? { ...stamp, minutes: stamp.minutes - 60 } : stamp;
+    },
+    notices,
   };
 }
 
@@ -91,11 +102,16 @@ function hourOf(found: Record<string, string | undefined>): number {
   return hour % 12 + (/^p/i.test(found.half) ? 12 : 0);
 }
 
+interface SummerRows {
+  readonly isSummer: (row: number) => boolean;
+  readonly notices: readonly Notice[];
+}
+
 /** Which rows follow summer time: from the row after the skipped hour to the second of the doubled. */
 function summerRows(
   rows: readonly (readonly string[])[],
   read: (row: readonly string[]) => Stamp,
-): (row: number) => boolean {
+): SummerRows {
   const stamps = rows.map((cells) => readable(cells, read));
   const usual = (stamps[1]?.minutes ?? 60) - (stamps[0]?.minutes ?? 0);
   let [jump, repeat] = [-1, -1];
@@ -107,10 +123,28 @@ function summerRows(
     if (step === usual + 60 && jump === -1) jump = row;
     if (step === usual - 60 && repeat === -1) repeat = row;
   }
-  if (jump === -1 || repeat === -1) return () => false;
-  return jump < repeat
-    ? (row) => row >= jump && row < repeat
-    : (row) => row >= jump || row < repeat;
+  if (jump === -1 || repeat === -1) {
+    return { isSummer: () => false, notices: [noClockChange(jump !== -1, repeat !== -1)] };
+  }
+  const isSummer = jump < repeat
+    ? (row: number) => row >= jump && row < repeat
+    : (row: number) => row >= jump || row < repeat;
+  return { isSummer, notices: [] };
+}
+
+/** Which of the two clock changes the stamps lack. */
+function noClockChange(jump: boolean, repeat: boolean): Notice {
+  const lacking = jump
+    ? "no hour is doubled in autumn"
+    : repeat
+    ? "no hour is skipped in spring"
+    : "no hour is skipped in spring and none doubled in autumn";
+  return notice(
+    "warning",
+    "climate",
+    `The columns file says daylightSaving: yes, but ${lacking}: all stamps are taken as standard ` +
+      "time. Write daylightSaving: no where that is right; else export the file in standard time",
+  );
 }
 
 /** The stamp of a row; null where it cannot be read, which is told when the row is placed. */

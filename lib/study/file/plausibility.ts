@@ -1,6 +1,7 @@
 /** Faults between inputs, and values that are possible but unusual. @module */
 import { HOUR, InputError, type Notice, notice } from "../../basics/mod.ts";
 import type { Place } from "../../climate/types.ts";
+import { dailySun } from "../../sun/mod.ts";
 import { findTube } from "../../tubes/mod.ts";
 import { formatQuantity, parseQuantity, showBoth, showNumber } from "../../units/mod.ts";
 import type { ChapterInputs } from "./derive.ts";
@@ -208,7 +209,10 @@ export function unusualValues(study: Checked): readonly Notice[] {
 /** Farther apart than this in degrees, study and weather file are of different climates. */
 const FAR = 0.5;
 
-/** Says so where the weather comes from elsewhere than the study's place, or from the far south. */
+/** Latitude of the polar circles, degrees. */
+const POLAR_CIRCLE = 66.56;
+
+/** Says so where the weather comes from elsewhere than the study's place, from the far south or the poles. */
 export function placeNotices(study: Place, climate: Place): readonly Notice[] {
   const list: Notice[] = [];
   const spot = ({ name, latitude, longitude }: Place) =>
@@ -234,5 +238,22 @@ export function placeNotices(study: Place, climate: Place): readonly Notice[] {
         "ignore these two results",
     ));
   }
+  if (Math.abs(climate.latitude) > POLAR_CIRCLE) {
+    list.push(notice("warning", "study", polarWords(climate.latitude)));
+  }
   return list;
+}
+
+/** What does not hold beyond the polar circles. */
+function polarWords(latitude: number): string {
+  const days = Array.from({ length: 365 }, (_, day) => dailySun(latitude, day + 1).daylight);
+  const dark = days.filter((daylight) => daylight === 0).length;
+  const bright = days.filter((daylight) => daylight >= 86400).length;
+  return `The place lies beyond the polar circle: the sun stays down for ${dark} days and up for ${bright}. ` +
+    "Nothing is charged in the polar night. Not fitted to such places: the split of global radiation " +
+    "into direct and diffuse (31 to 42 degrees), the spread of a made year's light over its hours " +
+    "and its days, and the sky's long-wave radiation below -13 degC dew point; use measured direct, " +
+    "diffuse and long-wave radiation. By night in summer the sun stands behind a wall that looks " +
+    "away from the equator. Thaw of permafrost under the house, and what it does to footings, is " +
+    "not in the sums: ask a ground engineer who knows it";
 }

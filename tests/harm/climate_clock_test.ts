@@ -1,0 +1,93 @@
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import { climateQuality, parseColumns, readClimate } from "winterground/climate/mod.ts";
+import { PLAIN_COLUMNS, plainYear } from "../harness/climate_files.ts";
+
+const ROWS = plainYear();
+
+function read(rows: readonly string[], columns: string = PLAIN_COLUMNS) {
+  return readClimate(rows.join("\n"), { file: "y.csv", columns: parseColumns(columns, "c.yaml") });
+}
+
+function words(rows: readonly string[], columns?: string): string {
+  const year = read(rows, columns);
+  return [...year.notices, ...climateQuality(year).notices].map(({ text }) => text).join("\n");
+}
+
+/** Date and time `hours` after 1 January 2001 00:00. */
+function clock(hours: number): string {
+  const moment = new Date(Date.UTC(2001, 0, 1) + hours * 3.6e6).toISOString();
+  return `${moment.slice(0, 10)},${moment.slice(11, 16)}`;
+}
+
+/** Rows of hours with their stamps moved. */
+function moved(by: number): string[] {
+  return [ROWS[0]!, ...ROWS.slice(1).map((row, hour) => `${clock(hour + by)},${row.slice(17)}`)];
+}
+
+const BASE = read(ROWS);
+
+Deno.test("three days of zeros in June are told", () => {
+  // Property: under the heaviest cloud some light comes by day, so that 0 W/m² is a fault of the sensor
+  const rows = ROWS.map((row) => /^2001-06-1[012],/.test(row) ? row.replace(/,[^,]*$/, ",0") : row);
+  const text = words(rows);
+  assert(/Global radiation is 0 by day in \d+ hours \(first 10 June 0[5-7]:00\)/.test(text), text);
+  assert(!words(ROWS).includes("0 by day"), words(ROWS));
+});
+
+Deno.test("summer time that is asked for and not in the stamps is told", () => {
+  // Property: stamps without a jump are taken as standard time, and that is said
+  const columns = PLAIN_COLUMNS.replace("stamp: start", "stamp: start\n  daylightSaving: yes");
+  const text = words(ROWS, columns);
+  assert(/daylightSaving: yes, but no hour is skipped/.test(text), text);
+  assertEquals(read(ROWS, columns).dryBulb, BASE.dryBulb);
+  const jumpOnly = [
+    ROWS[0]!,
+    ...ROWS.slice(1).map((row, hour) =>
+      `${clock(hour >= 2162 && hour < 7201 ? hour + 1 : hour)},${row.slice(17)}`
+    ).filter((_, hour) => hour !== 7200),
+  ];
+  const half = words(jumpOnly, columns);
+  assert(half.includes("no hour is doubled"), half);
+});
+
+Deno.test("rows that do not fill clock hours are told with the offset that puts them right", () => {
+  // Property: stamps on the half hour fit the middle only, stamps on the hour start and end only
+  const at = (stamp: string) => PLAIN_COLUMNS.replace("stamp: start", `stamp: ${stamp}`);
+  for (
+    const [by, stamp, said] of [
+      [0.5, "start", "from half past"],
+      [0.5, "end", "from half past"],
+      [1, "middle", "from half past"],
+    ] as const
+  ) {
+    const text = words(moved(by), at(stamp));
+    assert(text.includes(said) && text.includes("30 min"), `${stamp} ${by}: ${text}`);
+  }
+  for (const [by, stamp] of [[0, "start"], [1, "end"], [0.5, "middle"]] as const) {
+    assert(!words(moved(by), at(stamp)).includes("half past"), `${stamp} ${by}`);
+  }
+});
+
+/** The plain year in half hours, its radiation as sums or means. */
+function halfHours(sums: boolean): string[] {
+  return [
+    ROWS[0]!,
+    ...ROWS.slice(1).flatMap((row, hour) => {
+      const cells = row.slice(17).split(",");
+      if (sums) cells[2] = String(Number(cells[2]) / 2);
+      return [0, 0.5].map((half) => `${clock(hour + half)},${cells.join(",")}`);
+    }),
+  ];
+}
+
+Deno.test("energy sums of half an hour are sums of half an hour", () => {
+  // Property: 100 Wh/m² in half an hour are 200 W/m²; the reader is told
+  const columns = PLAIN_COLUMNS.replace("unit: W/m2", "unit: Wh/m2");
+  const year = read(halfHours(true), columns);
+  year.globalHorizontal.forEach((value, hour) =>
+    assertAlmostEquals(value, BASE.globalHorizontal[hour]!, 1e-9)
+  );
+  const text = year.notices.map((one) => one.text).join("\n");
+  assert(text.includes("sums of 30 min"), text);
+  assert(!words(halfHours(false)).includes("sums of"), "means need no word");
+});
