@@ -1,5 +1,14 @@
 /** The `place` and `climate` sections of the study file. @module */
-import { type Fields, list, open, quantity, text, timeZone, whole } from "../basics/fields.ts";
+import {
+  type Fields,
+  list,
+  open,
+  quantity,
+  text,
+  timeZone,
+  whole,
+  yesNo,
+} from "../basics/fields.ts";
 import type { Horizon, HorizonPoint } from "../sun/mod.ts";
 import type { Place } from "./types.ts";
 
@@ -16,6 +25,8 @@ export interface ClimateGiven {
   readonly normals: string | undefined;
   /** which invented year is made from the normals */
   readonly seed: number;
+  /** true where radiation that certainly stands in the wrong hours is moved back */
+  readonly mendShift: boolean;
 }
 
 const horizonFields: Fields<HorizonPoint> = { azimuth: quantity, elevation: quantity };
@@ -36,4 +47,5 @@ export const climateFields: Fields<ClimateGiven> = {
   columns: open(text),
   normals: open(text),
   seed: whole,
+  mendShift: yesNo,
 };

@@ -4,6 +4,7 @@ export { coldSpells, longestColdDarkRun } from "./cold_spells.ts";
 export type { ColdDarkLimits, DayRun } from "./cold_spells.ts";
 export { compareClimates } from "./compare.ts";
 export type { ClimateDifference } from "./compare.ts";
+export { clockFault, isMirrored } from "./read/check_place.ts";
 export { parseColumns } from "./read/columns_file.ts";
 export type { ColumnName, ColumnOfQuantity, ColumnsFile, TimePart } from "./read/columns_file.ts";
 export { DEFAULT_WIND_SPEED } from "./mend/complete.ts";

@@ -1,7 +1,7 @@
 /** Time zones as people write them: `-6`, `UTC-6`, `MST`. @module */
 import { QuantityError } from "./quantity.ts";
 
-/** Hours east of UTC of standard times. Source: IANA time zone database. */
+/** Hours east of UTC of standard times. Source: IANA time zone database [iana-tz-web]. */
 const STANDARD: Readonly<Record<string, number>> = {
   UTC: 0,
   Z: 0,
@@ -21,7 +21,7 @@ const STANDARD: Readonly<Record<string, number>> = {
   MSK: 3,
 };
 
-/** Summer times, with the standard time of the same place. Source: IANA time zone database. */
+/** Summer times, with the standard time of the same place. Source: IANA time zone database [iana-tz-web]. */
 const SUMMER: Readonly<Record<string, string>> = {
   NDT: "NST",
   ADT: "AST",
@@ -37,7 +37,7 @@ const SUMMER: Readonly<Record<string, string>> = {
   EEST: "EET",
 };
 
-/** Names that mean several things, with what to write for each. Source: IANA time zone database. */
+/** Names that mean several things, with what to write for each. Source: IANA time zone database [iana-tz-web]. */
 const AMBIGUOUS: Readonly<Record<string, string>> = {
   IST:
     "UTC+5:30 for India, UTC+2 for Israel, UTC+0 for Ireland (UTC+1 is its daylight-saving time)",

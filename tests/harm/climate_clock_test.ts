@@ -1,5 +1,7 @@
-import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals, assertRejects } from "@std/assert";
+import { InputError } from "winterground/basics/mod.ts";
 import { climateQuality, parseColumns, readClimate } from "winterground/climate/mod.ts";
+import { openStudy } from "winterground/study/mod.ts";
 import { PLAIN_COLUMNS, plainYear } from "../harness/climate_files.ts";
 
 const ROWS = plainYear();
@@ -90,4 +92,53 @@ Deno.test("energy sums of half an hour are sums of half an hour", () => {
   const text = year.notices.map((one) => one.text).join("\n");
   assert(text.includes("sums of 30 min"), text);
   assert(!words(halfHours(false)).includes("sums of"), "means need no word");
+});
+
+/** A study of the plain year; its text changed. */
+async function openedWith(change: (text: string) => string) {
+  const folder = await Deno.makeTempDir();
+  try {
+    await Deno.writeTextFile(`${folder}/year.csv`, ROWS.join("\n"));
+    await Deno.writeTextFile(`${folder}/year.yaml`, PLAIN_COLUMNS);
+    const text = `place:
+  name: Somewhere
+  latitude: 47 deg
+  longitude: -97 deg
+  elevation: 270 m
+  timeZone: CST
+climate: {file: year.csv, columns: year.yaml}
+house: {length: 20 m, width: 8 m}
+`;
+    await Deno.writeTextFile(`${folder}/s.yaml`, change(text));
+    return await openStudy(`${folder}/s.yaml`);
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+}
+
+Deno.test("a longitude with the wrong sign is refused before anything is computed", async () => {
+  // Property: place and clock, and place and weather file, contradict each other; the sign to write is said
+  const refused = async (from: string, to: string) =>
+    (await assertRejects(() => openedWith((text) => text.replace(from, to)), InputError)).message;
+  const sign = await refused("longitude: -97", "longitude: 97");
+  assert(/s\.yaml:4:\d+: .*longitude 97 deg and time zone UTC-6 do not fit/.test(sign), sign);
+  assert(sign.includes("write -97 deg"), sign);
+  const both = await refused(
+    "longitude: -97 deg\n  elevation: 270 m\n  timeZone: CST",
+    "longitude: 97 deg\n  elevation: 270 m\n  timeZone: UTC+6",
+  );
+  assert(/s\.yaml:4:\d+: .*that of the weather file -97 deg/.test(both), both);
+  const study = await openedWith((text) => text);
+  assertEquals(study.place.longitude, -97);
+});
+
+Deno.test("climate.mendShift moves radiation back for a study, and is a default only of hourly files", async () => {
+  // Property: the key reaches the reader; the notice stands in the study's weather
+  const study = await openedWith((text) =>
+    text.replace("year.yaml}", "year.yaml, mendShift: yes}")
+  );
+  assert(study.climate.notices.some(({ text }) => text.includes("climate.mendShift")));
+  const plain = await openedWith((text) => text);
+  assert(plain.defaults.some(({ key }) => key === "climate.mendShift"));
+  assert(!plain.climate.notices.some(({ text }) => text.includes("climate.mendShift")));
 });

@@ -72,10 +72,9 @@ const LEAST_LIGHT = 100;
 
 /**
  * Misfit of the global radiation of the clearest days of a month about the best multiple of a clear
- * day's shape, cos θz exp(-0.057 / cos θz).
+ * day's shape, cos θz exp(-0.059 / cos θz).
  *
- * Source of the shape: B. Haurwitz, "Insolation in relation to cloudiness and cloud density", Journal
- * of Meteorology 2 (1945) 154 (from memory). Clear days are even about noon, cloudy months are not.
+ * Source of the shape: Haurwitz 1945 [haurwitz-1945], as public code has it. Clear days are even about noon, cloudy months are not.
  */
 export function clearDayCurve(year: RadiationYear, sun: SunHeight, month: number): ShiftCurve {
   const days = clearestDays(year.globalHorizontal, sun.outside, month);
@@ -96,7 +95,7 @@ export function clearDayCurve(year: RadiationYear, sun: SunHeight, month: number
 }
 
 function clearShape(cosine: number): number {
-  return cosine <= 0 ? 0 : cosine * Math.exp(-0.057 / cosine);
+  return cosine <= 0 ? 0 : cosine * Math.exp(-0.059 / cosine);
 }
 
 interface Day {

@@ -38,12 +38,35 @@ export function checkPlace(place: Place, file: string): void {
     );
   }
   faults.throwIfAny();
-  const apart = Math.abs(((place.timeZone - place.longitude / 15 + 36) % 24) - 12);
-  if (apart <= CLOCK_FROM_SUN) return;
-  faults.add(
-    `Cannot use the place: longitude ${place.longitude} and time zone ${place.timeZone} do not fit ` +
-      "(east is positive for both); correct the one that is wrong",
-    { file },
-  );
+  const reason = clockFault(place);
+  if (reason === undefined) return;
+  faults.add(`Cannot use the place: ${reason}`, { file });
   faults.throwIfAny();
+}
+
+/**
+ * Why longitude and time zone of a place cannot both be right, with the sign to write where that is
+ * the likely slip; undefined where they fit.
+ */
+export function clockFault(place: Pick<Place, "longitude" | "timeZone">): string | undefined {
+  const { longitude, timeZone } = place;
+  if (clockFits(longitude, timeZone)) return undefined;
+  const zone = timeZone < 0 ? `UTC${timeZone}` : `UTC+${timeZone}`;
+  const side = longitude > 0 ? "west of Greenwich is negative" : "east of Greenwich is positive";
+  const advice = clockFits(-longitude, timeZone)
+    ? `longitude ${side}: write ${-longitude} deg`
+    : "east is positive for both; correct the one that is wrong";
+  return `longitude ${longitude} deg and time zone ${zone} do not fit (${advice})`;
+}
+
+function clockFits(longitude: number, timeZone: number): boolean {
+  return Math.abs(((timeZone - longitude / 15 + 36) % 24) - 12) <= CLOCK_FROM_SUN;
+}
+
+/** Longitudes nearer than this to another's mirror image are that place with the wrong sign, degrees. */
+const MIRRORED = 1;
+
+/** True where two longitudes are the same but for the sign, and far from Greenwich. */
+export function isMirrored(one: number, other: number): boolean {
+  return Math.abs(one + other) < MIRRORED && Math.abs(one - other) > 4 * MIRRORED;
 }

@@ -3,6 +3,8 @@ import { InputError, InputErrors } from "../../basics/mod.ts";
 import {
   type ClimateGiven,
   type ClimateYear,
+  clockFault,
+  isMirrored,
   parseColumns,
   type Place,
   readClimate,
@@ -26,7 +28,7 @@ export interface LoadedClimate {
 export async function loadClimateFile(
   file: string,
   columnsFile: string | undefined,
-  place?: Place,
+  options: { readonly place?: Place; readonly mendShift?: boolean } = {},
 ): Promise<LoadedClimate> {
   const text = await readTextFile(file, "climate file");
   const columnsText = columnsFile === undefined
@@ -34,10 +36,11 @@ export async function loadClimateFile(
     : await readTextFile(columnsFile, "columns file");
   const year = readClimate(text, {
     file,
-    ...(place === undefined ? {} : { place }),
+    ...options,
     ...(columnsText === undefined ? {} : { columns: parseColumns(columnsText, columnsFile!) }),
   });
-  return { year, texts: columnsText === undefined ? [text] : [text, columnsText] };
+  const texts = columnsText === undefined ? [text] : [text, columnsText];
+  return { year, texts };
 }
 
 /** Files given on the command line in place of the study's. */
@@ -64,7 +67,20 @@ export async function loadWeather(
   if (faults.length > 0) throw new InputErrors(faults);
   if (climate === undefined || place === undefined) return undefined;
   const { horizon: _horizon, ...site } = place;
-  return await loadClimate(climate, site, source, override);
+  const clock = clockFault(site);
+  if (clock !== undefined) throw longitudeFault(`Cannot use the place: ${clock}`, source);
+  const loaded = await loadClimate(climate, site, source, override);
+  const { longitude } = loaded.year.place;
+  if (!isMirrored(site.longitude, longitude)) return loaded;
+  throw longitudeFault(
+    `"place.longitude" is ${site.longitude} deg and that of the weather file ${longitude} deg: one of ` +
+      "them has the wrong sign (east is positive, west negative)",
+    source,
+  );
+}
+
+function longitudeFault(message: string, source: YamlSource): InputError {
+  return new InputError(message, source.locate(["place", "longitude"]));
 }
 
 async function requireClimateFiles(source: YamlSource, override: Override): Promise<void> {
@@ -89,7 +105,9 @@ async function loadClimate(
   const columns = override.climate === undefined
     ? override.columns ?? local(given.columns)
     : override.columns;
-  if (file !== undefined) return await loadClimateFile(file, columns, place);
+  if (file !== undefined) {
+    return await loadClimateFile(file, columns, { place, mendShift: given.mendShift });
+  }
   if (columns !== undefined) {
     throw new InputError(
       "A columns file needs a climate file, but this study generates its year from normals",

@@ -23,6 +23,7 @@ export function defaultsTaken(data: unknown): readonly DefaultTaken[] {
     const nested = NESTED_KEYS.get(outer);
     if (nested === "list" || (nested === "part" && isNone(data, outer))) continue;
     if (row.key === "climate.seed" && valueAt(data, "climate.normals") === undefined) continue;
+    if (row.key === "climate.mendShift" && valueAt(data, "climate.file") === undefined) continue;
     taken.push({ key: row.key, value: row.default, source: row.source });
   }
   return taken;

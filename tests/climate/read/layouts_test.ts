@@ -155,7 +155,10 @@ Deno.test("damaged heads of the public layouts are refused with their line", () 
     [nsrdb(false).replace(",49.6,", ",,"), 't.csv:2 (column "Latitude"): Cannot read the site'],
     [pvgis(0.2).replace("8.000", "east"), "t.csv:2: Cannot read the site"],
     [tmy3Text(YEAR).replace(",560", ",56000"), "expected elevation of -450 to 6000 m, found 56000"],
-    [tmy3Text(YEAR).replace(",-101.3", ",101.3"), "longitude 101.3 and time zone -6 do not fit"],
+    [
+      tmy3Text(YEAR).replace(",-101.3", ",101.3"),
+      "longitude 101.3 deg and time zone UTC-6 do not fit",
+    ],
     [
       tmy3Text(YEAR).replace("Dry-bulb (C)", "Dry bulb"),
       "expected a column of dry-bulb temperature",

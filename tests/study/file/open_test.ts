@@ -45,6 +45,7 @@ Deno.test("openStudy() lists every default it took, each with its source", async
     "climate.file",
     "climate.columns",
     "climate.normals",
+    "climate.mendShift",
     "fan.curves",
     "house.length",
     "soil.layers.",
