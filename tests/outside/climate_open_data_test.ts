@@ -70,7 +70,7 @@ for (const file of ["tmy3_nd_fargo.csv", "tmy3_mt_wolf_point_fort_peck.csv"]) {
       const year = readClimate(shiftMonths(textOf(file), [2, 10]), { file });
       const texts = climateQuality(year).notices.map(({ text }) => text);
       assert(
-        texts[0]!.includes("an hour too late against the sun in February, October:"),
+        texts[0]!.includes("an hour too late relative to the sun in February, October:"),
         texts[0],
       );
     },
@@ -88,7 +88,7 @@ Deno.test({
       for (const [step, word] of [[-1, "late"], [1, "early"]] as const) {
         const year = readClimate(moveRadiation(text, step), { file });
         const words = [...year.notices, ...climateQuality(year).notices].map((one) => one.text);
-        const wanted = `hour too ${word} against the sun in every month`;
+        const wanted = `hour too ${word} relative to the sun in every month`;
         assert(words.some((line) => line.includes(wanted)), `${file} ${word}: ${words.join("; ")}`);
       }
     }

@@ -40,7 +40,9 @@ Deno.test({
         const year = readClimate(globalOnly(file, late), { file });
         const text = climateQuality(year).notices.map((one) => one.text).join("\n");
         const size = Math.abs(late) === 1 ? "an hour" : "2 hours";
-        const said = `${size} too ${late > 0 ? "late" : "early"} relative to the sun in every month`;
+        const said = `${size} too ${
+          late > 0 ? "late" : "early"
+        } relative to the sun in every month`;
         if (late === 0) assert(!text.includes("relative to the sun"), `${file}: ${text}`);
         else assert(text.includes(said), `${file} ${late}: ${text}`);
       }

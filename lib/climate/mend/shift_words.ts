@@ -17,7 +17,9 @@ export function describeShifts(fits: readonly MonthFit[], global: Float64Array):
   return sizes.map((late) => {
     const months = fits.filter((fit) => fit.late === late);
     return `Radiation is ${hoursText(Math.abs(late))} too ${late > 0 ? "late" : "early"} ` +
-      `relative to the sun in ${monthsText(months.map(({ month }) => month))}: check whether stamps ` +
+      `relative to the sun in ${
+        monthsText(months.map(({ month }) => month))
+      }: check whether stamps ` +
       `start or end the hour, ${summerText(months)} and the time zone` +
       offer(months, moves, global);
   });
