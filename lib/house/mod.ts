@@ -12,9 +12,8 @@ export {
   type FloorColumn,
   floorColumn,
   type FloorColumnInputs,
-  type FloorStepper,
-  floorStepper,
 } from "./floor/floor_column.ts";
+export { type FloorStepper, floorStepper } from "./floor/floor_stepper.ts";
 export { houseGeometry } from "./skin/geometry.ts";
 export { findGlazing, type Glazing, GLAZINGS } from "./skin/glazing_table.ts";
 export {

@@ -1,12 +1,9 @@
 /** A year of the house on its own floor soil, repeated until the soil comes back to its start. @module */
 import { sum } from "d3-array";
 import { HOUR, HOURS_PER_YEAR, KILOWATT_HOUR } from "../basics/mod.ts";
-import {
-  floorBoundary,
-  type FloorColumn,
-  floorStepper,
-  steadyColumn,
-} from "./floor/floor_column.ts";
+import { type FloorColumn, steadyColumn } from "./floor/floor_column.ts";
+import { floorBoundary, floorIce, floorStepper } from "./floor/floor_stepper.ts";
+import type { LumpState } from "../soil/mod.ts";
 import { initialHouseState } from "./air/model.ts";
 import { stepHouse } from "./air/step.ts";
 import { emptyHouseYear, recordStep } from "./year_record.ts";
@@ -78,11 +75,12 @@ function oneYear(
   model: HouseModel,
   column: FloorColumn,
   soil: Float64Array,
+  ice: LumpState | null,
   start: HouseState,
   stepsPerHour: number,
 ): OneYear {
   const stepSeconds = HOUR / stepsPerHour;
-  const stepper = floorStepper(column, stepSeconds);
+  const stepper = floorStepper(column, stepSeconds, ice);
   const year = emptyHouseYear();
   const sums = zeroSums();
   const meanSoil = new Float64Array(soil.length);
@@ -141,10 +139,11 @@ export function runHouseYear(
 ): YearRun {
   const outside = sum(model.outsideTemperature) / HOURS_PER_YEAR;
   let soil = steadyColumn(column, Math.max(outside + 6, model.inputs.heatSetPoint));
+  const ice = floorIce(column, soil);
   let state = initialHouseState(model);
   for (let attempt = 1;; attempt++) {
     const before = soil.slice();
-    const run = oneYear(model, column, soil, state, stepsPerHour);
+    const run = oneYear(model, column, soil, ice, state, stepsPerHour);
     const drift = soil.reduce((most, value, i) => Math.max(most, Math.abs(value - before[i]!)), 0);
     if (drift < PERIODIC || attempt > SPIN_UP_YEARS) {
       return {

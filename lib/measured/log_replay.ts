@@ -7,7 +7,8 @@ import {
 import { STANDARD_PRESSURE } from "../basics/mod.ts";
 import { withCurtain } from "../house/skin/curtain.ts";
 import { EMISSIVITY, LEWIS_POWER, outsideFilm, splitGlazing } from "../house/skin/films.ts";
-import { type FloorColumn, floorStepper } from "../house/floor/floor_column.ts";
+import type { FloorColumn } from "../house/floor/floor_column.ts";
+import { floorStepper } from "../house/floor/floor_stepper.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 import { stepHouse } from "../house/air/step.ts";
 import type { HouseBoundary, HouseModel, HouseState } from "../house/types.ts";

@@ -1,9 +1,15 @@
 /** The floor's own soil: a column of layers that loses heat sideways to the outside ground. @module */
 import { HOURS_PER_YEAR } from "../../basics/mod.ts";
-import { type SoilProperties, type SoilResult, undisturbedTemperature } from "../../soil/mod.ts";
+import {
+  type FreezingLumps,
+  type SoilLayer,
+  type SoilProperties,
+  type SoilResult,
+  undisturbedTemperature,
+} from "../../soil/mod.ts";
 import { type SectionHeat, sectionHeat } from "./edge_loss.ts";
 import { FLOOR_FILM } from "../skin/films.ts";
-import type { HouseBoundary, HouseGeometry, HouseInputs } from "../types.ts";
+import type { HouseGeometry, HouseInputs } from "../types.ts";
 
 /** m, faces of the layers */
 const FACES = [0, 0.03, 0.08, 0.16, 0.27, 0.42, 0.62, 0.9, 1.3, 1.8, 2.5, 3.4, 4.6, 6.2, 8.5, 12];
@@ -65,6 +71,8 @@ export interface FloorColumn {
   readonly outside: Float64Array;
   /** W/(m K) */
   readonly edgeLossFactor: number;
+  /** J of latent heat by layer over the whole floor; absent where nothing freezes */
+  readonly water?: FreezingLumps | undefined;
 }
 
 /** What {@link floorColumn} needs. */
@@ -77,6 +85,29 @@ export interface FloorColumnInputs {
   readonly properties: SoilProperties;
   /** undisturbed ground */
   readonly wave: SoilResult["wave"];
+  /** soils from the surface down, whose water freezes; absent: nothing freezes */
+  readonly layers?: readonly SoilLayer[] | undefined;
+}
+
+/** Water of each layer of the column; a layer that two soils share has its part of both. */
+function floorWater(soils: readonly SoilLayer[], area: number): FreezingLumps {
+  const bounds = [0];
+  for (const soil of soils) bounds.push(bounds.at(-1)! + soil.thickness);
+  const within = (i: number, k: number) => {
+    const last = k === soils.length - 1;
+    const bottom = last ? Infinity : bounds[k + 1]!;
+    return Math.max(0, Math.min(FACES[i + 1]!, bottom) - Math.max(FACES[i]!, bounds[k]!));
+  };
+  const mean = (i: number, of: (soil: SoilProperties) => number) =>
+    soils.reduce((sum, soil, k) => sum + within(i, k) * of(soil.properties), 0);
+  const layers = FACES.slice(1).map((_, i) => i);
+  return {
+    latent: Float64Array.from(layers, (i) => area * mean(i, (soil) => soil.latentHeat)),
+    range: Float64Array.from(
+      layers,
+      (i) => mean(i, (soil) => soil.freezingRange) / (FACES[i + 1]! - FACES[i]!),
+    ),
+  };
 }
 
 /** Integral of layer values over a span, layers between faces. */
@@ -130,63 +161,7 @@ export function floorColumn(inputs: FloorColumnInputs): FloorColumn {
     film: FLOOR_FILM * area,
     outside,
     edgeLossFactor: section.perMetre,
-  };
-}
-
-/** The column's implicit step of one length, factored once. */
-export interface FloorStepper {
-  /** W/K between what drives the floor surface and the soil's answer, film in series */
-  readonly conductance: number;
-  /** Prepares a step; gives the temperature the first layer would have without floor heat. */
-  prepare(temperatures: Float64Array, hour: number): number;
-  /** Ends the step with the heat that went in, W; gives the heat that left sideways, W. */
-  finish(temperatures: Float64Array, heat: number, hour: number): number;
-}
-
-/** Backward Euler for the column, split so that the floor's heat can be found in between. */
-export function floorStepper(column: FloorColumn, stepSeconds: number): FloorStepper {
-  const layers = column.depths.length;
-  const store = column.capacity.map((heat) => heat / stepSeconds);
-  const pivot = new Float64Array(layers);
-  const factor = new Float64Array(layers);
-  for (let i = 0; i < layers; i++) {
-    const up = i > 0 ? column.downward[i - 1]! : 0;
-    const full = store[i]! + up + column.downward[i]! + column.sideways[i]!;
-    factor[i] = i > 0 ? up / pivot[i - 1]! : 0;
-    pivot[i] = full - (i > 0 ? factor[i]! * up : 0);
-  }
-  const free = new Float64Array(layers);
-  const solve = (values: Float64Array) => {
-    for (let i = 1; i < layers; i++) values[i] = values[i]! + factor[i]! * values[i - 1]!;
-    values[layers - 1] = values[layers - 1]! / pivot[layers - 1]!;
-    for (let i = layers - 2; i >= 0; i--) {
-      values[i] = (values[i]! + column.downward[i]! * values[i + 1]!) / pivot[i]!;
-    }
-  };
-  const unit = new Float64Array(layers);
-  unit[0] = 1;
-  solve(unit);
-  const outsideAt = (hour: number) => Math.floor(hour / 24) * layers;
-  return {
-    conductance: 1 / (1 / column.film + 1 / column.surface + unit[0]!),
-    prepare(temperatures, hour) {
-      const day = outsideAt(hour);
-      for (let i = 0; i < layers; i++) {
-        free[i] = store[i]! * temperatures[i]! + column.sideways[i]! * column.outside[day + i]!;
-      }
-      solve(free);
-      return free[0]!;
-    },
-    finish(temperatures, heat, hour) {
-      const day = outsideAt(hour);
-      let lost = 0;
-      for (let i = 0; i < layers; i++) {
-        const value = free[i]! + heat * unit[i]!;
-        temperatures[i] = value;
-        lost += column.sideways[i]! * (value - column.outside[day + i]!);
-      }
-      return lost;
-    },
+    water: inputs.layers === undefined ? undefined : floorWater(inputs.layers, area),
   };
 }
 
@@ -213,16 +188,4 @@ export function steadyColumn(column: FloorColumn, driving: number): Float64Array
     values[i] = (values[i]! + column.downward[i]! * values[i + 1]!) / pivot[i]!;
   }
   return values;
-}
-
-/** Boundary of a house that has a floor column and no tubes. */
-export function floorBoundary(stepper: FloorStepper, floorTemperature: number): HouseBoundary {
-  return {
-    floorConductance: stepper.conductance,
-    floorTemperature,
-    storeHeat: 0,
-    storeSlope: 0,
-    storeReference: 0,
-    storeVapour: 0,
-  };
 }
