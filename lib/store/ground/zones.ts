@@ -26,7 +26,7 @@ const LOWER_BAND = 0.32;
 const BELOW_TUBES = 0.25;
 /** m, lower edges of the bands in the ground outside, and how far from the floor they reach */
 const OUTSIDE_BANDS = [0.15, 0.36, 0.7, 1.1, 1.5];
-const OUTSIDE_REACH = 1.5;
+const OUTSIDE_REACH = 3;
 /** Outermost columns of tubes on each side that freeze apart from the others. */
 const OUTER_COLUMNS = 2;
 
