@@ -16,7 +16,7 @@ export interface SoilModel {
 }
 
 /** Undisturbed ground in the cells of a site, degC. */
-function undisturbedCells(site: StoreSite, request: StoreRequest, day = 0): Float64Array {
+export function undisturbedCells(site: StoreSite, request: StoreRequest, day = 0): Float64Array {
   const byRow = Array.from(
     site.mesh.depths,
     (depth) => undisturbedTemperature(request.soil.wave, depth, day),
