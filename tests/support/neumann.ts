@@ -50,7 +50,14 @@ export function neumannRoot(given: NeumannCase): number {
 }
 
 /** Depth of the front, m, heat taken out of the face so far, J/m², and temperature by depth. */
-export function neumannFront(given: NeumannCase, seconds: number) {
+export interface NeumannFront {
+  readonly front: number;
+  readonly taken: number;
+  readonly temperature: (depth: number) => number;
+}
+
+/** The solution at a time. */
+export function neumannFront(given: NeumannCase, seconds: number): NeumannFront {
   const { frozen, unfrozen, surface, start } = given;
   const root = neumannRoot(given);
   const spread = 2 * Math.sqrt(diffusivity(frozen) * seconds);
