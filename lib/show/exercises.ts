@@ -31,7 +31,7 @@ export function exercise(id: string, given: string | number | null): DisplayItem
   const found = EXERCISES.find((one) => one.id === id);
   if (found === undefined) {
     const known = EXERCISES.map((one) => one.id).join(", ");
-    throw new RangeError(`Cannot find exercise "${id}": known are ${known}`);
+    throw new RangeError(`Cannot find exercise "${id}": the known ones are ${known}`);
   }
   return exerciseItem(found, given);
 }

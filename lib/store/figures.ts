@@ -10,7 +10,7 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "store.savedHeat",
       store.savedHeat,
       "kWh",
-      "heat a year that the store saves: back-up heat with the fan never on less that with the store",
+      "annual heat saved by the store: back-up heat with the fan always off minus that with the store",
     ),
     numberFigure(
       "store.savedHeatPerFanEnergy",

@@ -59,7 +59,7 @@ Deno.test("headersAnswer() counts the tubes outside ten per cent", () => {
   const inputs = { layout: "Z" } as Parameters<typeof headersAnswer>[1];
   const result = { ...sample.headersResult, heatFactor: 0.99 };
   const answer = text(headersAnswer(result, inputs, sample.tubesResult));
-  assert(answer.includes("4 of 20 lie outside ±10 %"), answer);
+  assert(answer.includes("4 of 20 are outside ±10 %"), answer);
   assert(answer.includes("tube 1 gets least"), answer);
   assert(answer.startsWith("[no]"));
 });

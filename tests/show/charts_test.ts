@@ -49,7 +49,7 @@ const FIGURES: Readonly<Record<string, readonly [() => DisplayItem, readonly str
   outdoorDuration: [() => climate.durationChart(climateYear, climateResult), ["degC", ", h"]],
   soilProfile: [() => soil.profileChart(sample.soilResult), ["degC", "depth, m"]],
   soilField: [() => soil.fieldChart(sample.soilResult), ["degC", "depth, m"]],
-  frostSnow: [() => soil.frostSnowChart(sample.soilResult), ["depth of frost, m"]],
+  frostSnow: [() => soil.frostSnowChart(sample.soilResult), ["frost depth (down), m"]],
   twoEstimates: [() => soil.twoEstimatesChart(sample.soilResult), ["tube depth, degC"]],
   soilSensitivity: [() => soil.sensitivityChart(sample.soilResult), ["degC", "depth, m"]],
   planeMonths: [() => climate.planeMonthsChart(planes), ["kWh/m²"]],
@@ -265,12 +265,12 @@ Deno.test("charts of a house that needs no heat say so and keep their axes", () 
 Deno.test("planeMonthsChart() says what the skyline takes in winter, and nothing on an open site", () => {
   // Property: 62 kWh/m² open and 60 behind the skyline in January; 73 and 71, 63 and 61 beside it
   const words = climate.planeMonthsChart(planes)["text/plain"];
-  assert(words.includes("takes 3 % of the light"), words.slice(0, 400));
+  assert(words.includes("blocks 3 % of the light"), words.slice(0, 400));
   const open = planes.map((plane) => ({
     ...plane,
     months: plane.months.map((month) => ({ ...month, open: month.hayDavies })),
   }));
-  assert(climate.planeMonthsChart(open)["text/plain"].includes("names no skyline"));
+  assert(climate.planeMonthsChart(open)["text/plain"].includes("has no skyline"));
 });
 
 Deno.test("heatDays() and seasonRecoveries() keep the year's heat, wherever a day starts", () => {

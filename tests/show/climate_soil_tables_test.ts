@@ -70,7 +70,7 @@ Deno.test("layerTable() and groundWaterTable() read downwards", () => {
   const words = (waterTableDepth: number | null) =>
     text(groundWaterTable({ ...LOAM, waterTableDepth }, 0.9));
   assert(words(0.8).includes("fill with water"));
-  assert(words(1.5).includes("too near"));
+  assert(words(1.5).includes("too close"));
   assert(words(2.5).includes("clear of the tubes"));
   assert(words(null).includes("not known"));
 });
@@ -79,6 +79,6 @@ Deno.test("estimatesTable() leaves out a frost depth that has no end", () => {
   // Property: null is a dash
   const difference = { ...sample.soilResult.difference, waveFrostDepth: null };
   const found = text(estimatesTable({ ...sample.soilResult, difference }));
-  assert(/frost depth by the wave\s+–/.test(found), found);
-  assert(lineOf(found, "column less wave").includes("1.0 K"));
+  assert(/frost depth from the wave\s+–/.test(found), found);
+  assert(lineOf(found, "column minus wave").includes("1.0 K"));
 });

@@ -86,10 +86,10 @@ const FIGURES: Readonly<Record<string, readonly [() => DisplayItem, readonly str
   condensate: [() => tubes.condensateChart(storeResult.year), ["litres", "Jul"]],
   search: [() => tubes.searchChart(search), ["kWh a day", "this study", "cost"]],
   layouts: [() => headers.layoutChart(layouts, tubesResult), ["mean, –", "opposite ends"]],
-  workmanship: [() => headers.workmanshipChart(ways), ["burrs on half", "fan holds the pressure"]],
+  workmanship: [() => headers.workmanshipChart(ways), ["burrs at half", "constant fan pressure"]],
   counts: [() => fan.countChart(tried), ["Pa", "m³/s", "2 fans"]],
   speeds: [() => fan.speedChart(speeds, 0.85), ["electric power, W", "this study"]],
-  months: [() => fan.monthsChart(fan.fanMonths(running)), ["kWh", "heat fetched"]],
+  months: [() => fan.monthsChart(fan.fanMonths(running)), ["kWh", "heat discharged"]],
 };
 
 function svgOf(item: DisplayItem): string {
@@ -116,7 +116,7 @@ for (const [name, [draw, words]] of Object.entries(FIGURES)) {
 Deno.test("fieldSearchChart() says why where no field keeps to the limits", () => {
   // Property: a clear answer, not an empty picture
   const item = tubes.searchChart({ ...search, front: [], allowed: 0 });
-  assertMatch(item["text/plain"], /No field keeps to the limits: air too fast \(9\)/);
+  assertMatch(item["text/plain"], /No design meets the limits: air too fast \(9\)/);
 });
 
 Deno.test("fanCountChart() tells why a trial has no point", () => {

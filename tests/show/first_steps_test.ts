@@ -28,10 +28,10 @@ Deno.test("firstSteps() counts a curtain the study has, against the same house w
 Deno.test("firstStepsWords() names what saves more than the store, and says so where none is", () => {
   // Property: the verdict follows the numbers
   const steps = firstSteps(study(null), sources);
-  assertMatch(firstStepsWords(steps)["text/plain"], /No single improvement/);
+  assertMatch(firstStepsWords(steps)["text/plain"], /No remaining improvement/);
   const poor = { ...storeResult, backupHeat: 22500 };
   const words = firstStepsWords(firstSteps(study(null), { ...sources, store: poor }));
-  assertMatch(words["text/plain"], /saved by sealing: do that first/);
+  assertMatch(words["text/plain"], /One improvement saves more heat .*: sealing\. Do that first/);
   const useless = { ...storeResult, backupHeat: 24100 };
   const none = firstStepsWords(firstSteps(study(null), { ...sources, store: useless }));
   assert(none["text/plain"].startsWith("The store saves no heat"));

@@ -27,7 +27,7 @@ Deno.test("skinTable(): the parts add up to the loss coefficient, a wall behind 
   const sum = [...skin, ...others.map((part) => part.conductance)].reduce((a, b) => a + b, 0);
   assertAlmostEquals(sum, lossCoefficient, 1e-9 * lossCoefficient);
   const shown = skinTable(result, inputs)["text/plain"];
-  for (const word of ["leakage", "floor edge", "all together", "U·A at night, W/K"]) {
+  for (const word of ["leakage", "floor edge", "total", "U·A at night, W/K"]) {
     assert(shown.includes(word), word);
   }
   assert(shown.includes(lossCoefficient.toFixed(1)), shown);
@@ -58,7 +58,7 @@ Deno.test("measuresTable() keeps the order of the ranking, the house as it is fi
 Deno.test("greenhouseLogItems() without a log says so and where to get it", () => {
   // Property: recorded figures are never passed off as worked out
   const [scores, words] = greenhouseLogItems(null).map((item) => item["text/plain"]);
-  assert(scores!.includes("Recorded scores, not worked out in this run"));
+  assert(scores!.includes("Recorded scores, not computed in this run"));
   for (const { predicted } of RECORDED_SCORES) assert(scores!.includes(predicted), predicted);
   assert(words!.includes(LOG_VARIABLE) && words!.includes("weather.csv"));
 });

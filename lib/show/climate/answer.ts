@@ -13,7 +13,7 @@ export function answer(result: ClimateResult): DisplayItem {
   const summer = result.months.filter((month) => [6, 7, 8].includes(month.month));
   const sum = (months: typeof winter) => months.reduce((all, one) => all + one.globalRadiation, 0);
   return answerCard({
-    answer: `It must live through nights down to ${showBoth(result.coldestHour, "temperature")}, ` +
+    answer: `It must get through nights down to ${showBoth(result.coldestHour, "temperature")}, ` +
       `${showBoth(result.heatingDegreeDays18, "degreeDays")} below 18 degC, and ` +
       (week === undefined
         ? ""
@@ -22,14 +22,14 @@ export function answer(result: ClimateResult): DisplayItem {
         } of sun a day, `) +
       `with ${showBoth(result.globalRadiation, "radiation")} of radiation in the year.`,
     range:
-      `The design night lies between ${showBoth(result.design99_6, "temperature")} (passed in ` +
-      `0.4 % of the hours) and the coldest hour of this file; a typical year leaves the hardest ` +
-      `winters out, so a real one can be colder.`,
-    drivenBy: `how much winter sun there is: December to February bring ${
+      `The design night lies between ${showBoth(result.design99_6, "temperature")} (undercut in ` +
+      `0.4 % of the hours) and the coldest hour of this file; a typical year leaves out the hardest ` +
+      `winters, so a real one can be colder.`,
+    drivenBy: `the amount of winter sun: December to February bring ${
       showBoth(sum(winter), "radiation")
     }, June to August ${showBoth(sum(summer), "radiation")}.`,
-    changesWith: "a year measured on the site, or one or two really cold winters, took the place " +
-      "of this file.",
+    changesWith: "a year measured at the site, or one or two really cold winters, replaced " +
+      "this file.",
   });
 }
 
@@ -41,5 +41,5 @@ export function coldSpellTable(spells: readonly ColdSpell[]): DisplayItem {
     { head: "mean", value: (spell) => spell.meanTemperature, kind: "temperature" },
     { head: "lowest", value: (spell) => spell.minTemperature, kind: "temperature" },
     { head: "sun a day", value: (spell) => spell.globalRadiation, kind: "energyPerArea" },
-  ], "Worst spells: cold and dull together");
+  ], "Worst spells: cold and sunless together");
 }

@@ -41,7 +41,7 @@ export function monthlyChart(result: ClimateResult): DisplayItem {
     {
       height: 230,
       x,
-      y: { label: "radiation on the horizontal, kWh/m² a month", grid: true },
+      y: { label: "horizontal radiation, kWh/m² per month", grid: true },
       marks: [
         Plot.barY(months, { x: name, y: "globalRadiation", fill: PALETTE.warm }),
         Plot.barY(months, {
@@ -62,8 +62,8 @@ export function monthlyChart(result: ClimateResult): DisplayItem {
     legend: [
       { label: "lowest to highest hour", colour: "#b7cff2" },
       { label: "mean", colour: PALETTE.ink, sign: "line" },
-      { label: "direct part", colour: PALETTE.warm },
-      { label: "diffuse part", colour: PALETTE.cold },
+      { label: "direct", colour: PALETTE.warm },
+      { label: "diffuse", colour: PALETTE.cold },
     ],
     table: monthlyClimateTable(months),
   });
@@ -80,7 +80,7 @@ function monthlyClimateTable(months: readonly MonthSummary[]): ReturnType<typeof
     { head: "humidity", value: (row) => row.meanRelativeHumidity, kind: "share" },
     { head: "wind", value: (row) => row.meanWindSpeed, kind: "windSpeed" },
     {
-      head: "degree-days under 18 degC",
+      head: "degree-days below 18 degC",
       value: (row) => row.heatingDegreeDays18,
       kind: "degreeDays",
     },
@@ -94,7 +94,8 @@ export function temperatureCarpet(climate: ClimateYear): DisplayItem {
     classes: TEMPERATURE_CLASSES,
     unit: "degC",
     title: "Outdoor temperature, every hour of the year",
-    alt: "Carpet of the outdoor temperature: day of the year along, hour of the day up. " +
+    alt:
+      "Carpet plot of outdoor temperature: day of the year along the bottom, hour of the day up the side. " +
       "Blue is below freezing, brown above.",
   });
 }
@@ -105,9 +106,10 @@ export function radiationCarpet(climate: ClimateYear): DisplayItem {
     series: climate.globalHorizontal,
     classes: RADIATION_CLASSES,
     unit: "W/m²",
-    title: "Radiation on the horizontal, every hour of the year",
-    alt: "Carpet of the global radiation: day of the year along, hour of the day up. " +
-      "Dark is night or dull, bright is full sun.",
+    title: "Horizontal radiation, every hour of the year",
+    alt:
+      "Carpet plot of global radiation: day of the year along the bottom, hour of the day up the side. " +
+      "Dark is night or a dull sky, bright is full sun.",
   });
 }
 
@@ -121,7 +123,7 @@ export function durationChart(climate: ClimateYear, result: ClimateResult): Disp
     limits: [-40, -30, -20, -10, 0, 10, 20, 30].filter((limit) =>
       limit > result.coldestHour && limit < warmest
     ),
-    title: "How long it is how cold",
+    title: "Hours at or below each outdoor temperature",
     alt: `Sorted outdoor temperatures of the year, from ${
       showSi(result.coldestHour, "temperature")
     } upwards; 99.6 % of the hours are above ${showSi(result.design99_6, "temperature")}.`,

@@ -13,9 +13,9 @@ import { PALETTE } from "../kit/palette.ts";
 const COLOURS = [PALETTE.warm, PALETTE.cold, PALETTE.latent, PALETTE.air, PALETTE.soil] as const;
 const MOST_PLANES = COLOURS.length;
 const WINTER = [11, 0, 1];
-const ALL_GLAZING = "mean of all glazing by area";
+const ALL_GLAZING = "area-weighted mean of all glazing";
 
-/** Radiation on the glazed planes by month: the model used, and an even sky beside it. */
+/** Radiation on the glazed planes by month: the model used, and an uniform sky beside it. */
 export function planeMonthsChart(planes: readonly PlaneMonths[]): DisplayItem {
   const largest = [...planes].sort((a, b) => b.area - a.area).slice(0, MOST_PLANES);
   const drawn = planes.filter((plane) => largest.includes(plane));
@@ -40,7 +40,7 @@ export function planeMonthsChart(planes: readonly PlaneMonths[]): DisplayItem {
     height: 300,
     x: { domain: MONTHS, label: null },
     y: {
-      label: "radiation on the plane, kWh/m² a month",
+      label: "radiation on the plane, kWh/m² per month",
       grid: true,
       domain: [0, highest(planes)],
     },
@@ -48,14 +48,18 @@ export function planeMonthsChart(planes: readonly PlaneMonths[]): DisplayItem {
   }, {
     title: "Radiation on the glazed planes, month by month",
     alt: planesAlt(drawn),
-    note: (planes.length > drawn.length ? "The largest planes are drawn and listed. " : "") +
+    note: (planes.length > drawn.length ? "The largest planes are shown and listed. " : "") +
       (masked
-        ? `Lines are behind the skyline of the study, which takes ${
+        ? `Lines allow for the study's skyline, which blocks ${
           winterTaken(planes)
         } of the light on ` +
-          "all glazing from December to February; the table gives the open site beside them."
-        : "The study names no skyline, or none that takes light: lines are those of an open site."),
-    legend: [...legend, { label: "dotted: evenly bright sky", colour: PALETTE.ink, sign: "dash" }],
+          "all glazing from December to February; the table also gives the open site."
+        : "The study has no skyline, or none that blocks light: lines are for an open site."),
+    legend: [...legend, {
+      label: "dotted: uniformly bright sky",
+      colour: PALETTE.ink,
+      sign: "dash",
+    }],
     table: planeMonthsTable([...drawn, allGlazing(planes)], masked),
   });
 }
@@ -94,7 +98,7 @@ function winterTaken(planes: readonly PlaneMonths[]): string {
 
 function planeLabel({ name, plane }: PlaneMonths): string {
   if (name === ALL_GLAZING) return name;
-  return `${name} (${plane.tilt.toFixed(0)}°, to ${plane.azimuth.toFixed(0)}°)`;
+  return `${name} (tilt ${plane.tilt.toFixed(0)}°, facing ${plane.azimuth.toFixed(0)}°)`;
 }
 
 function planesAlt(planes: readonly PlaneMonths[]): string {
@@ -102,7 +106,7 @@ function planesAlt(planes: readonly PlaneMonths[]): string {
     const sum = WINTER.reduce((all, month) => all + plane.months[month]!.hayDavies, 0);
     return `${plane.name} ${showSi(sum, "radiation", 0)}`;
   });
-  return `Radiation by month on the glazed planes; December to February: ${winter.join(", ")}.`;
+  return `Radiation on the glazed planes by month; December to February: ${winter.join(", ")}.`;
 }
 
 function planeMonthsTable(
@@ -110,8 +114,8 @@ function planeMonthsTable(
   masked: boolean,
 ): ReturnType<typeof dataTable> {
   const kinds = [
-    ["hayDavies", "bright round the sun"],
-    ["isotropic", "even sky"],
+    ["hayDavies", "bright around the sun"],
+    ["isotropic", "uniform sky"],
     ...(masked ? [["open", "open site"] as const] : []),
   ] as const;
   const sums = (plane: PlaneMonths, kind: "hayDavies" | "isotropic" | "open", row: number) =>
@@ -149,22 +153,21 @@ export function glazingAngleChart(own: Glazing, others: readonly Glazing[]): Dis
   return figure({
     height: 300,
     x: {
-      label: "angle between sun and the normal of the glazing, degrees",
+      label: "angle between the sun and the normal of the glazing, degrees",
       domain: [0, 90],
       grid: true,
     },
-    y: { label: "share let through, –", domain: [0, 1], grid: true },
+    y: { label: "transmittance, –", domain: [0, 1], grid: true },
     marks: all.map((glazing, index) =>
       Plot.line(ANGLES.map((angle) => [angle, through(glazing, angle)] as const), style(index))
     ),
   }, {
-    title: "What clear glazing lets through at each angle",
-    alt: `The study's glazing, ${own.name}, lets ${percent(through(own, 0))} through at right ` +
-      `angles, ${percent(through(own, 60))} at 60 degrees and ${
+    title: "What clear glazing transmits at each angle",
+    alt: `The study's glazing, ${own.name}, transmits ${percent(through(own, 0))} at normal ` +
+      `incidence, ${percent(through(own, 60))} at 60 degrees and ${
         percent(through(own, 80))
       } at 80 degrees.`,
-    note:
-      "Clean sheets alone; frame, dirt and ageing take more (the light factor of the last row).",
+    note: "Clean sheets only; frame, dirt and ageing take more (the light factor in the last row).",
     legend: all.map((glazing, index) => ({
       label: index === 0 ? `${glazing.name} (the study's)` : glazing.name,
       colour: style(index).stroke,
@@ -182,7 +185,7 @@ function glazingTable(
     ...TABLE_ANGLES.map((angle) =>
       [`beam at ${angle} degrees`, (glazing: Glazing) => through(glazing, angle)] as const
     ),
-    ["even diffuse light", (glazing) => diffuseTransmittance(glazingOptics(glazing))],
+    ["uniform diffuse light", (glazing) => diffuseTransmittance(glazingOptics(glazing))],
     ["light factor: frame, dirt, ageing", (glazing) => glazing.lightFactor],
   ];
   return dataTable(rows, [

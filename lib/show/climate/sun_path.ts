@@ -71,20 +71,18 @@ export function sunPathChart(place: Place, horizon: Horizon = []): DisplayItem {
       }),
     ],
   }, {
-    title: "Paths of the sun, December to June",
+    title: "Sun paths, December to June",
     alt:
-      `Paths of the sun at ${place.name}: noon height from ${
-        paths[0]!.highest.toFixed(0)
-      } degrees in ` +
+      `Sun paths at ${place.name}: noon height from ${paths[0]!.highest.toFixed(0)} degrees in ` +
       `December to ${paths.at(-1)!.highest.toFixed(0)} degrees in June; ` +
       `${paths[0]!.hidden.toFixed(1)} of ${
         paths[0]!.daylight.toFixed(1)
       } hours of the December sun are ` +
       "behind the skyline.",
     note:
-      "Dots are hours of standard time. From July to November the sun goes back over the same paths.",
+      "Dots mark hours of standard time. From July to November the sun retraces the same paths.",
     legend: [
-      { label: "path of the sun on the 21st", colour: PALETTE.warm, sign: "line" },
+      { label: "sun path on the 21st", colour: PALETTE.warm, sign: "line" },
       { label: "skyline", colour: GREY },
     ],
     table: dataTable(paths, [

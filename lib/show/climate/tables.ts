@@ -14,8 +14,8 @@ export function qualityTable(quality: ClimateQuality): DisplayItem {
   return table(quality.fits, [
     { head: "month", value: (fit) => MONTHS[fit.month - 1]! },
     { head: "misfit as read, W/m²", value: (fit) => fit.misfit, digits: 1 },
-    { head: "an hour earlier, W/m²", value: (fit) => fit.misfitEarlier, digits: 1 },
-    { head: "an hour later, W/m²", value: (fit) => fit.misfitLater, digits: 1 },
+    { head: "shifted an hour earlier, W/m²", value: (fit) => fit.misfitEarlier, digits: 1 },
+    { head: "shifted an hour later, W/m²", value: (fit) => fit.misfitLater, digits: 1 },
     {
       head: "misfit of",
       value: (fit) => fit.against === "closure" ? "the three series" : "global to height",
@@ -37,13 +37,13 @@ export function designTable(result: ClimateResult): DisplayItem {
       label: "design temperature, strict",
       value: result.design99_6,
       kind: "temperature",
-      note: "99.6 % of the hours are warmer: about 35 hours are not",
+      note: "99.6 % of the hours are warmer; about 35 are not",
     },
     {
       label: "design temperature, usual",
       value: result.design99,
       kind: "temperature",
-      note: "99 % of the hours are warmer: about 88 hours are not",
+      note: "99 % of the hours are warmer; about 88 are not",
     },
     {
       label: "degree-days below 18 degC",
@@ -55,19 +55,19 @@ export function designTable(result: ClimateResult): DisplayItem {
       label: "degree-days below 18.3 degC (65 degF)",
       value: result.heatingDegreeDays18_3,
       kind: "degreeDays",
-      note: "from hours; the base of US tables",
+      note: "from hourly values; the base of US tables",
     },
     {
       label: "radiation, December to February",
       value: sum([12, 1, 2]),
       kind: "radiation",
-      note: "on the horizontal",
+      note: "horizontal",
     },
     {
       label: "radiation, the whole year",
       value: result.globalRadiation,
       kind: "radiation",
-      note: "on the horizontal",
+      note: "horizontal",
     },
   ];
   return numbers(rows);

@@ -29,7 +29,7 @@ export function answer(result: FanResult, inputs: FanInputs): DisplayItem {
     ? "partly"
     : "yes";
   const flow = (point: FanPoint | null) =>
-    point === null ? "no point on the curve" : showBoth(point.airFlow, "airFlow");
+    point === null ? "no operating point on the curve" : showBoth(point.airFlow, "airFlow");
   return answerCard({
     light,
     answer:
@@ -40,15 +40,18 @@ export function answer(result: FanResult, inputs: FanInputs): DisplayItem {
       } of the design flow, for ${showNumber(result.power, 0)} W: ${
         showBoth(result.specificPower, "specificPower")
       } at an efficiency of ${showSi(result.efficiency, "share")}.` +
-      (result.stalled ? " The point lies left of the curve's hump: the fan stalls there." : ""),
+      (result.stalled
+        ? " The operating point is to the left of the pressure peak: the fan stalls there."
+        : ""),
     range: `With the resistance a fifth higher ${flow(pointAgainst(result, 1.2))}, a fifth lower ${
       flow(pointAgainst(result, 0.8))
     }; with a dirty filter ${flow(result.dirtyFilter)}.`,
-    drivenBy: "the pressure of tubes, headers, riser and filter: a fan's free-air figure says " +
+    drivenBy:
+      "the pressure drop of tubes, headers, riser and filter: a fan's free-air figure says " +
       "nothing about this point.",
     changesWith:
-      "a tube flooded, the filter clogged, the speed were lowered (power goes with about " +
-      "the cube), or the place lay higher.",
+      "a tube flooded, the filter clogged, the speed were lowered (power varies with about " +
+      "the cube), or the site were higher.",
   });
 }
 
@@ -62,7 +65,7 @@ export function summaryTable(result: FanResult, inputs: FanInputs): DisplayItem 
     { label: "electric power", value: `${showNumber(result.power, 0)} W` },
     { label: "efficiency, wire to air", value: result.efficiency, kind: "share" },
     { label: "specific power", value: result.specificPower, kind: "specificPower" },
-    { label: "air density used", value: result.density, kind: "density" },
+    { label: "air density", value: result.density, kind: "density" },
     { label: "filter or screen, clean", value: inputs.filterPressure, kind: "pressure" },
   ]);
 }

@@ -70,10 +70,10 @@ export function countChart(trials: readonly TriedFan[]): DisplayItem {
   }, {
     title: "More fans on the same field",
     alt:
-      `Curves of one and more fans against the field: ${words}. Two fans never move twice the air ` +
-      "of one, since the field asks for more pressure at more flow.",
+      `Curves of one or more fans against the field: ${words}. Two fans never move twice the air ` +
+      "of one, because the field needs more pressure at higher flow.",
     note: missed.map(({ name, reason }) => `${name}: ${reason}`).join(" ") ||
-      "Thin: what the field asks for, a little less with more risers side by side.",
+      "Thin lines: system curves, slightly lower with more risers in parallel.",
     legend: met.map(({ name }, index) => ({
       label: name,
       colour: SERIES_COLOURS[index % SERIES_COLOURS.length]!,
@@ -103,7 +103,7 @@ export function speedChart(
       ? []
       : [{ speed: trial.speed, airFlow: trial.result.airFlow, power: trial.result.power }]
   );
-  const x = { label: "speed over the rated speed, –", grid: true, zero: true } as const;
+  const x = { label: "speed over rated speed, –", grid: true, zero: true } as const;
   const here = Plot.ruleX([speed], { stroke: PALETTE.latent, strokeDasharray: "4 3" });
   const line = (y: string, stroke: string) => [
     here,
@@ -125,8 +125,9 @@ export function speedChart(
     },
   ], {
     title: "Slower fans: a little less air, far less power",
-    alt: "Air flow grows in proportion to the speed, electric power with about its cube.",
-    note: "Fan laws; motors and drives lose more at low speed than these laws know: measure there.",
+    alt: "Air flow is proportional to speed; electric power varies with about its cube.",
+    note:
+      "By the fan laws; motors and drives lose more at low speed than these laws allow for: measure there.",
     legend: [
       { label: "air flow", colour: PALETTE.air, sign: "line" },
       { label: "power", colour: PALETTE.warm, sign: "line" },
@@ -138,7 +139,7 @@ export function speedChart(
       { head: "pressure", value: (row) => row.result?.pressure ?? null, kind: "pressure" },
       { head: "power", value: (row) => row.result?.power ?? null, kind: "power", us: false },
       {
-        head: "power for 1 m³/s",
+        head: "power per 1 m³/s",
         value: (row) => row.result?.specificPower ?? null,
         kind: "specificPower",
         us: false,
@@ -177,19 +178,19 @@ export function monthsChart(
     ],
     color: { type: "identity" },
   }, {
-    title: "What the fans take over the year",
+    title: "Electricity used by the fans over the year",
     alt: `Electricity of the fans by month, ${showSi(year, "energy")} in ${
       hours.toFixed(0)
     } hours of the year.`,
     note: `${showSi(year, "energy")} in ${hours.toFixed(0)} hours of running.`,
     legend: [
-      { label: "heat put in", colour: PALETTE.warm },
-      { label: "heat fetched", colour: PALETTE.cold },
+      { label: "heat charged", colour: PALETTE.warm },
+      { label: "heat discharged", colour: PALETTE.cold },
     ],
     table: dataTable(months, [
       { head: "month", value: (row) => MONTHS[row.month]! },
-      { head: "heat put in, kWh", value: (row) => row.charge, digits: 0 },
-      { head: "heat fetched, kWh", value: (row) => row.discharge, digits: 0 },
+      { head: "heat charged, kWh", value: (row) => row.charge, digits: 0 },
+      { head: "heat discharged, kWh", value: (row) => row.discharge, digits: 0 },
       { head: "hours", value: (row) => row.hours, kind: "hours" },
     ]),
   });

@@ -15,7 +15,7 @@ export function choiceTable(trials: readonly FanTrial[], count: number): Display
   return table(trials, [
     { head: "fan", value: (row) => row.name },
     { head: "air flow", value: (row) => row.result?.airFlow ?? null, kind: "airFlow" },
-    { head: "of design", value: (row) => row.result?.flowRatio ?? null, kind: "share" },
+    { head: "share of design", value: (row) => row.result?.flowRatio ?? null, kind: "share" },
     {
       head: "pressure",
       value: (row) => row.result?.pressure ?? null,
@@ -32,7 +32,7 @@ function wordsOf({ result, reason }: FanTrial): string {
   if (result === null) return reason;
   if (result.stalled) return "stalls: roars and hunts";
   if (result.flowRatio < 0.9) return "too weak";
-  if (result.flowRatio > 1.15) return "more air than asked for: turn it down";
+  if (result.flowRatio > 1.15) return "more air than needed: reduce the speed";
   return "";
 }
 
@@ -49,7 +49,7 @@ export function elevationTable(trials: readonly ElevationTrial[]): DisplayItem {
     { head: "air flow", value: (row) => row.result?.airFlow ?? null, kind: "airFlow" },
     { head: "pressure", value: (row) => row.result?.pressure ?? null, kind: "pressure" },
     { head: "power", value: (row) => row.result?.power ?? null, kind: "power", us: false },
-    { head: "heat for each kelvin", value: (row) => row.capacityRate, kind: "conductance" },
+    { head: "heat per kelvin", value: (row) => row.capacityRate, kind: "conductance" },
     { head: "", value: (row) => row.reason },
   ], "The same field and fans at standard pressure and 25 degC");
 }
@@ -62,23 +62,23 @@ export function pointWords(result: FanResult, inputs: FanInputs): DisplayItem {
   return paragraph(
     `${fans} ${showBoth(result.airFlow, "airFlow")}${
       inputs.count === 1 ? "" : " together"
-    }, where the field asks for ${
+    }, where the field needs ${
       showBoth(result.pressure, "pressure")
-    } and the curve gives as much. That is ${
+    } and the curve gives exactly that. This is ${
       showSi(result.airFlow / free, "share")
     } of the free-air figure at this speed and ${
       showSi(result.flowRatio, "share")
     } of the design flow. ${
       result.stalled
-        ? "The point lies left of the hump: the fans stall. Choose a larger fan or a freer field. "
-        : "The point lies right of the hump, where the fan runs steadily. "
+        ? "The operating point is to the left of the pressure peak: the fans stall. Choose a larger fan or a field with less resistance. "
+        : "The operating point is to the right of the pressure peak, where the fan runs steadily. "
     }Of ${showNumber(result.power, 0)} W drawn, ${
       showNumber(result.airFlow * result.pressure, 0)
     } W move air. ${
       inputs.filterPressure <= 0
-        ? "No filter or screen is counted."
+        ? "No filter or screen is included."
         : dirty === null
-        ? "With the dirty filter there is no point any more: the fans no longer reach the field."
+        ? "With the dirty filter there is no operating point: the fans can no longer drive air through the field."
         : `With the dirty filter the flow falls to ${showBoth(dirty.airFlow, "airFlow")}.`
     }`,
   );

@@ -8,10 +8,10 @@ import type { HeaderVariant } from "./header_variants.ts";
 import { table } from "../kit/table.ts";
 
 const LAYOUT_WORDS: Readonly<Record<HeadersInputs["layout"], string>> = {
-  Z: "fed at one end, drawn off at the opposite end",
-  U: "fed and drawn off at the same end",
-  centre: "fed in the middle",
-  "two-ended": "fed at both ends",
+  Z: "in at one end, out at the opposite end",
+  U: "in and out at the same end",
+  centre: "in and out in the middle",
+  "two-ended": "in and out at both ends",
 };
 
 /** The answer card; the range takes carelessly set tube ends where they were drawn. */
@@ -33,23 +33,23 @@ export function answer(
       `Headers of ${showBoth(result.diameter, "smallLength")}, ${LAYOUT_WORDS[inputs.layout]}: ` +
       `tubes carry ${showSi(result.flowMin, "share")} to ${
         showSi(result.flowMax, "share")
-      } of the mean, ${outside} of ${tubes.count} lie outside ±10 %; the field gives ${
+      } of the mean, ${outside} of ${tubes.count} are outside ±10 %; the field gives ${
         showSi(result.heatFactor, "sharePrecise")
       } of the heat of an even one.`,
     range: careless === undefined
-      ? "Workmanship is not in these numbers: ends pushed in to different depths and burrs spread " +
+      ? "Workmanship is not included: ends pushed in to different depths and burrs spread " +
         "the flows further."
-      : `With tube ends set carelessly the poorest tube carries ${
+      : `With carelessly set tube ends, the tube with least air carries ${
         showSi(careless.flowMin.low, "share")
-      } to ${showSi(careless.flowMin.high, "share")} of the mean, the richest up to ${
+      } to ${showSi(careless.flowMin.high, "share")} of the mean, the one with most up to ${
         showSi(careless.flowMax.high, "share")
-      } (nine of ten in ${careless.trials} drawn fields). Measure each tube before backfilling.`,
-    drivenBy: `the area of the tubes over that of the header, ${
+      } (nine in ten of ${careless.trials} random fields). Measure each tube before backfilling.`,
+    drivenBy: `the ratio of total tube area to header area, ${
       showNumber(result.areaRatio, 2)
     }; tube ${least + 1} gets least.`,
     changesWith:
-      "the header were wider, the tubes longer, or the feed moved. A faster fan changes " +
-      "nothing: all these losses go with the square of the air speed.",
+      "the header were wider, the tubes longer, or the feed point moved. A faster fan changes " +
+      "nothing: all these losses vary with the square of the air speed.",
   });
 }
 
@@ -72,23 +72,23 @@ export function sizeTable(variants: readonly HeaderVariant[]): DisplayItem {
   };
   return table(sizes, [
     { head: "inside", value: (row) => row.diameter, kind: "smallLength" },
-    { head: "tubes over header area", value: (row) => row.areaRatio, digits: 2 },
+    { head: "tube area over header area", value: (row) => row.areaRatio, digits: 2 },
     ...layouts.map((layout) => ({
       head: LAYOUT_HEADS[layout],
       value: (row: HeaderVariant) => shares(row, layout),
       right: true,
     })),
-  ], "Least and greatest flow over the mean on other headers");
+  ], "Smallest and largest tube flow over the mean on other headers");
 }
 
 /** What carelessly set tube ends do. */
 export function workmanshipTable(result: WorkmanshipResult): DisplayItem {
   const rows = [
-    { name: "poorest tube over mean", spread: result.flowMin },
-    { name: "richest tube over mean", spread: result.flowMax },
-    { name: "heat over that of flush ends, same air", spread: result.heatAtEqualFlow },
+    { name: "smallest tube flow over mean", spread: result.flowMin },
+    { name: "largest tube flow over mean", spread: result.flowMax },
+    { name: "heat over that of flush ends, same air flow", spread: result.heatAtEqualFlow },
     {
-      name: "heat over that of flush ends, same pressure",
+      name: "heat over that of flush ends, same fan pressure",
       spread: result.heatAtEqualPressure,
     },
   ];
@@ -97,5 +97,5 @@ export function workmanshipTable(result: WorkmanshipResult): DisplayItem {
     { head: "mean", value: (row) => row.spread.mean, digits: 3 },
     { head: "low (5 %)", value: (row) => row.spread.low, digits: 3 },
     { head: "high (95 %)", value: (row) => row.spread.high, digits: 3 },
-  ], `Ends up to 25 mm in, half of the holes with a burr: ${result.trials} fields drawn`);
+  ], `Ends up to 25 mm in, burrs at half of the holes: ${result.trials} random fields`);
 }

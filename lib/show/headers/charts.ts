@@ -59,7 +59,7 @@ export function tubeFlowChart(headers: HeadersResult, tubes: TubesResult): Displ
     title: "Does every tube get its share?",
     alt: `Flow of each tube over the mean, from ${headers.flowMin.toFixed(2)} to ${
       headers.flowMax.toFixed(2)
-    }; ${outside} of ${rows.length} tubes lie outside ±10 %.`,
+    }; ${outside} of ${rows.length} tubes are outside ±10 %.`,
     legend: [
       { label: "within ±10 %", colour: PALETTE.air },
       { label: "outside", colour: PALETTE.warm },
@@ -91,12 +91,12 @@ export function pressureChart(headers: HeadersResult, tubes: TubesResult): Displ
   return figure({
     height: 290,
     x: { label: "tube, numbered from the fan side, layer by layer", ...tubeAxis(rows.length) },
-    y: { label: "static pressure over the return outlet, Pa", grid: true },
+    y: { label: "static pressure above the return outlet, Pa", grid: true },
     marks: [...line("supply", PALETTE.warm), ...line("back", PALETTE.cold)],
   }, {
     title: "Static pressure along the headers",
     alt: `Static pressure at each tube in the supply and in the return header; the difference ` +
-      `drives the tube. Headers and tubes together take ${
+      `drives the flow. Headers and tubes together take ${
         showSi(headers.pressureDrop, "pressure")
       }.`,
     legend: [

@@ -13,28 +13,32 @@ import { table } from "../kit/table.ts";
 export function wantedTable(rows: readonly WantedHeader[]): DisplayItem {
   return table(rows, [
     { head: "layout", value: (row) => LAYOUT_NAMES[row.layout] },
-    { head: "wanted unevenness (CV)", value: (row) => row.unevenness, kind: "share" },
-    { head: "inside at least", value: (row) => row.sized?.diameter ?? null, kind: "smallLength" },
-    { head: "least over mean", value: (row) => row.sized?.flowMin ?? null, digits: 2 },
-    { head: "greatest over mean", value: (row) => row.sized?.flowMax ?? null, digits: 2 },
+    { head: "target unevenness (CV)", value: (row) => row.unevenness, kind: "share" },
+    {
+      head: "smallest inside diameter",
+      value: (row) => row.sized?.diameter ?? null,
+      kind: "smallLength",
+    },
+    { head: "smallest over mean", value: (row) => row.sized?.flowMin ?? null, digits: 2 },
+    { head: "largest over mean", value: (row) => row.sized?.flowMax ?? null, digits: 2 },
     {
       head: "pressure",
       value: (row) => row.sized?.pressureDrop ?? null,
       kind: "pressure",
       us: false,
     },
-  ], "Smallest header for a wanted evenness; buy the next larger pipe");
+  ], "Smallest header for a given unevenness; buy the next larger pipe");
 }
 
 /** What flooded tubes do to the others. */
 export function blockedTable(rows: readonly BlockedRow[]): DisplayItem {
   return table(rows, [
     { head: "group of tubes", value: (row) => row.name },
-    { head: "least of the open tubes", value: (row) => row.flowMin, digits: 2 },
-    { head: "greatest of the open tubes", value: (row) => row.flowMax, digits: 2 },
+    { head: "smallest of the open tubes", value: (row) => row.flowMin, digits: 2 },
+    { head: "largest of the open tubes", value: (row) => row.flowMax, digits: 2 },
     { head: "pressure", value: (row) => row.pressureDrop, kind: "pressure" },
     { head: "heat, same air flow", value: (row) => row.heat, kind: "sharePrecise" },
-  ], "The same air through the tubes that are left; flows over the mean of the clean group");
+  ], "The same air through the remaining tubes; flows over the mean of the clean group");
 }
 
 /** Holes of the plates that even out the field. */
@@ -49,16 +53,16 @@ export function balanceTable(balance: BalanceStudy): DisplayItem {
     rows,
     [
       { head: "tube", value: (row) => row.tube, kind: "count" },
-      { head: "flow over mean without plate", value: (row) => row.share, digits: 3 },
+      { head: "flow over mean, no orifice", value: (row) => row.share, digits: 3 },
       {
-        head: "hole of its plate",
+        head: "orifice diameter",
         value: (row) => row.hole < 0.995 * balance.diameter ? row.hole : null,
         kind: "smallLength",
       },
     ],
-    `${plates} of ${rows.length} tubes get a plate; pressure ${
+    `${plates} of ${rows.length} tubes get an orifice; pressure ${
       showSi(balance.pressureBefore, "pressure")
-    } without, ${showSi(balance.pressureAfter, "pressure")} with plates`,
+    } without, ${showSi(balance.pressureAfter, "pressure")} with orifices`,
   );
 }
 
@@ -75,12 +79,12 @@ export function drillingTable(
       { head: "along, from the first", value: (hole) => hole.along, digits: 3, kind: "depth" },
       { head: "angle, degrees", value: (hole) => hole.angle, digits: 0 },
       { head: "arc", value: (hole) => hole.around, kind: "smallLength" },
-      { head: "diameter of the hole", value: (hole) => hole.diameter, kind: "smallLength" },
+      { head: "hole diameter", value: (hole) => hole.diameter, kind: "smallLength" },
     ],
     `${layout.holes.length} holes in a header of ${showSi(layout.headerDiameter, "smallLength")}; ${
       layout.holes.length < 2
         ? "a single hole"
-        : `${showSi(layout.strengthLeft, "share")} of the tightest pitch is left, ${
+        : `${showSi(layout.strengthLeft, "share")} of the closest pitch is left, ${
           showSi(layout.ligament, "smallLength")
         } of wall`
     }`,

@@ -112,9 +112,9 @@ export function workmanshipStudies(study: Study, tubes: TubesResult): Workmanshi
   const deep = Math.min(0.1, study.headers.diameter / 3);
   const ways: readonly (readonly [string, Workmanship])[] = [
     ["flanged, all flush", FLANGED],
-    ["0 to 25 mm in, burrs on half", CARELESS],
+    ["0 to 25 mm in, burrs at half", CARELESS],
     [
-      `0 to ${(1000 * deep).toFixed(0)} mm in, large burrs on half`,
+      `0 to ${(1000 * deep).toFixed(0)} mm in, large burrs at half`,
       { insertionMin: 0, insertionMax: deep, burrShare: 0.5, burrLoss: 0.8 },
     ],
   ];

@@ -41,7 +41,7 @@ export function layoutChart(
   return figure({
     height: 320,
     x: {
-      label: "tube of one layer, from the end that is fed",
+      label: "tube of one layer, numbered from the fed end",
       domain: [0.5, Math.max(1.5, count + 0.5)],
       tickFormat: (tube: number) => Number.isInteger(tube) ? String(tube) : "",
     },
@@ -65,8 +65,8 @@ export function layoutChart(
       ),
     ],
   }, {
-    title: "The same headers fed in four ways",
-    alt: `Flow of each tube over the mean in four layouts; least even is ${
+    title: "The same headers in four layouts",
+    alt: `Flow of each tube over the mean in four layouts; the least even is ${
       LAYOUT_NAMES[widest.layout]
     }, from ${widest.result.flowMin.toFixed(2)} to ${widest.result.flowMax.toFixed(2)}.`,
     legend: variants.map(({ layout }) => ({
@@ -74,15 +74,15 @@ export function layoutChart(
       colour: LINES[layout].colour,
       sign: LINES[layout].dash === "" ? "line" as const : "dash" as const,
     })),
-    note: "Dotted: ten per cent either way.",
+    note: "Dotted lines: ±10 %.",
     table: dataTable(variants, [
       { head: "layout", value: (row) => LAYOUT_NAMES[row.layout] },
-      { head: "least over mean", value: (row) => row.result.flowMin, digits: 3 },
-      { head: "greatest over mean", value: (row) => row.result.flowMax, digits: 3 },
+      { head: "smallest over mean", value: (row) => row.result.flowMin, digits: 3 },
+      { head: "largest over mean", value: (row) => row.result.flowMax, digits: 3 },
       { head: "unevenness (CV)", value: (row) => row.result.unevenness, kind: "sharePrecise" },
       { head: "pressure", value: (row) => row.result.pressureDrop, kind: "pressure", us: false },
       {
-        head: "heat of an even field",
+        head: "heat over that of an even field",
         value: (row) => row.result.heatFactor,
         kind: "sharePrecise",
       },
@@ -107,18 +107,30 @@ export interface WorkmanshipOutcome {
 /** Shares and heat of fields with tube ends set more and less carefully. */
 export function workmanshipChart(studies: readonly WorkmanshipOutcome[]): DisplayItem {
   const rows = studies.flatMap(({ name, result }) => [
-    { name, what: "poorest tube", colour: PALETTE.cold, symbol: "triangle2", ...result.flowMin },
-    { name, what: "richest tube", colour: PALETTE.warm, symbol: "triangle", ...result.flowMax },
     {
       name,
-      what: "heat, fan holds the flow",
+      what: "tube with least air",
+      colour: PALETTE.cold,
+      symbol: "triangle2",
+      ...result.flowMin,
+    },
+    {
+      name,
+      what: "tube with most air",
+      colour: PALETTE.warm,
+      symbol: "triangle",
+      ...result.flowMax,
+    },
+    {
+      name,
+      what: "heat at constant flow",
       colour: PALETTE.ink,
       symbol: "circle",
       ...result.heatAtEqualFlow,
     },
     {
       name,
-      what: "heat, fan holds the pressure",
+      what: "heat at constant fan pressure",
       colour: PALETTE.latent,
       symbol: "square",
       ...result.heatAtEqualPressure,
@@ -129,7 +141,7 @@ export function workmanshipChart(studies: readonly WorkmanshipOutcome[]): Displa
   return figure({
     height: 70 + 62 * studies.length,
     marginLeft: 250,
-    x: { label: "over the mean, or over flanged connectors, –", grid: true },
+    x: { label: "ratio to the mean, or to flanged connectors, –", grid: true },
     y: { label: null, domain: studies.map(({ name }) => name) },
     marks: [
       Plot.ruleX([1], { stroke: PALETTE.ink, strokeWidth: 0.7 }),
@@ -158,16 +170,16 @@ export function workmanshipChart(studies: readonly WorkmanshipOutcome[]): Displa
       }),
     ],
   }, {
-    title: "What careless holes cost",
+    title: "The cost of careless holes",
     alt:
-      `Poorest and richest tube and the heat of the field for ${studies.length} ways to set the ` +
-      `tube ends. In the worst the poorest tube carries ${
+      `Smallest and largest tube flow and the heat of the field for ${studies.length} ways of setting the ` +
+      `tube ends. In the worst case the tube with least air carries ${
         worst.result.flowMin.mean.toFixed(2)
       } of the mean and the field gives ${
         worst.result.heatAtEqualPressure.mean.toFixed(2)
-      } of the heat where the fan holds the pressure.`,
+      } of the heat at constant fan pressure.`,
     legend: kinds.map(({ what, colour }) => ({ label: what, colour })),
-    note: `${worst.result.trials} drawn fields each; the line spans nine in ten.`,
+    note: `${worst.result.trials} random fields each; the line spans nine in ten.`,
     table: dataTable(rows, [
       { head: "tube ends", value: (row) => row.name },
       { head: "", value: (row) => row.what },

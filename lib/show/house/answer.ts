@@ -25,7 +25,7 @@ export function firstFreezeText(hour: number | null): string {
 /** "it would freeze for 1100 h to 1500 h": were the house 1 K warmer or colder than computed. */
 export function freezingRange(airTemperature: Float64Array): string {
   const [low, high] = [hoursBelow(airTemperature, -1), hoursBelow(airTemperature, 1)];
-  const sooner = "were it 1 K warmer or colder all year than computed, it would ";
+  const sooner = "if it were 1 K warmer or colder all year than computed, it would ";
   return high === 0
     ? `${sooner}not freeze in either case`
     : `${sooner}freeze for ${showSi(low, "hours")} to ${showSi(high, "hours")}`;
@@ -45,18 +45,18 @@ export function answer(result: HouseResult): DisplayItem {
     showBoth(result.lossCoefficient + (factor - 1) * leak, "conductance");
   return answerCard({
     light: frostLight(result.hoursBelowFreezingNoStore),
-    answer: `Without a store and without heat the house falls to ${
+    answer: `Without a store and heating, the house falls to ${
       showBoth(result.coldestHourNoStore, "temperature")
     } and spends ${showSi(result.hoursBelowFreezingNoStore, "hours")} a year below freezing; ${
       firstFreezeText(result.firstFreezeNoStore)
     }. Holding the heating set point would take ${showBoth(result.heatDemand, "energy")} a year, ${
       showBoth(result.peakHeatLoss, "heatFlow")
     } at the design night.`,
-    range: `Leakage is the least known part: at half of it the house loses ${loss(0.5)}, at twice ${
-      loss(2)
-    }, against ${
+    range: `Leakage is the least certain part: with half of it the house loses ${
+      loss(0.5)
+    }, with twice ${loss(2)}, compared with ${
       showBoth(result.lossCoefficient, "conductance")
-    } here. The house is not known to better than a kelvin: ${
+    } here. House temperatures are not known to better than a kelvin: ${
       freezingRange(result.freeRunning.airTemperature)
     }.`,
     drivenBy: `${largest.name}, ${
@@ -101,7 +101,7 @@ export function skinTable(result: HouseResult, inputs: HouseInputs): DisplayItem
     open: null,
     loss: conductance,
   }));
-  const total = { name: "all together", kind: "", area: null, open: null, loss: lossCoefficient };
+  const total = { name: "total", kind: "", area: null, open: null, loss: lossCoefficient };
   return table([...skin, ...others, total], [
     { head: "part", value: (row) => row.name },
     { head: "kind", value: (row) => row.kind },
@@ -123,33 +123,33 @@ export function frostTable(result: HouseResult, inputs: HouseInputs): DisplayIte
 export function measuresTable(ranking: readonly RankedMeasure[]): DisplayItem {
   return table(ranking, [
     { head: "measure", value: (row) => row.name },
-    { head: "what was changed", value: (row) => row.change },
+    { head: "what is changed", value: (row) => row.change },
     { head: "heat demand", value: (row) => row.heatDemand, kind: "energy", us: false },
     { head: "saved", value: (row) => row.saved, kind: "energy", us: false },
-    { head: "coldest hour without heat", value: (row) => row.coldestHour, kind: "temperature" },
+    { head: "coldest hour, unheated", value: (row) => row.coldestHour, kind: "temperature" },
     { head: "below freezing", value: (row) => row.hoursBelowFreezing, kind: "hours" },
   ]);
 }
 
 const LEDGER_WORDS: readonly (readonly [keyof HouseLedger, string])[] = [
-  ["solar", "sun taken up inside"],
+  ["solar", "sun absorbed inside"],
   ["heater", "heater"],
   ["glazing", "through glazing"],
   ["opaque", "through opaque parts"],
   ["leakage", "leakage"],
   ["vent", "vents"],
   ["floor", "floor soil"],
-  ["evaporation", "turned into vapour"],
+  ["evaporation", "used in evaporation"],
   ["mass", "water and other mass"],
-  ["air", "kept in the air"],
+  ["air", "stored in the air"],
 ];
 
 /** Heat of the year by part, free running beside held at the set point. */
 export function ledgerTable(result: HouseResult): DisplayItem {
   const { freeRunningLedger: free, heatedLedger: heated } = result;
   return table(LEDGER_WORDS, [
-    { head: "heat of the year, gains positive", value: ([, words]) => words },
-    { head: "running free", value: ([key]) => free[key], kind: "energy" },
+    { head: "annual heat, gains positive", value: ([, words]) => words },
+    { head: "free-running", value: ([key]) => free[key], kind: "energy" },
     { head: "held at the set point", value: ([key]) => heated[key], kind: "energy" },
   ]);
 }

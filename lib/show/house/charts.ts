@@ -59,25 +59,25 @@ export function lossesChart(result: HouseResult): DisplayItem {
     marginTop: 8,
     marginBottom: 30,
     x: { domain, label: null, grid: true },
-    y: { domain: ["all together"], label: null, padding: 0.1 },
+    y: { domain: ["total"], label: null, padding: 0.1 },
     marks: [
       Plot.barX(bars, {
         x1: "from",
         x2: (bar: LossBar) => bar.from + bar.conductance,
-        y: () => "all together",
+        y: () => "total",
         fill: "colour",
         stroke: "white",
       }),
       Plot.text(bars.filter((bar) => bar.share >= 0.07), {
         x: (bar: LossBar) => bar.from + bar.conductance / 2,
-        y: () => "all together",
+        y: () => "total",
         text: (bar: LossBar) => showSi(bar.share, "share"),
         fill: "white",
         fontWeight: "bold",
       }),
       Plot.text([result.lossCoefficient], {
         x: (value: number) => value,
-        y: () => "all together",
+        y: () => "total",
         text: () => whole,
         textAnchor: "start",
         dx: 5,
@@ -87,7 +87,7 @@ export function lossesChart(result: HouseResult): DisplayItem {
     ...sides,
     height: 50 + bars.length * 34,
     marginTop: 8,
-    x: { domain, label: "heat lost for each kelvin between inside and outside, W/K", grid: true },
+    x: { domain, label: "heat loss per kelvin between inside and outside, W/K", grid: true },
     y: { domain: bars.map((bar) => bar.name), label: null, padding: 0.3 },
     marks: [
       Plot.barX(bars, { x: "conductance", y: "name", fill: "colour" }),
@@ -128,8 +128,8 @@ export function freeRunningDurationChart(result: HouseResult, climate: ClimateYe
     axis: "air temperature, degC",
     kind: "temperature",
     limits: [-20, -10, 0, 5, 10, 30],
-    title: "Free-running house: how long it is how cold",
-    alt: `The house without a store and without heat falls to ${
+    title: "Free-running house: hours at or below each temperature",
+    alt: `The house without store or heating falls to ${
       showSi(result.coldestHourNoStore, "temperature")
     } and spends ${showSi(result.hoursBelowFreezingNoStore, "hours")} below freezing.`,
   });
@@ -150,7 +150,7 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
     series: climate.globalHorizontal,
   };
   const heater: TimeLine = {
-    label: "heat that would hold the set point",
+    label: "heat needed to hold the set point",
     colour: PALETTE.latent,
     series: result.heated.heater.map((heat) => heat / 1000),
   };
@@ -172,8 +172,11 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
       : []),
   ], {
     title: "The coldest week of the house without a store",
-    alt: `From ${hourName(start)}: outdoor and indoor temperature, radiation and heat demand for ` +
-      `seven days; ` +
+    alt:
+      `Seven days from ${
+        hourName(start)
+      }: outdoor and indoor temperature, radiation and heat demand; ` +
+      ` ` +
       `lowest indoor temperature ${showSi(result.coldestHourNoStore, "temperature")}.`,
     legend: lineLegend([...temperatures, sun, ...(heated ? [heater] : [])]),
     table: dataTable(days, [

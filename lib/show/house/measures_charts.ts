@@ -43,12 +43,12 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
   }, {
     title: "What each improvement saves",
     alt: best === undefined || base!.heatDemand <= 0
-      ? "There is no heat to save: the house holds its set point by itself."
-      : `Heat demand that each improvement alone saves in this climate; most by ${best.name}: ${
+      ? "There is no heat to save: the house holds its set point without heating."
+      : `Heat demand saved by each improvement on its own in this climate; most by ${best.name}: ${
         showSi(best.saved, "energy")
       } of ${showSi(base!.heatDemand, "energy")} a year.`,
     note: base!.heatDemand <= 0
-      ? "No heat to save in this climate; only the coldest hour moves."
-      : "Each measure alone, all else as it is: two together save less than the sum.",
+      ? "No heat to save in this climate; only the coldest hour changes."
+      : "Each measure on its own, all else unchanged: two together save less than the sum.",
   });
 }

@@ -73,8 +73,7 @@ export function freeRunningYearChart(
     ],
   }, {
     title: "The house on its own, day by day",
-    alt:
-      `Coldest hour of each day inside and outdoors and the span of each day inside; the house ` +
+    alt: `Coldest hour of each day inside and outdoors, and each day's range inside; the house ` +
       `falls to ${showSi(result.coldestHourNoStore, "temperature")}.`,
     legend: [
       { label: "house, coldest hour of the day", colour: PALETTE.warm, sign: "line" },
@@ -138,8 +137,8 @@ export function humidityChart(result: HouseResult, purgeHumidity: number): Displ
       Plot.ruleY([0], { stroke: PALETTE.ink }),
     ],
   }], {
-    title: "Damp air and dripping cover",
-    alt: `Humidity of the house without heat or store, and water condensing on the cover: ${
+    title: "Humidity and condensation on the cover",
+    alt: `Humidity in the house without heating or store, and water condensing on the cover: ${
       showSi(water, "mass")
     } a year, ${showSi(hoursAtLeast(year.relativeHumidity, 0.9), "hours")} at or above 90 %.`,
     legend: [
@@ -202,7 +201,7 @@ const FLOWS: readonly (readonly [FlowName, string, string])[] = [
   ["opaque", "solid walls and roof", PALETTE.ink],
   ["leakage", "leakage", PALETTE.air],
   ["vent", "vents", "#8fb0f5"],
-  ["evaporation", "turned into vapour", "#c9cdd3"],
+  ["evaporation", "used in evaporation", "#c9cdd3"],
 ];
 
 /** kWh of each flow in each month, gains above zero; the floor takes or gives. */
@@ -233,12 +232,12 @@ export function heatFlowsChart(result: HouseResult): DisplayItem {
     ],
   }, {
     title: "Heat in and out, month by month, held at the set point",
-    alt: `Stacked bars of gains and losses in each month; the heater gives ${
+    alt: `Stacked bars of gains and losses in each month; the heater supplies ${
       showSi(result.heatDemand, "energy")
     } a year.`,
     note:
-      "What barrels and air keep from one month to the next is left out: bars up and down may " +
-      "differ by it.",
+      "Heat stored in barrels and air from one month to the next is left out: bars up and down may " +
+      "differ by that amount.",
     legend: FLOWS.map(([, label, colour]) => ({ label, colour })),
     table: dataTable(MONTHS, [
       { head: "month", value: (month) => month },

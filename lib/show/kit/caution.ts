@@ -65,7 +65,7 @@ export function notices(list: readonly Notice[]): DisplayItem {
     LEVEL_ORDER.indexOf(a.level) - LEVEL_ORDER.indexOf(b.level)
   );
   if (sorted.length === 0) {
-    const none = "No notices: nothing here looked implausible to the checks.";
+    const none = "No notices: the checks found nothing implausible.";
     return { "text/html": `<p>${none}</p>`, "text/plain": none };
   }
   const items = sorted.map((one) =>

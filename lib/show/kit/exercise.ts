@@ -45,7 +45,7 @@ export interface Verdict {
  */
 export function judge(exercise: Exercise, given: string | number | null): Verdict {
   if (given === null || given === "") {
-    return { state: "open", message: "Not answered yet: put your answer in place of null." };
+    return { state: "open", message: "Not answered yet: replace null with your answer." };
   }
   if (exercise.kind === "choice") return judgeChoice(exercise, String(given).trim().toLowerCase());
   let value: number;
@@ -82,7 +82,7 @@ function near(value: number, target: number, tolerance: number): boolean {
 function missText(value: number, answer: number): string {
   if (value * answer < 0) return "The sign is wrong.";
   const ratio = Math.abs(value / answer);
-  if (ratio > 30 || ratio < 1 / 30) return "Far off: look at the units first.";
+  if (ratio > 30 || ratio < 1 / 30) return "Far off: check the units first.";
   return ratio > 1 ? "Too large." : "Too small.";
 }
 

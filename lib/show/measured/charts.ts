@@ -60,7 +60,7 @@ export function logChart(check: LogCheck, name: string): DisplayItem {
     }),
   ], {
     title: `Measured and predicted, ${name}`,
-    alt: `Air of a logged glass compartment, measured and predicted: root mean square error ${
+    alt: `Air in a logged glass compartment, measured and predicted: root mean square error ${
       showSi(unseen.temperatureError, "temperatureDifference", 2)
     } and ${showNumber(unseen.humidityError * 100, 1)} % humidity.`,
     legend: [

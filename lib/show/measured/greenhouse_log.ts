@@ -76,19 +76,19 @@ export function scoreRows({ forward, backward }: LogHalves): ScoreRow[] {
 export function greenhouseLogItems(halves: LogHalves | null): DisplayItem[] {
   if (halves === null) {
     return [
-      scoreTable(RECORDED_SCORES, "Recorded scores, not worked out in this run"),
+      scoreTable(RECORDED_SCORES, "Recorded scores, not computed in this run"),
       paragraph(
-        `The log may not be copied into this project. To draw it here, put weather.csv and ` +
+        `The log may not be copied into this project. To plot it here, put weather.csv and ` +
           `reference_climate.csv of the autonomous-greenhouse experiment of 2022 (open data, ` +
-          `five-minute log of a glass compartment) into a folder and name it in the variable ` +
-          `${LOG_VARIABLE} before the run.`,
+          `five-minute log of a glass compartment) in a folder and set the variable ` +
+          `${LOG_VARIABLE} to that folder before the run.`,
       ),
     ];
   }
   return [
     logChart(halves.forward, "second half"),
     logChart(halves.backward, "first half"),
-    scoreTable(scoreRows(halves), "Worked out in this run"),
+    scoreTable(scoreRows(halves), "Computed in this run"),
   ];
 }
 

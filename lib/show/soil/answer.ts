@@ -20,32 +20,31 @@ export function answer(result: SoilResult): DisplayItem {
       (result.frostDepth > 0
         ? `frost reaches ${showBoth(result.frostDepth, "depth")}.`
         : "it does not freeze."),
-    range:
-      `With conductivity and moisture of the soil changed within what is plausible, the lowest ` +
+    range: `With soil conductivity and moisture varied within plausible limits, the lowest ` +
       `lies between ${showBoth(Math.min(...lows), "temperature")} and ${
         showBoth(Math.max(...lows), "temperature")
       }, the highest between ${showBoth(Math.min(...highs), "temperature")} and ${
         showBoth(Math.max(...highs), "temperature")
       }` +
       (Math.max(...frost) > 0
-        ? `, frost between ${showBoth(Math.min(...frost), "depth")} and ${
+        ? `, frost depth between ${showBoth(Math.min(...frost), "depth")} and ${
           showBoth(Math.max(...frost), "depth")
         }.`
         : ".") +
       (cleared === undefined || cleared.frostDepth === 0
         ? ""
-        : ` On bare ground kept clear of snow the lowest would be ${
+        : ` On bare ground kept clear of snow, the lowest would be ${
           showBoth(cleared.minAtTubeDepth, "temperature")
         } and frost would reach ${showBoth(cleared.frostDepth, "depth")}.`),
     drivenBy:
-      `the yearly mean at the surface, ${showBoth(result.wave.mean, "temperature")}, and how ` +
-      `far the yearly wave gets, ${
+      `the annual mean at the surface, ${showBoth(result.wave.mean, "temperature")}, and how ` +
+      `deep the annual wave reaches, ${
         showBoth(dampingDepth(result.properties.diffusivity), "depth")
       }.`,
     changesWith:
-      "snow stayed away or lay deeper, the soil were wetter or drier, groundwater moved " +
-      "through it, or a house has stood there for years: soil under a house is several kelvin " +
-      "warmer than the open field shown here (common practice, no source).",
+      "there were no snow or deeper snow, the soil were wetter or drier, groundwater moved " +
+      "through it, or a house had stood there for years: soil under a house is several kelvin " +
+      "warmer than the open ground shown here (common practice, no source).",
   });
 }
 
@@ -68,7 +67,7 @@ export function propertyTable(result: SoilResult): DisplayItem {
       kind: "volumetricHeatCapacity",
     },
     { label: "diffusivity", value: soil.diffusivity, kind: "diffusivity" },
-    { label: "heat of freezing", value: soil.latentHeat, kind: "latentHeat" },
+    { label: "latent heat of freezing", value: soil.latentHeat, kind: "latentHeat" },
     { label: "pores", value: soil.porosity, kind: "share" },
     { label: "pores filled with water", value: soil.saturation, kind: "share" },
   ]);
@@ -82,7 +81,7 @@ export function penetrationTable(result: SoilResult): DisplayItem {
     { head: "period", value: (days) => days, kind: "days" },
     { head: "depth where 37 % is left", value: depth, kind: "depth" },
     { head: "depth where 5 % is left", value: (days) => 3 * depth(days), kind: "depth" },
-  ], "How deep a wave reaches");
+  ], "How deep each wave reaches");
 }
 
 /** The ground with one quantity changed at a time. */

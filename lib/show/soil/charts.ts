@@ -50,10 +50,10 @@ export function profileChart(result: SoilResult): DisplayItem {
       ...SHOWN.map((shown) => line(shown.month, shown.colour, 2.5, shown.dash)),
     ],
   }, {
-    title: "Undisturbed ground: temperature over depth, month by month",
-    alt: `Ground temperature profiles of the twelve months. At the tube depth of ${
+    title: "Undisturbed ground: temperature against depth, month by month",
+    alt: `Ground temperature profiles for the twelve months. At the tube depth of ${
       showSi(result.tubeDepth, "depth")
-    } the ground swings between ${showSi(result.temperatureAtTubeDepthMin, "temperature")} and ${
+    } the ground varies between ${showSi(result.temperatureAtTubeDepthMin, "temperature")} and ${
       showSi(result.temperatureAtTubeDepthMax, "temperature")
     }.`,
     legend: [
@@ -119,7 +119,7 @@ export function fieldChart(result: SoilResult): DisplayItem {
     ],
   }, {
     title: "The ground through the year: the season arrives later and weaker with depth",
-    alt: "Map of ground temperature over day of the year and depth. The cold reaches the tube " +
+    alt: "Map of ground temperature by day of the year and depth. The cold reaches the tube " +
       "depth weeks after the coldest day at the surface.",
     legend: [
       ...classLegend(classes, "degC"),

@@ -13,22 +13,23 @@ export const EXERCISES: readonly Exercise[] = [
     id: "soil.penetration",
     question:
       "A soil has conductivity 1.0 W/(m K) and heat capacity 2.0 MJ/(m³ K). At what depth " +
-      'has the yearly wave fallen to 1/e? Answer with unit, such as "1.2 m".',
+      'has the annual wave fallen to 1/e? Answer with a unit, such as "1.2 m".',
     kind: "length",
     answer: yearDepth,
     tolerance: 0.02,
     slips: [
-      { value: dayDepth, hint: "That is the daily wave: the period asked for is a year." },
+      { value: dayDepth, hint: "That is the daily wave: the question asks about a year." },
       { value: Math.sqrt(soilDiffusivity * YEAR), hint: "The π is missing: √(a·P/π)." },
       { value: soilDiffusivity * YEAR / Math.PI, hint: "The square root is missing: √(a·P/π)." },
     ],
-    explanation: "√(a·P/π) with a = 1.0/2.0e6 m²/s. A day reaches only a twentieth as deep: one " +
-      "night's store is thin, a season's is thick.",
+    explanation:
+      "√(a·P/π) with a = 1.0/2.0e6 m²/s. A daily wave reaches only a twentieth as deep: one " +
+      "night's store is a thin layer, a season's a thick one.",
   },
   {
     id: "soil.lag",
-    question: "In the same soil, how much later than at the surface does the coldest day arrive " +
-      '1 m down? Answer as a time, such as "10 days".',
+    question: "In the same soil, how much later does the coldest day arrive 1 m down than at the " +
+      'surface? Answer as a time, such as "10 days".',
     kind: "time",
     answer: lag,
     tolerance: 0.03,
@@ -37,19 +38,25 @@ export const EXERCISES: readonly Exercise[] = [
       { value: lag * Math.PI, hint: "One radian is a year over 2π, not a year over 2." },
     ],
     explanation:
-      "depth/penetration depth is the lag in radians; times 365/2π in days. The ground " +
-      "at tube depth is coldest weeks after the air.",
+      "Depth over penetration depth is the lag in radians; multiply by 365/2π for days. The ground " +
+      "at tube depth is coldest weeks after the air is.",
   },
   {
     id: "soil.freezing",
     question: "One cubic metre of soil holds 25 % water by volume. How much heat does that water " +
-      'set free when all of it freezes at 0 degC, at 334 kJ/kg? Answer such as "50 MJ".',
+      'release when all of it freezes at 0 degC, at 334 kJ/kg? Answer such as "50 MJ".',
     kind: "energy",
     answer: 0.25 * 1000 * 334e3,
     tolerance: 0.02,
     slips: [
-      { value: 1000 * 334e3, hint: "That is a cubic metre of water; only a quarter of it is." },
-      { value: 0.25 * 334e3, hint: "Litres and cubic metres: a cubic metre of water is 1000 kg." },
+      {
+        value: 1000 * 334e3,
+        hint: "That is a whole cubic metre of water; only a quarter of it is water.",
+      },
+      {
+        value: 0.25 * 334e3,
+        hint: "Check litres and cubic metres: a cubic metre of water is 1000 kg.",
+      },
       {
         value: 0.25 * 1000 * 4180,
         hint: "That is the heat of cooling it by 1 K, not of freezing.",

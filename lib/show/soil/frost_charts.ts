@@ -58,7 +58,7 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
     height: 280,
     x: DAY_AXIS,
     y: {
-      label: "height of snow and depth of frost, m",
+      label: "snow depth (up) and frost depth (down), m",
       domain: [-reach, Math.max(0.1, deepestSnow * 1.1)],
       tickFormat: (value: number) => Math.abs(value).toFixed(1),
       grid: true,
@@ -82,8 +82,8 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
       }; the ground is frozen on ${days} days, down to ${showSi(result.frostDepth, "depth")}.`
       : `Snow up to ${
         showSi(deepestSnow, "depth")
-      }; undisturbed ground does not freeze in this year.`,
-    note: "Grassed open ground beside the house; it thaws from above and from below.",
+      }; the undisturbed ground does not freeze in this year.`,
+    note: "Open, grassed ground beside the house; it thaws from above and from below.",
     legend: [
       { label: "snow", colour: "#b7cff2" },
       { label: "frozen ground", colour: PALETTE.cold },
@@ -148,9 +148,9 @@ export function twoEstimatesChart(result: SoilResult): DisplayItem {
     ],
   }, {
     title: "Two estimates of the undisturbed ground at tube depth",
-    alt: `At ${showSi(result.tubeDepth, "depth")} the column is on the yearly mean ${
+    alt: `At ${showSi(result.tubeDepth, "depth")} the column's annual mean is ${
       showSi(result.difference.mean, "temperatureDifference")
-    } above the wave from air temperature; the months differ most in ${name(widest)}, by ${
+    } above that of the wave from air temperature; the months differ most in ${name(widest)}, by ${
       showSi(widest.column - widest.wave, "temperatureDifference")
     }.`,
     legend: [
@@ -162,7 +162,7 @@ export function twoEstimatesChart(result: SoilResult): DisplayItem {
       { head: "column", value: (row) => row.column, kind: "temperature" },
       { head: "wave", value: (row) => row.wave, kind: "temperature" },
       {
-        head: "column less wave",
+        head: "column minus wave",
         value: (row) => row.column - row.wave,
         kind: "temperatureDifference",
       },

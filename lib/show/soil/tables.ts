@@ -47,7 +47,7 @@ export function layerTable(inputs: SoilInputs): DisplayItem {
       head: "measured",
       value: ({ make }) => make.measuredConductivity === null ? "no: estimated" : "yes",
     },
-  ], "Soil from the surface down");
+  ], "Soil layers from the surface down");
 }
 
 /**
@@ -61,7 +61,7 @@ export function groundWaterTable(inputs: SoilInputs, tubeDepth: number): Display
   const gap = water === null ? null : water - tubeDepth;
   const rows: NamedNumber[] = [
     { label: "highest water table, below the surface", value: water, kind: "depth" },
-    { label: "middle of the tubes", value: tubeDepth, kind: "depth" },
+    { label: "centre of the tubes", value: tubeDepth, kind: "depth" },
     {
       label: "soil between",
       value: gap === null ? null : Math.max(0, gap),
@@ -69,16 +69,18 @@ export function groundWaterTable(inputs: SoilInputs, tubeDepth: number): Display
       note: gapWords(gap),
     },
   ];
-  return numbers(rows, "Ground water");
+  return numbers(rows, "Groundwater");
 }
 
 function gapWords(gap: number | null): string {
-  if (gap === null) return "not known: ask neighbours and the well record, look for mottling";
+  if (gap === null) return "not known: ask neighbours, check well records, look for mottling";
   if (gap <= 0) {
     return "the tubes fill with water: drain the site, raise the tubes or drop the store";
   }
-  if (gap < 1) return "too near: tubes may flood in a wet spring, and moving water takes the heat";
-  return "clear of the tubes; water that moves below still takes part of the heat";
+  if (gap < 1) {
+    return "too close: tubes may flood in a wet spring, and moving water carries the heat away";
+  }
+  return "clear of the tubes; water moving below still takes part of the heat";
 }
 
 /** By how much the column and the wave from air temperature part. */
@@ -86,27 +88,27 @@ export function estimatesTable(result: SoilResult): DisplayItem {
   const { difference } = result;
   return numbers([
     {
-      label: "column less wave at tube depth, mean of the year",
+      label: "column minus wave at tube depth, annual mean",
       value: difference.mean,
       kind: "temperatureDifference",
     },
     {
-      label: "the same, largest of the months, either way",
+      label: "the same, largest monthly difference",
       value: difference.largest,
       kind: "temperatureDifference",
     },
-    { label: "frost depth by the column", value: result.frostDepth, kind: "depth" },
+    { label: "frost depth from the column", value: result.frostDepth, kind: "depth" },
     {
-      label: "frost depth by the wave",
+      label: "frost depth from the wave",
       value: difference.waveFrostDepth,
       kind: "depth",
-      note: "it knows no heat of freezing; a dash where it would never end",
+      note: "it ignores latent heat; a dash means the frost has no lower limit",
     },
     {
-      label: "wave handed to the other chapters against the column",
+      label: "wave used by the other chapters, compared with the column",
       value: difference.waveFit,
       kind: "temperatureDifference",
       note: "root mean square, 0.5 to 5 m deep, all days",
     },
-  ], "How far the estimates part");
+  ], "How far the estimates differ");
 }

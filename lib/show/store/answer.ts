@@ -13,7 +13,7 @@ import { firstFreezeText, freezingRange, frostLight } from "../house/answer.ts";
 export function needText(hoursBelowFreezingWithout: number): string {
   return hoursBelowFreezingWithout > 0
     ? ""
-    : " It would not freeze with the fan never on either: against frost the store is not needed.";
+    : " It would not freeze with the fan always off either: the store is not needed against frost.";
 }
 
 /** The answer card. */
@@ -27,70 +27,78 @@ export function answer(result: StoreResult): DisplayItem {
         showBoth(result.coldestHour, "temperature")
       } instead of ${
         showBoth(min(result.noFan.airTemperature)!, "temperature")
-      } with the fan never ` +
-      `on, and spends ${showSi(result.hoursBelowFreezing, "hours")} instead of ${
+      } with the fan always ` +
+      `off, and spends ${showSi(result.hoursBelowFreezing, "hours")} instead of ${
         showSi(without, "hours")
       } below freezing; ${firstFreezeText(result.firstFreeze)}.` + needText(without),
     range:
-      `The sums themselves close to ${
+      `The heat balance closes to ${
         showPower(result.balanceResidual)
-      } of the heat moved, but the house is not known to better than a kelvin: ${
+      } of the heat moved, but house temperatures are not known to better than a kelvin: ${
         freezingRange(result.year.house.airTemperature)
-      }. The soil (conductivity to about ±25 %), the leakage and the year itself move it further: run ` +
+      }. The soil (conductivity to about ±25 %), the leakage and the year itself add to that: run ` +
       `the study again with each of them changed.`,
-    drivenBy: `what the sun leaves over by day: ${
-      showBoth(result.heatIn, "energy")
-    } a year go in, ${
+    drivenBy: `the surplus sun by day: ${showBoth(result.heatIn, "energy")} a year is charged, ${
       showSi(result.latentIn / Math.max(result.heatIn, 1e-9), "share")
-    } of it as condensing water; ${showBoth(result.heatOut, "energy")} come back for ${
+    } of it as condensing water; ${showBoth(result.heatOut, "energy")} is discharged for ${
       showSi(result.fanEnergy, "energy")
     } of fan energy.`,
     changesWith: `the house lost less: holding the set point takes ${
       showBoth(result.backupHeat, "energy")
     } with the store, ${showBoth(Math.abs(saved), "energy")} ${
       saved >= 0 ? "less" : "more"
-    } than with the fan never on. A curtain or a sealed skin may save more.`,
+    } than with the fan always off. A curtain or better sealing may save more.`,
   });
 }
 
 /** The store's year in numbers. */
 export function summaryTable(result: StoreResult): DisplayItem {
   return numbers([
-    { label: "heat put in", value: result.heatIn, kind: "energy", note: "into the tube walls" },
-    { label: "of that latent", value: result.latentIn, kind: "energy", note: "water condensing" },
+    { label: "heat charged", value: result.heatIn, kind: "energy", note: "into the tube walls" },
+    { label: "of which latent", value: result.latentIn, kind: "energy", note: "water condensing" },
     {
-      label: "heat given back",
+      label: "heat discharged",
       value: result.heatOut,
       kind: "energy",
       note: "out of the tube walls",
     },
-    { label: "of that latent", value: result.latentOut, kind: "energy", note: "water evaporating" },
-    { label: "recovery", value: result.recovery, kind: "share", note: "given back over put in" },
+    {
+      label: "of which latent",
+      value: result.latentOut,
+      kind: "energy",
+      note: "water evaporating",
+    },
+    {
+      label: "recovery",
+      value: result.recovery,
+      kind: "share",
+      note: "recovery: discharged over charged",
+    },
     { label: "fan energy", value: result.fanEnergy, kind: "energy" },
     {
-      label: "heat given back for 1 kWh of fan energy",
+      label: "heat discharged per kWh of fan energy",
       value: result.cop,
       kind: "ratio",
-      note: "gross: the bare floor would give a part of it too",
+      note: "gross: the bare floor would give part of it too",
     },
     {
       label: "carried over from an earlier quarter",
       value: result.carriedAcrossSeasons,
       kind: "share",
-      note: "of the heat given back",
+      note: "share of the heat discharged",
     },
     {
-      label: "house warmer at night in the cold season",
+      label: "rise of house temperature on cold-season nights",
       value: result.nightLift,
       kind: "temperatureDifference",
-      note: "than with the fan never on; nights below 8 degC outdoors",
+      note: "compared with the fan always off; nights below 8 degC outdoors",
     },
     { label: "fan hours, charging", value: result.chargeHours, kind: "hours" },
     { label: "fan hours, discharging", value: result.dischargeHours, kind: "hours" },
     { label: "water condensed in the tubes", value: result.condensed, kind: "mass" },
-    { label: "of that drained", value: result.drained, kind: "mass" },
+    { label: "of which drained", value: result.drained, kind: "mass" },
     { label: "back-up heat to hold the set point", value: result.backupHeat, kind: "energy" },
-    { label: "what the ledger leaves over", value: showPower(result.balanceResidual) },
+    { label: "residual of the heat balance", value: showPower(result.balanceResidual) },
   ]);
 }
 
@@ -98,7 +106,7 @@ export function summaryTable(result: StoreResult): DisplayItem {
 export function withWithoutTable(result: StoreResult): DisplayItem {
   const rows = [
     {
-      name: "fan never on",
+      name: "fan always off",
       low: min(result.noFan.airTemperature)!,
       freezing: hoursBelow(result.noFan.airTemperature, 0),
       heat: result.backupHeatNoFan,
@@ -121,15 +129,15 @@ export function withWithoutTable(result: StoreResult): DisplayItem {
 /** Heat given back by the quarter it was put in. */
 export function quartersTable(result: StoreResult): DisplayItem {
   return table(result.quarters, [
-    { head: "given back in", value: (_, index) => QUARTERS[index]! },
+    { head: "discharged in", value: (_, index) => QUARTERS[index]! },
     ...QUARTERS.map((name, origin) => ({
-      head: `put in ${name}`,
+      head: `charged ${name}`,
       value: (row: readonly number[]) => row[origin]!,
       kind: "energy" as const,
       us: false,
     })),
     {
-      head: "ground without the store",
+      head: "undisturbed ground",
       value: (row: readonly number[]) => row[4] ?? null,
       kind: "energy" as const,
       us: false,
@@ -140,18 +148,18 @@ export function quartersTable(result: StoreResult): DisplayItem {
 /** What became of the heat put in during each quarter. */
 export function seasonTable(result: StoreResult): DisplayItem {
   return table(result.tagged, [
-    { head: "put in", value: (_, index) => QUARTERS[index]! },
+    { head: "charged", value: (_, index) => QUARTERS[index]! },
     { head: "heat", value: (row) => row.putIn, kind: "energy" },
-    { head: "given back by the tubes", value: (row) => row.givenBack, kind: "energy", us: false },
+    { head: "discharged by the tubes", value: (row) => row.givenBack, kind: "energy", us: false },
     {
-      head: "of that in the same quarter",
+      head: "of which in the same quarter",
       value: (row) => row.sameQuarter,
       kind: "energy",
       us: false,
     },
     { head: "up through the floor", value: (row) => row.throughFloor, kind: "energy", us: false },
     { head: "lost to the ground around", value: (row) => row.lost, kind: "energy", us: false },
-  ], "What became of the heat");
+  ], "Where the heat went");
 }
 
 /** How long the store lasts through a spell without sun. */
@@ -160,13 +168,13 @@ export function emptyingTable(result: StoreResult): DisplayItem {
   const days = (hours: number | null) =>
     hours === null ? "longer than 60 days" : `${showNumber(hours / 24, 1)} days`;
   return numbers([
-    { label: "held outdoors, no sun", value: emptying.outside, kind: "temperature" },
-    { label: "heat given back falls to half after", value: days(emptying.hoursToHalf) },
+    { label: "outdoor temperature held, no sun", value: emptying.outside, kind: "temperature" },
+    { label: "discharge falls to half after", value: days(emptying.hoursToHalf) },
     { label: "and to a tenth after", value: days(emptying.hoursToTenth) },
-    { label: "heat given back until then", value: emptying.heatOut, kind: "energy" },
-    { label: "back-up heat of the first three days", value: emptying.backupHeat, kind: "energy" },
+    { label: "heat discharged until then", value: emptying.heatOut, kind: "energy" },
+    { label: "back-up heat in the first three days", value: emptying.backupHeat, kind: "energy" },
     {
-      label: "the same with the fan never on",
+      label: "the same with the fan always off",
       value: emptying.backupHeatNoFan,
       kind: "energy",
     },
@@ -181,19 +189,23 @@ export function freezingTable(result: StoreResult): DisplayItem {
   }
   return numbers([
     {
-      label: "lowest between the tubes, without the heat of freezing",
+      label: "lowest between the tubes, latent heat ignored",
       value: freezing.coldestLinear,
       kind: "temperature",
-      note: "as in the pictures of this chapter",
+      note: "as in the charts of this chapter",
     },
-    { label: "lowest between the tubes, with it", value: freezing.coldest, kind: "temperature" },
+    {
+      label: "lowest between the tubes, latent heat included",
+      value: freezing.coldest,
+      kind: "temperature",
+    },
     {
       label: "mean shift from November to April",
       value: freezing.meanShift,
       kind: "temperatureDifference",
     },
     {
-      label: "below freezing between the tubes, with it",
+      label: "below freezing between the tubes, latent heat included",
       value: freezing.hoursBelowFreezing,
       kind: "hours",
     },
@@ -206,7 +218,7 @@ export function earlyYearTable(result: StoreResult): DisplayItem {
   const rows = [
     ...result.earlyYears.map((early) => ({ ...early, name: `year ${early.year}` })),
     {
-      name: `year that repeats, from about year ${settled}`,
+      name: `settled year, from about year ${settled}`,
       heatIn: result.heatIn,
       heatOut: result.heatOut,
     },
@@ -215,8 +227,8 @@ export function earlyYearTable(result: StoreResult): DisplayItem {
     result.heatOut > 0 ? row.heatOut / result.heatOut : null;
   return table(rows, [
     { head: "", value: (row) => row.name },
-    { head: "put in", value: (row) => row.heatIn, kind: "energy" },
-    { head: "given back", value: (row) => row.heatOut, kind: "energy" },
-    { head: "given back, of the year that repeats", value: share, kind: "sharePrecise" },
+    { head: "charged", value: (row) => row.heatIn, kind: "energy" },
+    { head: "discharged", value: (row) => row.heatOut, kind: "energy" },
+    { head: "discharged, share of the settled year", value: share, kind: "sharePrecise" },
   ], "From undisturbed ground, year by year");
 }

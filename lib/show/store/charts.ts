@@ -26,7 +26,7 @@ export function weekChart(
   const year = result.year;
   const temperatures: TimeLine[] = [
     { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
-    { label: "house, fan never on", colour: PALETTE.ink, series: result.noFan.airTemperature },
+    { label: "house, fan always off", colour: PALETTE.ink, series: result.noFan.airTemperature },
     { label: "house with the store", colour: PALETTE.warm, series: year.house.airTemperature },
     { label: "soil between the tubes", colour: PALETTE.soil, series: year.storeTemperature },
   ];
@@ -50,9 +50,9 @@ export function weekChart(
     timePlot({ ...window, lines: heat, axis: "heat into the soil, kW", height: 200 }),
   ], {
     title: `Seven days from ${hourName(start).slice(0, -6)}`,
-    alt: `Temperatures outdoors, in the house with and without the fan and in the soil, and heat ` +
+    alt: `Temperatures outdoors, in the soil and in the house with and without the fan, and heat ` +
       `into the soil, hour by hour for seven days.`,
-    note: "Heat below zero is given back to the house.",
+    note: "Heat below zero is discharged into the house.",
     legend: lineLegend([...temperatures, ...heat]),
     table: dataTable(days, [
       { head: "day", value: (day) => hourName(start + day * 24).slice(0, -6) },
@@ -62,7 +62,7 @@ export function weekChart(
         kind: "temperature",
       },
       {
-        head: "fan never on, lowest",
+        head: "fan always off, lowest",
         value: (day) => Math.min(...of(result.noFan.airTemperature, day)),
         kind: "temperature",
       },
@@ -94,7 +94,7 @@ export function temperatureCarpet(result: StoreResult): DisplayItem {
     classes: TEMPERATURE_CLASSES,
     unit: "degC",
     title: "House with the store: every hour of the year",
-    alt: `Carpet of the indoor temperature with the store. Lowest ${
+    alt: `Carpet plot of indoor temperature with the store. Lowest ${
       showSi(result.coldestHour, "temperature")
     }; ${showSi(result.hoursBelowFreezing, "hours")} below freezing.`,
   });
@@ -105,14 +105,14 @@ export function durationChart(result: StoreResult): DisplayItem {
   const without = result.noFan.airTemperature;
   return durationFigure({
     curves: [
-      { label: "fan never on", colour: PALETTE.ink, series: without, dashed: true },
+      { label: "fan always off", colour: PALETTE.ink, series: without, dashed: true },
       { label: "with the store", colour: PALETTE.warm, series: result.year.house.airTemperature },
     ],
     axis: "house air temperature, degC",
     kind: "temperature",
     limits: [-10, -5, 0, 5, 10, 30],
-    title: "With and without: how long the house is how cold",
-    alt: `Hours below freezing: ${hoursBelow(without, 0)} with the fan never on, ` +
+    title: "House with and without the store: hours at or below each temperature",
+    alt: `Hours below freezing: ${hoursBelow(without, 0)} with the fan always off, ` +
       `${result.hoursBelowFreezing} with the store.`,
   });
 }
@@ -129,7 +129,7 @@ export function yearChart(result: StoreResult, climate: ClimateYear): DisplayIte
   const lines: TimeLine[] = [
     { label: "outdoors", colour: PALETTE.cold, series: daily(climate.dryBulb), width: 1 },
     {
-      label: "house, fan never on",
+      label: "house, fan always off",
       colour: PALETTE.ink,
       series: daily(result.noFan.airTemperature),
       width: 1.2,

@@ -87,16 +87,16 @@ export function dailyHeatChart(result: StoreResult): DisplayItem {
       Plot.ruleY([0], { stroke: PALETTE.ink }),
     ],
   }, {
-    title: "Heat put in and given back, day by day",
-    alt: `Heat into the tube walls and back, every day of the year. Most goes in on ${
+    title: "Heat charged and discharged, day by day",
+    alt: `Heat into the tube walls and back, every day of the year. Most is charged on ${
       dayName(best.day)
     }: ${showSi(best.sensibleIn + best.latentIn, "energy")}.`,
-    note: "Above the line: from the house into the soil. Below: back into the house.",
+    note: "Above the line: charged into the soil. Below: discharged into the house.",
     legend: [
-      { label: "in, sensible", colour: PALETTE.warm },
-      { label: "in, latent (condensing)", colour: PALETTE.latent },
-      { label: "back, sensible", colour: PALETTE.cold },
-      { label: "back, latent (evaporating)", colour: PALETTE.ink },
+      { label: "charged, sensible", colour: PALETTE.warm },
+      { label: "charged, latent (condensing)", colour: PALETTE.latent },
+      { label: "discharged, sensible", colour: PALETTE.cold },
+      { label: "discharged, latent (evaporating)", colour: PALETTE.ink },
     ],
   });
 }
@@ -169,8 +169,9 @@ export function stateOfChargeChart(result: StoreResult): DisplayItem {
       title: "How full the store is",
       alt: `State of charge through the year: 0 % is ${showSi(low, "temperature")} between the ` +
         `tubes, 100 % is ${showSi(high, "temperature")}.`,
-      note: "A thermometer between the tubes, scaled between its lowest and highest of the year. " +
-        "What a house can fetch is only what lies above its own temperature.",
+      note:
+        "A thermometer between the tubes, scaled between its lowest and highest readings of the year. " +
+        "The house can only draw heat from soil warmer than itself.",
       legend: lineLegend(lines),
       table: dataTable(monthly, [
         { head: "quarter", value: (row) => row.name },

@@ -119,8 +119,8 @@ export function heatFlowChart(
     alt: `Into the soil: ${
       into.map((flow) => `${flow.from} ${showSi(flow.heat, "energy")}`).join(", ")
     }. Out of it: ${out.map((flow) => `${flow.to} ${showSi(flow.heat, "energy")}`).join(", ")}.`,
-    note: "Widths in proportion to the heat. The fan's own electricity is part of the sensible " +
-      "heat. The floor takes and gives without any tube; the ground is the balance of the year.",
+    note: "Widths are proportional to heat. The fan's own electricity is part of the sensible " +
+      "heat. The floor takes and gives heat without any tubes; the ground is the year's balance.",
     table: dataTable(flows, [
       { head: "from", value: (flow) => flow.from },
       { head: "to", value: (flow) => flow.to },

@@ -79,7 +79,10 @@ export function soilSectionChart(result: StoreResult, tubes: TubesResult): Displ
   return figure(
     pictures.map((picture) => ({
       height: 210,
-      x: { label: "from the middle of the house, m", domain: [across[0]!, across.at(-1)!] },
+      x: {
+        label: "distance from the middle of the house, m",
+        domain: [across[0]!, across.at(-1)!],
+      },
       y: {
         label: `${dayName(section.days[picture]!)}: depth, m`,
         reverse: true,
@@ -167,7 +170,7 @@ export function soilWeeksChart(result: StoreResult, every = 4): DisplayItem {
     } to ${dayName(section.days[pictures.at(-1)!]!)}.`,
     note: `Each map is ${showSi(across.at(-1)! - across[0]!, "length")} wide and ${
       showSi(deepest, "length")
-    } deep, house floor in the middle of its upper edge, depth stretched.`,
+    } deep, with the house floor in the middle of its upper edge; the depth scale is stretched.`,
     legend: classLegend(classes, "degC"),
     table: dataTable(pictures, [
       { head: "day", value: (picture) => dayName(section.days[picture]!) },

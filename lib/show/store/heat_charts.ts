@@ -18,9 +18,9 @@ export interface HeatMonth {
   readonly sensibleIn: number;
   /** latent heat put in, kWh */
   readonly latentIn: number;
-  /** sensible heat given back, kWh */
+  /** sensible heat discharged, kWh */
   readonly sensibleOut: number;
-  /** latent heat given back, kWh */
+  /** latent heat discharged, kWh */
   readonly latentOut: number;
   /** kWh of fan energy */
   readonly fan: number;
@@ -72,23 +72,23 @@ export function monthlyHeatChart(result: StoreResult): DisplayItem {
       Plot.ruleY([0], { stroke: PALETTE.ink }),
     ],
   }, {
-    title: "Heat put in and given back, month by month",
-    alt: `Heat into the tube walls ${showSi(result.heatIn, "energy")} a year, given back ${
+    title: "Heat charged and discharged, month by month",
+    alt: `Heat charged into the tube walls ${showSi(result.heatIn, "energy")} a year, discharged ${
       showSi(result.heatOut, "energy")
-    }; latent part of what goes in ${showSi(result.latentIn, "energy")}.`,
-    note: "Above the line: from the house into the soil. Below: back into the house.",
+    }; latent part of the heat charged ${showSi(result.latentIn, "energy")}.`,
+    note: "Above the line: charged into the soil. Below: discharged into the house.",
     legend: [
-      { label: "in, sensible", colour: PALETTE.warm },
-      { label: "in, latent (condensing)", colour: PALETTE.latent },
-      { label: "back, sensible", colour: PALETTE.cold },
-      { label: "back, latent (evaporating)", colour: PALETTE.ink },
+      { label: "charged, sensible", colour: PALETTE.warm },
+      { label: "charged, latent (condensing)", colour: PALETTE.latent },
+      { label: "discharged, sensible", colour: PALETTE.cold },
+      { label: "discharged, latent (evaporating)", colour: PALETTE.ink },
     ],
     table: dataTable(months, [
       { head: "month", value: (row) => MONTHS[row.month]! },
-      { head: "in, sensible", value: (row) => row.sensibleIn, kind: "energy" },
-      { head: "in, latent", value: (row) => row.latentIn, kind: "energy" },
-      { head: "back, sensible", value: (row) => row.sensibleOut, kind: "energy" },
-      { head: "back, latent", value: (row) => row.latentOut, kind: "energy" },
+      { head: "charged, sensible", value: (row) => row.sensibleIn, kind: "energy" },
+      { head: "charged, latent", value: (row) => row.latentIn, kind: "energy" },
+      { head: "discharged, sensible", value: (row) => row.sensibleOut, kind: "energy" },
+      { head: "discharged, latent", value: (row) => row.latentOut, kind: "energy" },
       { head: "fan", value: (row) => row.fan, kind: "energy", us: false },
       { head: "water left in the tubes", value: (row) => row.condensate, kind: "mass" },
     ]),
@@ -102,9 +102,9 @@ export function cumulativeHeatChart(result: StoreResult): DisplayItem {
     (value, hour) => (value + result.year.latent[hour]!) / 1000,
   );
   const lines = [
-    { label: "put in", colour: PALETTE.warm, points: runningTotal(hourly, (x) => Math.max(0, x)) },
+    { label: "charged", colour: PALETTE.warm, points: runningTotal(hourly, (x) => Math.max(0, x)) },
     {
-      label: "given back",
+      label: "discharged",
       colour: PALETTE.cold,
       points: runningTotal(hourly, (x) => Math.max(0, -x)),
     },
@@ -128,9 +128,9 @@ export function cumulativeHeatChart(result: StoreResult): DisplayItem {
       ),
     ],
   }, {
-    title: "Heat in and out since New Year",
-    alt: `Running totals of heat put in and given back. Where the broken line rises the ground ` +
-      `fills, where it falls it empties. Recovery over the year ${
+    title: "Heat charged and discharged since 1 January",
+    alt: `Running totals of heat charged and discharged. Where the dashed line rises, the ground ` +
+      `is filling; where it falls, it is emptying. Recovery over the year: ${
         showSi(result.recovery, "share")
       }.`,
     legend: lines.map((line) => ({
@@ -149,9 +149,9 @@ function runningTotal(series: Float64Array, part: (value: number) => number): Po
   });
 }
 
-/** When the heat given back in each quarter was put in. */
+/** When the heat discharged in each quarter was put in. */
 export function quartersChart(result: StoreResult): DisplayItem {
-  const origins = [...QUARTERS.map((name) => `put in ${name}`), "ground without the store"];
+  const origins = [...QUARTERS.map((name) => `charged ${name}`), "undisturbed ground"];
   const colours = [PALETTE.cold, PALETTE.air, PALETTE.warm, PALETTE.soil, PALETTE.ink];
   const bars = result.quarters.flatMap((row, quarter) =>
     row.map((heat, origin) => ({ quarter: QUARTERS[quarter]!, origin: origins[origin]!, heat }))
@@ -159,21 +159,21 @@ export function quartersChart(result: StoreResult): DisplayItem {
   return figure({
     height: 290,
     marginLeft: 70,
-    x: { domain: QUARTERS as string[], label: "given back in", padding: 0.3 },
-    y: { label: "heat given back, kWh", grid: true },
+    x: { domain: QUARTERS as string[], label: "discharged in", padding: 0.3 },
+    y: { label: "heat discharged, kWh", grid: true },
     color: { domain: origins, range: colours },
     marks: [
       Plot.barY(bars, { x: "quarter", y: "heat", fill: "origin", order: origins }),
       Plot.ruleY([0], { stroke: PALETTE.ink }),
     ],
   }, {
-    title: "When was the heat put in that comes back?",
-    alt: `Heat given back in each quarter by the quarter it was put in; ${
+    title: "Heat discharged, by the quarter it was charged in",
+    alt: `Heat discharged in each quarter, by the quarter it was charged in; ${
       showSi(result.carriedAcrossSeasons, "share")
-    } was put in during an earlier quarter.`,
+    } was charged in an earlier quarter.`,
     legend: origins.map((label, index) => ({ label, colour: colours[index]! })),
     table: dataTable(result.quarters, [
-      { head: "given back in", value: (_, index) => QUARTERS[index]! },
+      { head: "discharged in", value: (_, index) => QUARTERS[index]! },
       ...origins.map((head, origin) => ({
         head,
         value: (row: readonly number[]) => row[origin] ?? null,

@@ -60,11 +60,11 @@ export function controlTable(inputs: StoreInputs): DisplayItem {
       what: "vents",
       when: inputs.ventsFirst === true
         ? "no charging while they stand open"
-        : "the store is charged first; what it cannot take goes out",
+        : "the store is charged first; the vents release what it cannot take",
     },
     {
-      what: "direction of the air",
-      when: inputs.reverse ? "turned round for discharge" : "the same for charge and discharge",
+      what: "air direction",
+      when: inputs.reverse ? "reversed for discharging" : "the same for charging and discharging",
     },
   ];
   return table(rows, [
@@ -80,17 +80,17 @@ export function recoveryTable(result: StoreResult, tubes: TubesResult): DisplayI
     seasonRecoveries(result),
     [
       { head: "season", value: (row) => row.name },
-      { head: "put in", value: (row) => row.heatIn, kind: "energy", us: false },
-      { head: "given back", value: (row) => row.heatOut, kind: "energy", us: false },
+      { head: "charged", value: (row) => row.heatIn, kind: "energy", us: false },
+      { head: "discharged", value: (row) => row.heatOut, kind: "energy", us: false },
       {
-        head: "back over in, season",
+        head: "recovery over the period",
         value: (row) => ratio(row.heatOut, row.heatIn),
         kind: "share",
       },
       { head: "charging days", value: (row) => row.chargeDays, digits: 0 },
-      { head: "back by next morning, middle day", value: (row) => row.dayRecovery, kind: "share" },
+      { head: "median next-morning recovery", value: (row) => row.dayRecovery, kind: "share" },
       {
-        head: "put in per charging day and metre of tube",
+        head: "charged per charging day and metre of tube",
         value: (row) => ratio(row.heatIn, row.chargeDays * tubes.totalLength),
         kind: "energy",
         digits: 3,
@@ -98,14 +98,14 @@ export function recoveryTable(result: StoreResult, tubes: TubesResult): DisplayI
       },
       { head: "fan", value: (row) => row.fan, kind: "energy", us: false },
       {
-        head: "back for 1 kWh of fan",
+        head: "discharged per kWh of fan",
         value: (row) => ratio(row.heatOut, row.fan),
         kind: "ratio",
         digits: 1,
       },
     ],
     "Days run from 06:00 to 06:00, so that a sunny day and its night count as one; hours " +
-      "that put in sensible and give back latent heat, or the other way round, count on both sides",
+      "that charge sensible and discharge latent heat, or the other way round, count on both sides",
   );
 }
 
@@ -117,17 +117,17 @@ export function quartersWords(result: StoreResult): DisplayItem {
   const total = sum(row);
   const ground = row[4]!;
   const summer = row[1]! + row[2]!;
-  if (!(total > 0)) return paragraph("From January to March the tubes give nothing back.");
+  if (!(total > 0)) return paragraph("From January to March the tubes discharge no heat.");
   const share = (heat: number) => `${showSi(heat, "energy")} (${showSi(heat / total, "share")})`;
   return paragraph(
-    `Read the first row: of the ${showSi(total, "energy")} that the tubes gave back from ` +
-      `${SEASONS[0]}, ${share(row[0]!)} were put in during a first quarter, ${
-        share(row[3]!)
-      } from ${SEASONS[3]} and ${share(summer)} from ${SEASONS[1]} and ${SEASONS[2]}; ${
+    `Read the first row: of the ${showSi(total, "energy")} discharged by the tubes from ` +
+      `${SEASONS[0]}, ${share(row[0]!)} were charged in a first quarter, ${share(row[3]!)} from ${
+        SEASONS[3]
+      } and ${share(summer)} from ${SEASONS[1]} and ${SEASONS[2]}; ${
         share(ground)
-      } would have been in the ground had the tubes never put anything in. Over the whole year ${
+      } would have been in the ground if the tubes had never charged it. Over the whole year ${
         showSi(result.carriedAcrossSeasons, "share")
-      } of what comes back was put in during an earlier quarter.`,
+      } of the heat discharged was charged in an earlier quarter.`,
   );
 }
 
@@ -145,7 +145,9 @@ export function waysWords(ways: readonly HouseWay[]): DisplayItem {
   const store = bare - heat(true, false);
   const second = heat(false, true) - heat(true, true);
   const both = bare - heat(true, true);
-  if (bare < 1) return paragraph("There is no heat to save: each house holds its set point.");
+  if (bare < 1) {
+    return paragraph("There is no heat to save: each house holds its set point without heating.");
+  }
   const first = curtain >= store ? "The curtain saves more" : "The store saves more";
   return paragraph(
     `The curtain alone saves ${showBoth(curtain, "energy")} a year, the store alone ${
@@ -183,5 +185,5 @@ export function heaterTable(result: StoreResult, house: HouseResult): DisplayIte
     { label: "highest hour of the year, with the store", value: peaks.hour, kind: "heatFlow" },
     { label: "highest day, with the store", value: peaks.day, kind: "heatFlow" },
     { label: "highest three days, with the store", value: peaks.threeDays, kind: "heatFlow" },
-  ], "Heater that holds the set point");
+  ], "Heater size to hold the set point");
 }

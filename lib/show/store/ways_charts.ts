@@ -53,7 +53,7 @@ export function waysChart(ways: readonly HouseWay[]): DisplayItem {
     {
       height: 300,
       x: { label: "coldest hours of the year, h", domain: [0, shown] },
-      y: { label: "house air without heater, degC", grid: true },
+      y: { label: "house air, unheated, degC", grid: true },
       marks: [
         Plot.ruleY(LIMITS, { stroke: PALETTE.ink, strokeWidth: 0.8, strokeDasharray: "2 3" }),
         ...curves.map((curve) =>
@@ -92,8 +92,8 @@ export function waysChart(ways: readonly HouseWay[]): DisplayItem {
     alt: `Coldest hour, first freeze, hours below limits and back-up heat of four houses. ${
       ways.map((way) => `${way.name}: ${words(way)}`).join(". ")
     }.`,
-    note: "Each house on soil that has settled to it. A study without a curtain is given a usual " +
-      "one here. Fewer slices along the tubes than in the chapter's own year: numbers may differ " +
+    note: "Each house on soil that has settled. A study without a curtain is given a typical " +
+      "one here. There are fewer slices along the tubes than in the chapter's own year, so numbers may differ " +
       "in the last digits.",
     legend: curves.map((curve) => ({
       label: curve.label,
@@ -107,11 +107,11 @@ export function waysChart(ways: readonly HouseWay[]): DisplayItem {
 /** Columns of the table of other stores. */
 export const VARIANT_COLUMNS: readonly Column<VariantRow>[] = [
   { head: "store", value: (row) => row.name },
-  { head: "put in", value: (row) => row.heatIn, kind: "energy", us: false },
-  { head: "given back", value: (row) => row.heatOut, kind: "energy", us: false },
+  { head: "charged", value: (row) => row.heatIn, kind: "energy", us: false },
+  { head: "discharged", value: (row) => row.heatOut, kind: "energy", us: false },
   { head: "fan", value: (row) => row.fanEnergy, kind: "energy", us: false },
   { head: "recovery", value: (row) => row.recovery, kind: "share" },
-  { head: "back for 1 kWh of fan", value: (row) => row.cop, kind: "ratio", digits: 1 },
+  { head: "discharged per kWh of fan", value: (row) => row.cop, kind: "ratio", digits: 1 },
   { head: "coldest hour", value: (row) => row.coldestHour, kind: "temperature" },
   { head: "below freezing", value: (row) => row.hoursBelowFreezing, kind: "hours" },
   { head: "back-up heat", value: (row) => row.backupHeat, kind: "energy", us: false },
@@ -120,7 +120,7 @@ export const VARIANT_COLUMNS: readonly Column<VariantRow>[] = [
 /** What each change of the store does to the back-up heat and to the coldest hour. */
 export function variantsChart(variants: readonly VariantRow[]): DisplayItem {
   const [plan, ...changed] = variants;
-  if (plan === undefined) throw new RangeError("Cannot compare no stores: give at least the plan");
+  if (plan === undefined) throw new RangeError("Cannot compare stores: give at least the plan");
   const rows = changed.map((row) => ({
     name: row.name,
     saved: plan.backupHeat - row.backupHeat,
@@ -162,19 +162,20 @@ export function variantsChart(variants: readonly VariantRow[]): DisplayItem {
     };
   };
   return figure([
-    bars("saved", "back-up heat saved against the plan, kWh a year", 0),
-    bars("gain", "coldest hour warmer than with the plan, K", 2),
+    bars("saved", "back-up heat saved compared with the plan, kWh a year", 0),
+    bars("gain", "rise of the coldest hour compared with the plan, K", 2),
   ], {
     title: "The same store built or run otherwise",
-    alt: `Back-up heat saved and lift of the coldest hour against the store as planned. ${
+    alt: `Back-up heat saved and rise of the coldest hour compared with the store as planned. ${
       rows.map((row) =>
         `${row.name}: ${showSi(row.saved, "energy")}, ${
           showSi(row.gain, "temperatureDifference", 2)
         }`
       ).join(". ")
     }.`,
-    note: "Air flow and fan power as planned in every row. Fewer slices along the tubes than in " +
-      "the chapter's own year; compare the rows with each other.",
+    note:
+      "Air flow and fan power are as planned in every row. There are fewer slices along the tubes than in " +
+      "the chapter's own year; compare the rows only with each other.",
     table: dataTable(variants, VARIANT_COLUMNS),
   });
 }

@@ -15,7 +15,7 @@ export function answer(results: ChapterResults): DisplayItem {
   const light = frostLight(store.hoursBelowFreezing);
   const verdict = {
     yes: "The house with its store stays free of frost in this year.",
-    partly: "The house with its store freezes now and then in this year.",
+    partly: "The house with its store freezes occasionally in this year.",
     no: "The house with its store is not free of frost in this year.",
   }[light];
   return answerCard({
@@ -26,16 +26,16 @@ export function answer(results: ChapterResults): DisplayItem {
       } below freezing (${showSi(house.hoursBelowFreezingNoStore, "hours")} without the store); ${
         firstFreezeText(store.firstFreeze)
       }.` + needText(hoursBelow(store.noFan.airTemperature, 0)),
-    range: `The house is not known to better than a kelvin: ${
+    range: `House temperatures are not known to better than a kelvin: ${
       freezingRange(store.year.house.airTemperature)
     }. Back-up heat to hold the set point: ${
       showBoth(store.backupHeat, "energy")
-    } with the store, ${showBoth(store.backupHeatNoFan, "energy")} with the fan never on.`,
+    } with the store, ${showBoth(store.backupHeatNoFan, "energy")} with the fan always off.`,
     drivenBy: `the three largest losses: ${
       losses.map((part) =>
         `${part.name} ${showSi(part.conductance / house.lossCoefficient, "share")}`
       ).join(", ")
-    }; then ${tubes.count} tubes of ${showBoth(tubes.length, "length")} fed with ${
+    }; then ${tubes.count} tubes of ${showBoth(tubes.length, "length")} supplied with ${
       showBoth(fan.airFlow, "airFlow")
     }.`,
     changesWith: "those losses were cut first: insulate, seal and curtain before digging.",

@@ -12,8 +12,8 @@ const SHEETS: Readonly<Record<SheetName, string>> = {
   plan: "Plan of the tube field, to scale",
   section: "Section across the tube field, to scale",
   "long-section": "Section along the tubes, to scale",
-  "header-holes": "Holes in the header, unrolled, to scale",
-  "fan-and-riser": "Fan and riser, a sketch",
+  "header-holes": "Header holes, unrolled, to scale",
+  "fan-and-riser": "Fan and riser, sketch",
 };
 
 /** One sheet of the study's drawings. */
@@ -28,7 +28,9 @@ export function drawing(
     note: `For printing to scale: drawings/${name}-A4.svg in the results.`,
     title: SHEETS[name],
     alt:
-      `${SHEETS[name]}: ${count} tubes of ${length.toFixed(1)} m with their dimensions. The file ` +
-      `for printing is in the drawings folder of the results.`,
+      `${SHEETS[name]}: ${count} tubes of ${
+        length.toFixed(1)
+      } m, with dimensions. The printable file ` +
+      `is in the drawings folder of the results.`,
   });
 }

@@ -77,23 +77,25 @@ export function firstStepsWords(steps: readonly FirstStep[]): DisplayItem {
   const names = (list: readonly FirstStep[]) => list.map((step) => step.name).join(", ");
   const kelvin = (value: number) => showBoth(value, "temperatureDifference");
   const verdict = store.saved <= 0
-    ? "The store saves no heat in this climate and house: do not dig for heat."
+    ? "The store saves no heat in this house and climate: do not dig for heat."
     : larger.length > 0
-    ? `More heat than by the store (${showBoth(store.saved, "energy")} a year) is saved by ${
-      names(larger)
-    }: do that first.`
-    : `No single improvement still open saves as much heat as the store (${
+    ? `${
+      larger.length === 1 ? "One improvement saves" : `${larger.length} improvements each save`
+    } more heat than the store (${showBoth(store.saved, "energy")} a year): ${names(larger)}. Do ${
+      larger.length === 1 ? "that" : "those"
+    } first.`
+    : `No remaining improvement saves as much heat as the store (${
       showBoth(store.saved, "energy")
-    } a year), but each is worth its price against digging, and makes the store's heat go further.`;
+    } a year), but compare the price of each with that of digging: each also makes the stored heat go further.`;
   const cold = lift.length > 0
-    ? ` The coldest hour gains more than by the store (${kelvin(store.coldestHourGain)}) through ${
+    ? ` Raising the coldest hour by more than the store does (${kelvin(store.coldestHourGain)}): ${
       names(lift)
     }.`
-    : ` The coldest hour gains most by the store: ${kelvin(store.coldestHourGain)}.`;
+    : ` The store raises the coldest hour most: by ${kelvin(store.coldestHourGain)}.`;
   const fan = store.saved > 0
-    ? ` The store's fan takes ${
+    ? ` The store's fan uses ${
       showBoth(store.electricity, "energy")
-    } of electricity a year; taken off, ${showBoth(net, "energy")} are left.`
+    } of electricity a year; deducting that leaves ${showBoth(net, "energy")}.`
     : "";
   return paragraph(verdict + cold + fan);
 }

@@ -60,11 +60,11 @@ export function firstStepsChart(steps: readonly FirstStep[]): DisplayItem {
   };
   const kinds = [...new Set(steps.map((step) => step.kind))];
   return figure([
-    bars("saved", "heat to hold the set point saved, kWh a year", 0),
-    bars("coldestHourGain", "coldest hour without heater warmer, K", 1),
+    bars("saved", "heating saved at the set point, kWh a year", 0),
+    bars("coldestHourGain", "rise of the coldest hour without a heater, K", 1),
   ], {
     title: "Insulation or store first?",
-    alt: `Heat saved and lift of the coldest hour. ${
+    alt: `Heat saved and rise of the coldest hour. ${
       steps.map((step) =>
         `${step.name}: ${showSi(step.saved, "energy")}, ${
           showSi(step.coldestHourGain, "temperatureDifference")
@@ -72,14 +72,14 @@ export function firstStepsChart(steps: readonly FirstStep[]): DisplayItem {
       ).join(". ")
     }.`,
     note:
-      "Each alone, all else as it is: two together save less than the sum. The store also takes " +
-      "electricity, in the table.",
+      "Each on its own, all else unchanged: two together save less than the sum. The store also uses " +
+      "electricity; see the table.",
     legend: kinds.map((kind) => ({ label: KIND_WORDS[kind], colour: COLOURS[kind] })),
     table: dataTable(steps, [
       { head: "step", value: (step) => step.name },
       { head: "", value: (step) => KIND_WORDS[step.kind] },
       { head: "heat saved", value: (step) => step.saved, kind: "energy" },
-      { head: "electricity taken", value: (step) => step.electricity, kind: "energy", us: false },
+      { head: "electricity used", value: (step) => step.electricity, kind: "energy", us: false },
       {
         head: "coldest hour warmer by",
         value: (step) => step.coldestHourGain,

@@ -31,7 +31,7 @@ export function alongChart(
   rows: readonly TubePlace[],
   given: { readonly wall: number; readonly intake: number },
 ): DisplayItem {
-  const x = { label: "place along the tube, m", grid: true, zero: true } as const;
+  const x = { label: "distance along the tube, m", grid: true, zero: true } as const;
   const start = { along: 0, temperature: given.intake, dryTemperature: given.intake };
   const whole = [start, ...rows];
   const piece = rows[0]!.along;
@@ -62,7 +62,7 @@ export function alongChart(
     {
       height: 230,
       x,
-      y: { label: "heat into each metre, W/m", grid: true, zero: true },
+      y: { label: "heat per metre of tube, W/m", grid: true, zero: true },
       marks: [
         Plot.areaY(stacked, {
           x: "along",
@@ -87,9 +87,8 @@ export function alongChart(
     }. The tube takes up ${sensible.toFixed(0)} W sensible and ${
       latent.toFixed(0)
     } W latent heat; the first metres take most.`,
-    note:
-      "Wall held at the mean temperature of the store in that hour, no water on it at the start. " +
-      "Air without vapour for comparison.",
+    note: "Wall held at the mean temperature of the store in that hour, initially dry. " +
+      "Dry air for comparison.",
     legend: [
       { label: "sensible, moist air", colour: PALETTE.warm },
       { label: "latent", colour: PALETTE.latent },
@@ -132,12 +131,14 @@ export function condensateChart(year: StoreYear): DisplayItem {
     ],
   }, {
     title: "Where the water goes",
-    alt: `Condensate less what evaporates again, by month; ${
+    alt: `Condensate minus re-evaporation, by month; ${
       net.toFixed(0)
-    } litres stay over the year. The wettest day leaves ${best.toFixed(0)} litres in the field.`,
+    } litres remain over the year. The wettest day leaves ${best.toFixed(0)} litres in the field.`,
     note:
-      `Condensed less evaporated; the wettest day leaves ${best.toFixed(0)} litres in the field. ` +
-      "What does not evaporate again has to run off or soak away.",
+      `Condensed minus evaporated; the wettest day leaves ${
+        best.toFixed(0)
+      } litres in the field. ` +
+      "Water that does not evaporate again has to drain or soak away.",
     table: dataTable(months, [
       { head: "month", value: (row) => row.name },
       { head: "litres left", value: (row) => row.litres, digits: 0 },

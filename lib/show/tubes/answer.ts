@@ -29,15 +29,15 @@ export function answer(result: TubesResult): DisplayItem {
       showBoth(result.diameter, "smallLength")
     }, ${showBoth(result.length, "length")} long, at ${
       showBoth(result.airSpeed, "speed")
-    }: each takes ${showBoth(result.pressureDrop, "pressure")} and brings the air ${
-      showSi(result.effectiveness, "share")
-    } of the way to wall temperature.`,
+    }: each has a pressure drop of ${
+      showBoth(result.pressureDrop, "pressure")
+    } and brings the air ${showSi(result.effectiveness, "share")} of the way to wall temperature.`,
     range: `Effectiveness ${share(1 - FILM_SPREAD)} to ${share(1 + FILM_SPREAD)} (film ±10 %), ` +
       `pressure ${pressure(1 - FRICTION_SPREAD)} to ${pressure(1 + FRICTION_SPREAD)} (friction ` +
       `±14 %).`,
     drivenBy:
       `the number of transfer units, ${result.transferUnits.toFixed(2)}, which grows with ` +
-      `length and falls with air speed; soil holds about as much back as the air film does.`,
+      `length and falls with air speed; the soil resists heat flow about as much as the air film does.`,
     changesWith: "the tubes were smooth (less pressure, same heat), fewer (faster air), crushed, " +
       "silted or full of water.",
   });
@@ -84,10 +84,10 @@ export function countTable(words: TubeCountWords): DisplayItem {
   return table(
     rows,
     [
-      { head: "led by", value: (row) => row.way },
+      { head: "sized by", value: (row) => row.way },
       { head: "tubes", value: (row) => row.whole, kind: "count" },
       {
-        head: "tube in all",
+        head: "total length",
         value: (row) => row.whole === null ? null : row.whole * tubes.length,
         kind: "length",
       },
@@ -130,9 +130,9 @@ export function summaryTable(result: TubesResult): DisplayItem {
     { label: "tube", value: result.product.name, note: result.product.source },
     { label: "inside diameter", value: result.diameter, kind: "smallLength" },
     { label: "number", value: result.count, kind: "count" },
-    { label: "length of one", value: result.length, kind: "length" },
-    { label: "length of all", value: result.totalLength, kind: "length" },
-    { label: "flow of one", value: result.flowPerTube, kind: "tubeFlow" },
+    { label: "length per tube", value: result.length, kind: "length" },
+    { label: "total length", value: result.totalLength, kind: "length" },
+    { label: "flow per tube", value: result.flowPerTube, kind: "tubeFlow" },
     { label: "air speed", value: result.airSpeed, kind: "speed" },
     { label: "Reynolds number", value: result.reynolds.toFixed(0) },
     { label: "friction factor (Darcy)", value: result.frictionFactor.toFixed(4) },

@@ -78,16 +78,16 @@ export function lengthChart(result: TubesResult): DisplayItem {
     },
   ], {
     title: "What one more metre of tube gives, and what it costs",
-    alt: `Effectiveness rises ever more slowly with length, pressure in a straight line. The ` +
-      `study's ${showSi(result.length, "length")} reach ${
+    alt: `Effectiveness rises ever more slowly with length, pressure linearly. At the ` +
+      `study's ${showSi(result.length, "length")} they are ${
         showSi(result.effectiveness, "share")
-      } at ${showSi(result.pressureDrop, "pressure")}.`,
+      } and ${showSi(result.pressureDrop, "pressure")}.`,
     legend: [
       { label: "effectiveness", colour: PALETTE.warm, sign: "line" },
       { label: "pressure drop", colour: PALETTE.cold, sign: "line" },
       { label: "this study", colour: PALETTE.latent, sign: "dash" },
     ],
-    note: "Dry air, wall at one temperature, same flow in each tube.",
+    note: "Dry air, wall at uniform temperature, same flow per tube.",
     table: dataTable(rows.filter((_, index) => index % 4 === 0), [
       { head: "length", value: (row) => row.length, kind: "length" },
       { head: "effectiveness", value: (row) => row.effectiveness, kind: "share" },
@@ -120,10 +120,10 @@ export function speedChart(rows: readonly TubesResult[], study: TubesResult): Di
       marks: line("effectiveness", PALETTE.warm),
     },
   ], {
-    title: "Faster air: pressure grows fast, effectiveness falls slowly",
-    note: "Wall held at one temperature: in the ground the soil beside the tube warms too, and " +
+    title: "Faster air: pressure rises fast, effectiveness falls slowly",
+    note: "Wall at uniform temperature: in the ground the soil beside the tube warms too, and " +
       "faster air loses more than this shows.",
-    alt: `Pressure drop grows with nearly the square of the air speed while effectiveness falls. ` +
+    alt: `Pressure drop grows nearly with the square of the air speed while effectiveness falls. ` +
       `The study runs at ${showSi(study.airSpeed, "speed")}.`,
     legend: [
       { label: "pressure drop", colour: PALETTE.cold, sign: "line" },
@@ -152,12 +152,12 @@ export function marginalHeatChart(
   swing: number,
 ): DisplayItem {
   const colours = [PALETTE.warm, PALETTE.cold, PALETTE.latent];
-  const label = (days: number) => days === 1 ? "a wave of one day" : `a wave of ${days} days`;
+  const label = (days: number) => days === 1 ? "daily wave" : `${days}-day wave`;
   const perDay = (days: number) => (row: LengthRow) => row.marginalHeat / Math.max(1, days / 2);
   return figure({
     height: 280,
     x: { label: "tube length, m", grid: true, zero: true },
-    y: { label: "heat of the next metre, kWh a day", grid: true, zero: true },
+    y: { label: "heat from the next metre, kWh a day", grid: true, zero: true },
     marks: [
       Plot.ruleX([tubes.length], { stroke: PALETTE.latent, strokeDasharray: "4 3" }),
       ...studies.map((study, index) =>
@@ -171,13 +171,13 @@ export function marginalHeatChart(
       ),
     ],
   }, {
-    title: "What the next metre brings",
-    alt: `Heat that one more metre of tube stores, by length, for an inlet that swings by ${
+    title: "What the next metre adds",
+    alt: `Heat stored by one more metre of tube, by length, for inlet air that swings by ±${
       showSi(swing, "temperatureDifference", 0)
-    } about the soil. It falls with length: the air arrives ever closer to soil temperature.`,
-    note: `One tube with the soil that belongs to it; inlet air swings by ${
+    } about the soil temperature. It falls with length: the air arrives ever closer to soil temperature.`,
+    note: `One tube with its share of the soil; inlet air swings by ±${
       showSi(swing, "temperatureDifference", 0)
-    } about the soil (common practice, no source).`,
+    } about the soil temperature (common practice, no source).`,
     legend: [
       ...studies.map((study, index) => ({
         label: label(study.days),
@@ -188,7 +188,7 @@ export function marginalHeatChart(
     ],
     table: dataTable(studies[0]!.rows.filter((_, index) => index % 3 === 2), [
       { head: "length", value: (row) => row.length, kind: "length" },
-      { head: "heat a day of one tube, kWh", value: (row) => row.heat, digits: 2 },
+      { head: "heat of one tube, kWh a day", value: (row) => row.heat, digits: 2 },
       { head: "next metre, kWh a day", value: (row) => row.marginalHeat, digits: 4 },
       { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
     ]),

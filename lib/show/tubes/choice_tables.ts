@@ -93,9 +93,9 @@ export function materialTable(rows: readonly MaterialRow[]): DisplayItem {
     { head: "friction, smooth", value: (row) => row.smoothFriction, digits: 4 },
     { head: "pressure", value: (row) => row.pressureDrop, kind: "pressure", us: false },
     { head: "film", value: (row) => row.film, kind: "transmittance", us: false },
-    { head: "film if ribs helped", value: (row) => row.wrongFilm, digits: 2 },
+    { head: "film coefficient if ribs helped", value: (row) => row.wrongFilm, digits: 2 },
     { head: "effective", value: (row) => row.effectiveness, kind: "share" },
-  ], "Every tube of the list at this study's flow and length of one tube");
+  ], "Every tube in the list at this study's flow and length per tube");
 }
 
 /** A few fields of the front: cheapest, most heat, least electricity, and most heat for the money. */
@@ -106,9 +106,9 @@ export function searchTable(search: SearchAround): DisplayItem {
   const picks = front.length === 0 ? [] : [
     { why: "cheapest", field: best((field) => -field.cost) },
     { why: "most heat", field: best((field) => field.heat) },
-    { why: "most heat for the money", field: best((field) => field.heat / field.cost) },
+    { why: "most heat for its cost", field: best((field) => field.heat / field.cost) },
     {
-      why: "most heat for the electricity",
+      why: "most heat for its electricity",
       field: best((field) => field.heat / Math.max(1e-9, field.fanEnergy)),
     },
   ];
@@ -127,17 +127,21 @@ export function searchTable(search: SearchAround): DisplayItem {
       { head: "fan, kWh a day", value: (row) => row.field.fanEnergy, digits: 2 },
       { head: "cost", value: (row) => row.field.cost, digits: 0 },
     ],
-    `${front.length} of ${search.allowed} allowed fields are beaten by none`,
+    `${front.length} of ${search.allowed} allowed designs are unbeaten`,
   );
 }
 
 /** What silt or water in one tube does. */
 export function fouledTable(rows: readonly FouledRow[], study: Study): DisplayItem {
-  return table(rows, [
-    { head: "in the tube", value: (row) => row.name },
-    { head: "deepest", value: (row) => row.filling.depth, kind: "smallLength" },
-    { head: "litres of water", value: (row) => row.litres, digits: 1 },
-    { head: "air of this tube", value: (row) => row.flow, kind: "share" },
-    { head: "heat of this tube", value: (row) => row.heat, kind: "share" },
-  ], `One bad tube at a fall of ${showSi(study.tubes.slope, "sharePrecise")}, the others clean`);
+  return table(
+    rows,
+    [
+      { head: "in the tube", value: (row) => row.name },
+      { head: "deepest", value: (row) => row.filling.depth, kind: "smallLength" },
+      { head: "litres of water", value: (row) => row.litres, digits: 1 },
+      { head: "air flow of this tube", value: (row) => row.flow, kind: "share" },
+      { head: "heat of this tube", value: (row) => row.heat, kind: "share" },
+    ],
+    `One bad tube at a fall of ${showSi(study.tubes.slope, "sharePrecise")}, with the others clean`,
+  );
 }

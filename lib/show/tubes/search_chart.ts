@@ -25,7 +25,7 @@ export function searchChart(search: SearchAround): DisplayItem {
   const refused = Object.entries(search.refused).sort((a, b) => b[1] - a[1])
     .map(([reason, count]) => `${reason} (${count})`).join(", ");
   if (front.length === 0) {
-    const words = `No field keeps to the limits: ${refused}.`;
+    const words = `No design meets the limits: ${refused}.`;
     return { "text/html": `<p>${words}</p>`, "text/plain": words };
   }
   const [low, high] = costClasses(front);
@@ -34,7 +34,7 @@ export function searchChart(search: SearchAround): DisplayItem {
   const place = { x: "fanEnergy", y: "heat" } as const;
   return figure({
     height: 340,
-    x: { label: "electricity of the fan, kWh a day", grid: true, zero: true },
+    x: { label: "fan electricity, kWh a day", grid: true, zero: true },
     y: { label: "heat into the soil, kWh a day", grid: true, zero: true },
     marks: [
       ...CLASSES.map(({ colour, symbol }, index) =>
@@ -62,12 +62,11 @@ export function searchChart(search: SearchAround): DisplayItem {
     ],
     color: { type: "identity" },
   }, {
-    title: "Fields that no other one beats in heat, electricity and cost",
-    alt:
-      `${front.length} of ${search.allowed} allowed fields are beaten by none; heat against fan ` +
-      `energy, marked by cost in three classes. More heat costs more money or more electricity.`,
-    note: "Same air flow, air that swings about the soil by day and night, dry walls. Prices are " +
-      `those of the price list: put your own in before choosing. Refused: ${refused}.`,
+    title: "Designs that no other beats in heat, electricity and cost",
+    alt: `${front.length} of ${search.allowed} allowed designs are unbeaten; heat against fan ` +
+      `electricity, marked by cost in three classes. More heat costs more money or more electricity.`,
+    note: "Same air flow, a daily air temperature swing about the soil, dry walls. Prices are " +
+      `those of the price list: enter your own before choosing. Rejected: ${refused}.`,
     legend: CLASSES.map(({ colour }, index) => ({
       label: `${["circle", "triangle", "square"][index]}: cost ${names[index]}`,
       colour,
