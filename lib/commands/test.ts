@@ -42,7 +42,7 @@ export interface TestCounts {
  * assertEquals(readCounts("error: module not found"), undefined);
  * ```
  */
-function readCounts(output: string): TestCounts | undefined {
+export function readCounts(output: string): TestCounts | undefined {
   const summary = /^(?:ok|FAILED) \| (\d+) passed(?: \([^)]*\))? \| (\d+) failed/gm;
   const last = [...output.matchAll(summary)].at(-1);
   if (last === undefined) return undefined;

@@ -1,4 +1,5 @@
 import { assert, assertEquals } from "@std/assert";
+import { CHAPTERS } from "../../lib/study/mod.ts";
 import { type Notebook, parseNotebook } from "../../lib/press/mod.ts";
 
 const folder = new URL("../../notebooks/", import.meta.url);
@@ -12,8 +13,8 @@ const RESULT = /[\d.]+\s?(?:degC|degF|kWh|kW|Pa|W\/|m³|m²|mm\b|cfm|ft\b|K d|%)
 
 Deno.test("notebooks are there in the order of the job", () => {
   // Property: one notebook a chapter, numbered
-  const wanted = ["00", "01", "02", "03", "04", "05", "06", "07"];
-  assertEquals(names.map((name) => name.slice(0, 2)).slice(0, 8), wanted);
+  const wanted = ["00-study", ...CHAPTERS.map(({ name }, index) => `0${index + 1}-${name}`)];
+  wanted.forEach((start, index) => assert(names[index]?.startsWith(start), `${names[index]}`));
 });
 
 for (const name of names) {

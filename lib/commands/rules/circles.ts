@@ -7,8 +7,8 @@ import { posix } from "node:path";
 import type { ImportGraph } from "./import_graph.ts";
 
 /**
- * Groups of nodes that reach each other (strongly connected components, Tarjan 1972), only those of
- * more than one node.
+ * Groups of nodes that reach each other (strongly connected components), only those of more than one
+ * node. Each node gets the lowest number it can reach; a group is closed at its first node.
  *
  * @param graph nodes with the nodes they lead to
  * @returns each group sorted by name

@@ -2,21 +2,12 @@ import { assert, assertEquals } from "@std/assert";
 import { notice } from "../../../lib/basics/mod.ts";
 import { answerCard } from "../../../lib/show/kit/answer.ts";
 import { caution, CAUTIONS, cautionsOf, notices } from "../../../lib/show/kit/caution.ts";
+import { CHAPTERS } from "../../../lib/study/mod.ts";
 import { numbers, table } from "../../../lib/show/kit/table.ts";
 
 Deno.test("every chapter has cautions, each with whom to defer to and a source", () => {
   // Property: no step without its caution
-  const chapters = [
-    "climate",
-    "soil",
-    "house",
-    "tubes",
-    "headers",
-    "fan",
-    "store",
-    "worth",
-  ] as const;
-  for (const chapter of chapters) {
+  for (const { name: chapter } of CHAPTERS) {
     assert(cautionsOf(chapter).length >= 1, chapter);
     assert(caution(chapter)["text/plain"].includes("Local codes and law govern"));
   }
