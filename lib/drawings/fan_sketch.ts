@@ -4,6 +4,7 @@
  * @module
  */
 import { horizontalDimension, metres, verticalDimension } from "./dimension.ts";
+import { buriedPipes } from "./buried_pipes.ts";
 import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
 import { COLOURS } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
@@ -13,6 +14,8 @@ import { circle, label, line, type PaperPoint, pipeRun, polyline, rectangle } fr
 /** m above the floor */
 const OUTLET_HEIGHT = 0.4;
 const FAN_HEIGHT = 1.2;
+/** mm between two dimension lines with words between them */
+const BESIDE = 22;
 /** m that the intake stays below the roof */
 const BELOW_ROOF = 0.4;
 
@@ -29,10 +32,10 @@ export function fanAndRiserSketch(inputs: DrawingInputs, paper: Paper, number: s
     right: half,
     top: -house.ridgeHeight,
     bottom: field.pit.lowEnd,
-  }, { left: 24, right: 24, top: 6, bottom: 14 });
+  }, { left: 24 + BESIDE, right: 24, top: 6, bottom: 14 });
   sheet.content.push(
     ...houseOutline(sheet, field, inputs),
-    ...buried(sheet, field, inputs),
+    ...buriedPipes(sheet, field, { inputs, cut: 0 }),
     ...supplyRiser(sheet, field, inputs),
     ...outlet(sheet, field, inputs),
     ...dimensions(sheet, field, inputs),
@@ -69,26 +72,6 @@ function houseOutline(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs)
   ];
 }
 
-function buried(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
-  const { place } = sheet;
-  const half = field.length / 2;
-  const drop = field.fall / 2;
-  const { diameter, returnDiameter } = inputs.headersInputs;
-  return [
-    ...field.layers.flatMap((depth) =>
-      pipeRun(
-        [place(-half, depth - drop), place(half, depth + drop)],
-        sheet.length(2 * field.radius),
-        COLOURS.tube,
-      )
-    ),
-    ...field.headers.flatMap(({ depth }) => [
-      circle(place(-half, depth - drop), sheet.length(diameter / 2), COLOURS.header),
-      circle(place(half, depth + drop), sheet.length(returnDiameter / 2), COLOURS.header),
-    ]),
-  ];
-}
-
 /** Run of the intake duct in the house, m: up the wall, and along the roof where the ridge is away. */
 function intakeRun(field: FieldGeometry, inputs: DrawingInputs): [number, number][] {
   const { eaveHeight, ridgeHeight } = inputs.house;
@@ -105,7 +88,7 @@ function supplyRiser(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs):
   const { place } = sheet;
   const { riserDiameter, fans } = inputs;
   const x = -field.length / 2;
-  const bottom = field.headers[0]!.depth - field.fall / 2 - inputs.headersInputs.diameter / 2;
+  const bottom = field.levels[0]!.depth - field.fall / 2 - inputs.headersInputs.diameter / 2;
   const run = intakeRun(field, inputs);
   const points: PaperPoint[] = [
     place(x, bottom),
@@ -140,7 +123,7 @@ function supplyRiser(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs):
 function outlet(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
   const { place } = sheet;
   const x = field.length / 2;
-  const top = field.headers[0]!.depth + field.fall / 2 -
+  const top = field.levels[0]!.depth + field.fall / 2 -
     inputs.headersInputs.returnDiameter / 2;
   const end = place(x, -OUTLET_HEIGHT);
   const side = sheet.length(inputs.riserDiameter / 2);
@@ -166,19 +149,19 @@ function dimensions(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): 
   const drop = field.fall / 2;
   const top = inputs.tubesInputs.direction === "across" ? 0 : -field.houseAlong / 2;
   const upper = field.layers[0]!;
-  const [, intake] = intakeRun(field, inputs).at(-1)!;
+  const [intakeAt, intake] = intakeRun(field, inputs).at(-1)!;
   return [
     ...verticalDimension(
       place(top, -ridgeHeight),
       { x: left, y: place(0, 0).y },
-      left - 4,
+      left - 4 - BESIDE,
       `ridge ${metres(ridgeHeight)}`,
     ),
     ...verticalDimension(
-      place(half, -intake),
-      place(half, 0),
-      right + 5,
-      metres(intake),
+      place(intakeAt, -intake),
+      { x: left, y: place(0, 0).y },
+      left - 4,
+      `intake ${metres(intake)}`,
     ),
     ...verticalDimension(
       place(half, 0),

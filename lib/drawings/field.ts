@@ -3,11 +3,17 @@
  *
  * @module
  */
-import { mean } from "d3-array";
+import {
+  type BuriedField,
+  type BuriedHeaders,
+  buryHeaders,
+  fieldFall,
+  fieldPit,
+} from "../headers/mod.ts";
 import type { HeadersInputs } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
+import { type FootingLine, footingLine, type Pit } from "../tubes/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
-import { allowance } from "./notes.ts";
 
 /** What the drawings need of a study. */
 export interface DrawingInputs {
@@ -47,66 +53,27 @@ export interface FieldGeometry {
   readonly row: readonly number[];
   /** outside radius of a tube */
   readonly radius: number;
-  /** one pair of headers to each layer, or one pair to all of them */
-  readonly headers: readonly HeaderLevel[];
-  /** false where the headers of two layers would run into each other */
-  readonly headersFit: boolean;
+  /** every pair of headers */
+  readonly headers: readonly BuriedHeaders[];
+  /** pairs of headers that lie one above the other, the upper first: one of each depth */
+  readonly levels: readonly BuriedHeaders[];
   /** m that the tubes fall from the supply to the return header, half of it on either side of the middle */
   readonly fall: number;
-  /** pit at its bottom: depth at the middle, and at the low end of the tubes */
-  readonly pit: {
-    readonly width: number;
-    readonly length: number;
-    readonly depth: number;
-    readonly lowEnd: number;
-  };
+  /** the pit round them */
+  readonly pit: Pit;
+  /** the pit against the 45° line from the footings */
+  readonly footing: FootingLine;
 }
 
-/** Where a pair of headers lies. */
-export interface HeaderLevel {
-  /** depth of the header's centre at the middle of the fall, m */
-  readonly depth: number;
-  /** m that the tubes enter below the header's centre; negative above it */
-  readonly offCentre: number;
-}
-
-/** m between headers that lie above each other (common practice, no source). */
-const HEADER_GAP = 0.015;
-/** share of the header's radius by which tubes may enter off its centre (common practice, no source) */
-const MOST_OFF_CENTRE = 0.35;
-
-/**
- * Depths of the headers. Headers wider than the step between the layers are spread apart, so that
- * the tubes enter them a little off the centre.
- */
-function headerLevels(
-  layers: readonly number[],
-  headers: HeadersInputs,
-): { readonly headers: readonly HeaderLevel[]; readonly headersFit: boolean } {
-  const middle = mean(layers)!;
-  if (headers.groups < layers.length) {
-    return { headers: [{ depth: middle, offCentre: 0 }], headersFit: true };
-  }
-  const diameter = Math.max(headers.diameter, headers.returnDiameter);
-  const step = layers.length > 1 ? layers[1]! - layers[0]! : Infinity;
-  const lacking = Math.max(0, diameter + HEADER_GAP - step);
-  const outermost = lacking * (layers.length - 1) / 2;
-  const narrow = Math.min(headers.diameter, headers.returnDiameter) / 2;
-  const headersFit = outermost <= MOST_OFF_CENTRE * narrow;
-  return {
-    headersFit,
-    headers: layers.map((depth, index) => {
-      const shift = headersFit ? lacking * (index - (layers.length - 1) / 2) : 0;
-      return { depth: depth + shift, offCentre: -shift };
-    }),
-  };
+/** The field as the headers chapter takes it. */
+export function buriedField({ tubes, tubesInputs, headersInputs }: DrawingInputs): BuriedField {
+  return { tubes, slope: tubesInputs.slope, headers: headersInputs };
 }
 
 /** Works out the field from inputs and result of the tubes chapter. */
 export function fieldGeometry(inputs: DrawingInputs): FieldGeometry {
-  const { house, tubes, tubesInputs, headersInputs } = inputs;
+  const { house, tubes, tubesInputs } = inputs;
   const along = tubesInputs.direction === "along";
-  const radius = tubes.product.outsideDiameter / 2;
   const depths = [...new Set(tubes.positions.map((position) => position.depth))].sort((a, b) =>
     a - b
   );
@@ -114,43 +81,28 @@ export function fieldGeometry(inputs: DrawingInputs): FieldGeometry {
     tubes.positions.filter((position) => position.depth === depth).map((position) => position.x)
       .sort((a, b) => a - b)
   );
-  const row = rows.reduce((longest, one) => one.length > longest.length ? one : longest, rows[0]!);
-  const reach = Math.max(...tubes.positions.map((position) => Math.abs(position.x)));
-  const levels = headerLevels(depths, headersInputs);
-  const headerRadius = Math.max(headersInputs.diameter, headersInputs.returnDiameter) / 2;
-  const fall = tubesInputs.slope * tubes.length;
-  const depth = allowance("bedding") +
-    Math.max(depths.at(-1)! + radius, levels.headers.at(-1)!.depth + headerRadius);
+  const field = buriedField(inputs);
+  const headers = buryHeaders(field);
+  const pit = fieldPit(field);
+  const houseAlong = along ? house.length : house.width;
+  const houseAcross = along ? house.width : house.length;
   return {
-    houseAlong: along ? house.length : house.width,
-    houseAcross: along ? house.width : house.length,
-    width: 2 * reach,
+    houseAlong,
+    houseAcross,
+    width: 2 * Math.max(...tubes.positions.map((position) => Math.abs(position.x))),
     length: tubes.length,
     layers: depths,
-    row,
-    radius,
-    ...levels,
-    fall,
-    pit: {
-      width: 2 * (reach + radius + allowance("working margin")),
-      length: tubes.length + 2 * (headerRadius + allowance("header space")),
-      depth,
-      lowEnd: depth + fall / 2,
-    },
+    row: rows.reduce((longest, one) => one.length > longest.length ? one : longest, rows[0]!),
+    radius: tubes.product.outsideDiameter / 2,
+    headers,
+    levels: headers.filter(({ depth }, index) =>
+      headers.findIndex((other) => other.depth === depth) === index
+    ).toSorted((a, b) => a.depth - b.depth),
+    fall: fieldFall(field),
+    pit,
+    footing: footingLine(pit, {
+      footingDepth: house.footingDepth,
+      house: { along: houseAlong, across: houseAcross },
+    }),
   };
-}
-
-/**
- * Room between the pit's lower edge, at the low end of the tubes, and the 45° line from the footing's lower edge, m; negative
- * where the pit cuts the line.
- *
- * Common practice, no source; flatter lines are asked for in weak soils.
- */
-export function footingClearance(inputs: DrawingInputs, field: FieldGeometry): number {
-  const footing = inputs.house.footingDepth;
-  const sides = Math.min(
-    (field.houseAcross - field.pit.width) / 2,
-    (field.houseAlong - field.pit.length) / 2,
-  );
-  return sides - Math.max(0, field.pit.lowEnd - footing);
 }

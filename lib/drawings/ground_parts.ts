@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { allowance } from "../tubes/mod.ts";
 import type { DrawingInputs } from "./field.ts";
 import type { Sheet } from "./sheet.ts";
 import { line, polyline, rectangle } from "./svg.ts";
@@ -15,8 +16,6 @@ export const COLOURS = {
   limit: "#b00020",
 } as const;
 
-/** Thickness of the footing as drawn, m. */
-const WALL = 0.2;
 /** m of wall drawn above the floor */
 export const WALL_ABOVE = 0.5;
 
@@ -29,23 +28,25 @@ export function groundParts(
   given: { readonly half: number; readonly lowest: number; readonly beyond: number },
 ): Element[] {
   const { half, lowest, beyond } = given;
-  const depth = inputs.house.footingDepth;
+  const { footingDepth } = inputs.house;
+  const depth = footingDepth ?? 0;
+  const wall = allowance("footing width");
   const floor = line(sheet.place(-half - beyond, 0), sheet.place(half + beyond, 0), {
     "stroke-width": 0.5,
   });
   return [
     floor,
     ...[-1, 1].flatMap((side) => {
-      const outer = side < 0 ? -half : half - WALL;
-      const inner = side * (half - WALL);
-      const reach = Math.max(0, Math.min(lowest - depth, half - WALL));
+      const outer = side < 0 ? -half : half - wall;
+      const inner = side * (half - wall);
+      const reach = Math.max(0, Math.min(lowest - depth, half - wall));
       const insulation = inputs.house.edgeInsulation > 0 ? inputs.house.edgeInsulationDepth : 0;
       return [
         rectangle(sheet.place(outer, -WALL_ABOVE), {
-          width: sheet.length(WALL),
+          width: sheet.length(wall),
           height: sheet.length(WALL_ABOVE + depth),
         }, { fill: "#ddd" }),
-        ...reach > 0
+        ...footingDepth !== null && reach > 0
           ? [
             polyline(
               [sheet.place(inner, depth), sheet.place(inner - side * reach, depth + reach)],

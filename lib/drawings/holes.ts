@@ -5,102 +5,15 @@
  */
 import { horizontalDimension } from "./dimension.ts";
 import Papa from "papaparse";
-import { splitGroups } from "../headers/mod.ts";
-import { type DrawingInputs, fieldGeometry } from "./field.ts";
-import { allowance, safetyNotes } from "./notes.ts";
+import { type Hole, type HoleLayout, largestHoleLayout } from "../headers/mod.ts";
+import { buriedField, type DrawingInputs } from "./field.ts";
+import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, paperSize, type Sheet } from "./sheet.ts";
 import { circle, line, rectangle, text } from "./svg.ts";
 
-/** One hole of a header. */
-export interface Hole {
-  /** from 1, along the header, row by row */
-  readonly number: number;
-  /** m from the centre of the first hole, along the header */
-  readonly along: number;
-  /** degrees around the pipe from the horizontal, upwards positive */
-  readonly angle: number;
-  /** m along the outside of the pipe for that angle */
-  readonly around: number;
-  /** m */
-  readonly diameter: number;
-}
-
-/** Layout of the holes of one header. */
-export interface HoleLayout {
-  /** one hole a tube */
-  readonly holes: readonly Hole[];
-  /** m, inside diameter of the header */
-  readonly headerDiameter: number;
-  /** m of header from the first to the last hole centre */
-  readonly run: number;
-  /** least distance between two hole edges on the unrolled pipe, m */
-  readonly ligament: number;
-  /** share of the hole pitch left in the tightest pair, (pitch − diameter)/pitch */
-  readonly strengthLeft: number;
-  /** true where less is left than the table of allowances asks for */
-  readonly tooClose: boolean;
-}
-
-/**
- * Holes of one supply header, for tubes that arrive level with it; two rows are set 40° above and
- * below the horizontal, three at 60°, 0° and −60°.
- *
- * Strength left is the ligament efficiency (p − d)/p of perforated pipe.
- */
+/** Holes of the pair of headers with the most tubes. */
 export function headerHoles(inputs: DrawingInputs): HoleLayout {
-  const { tubes, headersInputs } = inputs;
-  const groups = splitGroups(tubes.positions, headersInputs.groups);
-  const largest = groups.reduce((most, one) => one.length > most.length ? one : most, groups[0]!);
-  const group = largest.map((tube) => tubes.positions[tube]!);
-  const depths = [...new Set(group.map((position) => position.depth))].sort((a, b) => a - b);
-  const first = Math.min(...group.map((position) => position.x));
-  const diameter = tubes.product.outsideDiameter + allowance("hole clearance");
-  const holes = group
-    .map((position) => ({ position, row: depths.indexOf(position.depth) }))
-    .sort((a, b) => a.row - b.row || a.position.x - b.position.x)
-    .map(({ position, row }, index): Hole => {
-      const angle = depths.length === 1 ? levelAngle(inputs) : rowAngle(row, depths.length);
-      return {
-        number: index + 1,
-        along: position.x - first,
-        angle,
-        around: angle * Math.PI / 180 * headersInputs.diameter / 2,
-        diameter,
-      };
-    });
-  const pitch = tightestPitch(holes);
-  return {
-    holes,
-    headerDiameter: headersInputs.diameter,
-    run: Math.max(...holes.map((hole) => hole.along)),
-    ligament: pitch - diameter,
-    strengthLeft: Number.isFinite(pitch) ? (pitch - diameter) / pitch : 1,
-    tooClose: (pitch - diameter) / pitch < allowance("least ligament") ||
-      diameter > 0.8 * headersInputs.diameter,
-  };
-}
-
-/** Angle of tubes that enter off the centre of headers wider than the step between the layers. */
-function levelAngle(inputs: DrawingInputs): number {
-  const { offCentre } = fieldGeometry(inputs).headers[0]!;
-  if (offCentre === 0) return 0;
-  return -Math.asin(2 * offCentre / inputs.headersInputs.diameter) * 180 / Math.PI;
-}
-
-function rowAngle(row: number, rows: number): number {
-  if (rows === 1) return 0;
-  const spread = rows === 2 ? 40 : 60;
-  return spread - row * 2 * spread / (rows - 1);
-}
-
-function tightestPitch(holes: readonly Hole[]): number {
-  let pitch = Infinity;
-  for (const [index, one] of holes.entries()) {
-    for (const other of holes.slice(index + 1)) {
-      pitch = Math.min(pitch, Math.hypot(one.along - other.along, one.around - other.around));
-    }
-  }
-  return pitch;
+  return largestHoleLayout(buriedField(inputs));
 }
 
 /** Unrolled header with its holes, to scale, and the table of centres behind it. */

@@ -4,11 +4,22 @@
  * @module
  */
 import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
-import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import { buildDoubts, buildFaults } from "../headers/mod.ts";
+import { buriedPipes } from "./buried_pipes.ts";
+import { buriedField, type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
 import { COLOURS, groundParts, WALL_ABOVE } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
-import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
-import { circle, label, line, pipeRun, polyline, rectangle } from "./svg.ts";
+import {
+  caption,
+  CAPTION_INSET,
+  CAPTION_SIZE,
+  closeSheet,
+  openSheet,
+  type Paper,
+  type Sheet,
+  wrap,
+} from "./sheet.ts";
+import { label, line, polyline, rectangle } from "./svg.ts";
 
 const BEYOND = 0.4;
 /** m, drawn depth of the sump below the low end of the pit */
@@ -28,7 +39,7 @@ export function tubeFieldLongSection(inputs: DrawingInputs, paper: Paper, number
     left: -half - BEYOND,
     right: half + BEYOND,
     top: -WALL_ABOVE,
-    bottom: Math.max(field.pit.lowEnd + SUMP, inputs.house.footingDepth),
+    bottom: Math.max(field.pit.lowEnd + SUMP, inputs.house.footingDepth ?? 0),
   }, {
     left: 12 + STEP * field.layers.length,
     right: 12 + STEP * field.layers.length,
@@ -43,7 +54,7 @@ export function tubeFieldLongSection(inputs: DrawingInputs, paper: Paper, number
     ...breakMark(opened, field, cut),
     ...sump(sheet, field),
     ...dimensions(sheet, field),
-    ...headline(inputs, field, cut),
+    ...headline(sheet, { inputs, field, cut }),
   );
   return closeSheet(sheet, {
     study: inputs.title,
@@ -89,13 +100,14 @@ function pitOutline(sheet: Sheet, field: FieldGeometry, cut: number): Element {
   const { place } = sheet;
   const drop = lowEnd - depth;
   const seen = drop * cut / length;
+  const run = field.pit.batter;
   return polyline([
-    place(-length / 2, 0),
+    place(-length / 2 - run * (depth - drop), 0),
     place(-length / 2, depth - drop),
     place(-cut / 2, depth - seen),
     place(cut / 2, depth + seen),
     place(length / 2, lowEnd),
-    place(length / 2, 0),
+    place(length / 2 + run * lowEnd, 0),
   ], { fill: COLOURS.pit, "stroke-width": 0.2 });
 }
 
@@ -109,24 +121,11 @@ function tubesAndHeaders(
   const half = field.length / 2;
   const { diameter, returnDiameter } = inputs.headersInputs;
   const drop = field.fall / 2;
-  const seen = drop * cut / field.length;
-  const upper = field.headers[0]!;
+  const upper = field.levels[0]!;
   const supplyTop = place(-half, upper.depth - drop - diameter / 2);
   const returnTop = place(half, upper.depth + drop - returnDiameter / 2);
   return [
-    ...field.layers.flatMap((depth) =>
-      [-1, 1].flatMap((side) =>
-        pipeRun(
-          [place(side * half, depth + side * drop), place(side * cut / 2, depth + side * seen)],
-          sheet.length(2 * field.radius),
-          COLOURS.tube,
-        )
-      )
-    ),
-    ...field.headers.flatMap(({ depth }) => [
-      circle(place(-half, depth - drop), sheet.length(diameter / 2), COLOURS.header),
-      circle(place(half, depth + drop), sheet.length(returnDiameter / 2), COLOURS.header),
-    ]),
+    ...buriedPipes(sheet, field, { inputs, cut }),
     ...named(supplyTop, sheet.place(0, -WALL_ABOVE).y, "supply header", 1),
     ...named(returnTop, sheet.place(0, -WALL_ABOVE).y, "return header", -1),
   ];
@@ -202,27 +201,42 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
   ];
 }
 
-function headline(inputs: DrawingInputs, field: FieldGeometry, cut: number): Element[] {
+function headline(
+  sheet: Sheet,
+  given: { readonly inputs: DrawingInputs; readonly field: FieldGeometry; readonly cut: number },
+): Element[] {
+  const { inputs, field, cut } = given;
   const percent = (inputs.tubesInputs.slope * 100).toFixed(1);
-  const diameter = Math.max(inputs.headersInputs.diameter, inputs.headersInputs.returnDiameter);
-  const offCentre = Math.abs(field.headers[0]!.offCentre);
   const cover = field.layers[0]! - field.fall / 2 - field.radius;
+  const faults = [
+    ...buildFaults(buriedField(inputs)).map(({ text }) => text),
+    ...buildDoubts(buriedField(inputs)),
+  ];
   const warnings = [
+    ...faults,
     ...cover < LEAST_USUAL_COVER
       ? [`Cover at the supply end is only ${metres(cover)} m: lay the field deeper or flatter`]
       : [],
-    ...field.headersFit ? [] : [
-      `Headers of ${diameter.toFixed(3)} m overlap at this layer spacing: use smaller ` +
-      "headers, one header for all layers, or offset one pair along the tubes",
-    ],
   ];
   const words = `Fall ${percent} %, ${metres(field.fall)} m from the supply to the return header` +
     `${cut > 0 ? `; ${metres(cut)} m of tube omitted in the middle` : ""}. ` +
     "Measure the air speed in every tube before backfilling; cap open ends.";
-  const fitted = offCentre === 0 || !field.headersFit ? [] : [
+  const width = sheet.size.width - 2 * CAPTION_INSET;
+  const told = warnings.slice(0, 2).flatMap((warning) => wrap(warning, width, CAPTION_SIZE));
+  return caption([...told, words, ...entryWords(field)].slice(0, 4), told.length);
+}
+
+/** How tubes that do not lie level with the header's centre get into it. */
+function entryWords({ levels }: FieldGeometry): string[] {
+  const rows = levels.flatMap(({ rows }) => rows);
+  const bends = [...new Set(rows.flatMap(({ bend }) => bend > 0 ? [bend.toFixed(0)] : []))];
+  if (bends.length > 0) {
+    return [`Tubes off their header are bent into it: bends of ${bends.join("° and ")}°`];
+  }
+  const offset = Math.max(...rows.map(({ offset }) => Math.abs(offset)));
+  return offset === 0 ? [] : [
     `Headers are wider than the layer spacing: tubes enter ${
-      (1000 * offCentre).toFixed(0)
+      (1000 * offset).toFixed(0)
     } mm off centre`,
   ];
-  return caption([...warnings, words, ...fitted].slice(0, 2), warnings.length > 0);
 }

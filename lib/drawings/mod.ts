@@ -8,11 +8,10 @@ import { tubeFieldSection } from "./section.ts";
 import type { Paper } from "./sheet.ts";
 
 export { fanAndRiserSketch } from "./fan_sketch.ts";
-export { fieldGeometry, footingClearance } from "./field.ts";
-export type { DrawingInputs, FieldGeometry, HeaderLevel } from "./field.ts";
+export { buriedField, fieldGeometry } from "./field.ts";
+export type { DrawingInputs, FieldGeometry } from "./field.ts";
 export { drawingInputs } from "./from_study.ts";
 export { headerHoleDrawing, headerHoles, holesCsv } from "./holes.ts";
-export type { Hole, HoleLayout } from "./holes.ts";
 export { tubeFieldLongSection } from "./long_section.ts";
 export { tubeFieldPlan } from "./plan.ts";
 export { quantitiesCsv, quantityTakeOff } from "./quantities.ts";

@@ -4,18 +4,14 @@
  * @module
  */
 import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
-import {
-  type DrawingInputs,
-  type FieldGeometry,
-  fieldGeometry,
-  footingClearance,
-} from "./field.ts";
+import { footingAtRisk, footingRemark } from "../tubes/mod.ts";
+import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import { COLOURS } from "./ground_parts.ts";
+import { type BuriedHeaders, type HeaderLayout, headerLength } from "../headers/mod.ts";
 import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
 import { element, label, line, type PaperPoint, polyline, rectangle, text } from "./svg.ts";
 
-const TUBE = "#1f6f8b";
-const HEADER = "#8a4b08";
 const DASHED = { "stroke-dasharray": "2 1.2" };
 
 /**
@@ -36,7 +32,7 @@ export function tubeFieldPlan(inputs: DrawingInputs, paper: Paper, number: strin
   }, { left: 20, right: 20, top: 10, bottom: 14 });
   sheet.content.push(
     ...houseOutline(sheet, field),
-    ...footingLine(sheet, field, inputs),
+    ...footingOutline(sheet, field),
     ...pipes(sheet, field, inputs),
     ...dimensions(sheet, field),
     ...northArrow(sheet, inputs),
@@ -57,24 +53,30 @@ function houseOutline(sheet: Sheet, field: FieldGeometry): Element[] {
       width: sheet.length(along),
       height: sheet.length(across),
     }, { "stroke-width": 0.6 }),
-    rectangle(sheet.place(-pit.length / 2, -pit.width / 2), {
-      width: sheet.length(pit.length),
-      height: sheet.length(pit.width),
-    }, { fill: "#f4efe6", "stroke-width": 0.2 }),
+    ...[...new Set([2 * pit.batter * pit.lowEnd, 0])].map((run) =>
+      rectangle(sheet.place(-(pit.length + run) / 2, -(pit.width + run) / 2), {
+        width: sheet.length(pit.length + run),
+        height: sheet.length(pit.width + run),
+      }, { fill: COLOURS.pit, "stroke-width": 0.2 })
+    ),
   ];
 }
 
-function footingLine(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
-  const inset = Math.max(0, field.pit.lowEnd - inputs.house.footingDepth);
-  const along = field.houseAlong - 2 * inset;
-  const across = field.houseAcross - 2 * inset;
-  if (inset === 0 || along <= 0 || across <= 0) return [];
-  const corner = sheet.place(-along / 2, -across / 2);
+/** Half sides of the 45° line at pit depth, m; null where none can be drawn. */
+function lineAtPitDepth({ houseAlong, houseAcross, footing }: FieldGeometry) {
+  if (footing.inset === null) return null;
+  const [along, across] = [houseAlong / 2 - footing.inset, houseAcross / 2 - footing.inset];
+  return along <= 0 || across <= 0 ? null : { along, across };
+}
+
+function footingOutline(sheet: Sheet, field: FieldGeometry): Element[] {
+  const half = lineAtPitDepth(field);
+  if (half === null) return [];
   return [
-    rectangle(corner, { width: sheet.length(along), height: sheet.length(across) }, {
-      ...DASHED,
-      stroke: "#b00020",
-    }),
+    rectangle(sheet.place(-half.along, -half.across), {
+      width: sheet.length(2 * half.along),
+      height: sheet.length(2 * half.across),
+    }, { ...DASHED, stroke: COLOURS.limit }),
   ];
 }
 
@@ -82,41 +84,57 @@ function pipes(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Eleme
   const half = field.length / 2;
   const tubes = field.row.map((x) =>
     line(sheet.place(-half, x), sheet.place(half, x), {
-      stroke: TUBE,
+      stroke: COLOURS.tube.stroke,
       "stroke-width": Math.max(0.25, sheet.length(2 * field.radius)),
     })
   );
-  const { headersInputs } = inputs;
-  const reach = field.width / 2 + field.radius * 2;
-  const header = (x: number, diameter: number) =>
-    rectangle(sheet.place(x - diameter / 2, -reach), {
-      width: sheet.length(diameter),
-      height: sheet.length(2 * reach),
-    }, { fill: "#f7e3c8", stroke: HEADER, "stroke-width": 0.35 });
-  const ends = riserEnds(inputs, reach);
+  const { diameter, returnDiameter, layout } = inputs.headersInputs;
+  const upper = field.headers.filter(({ depth }) => depth === field.levels[0]!.depth);
   return [
     ...tubes,
-    header(-half, headersInputs.diameter),
-    header(half, headersInputs.returnDiameter),
-    ...ends.supply.map((y) => riser(sheet, -half, y, "in")),
-    ...ends.return.map((y) => riser(sheet, half, y, "out")),
+    ...upper.flatMap((pair) => [
+      headerBox(sheet, { x: -half, diameter, pair }),
+      headerBox(sheet, { x: half, diameter: returnDiameter, pair }),
+    ]),
+    ...upper.flatMap((pair) => {
+      const ends = riserEnds(layout, pair);
+      return [
+        ...ends.supply.map((y) => riser(sheet, -half, y, "in")),
+        ...ends.return.map((y) => riser(sheet, half, y, "out")),
+      ];
+    }),
   ];
+}
+
+function headerBox(
+  sheet: Sheet,
+  { x, diameter, pair }: {
+    readonly x: number;
+    readonly diameter: number;
+    readonly pair: BuriedHeaders;
+  },
+): Element {
+  return rectangle(sheet.place(x - diameter / 2, pair.first - pair.end), {
+    width: sheet.length(diameter),
+    height: sheet.length(headerLength(pair)),
+  }, { fill: COLOURS.header.fill, stroke: COLOURS.header.stroke, "stroke-width": 0.35 });
 }
 
 /** Where the risers meet the supply and the return header, across the field. */
 function riserEnds(
-  inputs: DrawingInputs,
-  reach: number,
+  layout: HeaderLayout,
+  { first, last, end }: BuriedHeaders,
 ): { readonly supply: readonly number[]; readonly return: readonly number[] } {
-  switch (inputs.headersInputs.layout) {
+  const [top, bottom] = [first - end, last + end];
+  switch (layout) {
     case "Z":
-      return { supply: [-reach], return: [reach] };
+      return { supply: [top], return: [bottom] };
     case "U":
-      return { supply: [-reach], return: [-reach] };
+      return { supply: [top], return: [top] };
     case "centre":
-      return { supply: [0], return: [0] };
+      return { supply: [(first + last) / 2], return: [(first + last) / 2] };
     case "two-ended":
-      return { supply: [-reach, reach], return: [-reach, reach] };
+      return { supply: [top, bottom], return: [top, bottom] };
   }
 }
 
@@ -126,7 +144,7 @@ function riser(sheet: Sheet, x: number, y: number, name: string): Element {
   return element("g", {}, [
     rectangle({ x: at.x - size, y: at.y - size }, { width: 2 * size, height: 2 * size }, {
       fill: "#fff",
-      stroke: HEADER,
+      stroke: COLOURS.header.stroke,
     }),
     text({ x: at.x, y: at.y + 0.8 }, name, { anchor: "middle", size: 2.2 }),
   ]);
@@ -207,14 +225,12 @@ function northArrow(sheet: Sheet, inputs: DrawingInputs): Element[] {
 
 function legend(inputs: DrawingInputs, field: FieldGeometry): Element[] {
   const { tubes, headersInputs } = inputs;
-  const layers = inputs.tubesInputs.layers;
+  const layers = field.layers.length;
   const header = headersInputs.diameter.toFixed(3);
-  const words = `${tubes.count} tubes, ${tubes.product.name}, in ${layers} layer${
-    layers === 1 ? "" : "s"
-  }; header inside diameter ${header} m; dashed line: 45° line from the footing at pit depth`;
-  const room = footingClearance(inputs, field);
-  const where = room < 0
-    ? `The pit cuts the 45° line from the footing by ${metres(-room)} m: ask an engineer first`
-    : `Clearance to the 45° line from the footing at the low end: ${metres(room)} m`;
-  return caption(room < 0 ? [where, words] : [words, where], room < 0);
+  const words = `${tubes.count} tube${tubes.count === 1 ? "" : "s"}, ${tubes.product.name}, in ` +
+    `${layers} layer${layers === 1 ? "" : "s"}; header inside diameter ${header} m` +
+    (lineAtPitDepth(field) === null ? "" : "; dashed line: 45° line from the footing at pit depth");
+  const atRisk = footingAtRisk(field.footing);
+  const where = footingRemark(field.footing);
+  return caption(atRisk ? [where, words] : [words, where], atRisk);
 }

@@ -3,11 +3,11 @@
  *
  * @module
  */
-import { mean } from "d3-array";
+import { mean, rollup, sum } from "d3-array";
 import Papa from "papaparse";
+import { headerLength, holeDiameter } from "../headers/mod.ts";
+import { allowance, pitVolume } from "../tubes/mod.ts";
 import { type DrawingInputs, fieldGeometry } from "./field.ts";
-import { headerHoles } from "./holes.ts";
-import { allowance } from "./notes.ts";
 
 /** One row of the take-off. */
 export interface MaterialQuantity {
@@ -39,10 +39,11 @@ function whole(amount: number): number {
 function pipeRows(inputs: DrawingInputs): MaterialQuantity[] {
   const { tubes, headersInputs, house, riserDiameter } = inputs;
   const field = fieldGeometry(inputs);
-  const holes = headerHoles(inputs);
-  const headerLength = headersInputs.groups * (holes.run + 2 * holes.holes[0]!.diameter);
+  const hole = holeDiameter(tubes.product);
+  const pairs = field.headers.length;
+  const length = sum(field.headers, headerLength);
   const middle = mean(field.layers)!;
-  const ports = headersInputs.groups * (headersInputs.layout === "two-ended" ? 2 : 1);
+  const ports = pairs * (headersInputs.layout === "two-ended" ? 2 : 1);
   const supplyRisers = Math.max(ports, inputs.fans);
   const risers = supplyRisers * (house.ridgeHeight - 0.4 + middle) + ports * (0.4 + middle);
   const ends = 2 * tubes.count;
@@ -58,16 +59,16 @@ function pipeRows(inputs: DrawingInputs): MaterialQuantity[] {
     },
     {
       item: "supply header pipe",
-      amount: headerLength,
+      amount: length,
       unit: "m",
-      order: withWaste(headerLength, "header waste"),
-      basis: `${headersInputs.groups} × first to last hole plus one hole width at each end`,
+      order: withWaste(length, "header waste"),
+      basis: `${pairs} × first to last hole plus ${field.headers[0]!.end.toFixed(3)} m at each end`,
     },
     {
       item: "return header pipe",
-      amount: headerLength,
+      amount: length,
       unit: "m",
-      order: withWaste(headerLength, "header waste"),
+      order: withWaste(length, "header waste"),
       basis: "same as the supply header",
     },
     {
@@ -75,7 +76,7 @@ function pipeRows(inputs: DrawingInputs): MaterialQuantity[] {
       amount: ends,
       unit: "pieces",
       order: ends,
-      basis: `diameter ${holes.holes[0]!.diameter.toFixed(3)} m, one at each tube end`,
+      basis: `diameter ${hole.toFixed(3)} m, one at each tube end`,
     },
     {
       item: "tube-to-header connectors",
@@ -84,11 +85,12 @@ function pipeRows(inputs: DrawingInputs): MaterialQuantity[] {
       order: whole(ends),
       basis: "one at each tube end",
     },
+    ...bendRows(inputs),
     {
       item: "header end caps",
-      amount: 4 * headersInputs.groups,
+      amount: 4 * pairs,
       unit: "pieces",
-      order: 4 * headersInputs.groups,
+      order: 4 * pairs,
       basis: "two on each header; leave one as a clean-out",
     },
     {
@@ -116,13 +118,31 @@ function pipeRows(inputs: DrawingInputs): MaterialQuantity[] {
   ];
 }
 
+/** Bends of tubes that do not run straight into their header, by angle. */
+function bendRows(inputs: DrawingInputs): MaterialQuantity[] {
+  const { positions } = inputs.tubes;
+  const bends = fieldGeometry(inputs).headers.flatMap(({ members, rows }) =>
+    rows.filter(({ bend }) => bend > 0).map(({ bend, depth }) => ({
+      angle: bend.toFixed(0),
+      tubes: members.filter((tube) => positions[tube]!.depth === depth).length,
+    }))
+  );
+  return [...rollup(bends, (rows) => 2 * sum(rows, ({ tubes }) => tubes), ({ angle }) => angle)]
+    .map(([angle, count]) => ({
+      item: `tube bends, ${angle}°`,
+      amount: count,
+      unit: "pieces",
+      order: whole(count),
+      basis: "one at each end of a tube that does not lie level with its header",
+    }));
+}
+
 function earthRows(inputs: DrawingInputs): MaterialQuantity[] {
-  const { pit, radius } = fieldGeometry(inputs);
+  const { pit, radius, headers: pairs } = fieldGeometry(inputs);
   const { tubes, headersInputs } = inputs;
-  const { run, holes } = headerHoles(inputs);
-  const headers = headersInputs.groups * (run + 2 * holes[0]!.diameter) * Math.PI / 4 *
+  const headers = sum(pairs, headerLength) * Math.PI / 4 *
     (headersInputs.diameter ** 2 + headersInputs.returnDiameter ** 2);
-  const bank = pit.length * pit.width * pit.depth;
+  const bank = pitVolume(pit);
   const bedding = pit.length * pit.width * allowance("bedding");
   const displaced = tubes.totalLength * Math.PI * radius ** 2 + headers;
   return [
@@ -133,7 +153,11 @@ function earthRows(inputs: DrawingInputs): MaterialQuantity[] {
       order: bank * allowance("swell"),
       basis: `${pit.length.toFixed(2)} × ${pit.width.toFixed(2)} × ${
         pit.depth.toFixed(2)
-      } m (mean depth) with vertical sides; sloped or shored sides need more; "to order" is the loose volume`,
+      } m (mean depth) ${
+        pit.batter === 0
+          ? "with vertical sides; sloped or shored sides need more"
+          : `at the bottom, with a batter of ${pit.batter}`
+      }; "to order" is the loose volume`,
     },
     {
       item: "bedding",

@@ -4,16 +4,12 @@
  * @module
  */
 import { horizontalDimension, metres, verticalDimension } from "./dimension.ts";
-import {
-  type DrawingInputs,
-  type FieldGeometry,
-  fieldGeometry,
-  footingClearance,
-} from "./field.ts";
+import { footingAtRisk, footingRemark } from "../tubes/mod.ts";
+import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
 import { COLOURS, groundParts, WALL_ABOVE } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
-import { circle, label, line, rectangle } from "./svg.ts";
+import { circle, label, line, polyline } from "./svg.ts";
 
 /** m of ground drawn beyond the house */
 const BEYOND = 0.6;
@@ -38,17 +34,14 @@ export function tubeFieldSection(inputs: DrawingInputs, paper: Paper, number: st
     bottom: lowest + 0.2,
   }, { left: 12 + STEP * field.layers.length, right: 48, top: 8, bottom: 16 });
   sheet.content.push(
-    rectangle(sheet.place(-field.pit.width / 2, 0), {
-      width: sheet.length(field.pit.width),
-      height: sheet.length(field.pit.depth),
-    }, { fill: COLOURS.pit, "stroke-width": 0.2 }),
+    pitSection(sheet, field),
     ...groundParts(sheet, inputs, { half, lowest: field.pit.depth, beyond: BEYOND }),
     ...inputs.tubes.positions.map((position) =>
       circle(sheet.place(position.x, position.depth), sheet.length(field.radius), COLOURS.tube)
     ),
     ...levelLines(sheet, levels, half),
     ...dimensions(sheet, field),
-    ...headline(inputs, field),
+    ...headline(field),
   );
   return closeSheet(sheet, {
     study: inputs.title,
@@ -56,6 +49,18 @@ export function tubeFieldSection(inputs: DrawingInputs, paper: Paper, number: st
     number,
     notes: safetyNotes("section"),
   });
+}
+
+function pitSection(sheet: Sheet, { pit }: FieldGeometry): Element {
+  const half = pit.width / 2;
+  const top = half + pit.batter * pit.depth;
+  return polyline([
+    sheet.place(-top, 0),
+    sheet.place(-half, pit.depth),
+    sheet.place(half, pit.depth),
+    sheet.place(top, 0),
+    sheet.place(-top, 0),
+  ], { fill: COLOURS.pit, "stroke-width": 0.2 });
 }
 
 interface NamedLevel {
@@ -68,11 +73,11 @@ interface NamedLevel {
 
 function namedLevels(inputs: DrawingInputs, field: FieldGeometry): NamedLevel[] {
   const { house, frostDepth, waterTableDepth } = inputs;
-  const shown = Math.max(field.pit.depth, house.footingDepth, house.edgeInsulationDepth) + 0.5;
+  const shown = Math.max(field.pit.depth, house.footingDepth ?? 0, house.edgeInsulationDepth) + 0.5;
   const levels: NamedLevel[] = [];
   const add = (depth: number, name: string, colour: string, across: boolean) =>
     depth > 0 && levels.push({ depth, name: `${name} ${metres(depth)}`, colour, across });
-  add(house.footingDepth, "footing", "#111", false);
+  add(house.footingDepth ?? 0, "footing", "#111", false);
   if (house.edgeInsulation > 0) add(house.edgeInsulationDepth, "edge board", "#111", false);
   if (frostDepth <= shown) add(frostDepth, "frost outside", "#3b5bdb", true);
   if (waterTableDepth !== null && waterTableDepth <= shown) {
@@ -148,15 +153,11 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
   ];
 }
 
-function headline(inputs: DrawingInputs, field: FieldGeometry): Element[] {
-  const room = footingClearance(inputs, field);
-  const words = room < 0
-    ? `The pit cuts the 45° line from the footing by ${metres(-room)} m: ask an engineer first`
-    : `Clearance to the 45° line from the footing at the low end: ${metres(room)} m`;
+function headline(field: FieldGeometry): Element[] {
   const cover = field.layers[0]! - field.radius;
   return caption([
-    words,
+    footingRemark(field.footing),
     `Cover over the upper tubes ${metres(cover)} m; depths are at mid-length, to the tube ` +
     `centres; add ${metres(field.fall / 2)} m at the low end`,
-  ], room < 0);
+  ], footingAtRisk(field.footing));
 }

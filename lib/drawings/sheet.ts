@@ -192,9 +192,17 @@ function scaleBar(scale: number, at: PaperPoint, room: number): Element[] {
   ];
 }
 
-/** Words at the head of a sheet; the first line may be a warning in bold. */
-export function caption(lines: readonly string[], warning = false): Element[] {
+/** mm from the edge of the paper to the words at the head of a sheet. */
+export const CAPTION_INSET = 12;
+/** Height of the words at the head of a sheet, mm. */
+export const CAPTION_SIZE = 2.5;
+
+/** Words at the head of a sheet; the first line, or as many as told, may be warnings in bold. */
+export function caption(lines: readonly string[], warnings: number | boolean = 0): Element[] {
   return lines.map((words, index) =>
-    text({ x: 12, y: 13.5 + 4 * index }, words, { size: 2.5, bold: warning && index === 0 })
+    text({ x: CAPTION_INSET, y: 13.5 + 4 * index }, words, {
+      size: CAPTION_SIZE,
+      bold: index < Number(warnings),
+    })
   );
 }

@@ -1,19 +1,25 @@
 /** The headers chapter: does every tube get its share of the air? @module */
 import { chapter, withoutNotices } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
-import { designAir, type TubesResult } from "../tubes/mod.ts";
+import type { HouseInputs } from "../house/types.ts";
+import { designAir, type TubesInputs, type TubesResult } from "../tubes/mod.ts";
 import { headersChapter } from "./compute.ts";
 import { completeHeaders } from "./defaults.ts";
 import { headersFields } from "./fields.ts";
 import { headersFigures } from "./figures.ts";
+import { buildNotices } from "./buildable.ts";
+import { fieldPit } from "./in_ground.ts";
+import { pitNotices } from "./pit_notices.ts";
 import type { HeadersInputs } from "./types.ts";
 
 interface HeadersStudy {
   readonly headers: HeadersInputs;
+  readonly tubes: Pick<TubesInputs, "slope" | "direction">;
+  readonly house: Pick<HouseInputs, "length" | "width" | "footingDepth">;
   readonly climate: ClimateYear;
 }
 
-/** Shares of the tubes and pressure of headers and tubes at the design air flow. */
+/** Shares of the tubes and pressure of headers and tubes at the design air flow; the pit they need. */
 export const headers = chapter({
   name: "headers",
   section: { fields: headersFields, complete: completeHeaders },
@@ -22,8 +28,26 @@ export const headers = chapter({
     inputs: study.headers,
     tubes: withoutNotices(tubes),
     state: designAir(study),
+    ground: {
+      slope: study.tubes.slope,
+      direction: study.tubes.direction,
+      house: {
+        length: study.house.length,
+        width: study.house.width,
+        footingDepth: study.house.footingDepth,
+      },
+    },
   }),
-  compute: ({ inputs, tubes, state }) => headersChapter(inputs, tubes, state),
+  compute: ({ inputs, tubes, state, ground }) => {
+    const result = headersChapter(inputs, tubes, state);
+    const field = { tubes, slope: ground.slope, headers: inputs };
+    const notices = [
+      ...result.notices,
+      ...buildNotices(field),
+      ...pitNotices(fieldPit(field), ground.house, ground.direction),
+    ];
+    return { ...result, notices };
+  },
   figures: headersFigures,
   extras: {},
 });

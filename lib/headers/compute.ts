@@ -9,6 +9,7 @@ import { InputError, type Notice, notice, requireInRange } from "../basics/mod.t
 import { crossSection, type TubesResult } from "../tubes/mod.ts";
 import { groupNetwork, type HeaderGroup, splitGroups } from "./build.ts";
 import { evenness, heatFactor } from "./evenness.ts";
+import { bendLosses } from "./in_ground.ts";
 import { stubObstruction } from "./inlets.ts";
 import { solveParallel } from "./parallel.ts";
 import type { HeadersInputs, HeadersResult } from "./types.ts";
@@ -45,6 +46,7 @@ export function headerGroups(
   const air = airProperties(state.airTemperature, state.pressure);
   const friction = tubes.frictionFactor * tubes.length / tubes.diameter;
   const extraLosses = tubes.lossCoefficient - friction - tubes.inletLoss - tubes.exitLoss;
+  const bends = bendLosses({ tubes, headers: inputs });
   return splitGroups(tubes.positions, inputs.groups).map((members) => ({
     members,
     group: {
@@ -54,6 +56,7 @@ export function headerGroups(
       extraLosses: Math.max(0, extraLosses),
       exitLoss: tubes.exitLoss,
       places: members.map((tube) => tubes.positions[tube]!.x),
+      added: members.map((tube) => bends[tube]!),
       air,
     },
   }));

@@ -23,4 +23,22 @@ export { headerDiameterFor, headersOfSize } from "./sizing.ts";
 export type { Fitting } from "./fittings.ts";
 export { findFitting, FITTINGS, screenLoss } from "./fittings.ts";
 export { fouledGroup } from "./fouling.ts";
+export type { BuriedField, BuriedHeaders, HeaderRow, TubeEnd } from "./in_ground.ts";
+export {
+  bendLoss,
+  bendLosses,
+  buryHeaders,
+  fieldFall,
+  fieldPit,
+  HEADER_GAP,
+  headerLength,
+  holeDiameter,
+  MOST_OFF_CENTRE,
+} from "./in_ground.ts";
+export type { Hole, HoleLayout } from "./holes.ts";
+export { holeLayout, largestHoleLayout } from "./holes.ts";
+export type { BuildFault } from "./buildable.ts";
+export { buildDoubts, buildFaults, headerCover, LEAST_HEADER_COVER } from "./buildable.ts";
+export type { HouseOverPit } from "./pit_notices.ts";
+export { pitNotices } from "./pit_notices.ts";
 export { headers } from "./chapter.ts";

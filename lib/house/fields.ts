@@ -8,6 +8,7 @@ import {
   type Partly,
   quantity,
   quantityIdOrWord,
+  quantityOr,
   quantityOrId,
 } from "../basics/fields.ts";
 import { findCrop } from "./crop/crop_table.ts";
@@ -67,8 +68,8 @@ export interface HouseInputs {
   readonly edgeInsulation: number;
   /** m below the floor */
   readonly edgeInsulationDepth: number;
-  /** underside of the wall's footing below the floor surface, m; 0 where posts stand free */
-  readonly footingDepth: number;
+  /** underside of the wall's footing below the floor surface, m; 0 where there is none, null unknown */
+  readonly footingDepth: number | null;
   /** width, m, of a horizontal wing of the edge insulation, laid outward; 0 unless given */
   readonly edgeInsulationWing?: number;
   /** height of earth against the north wall, m; 0 unless given */
@@ -143,7 +144,7 @@ export const houseFields: Fields<HouseGiven> = {
   curtain: part(curtainFields, null),
   edgeInsulation: quantity,
   edgeInsulationDepth: quantity,
-  footingDepth: quantity,
+  footingDepth: quantityOr("unknown", null),
   edgeInsulationWing: quantity,
   northEarthHeight: quantity,
   waterVolume: quantity,

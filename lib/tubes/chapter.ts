@@ -1,7 +1,7 @@
 /** The tubes chapter: how many, how long, what pressure, what heat? @module */
 import { chapter } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
-import type { HouseInputs, HouseResult } from "../house/types.ts";
+import type { HouseResult } from "../house/types.ts";
 import { tubesChapter } from "./compute.ts";
 import { completeTubes } from "./defaults.ts";
 import { designAir } from "./design_air.ts";
@@ -11,7 +11,6 @@ import type { TubesInputs } from "./types.ts";
 
 interface TubesStudy {
   readonly tubes: TubesInputs;
-  readonly house: Pick<HouseInputs, "footingDepth">;
   readonly climate: ClimateYear;
 }
 
@@ -24,7 +23,6 @@ export const tubes = chapter({
     inputs: study.tubes,
     surroundings: {
       house: { floorArea: house.geometry.floorArea, perimeter: house.geometry.perimeter },
-      footingDepth: study.house.footingDepth,
       ...designAir(study),
     },
   }),

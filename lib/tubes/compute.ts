@@ -7,7 +7,6 @@ import { showBoth, showRange, showSi } from "../units/mod.ts";
 import { airProperties } from "../air/mod.ts";
 import { type Notice, notice, requireInRange } from "../basics/mod.ts";
 import type { HouseGeometry } from "../house/types.ts";
-import { BEDDING, depthBesideFooting } from "./floor_fit.ts";
 import { effectiveness, filmCoefficient, transferUnits } from "./film.ts";
 import { EXIT_LOSS, FLUSH_INLET_LOSS, tubeLoss } from "./pressure.ts";
 import { floorSides, tubePositions } from "./positions.ts";
@@ -22,8 +21,6 @@ export interface TubesSurroundings {
   readonly pressure: number;
   /** degC of the air in the tubes */
   readonly airTemperature: number;
-  /** underside of the footing below the floor, m; 0 or not given where there is none */
-  readonly footingDepth?: number;
 }
 
 /**
@@ -112,7 +109,6 @@ function tubesNotices(
       }.`,
     );
   }
-  list.push(...footingNotices(inputs, { tube, fieldWidth, along, across, surroundings }));
   if (inputs.spacing < tube.product.outsideDiameter && inputs.count > inputs.layers) {
     warn("The tubes overlap: their spacing is below the outside diameter.");
   }
@@ -152,54 +148,6 @@ function tubesNotices(
       } condensate ` +
         "stands in them, and mould and Legionella grow in standing warm water (common practice, no " +
         "source). Lay them to a drained low point.",
-    ));
-  }
-  return list;
-}
-
-function footingNotices(
-  inputs: TubesInputs,
-  field: {
-    readonly tube: Omit<TubesResult, "notices">;
-    readonly fieldWidth: number;
-    readonly along: number;
-    readonly across: number;
-    readonly surroundings: TubesSurroundings;
-  },
-): readonly Notice[] {
-  const footingDepth = field.surroundings.footingDepth ?? 0;
-  const deepest = Math.max(...field.tube.positions.map(({ depth }) => depth)) +
-    field.tube.product.outsideDiameter / 2 + BEDDING;
-  const list: Notice[] = [];
-  if (footingDepth > 0) {
-    const distance = Math.min(
-      (field.across - field.fieldWidth) / 2,
-      (field.along - inputs.length) / 2,
-    );
-    const allowed = depthBesideFooting(footingDepth, distance);
-    if (deepest > allowed) {
-      list.push(notice(
-        "caution",
-        "tubes",
-        `The pit is ${showBoth(deepest, "depth")} deep ${
-          showBoth(Math.max(0, distance), "depth")
-        } from the ` +
-          `wall; a line at 45 degrees from the footing allows ${
-            showBoth(allowed, "depth")
-          } there. Keep ` +
-          "the tubes farther from the wall or shallower; a geotechnical engineer decides.",
-      ));
-    }
-  }
-  if (deepest > 1.2) {
-    list.push(notice(
-      "caution",
-      "tubes",
-      `The pit is ${
-        showBoth(deepest, "depth")
-      } deep. Trench walls collapse without warning: nobody enters ` +
-        "an unprotected trench; slope, bench or shore it as local rules require, and have buried " +
-        "services located before digging.",
     ));
   }
   return list;

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { allowance } from "./allowances.ts";
 import { type FieldLayout, tubesByLayer } from "./positions.ts";
 import type { TubeProduct } from "./types.ts";
 
@@ -14,8 +15,8 @@ export interface FloorLimits {
   readonly across: number;
   /** m kept free at each end for headers */
   readonly headerRoom: number;
-  /** underside of the footing below the floor, m; 0 where there is none */
-  readonly footingDepth: number;
+  /** underside of the footing below the floor, m; 0 where there is none, null where it does not count */
+  readonly footingDepth: number | null;
   /** m from the inner edge of the footing to the wall's inner face */
   readonly footingInset: number;
   /** cover over the upper tubes, m */
@@ -25,7 +26,7 @@ export interface FloorLimits {
 }
 
 /** Earth left below the lowest tubes for bedding, m (common practice, no source). */
-export const BEDDING = 0.1;
+export const BEDDING = allowance("bedding");
 
 /**
  * Deepest excavation beside a footing: it must stay above a line that falls at 45 degrees from the
@@ -65,9 +66,10 @@ export function floorFit(
   if (field.depth - outside / 2 < limits.coverMin - 1e-9) return "too little cover";
   const dig = field.depth + (field.layers - 1) * field.layerSpacing + outside / 2 + BEDDING;
   if (dig > limits.digMax + 1e-9) return "pit too deep";
-  if (limits.footingDepth > 0) {
-    const beside = (limits.across - width) / 2 - limits.footingInset;
-    const ahead = (limits.along - field.length) / 2 - limits.footingInset;
+  if (limits.footingDepth !== null) {
+    const margin = allowance("working margin");
+    const beside = (limits.across - width) / 2 - margin - limits.footingInset;
+    const ahead = (limits.along - field.length) / 2 - limits.headerRoom - limits.footingInset;
     const least = Math.min(beside, ahead);
     if (dig > depthBesideFooting(limits.footingDepth, least) + 1e-9) {
       return "too close to the footing";

@@ -50,6 +50,11 @@ export type { LengthQuestion, LengthRow } from "./marginal.ts";
 export { kneeLength, marginalHeat, tubeHeat } from "./marginal.ts";
 export type { FloorLimits } from "./floor_fit.ts";
 export { BEDDING, depthBesideFooting, floorFit } from "./floor_fit.ts";
+export { allowance } from "./allowances.ts";
+export type { Pit, PitContents } from "./pit.ts";
+export { pitRound, pitVolume } from "./pit.ts";
+export type { FootingLine, Footings } from "./footing.ts";
+export { footingAtRisk, footingLine, footingRemark, footingWarning } from "./footing.ts";
 export type {
   FieldCandidate,
   SearchChoices,

@@ -6,6 +6,7 @@
 import { DAY } from "../basics/mod.ts";
 import { airProperties } from "../air/mod.ts";
 import type { HouseGeometry } from "../house/types.ts";
+import { allowance } from "./allowances.ts";
 import { BEDDING } from "./floor_fit.ts";
 import { floorSides } from "./positions.ts";
 import { crossSection } from "./pressure.ts";
@@ -31,8 +32,8 @@ export interface SearchAround extends SearchResult {
 export interface SearchSurroundings {
   /** floor of the house */
   readonly house: HouseGeometry;
-  /** underside of the footing below the floor, m; 0 where there is none */
-  readonly footingDepth: number;
+  /** underside of the footing below the floor, m; 0 where there is none, null where nobody knows */
+  readonly footingDepth: number | null;
   /** Pa */
   readonly pressure: number;
   /** degC of the air in the tubes */
@@ -82,7 +83,7 @@ export function searchAround(
       across,
       headerRoom: HEADER_ROOM,
       footingDepth: surroundings.footingDepth,
-      footingInset: 0,
+      footingInset: allowance("footing width"),
       coverMin: 0.3,
       digMax: 2,
     },
@@ -115,7 +116,7 @@ const NO_LIMITS: SearchLimits = {
     along: Infinity,
     across: Infinity,
     headerRoom: 0,
-    footingDepth: 0,
+    footingDepth: null,
     footingInset: 0,
     coverMin: -Infinity,
     digMax: Infinity,
