@@ -17,6 +17,7 @@ export type { ClimateQuality } from "./mend/quality.ts";
 export { readClimate } from "./read_climate.ts";
 export type { ReadClimateOptions } from "./read_climate.ts";
 export { groundAlbedo } from "./mend/snow_albedo.ts";
+export { hoursText } from "./mend/shift_words.ts";
 export { summariseClimate } from "./summary.ts";
 export { fitToSun } from "./mend/sun_shift.ts";
 export type { MonthFit } from "./mend/sun_shift.ts";

@@ -38,9 +38,17 @@ function insideOf(value: number, unit: string, kind: KindOfQuantity): number {
   }
 }
 
+const PER_CENT = /^(%|percent|per cent)$/i;
+
+/** A number as the workbook prints it: narrow spaces for thousands, a true minus sign. */
+function printedForm(text: string): string {
+  return text.trim().replace(/^[\u2212\u2013]/, "-")
+    .replaceAll(/(?<=\d)\u202f(?=\d{3}(?!\d))/g, "");
+}
+
 function parsePlain(value: number, unit: string, kind: KindOfQuantity, found: string): number {
   if (unit === "") return value;
-  if (unit === "%" && kind.examples[0].endsWith("%")) return value / 100;
+  if (PER_CENT.test(unit) && kind.examples[0].endsWith("%")) return value / 100;
   throw expected(kind, found);
 }
 
@@ -69,7 +77,7 @@ function parsePlain(value: number, unit: string, kind: KindOfQuantity, found: st
  */
 export function parseQuantity(text: string | number, kind: Kind): number {
   const wanted = kindOf(kind);
-  const found = String(text).trim().replace(/^[\u2212\u2013]/, "-");
+  const found = printedForm(String(text));
   const parts = SHAPE.exec(plainForm(found));
   if (parts === null) {
     throw expected(wanted, found === "" ? "nothing" : `"${found}"`);

@@ -20,6 +20,7 @@ const ADDED: readonly (readonly [string, string])[] = [
   ["ach", "1 hour^-1"],
   ["therm", "100000 BTU"],
   ["kBTU", "1000 BTU"],
+  ["MMBTU", "1000000 BTU"],
   ["clo", "0.155 m^2 K/W"],
 ];
 for (const [name, definition] of ADDED) library.createUnit(name, definition);
@@ -28,6 +29,7 @@ for (const [name, definition] of ADDED) library.createUnit(name, definition);
 const SPELLINGS: Readonly<Record<string, string>> = {
   Btu: "BTU",
   kBtu: "kBTU",
+  MMBtu: "MMBTU",
   btu: "BTU",
   Btuh: "BTU/hour",
   BTUh: "BTU/hour",
@@ -47,6 +49,8 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   hr: "hour",
   h: "hour",
   d: "day",
+  Kd: "K day",
+  Kh: "K hour",
   C: "degC",
   F: "degF",
   celsius: "degC",

@@ -1,5 +1,6 @@
 /** Radiation in the wrong hours, in words. @module */
 import { MONTH_NAMES } from "../../basics/mod.ts";
+import { showBoth, showSi } from "../../units/mod.ts";
 import { certainMoves, movedEnergy } from "./move_radiation.ts";
 import type { MonthFit } from "./sun_shift.ts";
 
@@ -37,10 +38,11 @@ export function monthsText(months: readonly number[]): string {
   return months.map((month) => MONTH_NAMES[month - 1]).join(", ");
 }
 
-/** "312 of 1406 kWh/m² a year": what a move puts into other hours, of the whole. */
+/** "312.3 kWh/m² (99.0 kBtu/ft²) of 1406.1 kWh/m² a year": what a move puts into other hours. */
 export function energyText(global: Float64Array, moves: readonly number[]): string {
   const whole = global.reduce((sum, value) => sum + (Number.isNaN(value) ? 0 : value), 0) / 1000;
-  return `${Math.round(movedEnergy(global, moves))} of ${Math.round(whole)} kWh/m² a year`;
+  const moved = showBoth(movedEnergy(global, moves), "radiation");
+  return `${moved} of ${showSi(whole, "radiation")} a year`;
 }
 
 function offer(

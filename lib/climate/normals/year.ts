@@ -16,6 +16,7 @@ import {
   notice,
 } from "../../basics/mod.ts";
 import { hourlySun } from "../../sun/mod.ts";
+import { showBoth, showSi } from "../../units/mod.ts";
 import { radiationFromNormals } from "./radiation.ts";
 import { temperatureFromNormals } from "./temperature.ts";
 import { normalProbability, persistentNormal } from "./random_series.ts";
@@ -89,13 +90,16 @@ function unmetRadiation(
   );
   if (months.length === 0) return [];
   const shown = months.map((month) =>
-    `${means[month]!.toFixed(2)} kWh/m² a day in ${MONTH_NAMES[month]} (${made[month]!.toFixed(2)})`
+    `${showBoth(means[month]!, "dailyRadiation")} in ${
+      MONTH_NAMES[month]
+    }, where the sun can give ` +
+    showSi(made[month]!, "dailyRadiation")
   );
   return [notice(
     "warning",
     "climate",
-    `The normals ask for ${shown.join(", ")}, more than the sun can give at latitude ` +
-      `${place.latitude} deg; what it can give is taken (in brackets): check latitude and normals`,
+    `At latitude ${place.latitude} deg the normals ask for more radiation than there is: ` +
+      `${shown.join("; ")}. What the sun can give is taken: check latitude and normals`,
   )];
 }
 

@@ -24,8 +24,9 @@ export const EXERCISES: readonly Exercise[] = [
   {
     id: "climate.degreeDays",
     question: "A 7-day spell has a mean of −20 degC. How many degree-days below 18 degC is " +
-      "that? Answer as a plain number of K d.",
-    kind: "number",
+      'that? Answer such as "200 K d".',
+    kind: "degreeDays",
+    bareUnit: "K d",
     answer: 7 * 38,
     tolerance: 0.005,
     slips: [

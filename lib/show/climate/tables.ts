@@ -3,7 +3,7 @@ import { dayName, MONTHS } from "../kit/calendar.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { showNumber } from "../../units/mod.ts";
 import { hoursBelow } from "../../basics/mod.ts";
-import { type ClimateQuality, degreeHoursBelow } from "../../climate/mod.ts";
+import { type ClimateQuality, degreeHoursBelow, hoursText } from "../../climate/mod.ts";
 import type { ClimateResult, ClimateYear } from "../../climate/types.ts";
 import { findCrop, type HouseInputs } from "../../house/mod.ts";
 import { shortDays } from "../../sun/mod.ts";
@@ -22,7 +22,8 @@ export function qualityTable(quality: ClimateQuality): DisplayItem {
     },
     {
       head: "verdict",
-      value: (fit) => fit.late === 0 ? "in time" : fit.late > 0 ? "an hour late" : "an hour early",
+      value: ({ late }) =>
+        late === 0 ? "in time" : `${hoursText(Math.abs(late))} ${late > 0 ? "late" : "early"}`,
     },
   ], "Radiation against the sun");
 }

@@ -5,7 +5,7 @@ import { type Kind, parseQuantity } from "../../units/mod.ts";
 
 /** A wrong answer people often give, and what it tells about the way they took. */
 export interface UsualSlip {
-  /** in the same unit as the answer, or the wrong word */
+  /** in the unit of the answer, or the wrong word */
   readonly value: number | string;
   /** help after this slip */
   readonly hint: string;
@@ -19,7 +19,7 @@ export interface Exercise {
   readonly question: string;
   /** kind of quantity asked for, or "choice" for one of several words */
   readonly kind: Kind | "choice";
-  /** SI value, or the right word */
+  /** value in the inside unit of the kind (energy in kWh), or the right word */
   readonly answer: number | string;
   /** relative */
   readonly tolerance: number;
@@ -27,6 +27,10 @@ export interface Exercise {
   readonly slips: readonly UsualSlip[];
   /** shown with the right answer */
   readonly explanation: string;
+  /** unit of a bare number; without it a bare number is refused where the kind has a unit */
+  readonly bareUnit?: string;
+  /** what a plain number counts: words that may stand behind it, such as "tubes" */
+  readonly counted?: readonly string[];
 }
 
 /** Outcome of a check. */
@@ -47,10 +51,10 @@ export function judge(exercise: Exercise, given: string | number | null): Verdic
   if (given === null || given === "") {
     return { state: "open", message: "Not answered yet: replace null with your answer." };
   }
-  if (exercise.kind === "choice") return judgeChoice(exercise, String(given).trim().toLowerCase());
+  if (exercise.kind === "choice") return judgeChoice(exercise, String(given));
   let value: number;
   try {
-    value = parseQuantity(given, exercise.kind);
+    value = parseQuantity(plainAnswer(exercise, String(given)), exercise.kind);
   } catch (error) {
     return { state: "unreadable", message: (error as Error).message };
   }
@@ -59,12 +63,34 @@ export function judge(exercise: Exercise, given: string | number | null): Verdic
   return { state: "wrong", message: slip?.hint ?? missText(value, Number(exercise.answer)) };
 }
 
+/** The quantity in an answer: without "about" and full stop, with the unit a bare number has here. */
+function plainAnswer(exercise: Exercise, given: string): string {
+  const plain = given.trim()
+    .replace(/^(?:=|≈|~|about|approx\.?|roughly|ca\.?)\s*/i, "")
+    .replace(/[.!]+$/, "");
+  const counted = (exercise.counted ?? []).find((word) => plain.endsWith(word));
+  const number = counted === undefined ? plain : plain.slice(0, -counted.length).trim();
+  const bare = /^[-+\u2212]?[\d.]+(?:e[-+]?\d+)?$/i.test(number);
+  return bare && exercise.bareUnit !== undefined ? `${number} ${exercise.bareUnit}` : number;
+}
+
+/** Words that turn a choice into its opposite. */
+const NEGATIONS = ["not", "never", "neither", "nor", "isn't", "doesn't"];
+
+/** The one choice that stands in an answer, as the word itself or within a few words. */
 function judgeChoice(exercise: Exercise, given: string): Verdict {
-  if (given === exercise.answer) return right(exercise);
-  const slip = exercise.slips.find((one) => one.value === given);
-  return slip === undefined
-    ? { state: "unreadable", message: `Answer with one of: ${choices(exercise).join(", ")}.` }
-    : { state: "wrong", message: slip.hint };
+  const words: readonly string[] = given.toLowerCase().match(/[\p{L}']+/gu) ?? [];
+  const named = choices(exercise).filter((choice) => words.includes(choice));
+  const clear = named.length === 1 && !words.some((word) => NEGATIONS.includes(word));
+  if (!clear) {
+    return {
+      state: "unreadable",
+      message: `Answer with one of: ${choices(exercise).join(", ")}.`,
+    };
+  }
+  if (named[0] === exercise.answer) return right(exercise);
+  const slip = exercise.slips.find((one) => one.value === named[0])!;
+  return { state: "wrong", message: slip.hint };
 }
 
 function choices(exercise: Exercise): string[] {

@@ -2,6 +2,8 @@
 import type { Exercise } from "../kit/exercise.ts";
 
 const YEAR = 365 * 86400;
+/** kJ in a kWh */
+const KILOJOULES = 3600;
 const soilDiffusivity = 1.0 / 2.0e6;
 const yearDepth = Math.sqrt(soilDiffusivity * YEAR / Math.PI);
 const dayDepth = Math.sqrt(soilDiffusivity * 86400 / Math.PI);
@@ -46,19 +48,29 @@ export const EXERCISES: readonly Exercise[] = [
     question: "One cubic metre of soil holds 25 % water by volume. How much heat does that water " +
       'release when all of it freezes at 0 degC, at 334 kJ/kg? Answer such as "50 MJ".',
     kind: "energy",
-    answer: 0.25 * 1000 * 334e3,
+    answer: 0.25 * 1000 * 334 / KILOJOULES,
     tolerance: 0.02,
     slips: [
       {
-        value: 1000 * 334e3,
+        value: 1000 * 334 / KILOJOULES,
         hint: "That is a whole cubic metre of water; only a quarter of it is water.",
       },
       {
-        value: 0.25 * 334e3,
+        value: 0.25 * 334 / KILOJOULES,
         hint: "Check litres and cubic metres: a cubic metre of water is 1000 kg.",
       },
       {
-        value: 0.25 * 1000 * 4180,
+        value: 0.25 * 1000 * 4.18 / KILOJOULES,
+      {
+        value: 1000 * 334 / KILOJOULES,
+        hint: "That is a cubic metre of water; only a quarter of it is.",
+      },
+      {
+        value: 0.25 * 334 / KILOJOULES,
+        hint: "Litres and cubic metres: a cubic metre of water is 1000 kg.",
+      },
+      {
+        value: 0.25 * 1000 * 4.18 / KILOJOULES,
         hint: "That is the heat of cooling it by 1 K, not of freezing.",
       },
     ],

@@ -36,6 +36,7 @@ export const EXERCISES: readonly Exercise[] = [
       "In a year 20000 kWh go into a store, 12000 kWh come back and the fan uses 1000 kWh. How " +
       "many kWh come back per kWh of fan electricity? Answer as a plain number.",
     kind: "number",
+    counted: ["kWh/kWh", "kWh"],
     answer: 12,
     tolerance: 0.01,
     slips: [
@@ -54,19 +55,19 @@ export const EXERCISES: readonly Exercise[] = [
       "11500 kWh with its fan always off; the fan uses 900 kWh. How much heat does the store save a " +
       'heater? Answer such as "500 kWh".',
     kind: "energy",
-    answer: 3500 * 3.6e6,
+    answer: 3500,
     tolerance: 0.005,
     slips: [
       {
-        value: 9000 * 3.6e6,
+        value: 9000,
         hint: "That is what comes out of the tubes. The bare floor would have given part of it " +
           "too, and part comes when no heat is needed.",
       },
       {
-        value: 2600 * 3.6e6,
+        value: 2600,
         hint: "That is heat minus electricity: also a fair number, but the question asks for heat.",
       },
-      { value: 8000 * 3.6e6, hint: "That is what a heater must still supply." },
+      { value: 8000, hint: "That is what a heater must still supply." },
     ],
     explanation:
       "11500 − 8000. The fan's 900 kWh have their own price: count them against the saving.",

@@ -49,6 +49,7 @@ export const EXERCISES: readonly Exercise[] = [
       "5 times an hour through tubes of 0.102 m at 2 m/s. How many tubes does that take? Answer as a plain " +
       "number.",
     kind: "number",
+    counted: ["tubes"],
     answer: halfCylinder * 5 / 3600 / (2 * Math.PI * 0.102 ** 2 / 4),
     tolerance: 0.015,
     slips: [
