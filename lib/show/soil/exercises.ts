@@ -61,16 +61,6 @@ export const EXERCISES: readonly Exercise[] = [
       },
       {
         value: 0.25 * 1000 * 4.18 / KILOJOULES,
-      {
-        value: 1000 * 334 / KILOJOULES,
-        hint: "That is a cubic metre of water; only a quarter of it is.",
-      },
-      {
-        value: 0.25 * 334 / KILOJOULES,
-        hint: "Litres and cubic metres: a cubic metre of water is 1000 kg.",
-      },
-      {
-        value: 0.25 * 1000 * 4.18 / KILOJOULES,
         hint: "That is the heat of cooling it by 1 K, not of freezing.",
       },
     ],
