@@ -33,9 +33,6 @@ function chosenFan(inputs: FanInputs, surroundings: FanSurroundings): FanCurve {
   return findFan(inputs.fan, surroundings.fans ?? [...inputs.ownFans ?? [], ...FANS]);
 }
 
-/** Dirty over clean filter pressure at which filters are changed (common practice, no source). */
-const DIRTY_FILTER = 2;
-
 /**
  * Air path of the study as the fans see it.
  *
@@ -78,7 +75,7 @@ export function fanChapter(inputs: FanInputs, surroundings: FanSurroundings): Fa
   const system = systemPressure(path);
   const point = operatingPoint(curve, system);
   if (!point.reached) throw new InputError(`${rated.name}: ${point.reason}`);
-  const dirty = operatingPoint(curve, systemPressure(path, inputs.filterDirty ?? DIRTY_FILTER));
+  const dirty = operatingPoint(curve, systemPressure(path, inputs.filterDirty));
   const exponent = systemSlope(system, point.airFlow);
   const most = curve.airFlow.at(-1)!;
   const result = {

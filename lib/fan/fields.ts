@@ -18,8 +18,8 @@ export interface FanInputs {
   readonly riserLosses: number;
   /** Pa of the filter or screen at the design flow, clean */
   readonly filterPressure: number;
-  /** ratio of the pressure of the dirty filter to the clean one; 2 where not given (common practice, no source) */
-  readonly filterDirty?: number;
+  /** ratio of the pressure of the dirty filter to the clean one, at which the filter is changed */
+  readonly filterDirty: number;
   /** price is kept in worth; here only the wire-to-air data */
   readonly note: string;
 }

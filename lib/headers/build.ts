@@ -144,7 +144,7 @@ export function groupNetwork(group: HeaderGroup): HeaderNetwork {
   const { inputs, product, places } = group;
   const count = places.length;
   const ports = layoutPorts(inputs.layout, count);
-  const taper = inputs.taper ?? 1;
+  const { taper } = inputs;
   const protrudes = inputs.inlet === "protruding";
   const insertion = (tube: number): number =>
     group.insertions?.[tube] ?? (protrudes ? inputs.insertion : 0);
@@ -183,7 +183,7 @@ export function groupNetwork(group: HeaderGroup): HeaderNetwork {
     })),
     supply: line(inputs.diameter, ports.supply),
     return: line(inputs.returnDiameter, ports.return),
-    junctions: findJunctions(inputs.junctions ?? "tees"),
+    junctions: findJunctions(inputs.junctions),
     air: group.air,
   };
 }

@@ -41,7 +41,7 @@ export function headerGroups(
   requireInRange("header groups", inputs.groups, 1, tubes.count, "groups");
   requireInRange("header diameter", inputs.diameter, 0.02, 10, "m");
   requireInRange("return header diameter", inputs.returnDiameter, 0.02, 10, "m");
-  requireInRange("taper of the headers", inputs.taper ?? 1, 0.1, 1, "(0.1 to 1)");
+  requireInRange("taper of the headers", inputs.taper, 0.1, 1, "(0.1 to 1)");
   checkTubeEnds(inputs, tubes);
   const air = airProperties(state.airTemperature, state.pressure);
   const friction = tubes.frictionFactor * tubes.length / tubes.diameter;
@@ -64,7 +64,7 @@ export function headerGroups(
 
 /** Tube ends must find room in the header. */
 function checkTubeEnds(inputs: HeadersInputs, tubes: TubesResult): void {
-  const narrowest = Math.min(inputs.diameter, inputs.returnDiameter) * (inputs.taper ?? 1);
+  const narrowest = Math.min(inputs.diameter, inputs.returnDiameter) * inputs.taper;
   const outside = tubes.product.outsideDiameter;
   const millimetres = (value: number): string => showBoth(value, "smallLength");
   if (outside >= narrowest) {

@@ -35,10 +35,10 @@ export interface HeadersInputs {
   readonly insertion: number;
   /** number of separate header pairs the tubes are split over (for instance one a layer) */
   readonly groups: number;
-  /** ratio of the far-end diameter to the fed-end diameter of a tapered header; 1 where not given */
-  readonly taper?: number;
-  /** id in data/fittings/junctions.csv; "tees" where not given */
-  readonly junctions?: string;
+  /** ratio of the far-end diameter to the fed-end diameter of a tapered header; 1 for a straight one */
+  readonly taper: number;
+  /** id in data/fittings/junctions.csv */
+  readonly junctions: string;
 }
 
 /** The section as given: these keys may still wait for their default. */

@@ -77,7 +77,7 @@ export function massStoreAt(store: MassStore, temperature: number): number {
 export function thermalMass(
   inputs: HouseInputs,
 ): Pick<HouseModel, "massStore" | "massConductance"> {
-  const [volume, surface] = [inputs.masonryVolume ?? 0, inputs.masonrySurface ?? 0];
+  const [volume, surface] = [inputs.masonryVolume, inputs.masonrySurface];
   const water = inputs.waterVolume > 0 ? inputs.waterSurface * BARREL_FILM : 0;
   const masonry = volume > 0 && surface > 0
     ? surface / (1 / BARREL_FILM + volume / surface / 2 / MASONRY_CONDUCTIVITY)

@@ -51,7 +51,7 @@ export function houseChapter(
   const heated = runHouseYear(withHeater(model, Infinity), column);
   const ownHeater = inputs.heaterPower > 0 ? heldBy(model, column) : null;
   const design = designTemperature(climate.dryBulb);
-  const warmest = Math.max(inputs.heatSetPoint, inputs.heatSetPointDay ?? inputs.heatSetPoint);
+  const warmest = Math.max(inputs.heatSetPoint, inputs.heatSetPointDay);
   const difference = Math.max(0, warmest - design);
   const parts = lossParts({
     inputs,

@@ -1,4 +1,5 @@
 /** Defaults of the house section that follow from its other keys. @module */
+import { COLD_ABOVE_SET_POINT } from "./skin/curtain.ts";
 import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
 import { type NoteDefault, roundTo } from "../basics/mod.ts";
 import type { HouseGiven, HouseInputs } from "./fields.ts";
@@ -29,7 +30,7 @@ export function completeHouse(given: HouseGiven, _before: unknown, note: NoteDef
       closeBelowOutside: note(
         "house.curtain.closeBelowOutside",
         curtain.closeBelowOutside,
-        () => given.heatSetPoint + 5,
+        () => given.heatSetPoint + COLD_ABOVE_SET_POINT,
       ),
     },
   };

@@ -28,8 +28,8 @@ export interface CurtainInputs {
   readonly edgeLeak: number;
   /** closes below this radiation on the horizontal, W/m² */
   readonly closeBelow: number;
-  /** and only while it is colder outside than this, degC; 5 K above the heating set point unless given */
-  readonly closeBelowOutside?: number;
+  /** and only while it is colder outside than this, degC */
+  readonly closeBelowOutside: number;
 }
 
 /** `house` section of the study file, in SI. */
@@ -70,32 +70,32 @@ export interface HouseInputs {
   readonly edgeInsulationDepth: number;
   /** underside of the wall's footing below the floor surface, m; 0 where there is none, null unknown */
   readonly footingDepth: number | null;
-  /** width, m, of a horizontal wing of the edge insulation, laid outward; 0 unless given */
-  readonly edgeInsulationWing?: number;
-  /** height of earth against the north wall, m; 0 unless given */
-  readonly northEarthHeight?: number;
+  /** width, m, of a horizontal wing of the edge insulation, laid outward; 0 for none */
+  readonly edgeInsulationWing: number;
+  /** height of earth against the north wall, m; 0 for none */
+  readonly northEarthHeight: number;
   /** water held in barrels, m³, and their surface, m² */
   readonly waterVolume: number;
   /** m² of the barrels */
   readonly waterSurface: number;
-  /** masonry inside, m³, and its free surface, m²; 0 unless given; shares the barrels' temperature */
-  readonly masonryVolume?: number;
-  /** m² of masonry that the air and the sun reach; 0 unless given */
-  readonly masonrySurface?: number;
-  /** share of the surface of barrels and masonry that sees the sun, 0 to 1; 0.5 unless given */
-  readonly massSunView?: number;
-  /** share of the light kept out by whitewash or shade cloth while it is on; 0 unless given */
-  readonly summerShade?: number;
-  /** degC, it is on while the mean of the past 30 days outside is above this; 15 unless given */
-  readonly summerShadeAbove?: number;
+  /** masonry inside, m³, and its free surface, m²; 0 for none; shares the barrels' temperature */
+  readonly masonryVolume: number;
+  /** m² of masonry that the air and the sun reach; 0 for none */
+  readonly masonrySurface: number;
+  /** share of the surface of barrels and masonry that sees the sun, 0 to 1 */
+  readonly massSunView: number;
+  /** share of the light kept out by whitewash or shade cloth while it is on; 0 for none */
+  readonly summerShade: number;
+  /** degC, it is on while the mean of the past 30 days outside is above this */
+  readonly summerShadeAbove: number;
   /** id in data/crops */
   readonly crop: string;
   /** ratio of leaf area to floor area, 0 to 5 */
   readonly leafArea: number;
   /** degC */
   readonly heatSetPoint: number;
-  /** degC the heater holds while the sun is up; `heatSetPoint`, held by night, where not given */
-  readonly heatSetPointDay?: number;
+  /** degC the heater holds while the sun is up; `heatSetPoint` is held by night */
+  readonly heatSetPointDay: number;
   /** degC, vents open above */
   readonly ventSetPoint: number;
   /** air changes per hour with the vents fully open */

@@ -6,6 +6,7 @@ import type { ClimateYear } from "../climate/types.ts";
 import type { SoilResult } from "../soil/mod.ts";
 import { withHeater } from "./compute.ts";
 import { floorColumn } from "./floor/floor_column.ts";
+import { usualCurtain } from "./skin/curtain.ts";
 import { houseGeometry } from "./skin/geometry.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
 import { houseModel } from "./air/model.ts";
@@ -46,8 +47,6 @@ export interface HouseMeasure {
 
 /** m² K/W of 50 mm closed-cell board. */
 const BOARD = layerResistance({ material: "closed-cell-board", thickness: 0.05 });
-/** A usual night curtain (common practice, no source). */
-const CURTAIN = { resistance: 0.35, coverage: 0.95, edgeLeak: 0.1, closeBelow: 20 };
 /** m³ of water per m² of front glazing: 2.5 US gallons a square foot, extension rule for season extension. */
 const WATER_PER_GLAZING = 0.1;
 
@@ -101,10 +100,13 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
     });
   }
   if (inputs.curtain === null) {
+    const curtain = usualCurtain(inputs.heatSetPoint);
+    const { resistance, coverage, edgeLeak } = curtain;
     add(
       "night curtain",
-      `${showBoth(CURTAIN.resistance, "resistance")}, 95 % covered, edges leak 10 %`,
-      { curtain: CURTAIN },
+      `${showBoth(resistance, "resistance")}, ${showSi(coverage, "share")} covered, ` +
+        `edges leak ${showSi(edgeLeak, "share")}`,
+      { curtain },
     );
   } else {
     add("curtain edges sealed", "edge leak cut to a third", {

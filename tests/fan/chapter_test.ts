@@ -24,6 +24,7 @@ const INPUTS: FanInputs = {
   riserDiameter: 0.315,
   riserLosses: 2,
   filterPressure: 15,
+  filterDirty: 2,
   note: "",
 };
 const tubes = field();

@@ -32,6 +32,8 @@ export const HEADERS: HeadersInputs = {
   inlet: "flush",
   insertion: 0,
   groups: 1,
+  taper: 1,
+  junctions: "tees",
 };
 
 /** Result of the tubes chapter for the field, with changes. */

@@ -60,7 +60,13 @@ Deno.test("nightTransmittance() with a thermal screen under double film is about
   // 6946 [iso-6946-2017], from memory).
   const found = nightTransmittance({
     glazing: "double-film",
-    curtain: { resistance: 0.17, coverage: 1, edgeLeak: 0.05, closeBelow: 20 },
+    curtain: {
+      resistance: 0.17,
+      coverage: 1,
+      edgeLeak: 0.05,
+      closeBelow: 20,
+      closeBelowOutside: 7,
+    },
   });
   assertAlmostEquals(found, 2.5, 0.25);
 });
@@ -72,7 +78,13 @@ Deno.test("nightTransmittance(): a film curtain under single glass saves a third
   const open = nightTransmittance({ glazing: "single-glass", curtain: null });
   const closed = nightTransmittance({
     glazing: "single-glass",
-    curtain: { resistance: 0.14, coverage: 0.95, edgeLeak: 0.05, closeBelow: 20 },
+    curtain: {
+      resistance: 0.14,
+      coverage: 0.95,
+      edgeLeak: 0.05,
+      closeBelow: 20,
+      closeBelowOutside: 7,
+    },
   });
   const saving = 1 - closed / open;
   assert(saving > 0.3 && saving < 0.45, `${saving}`);
@@ -102,6 +114,7 @@ Deno.test("stepHouse() heats 10 m³/s from 2 to 40 degC with 492 kW (ASHRAE Fund
     leakage: 0,
     leakageWind: 1,
     heatSetPoint: 40,
+    heatSetPointDay: 40,
     ventSetPoint: 60,
     heaterPower: Infinity,
     waterVolume: 0,

@@ -223,7 +223,7 @@ export const fanCurve = made<FanCurve>({
   outletArea: 0.1,
   source: "made up",
 });
-export const fanInputs = { fan: "sample", count: 1, speed: 1 } as FanInputs;
+export const fanInputs = { fan: "sample", count: 1, speed: 1, filterDirty: 2 } as FanInputs;
 export const fanResult = made<FanResult>({
   airFlow: 0.45,
   pressure: 70,

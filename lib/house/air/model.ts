@@ -24,8 +24,9 @@ const LIGHT_STRUCTURE = 8000;
 
 /** degC the heater holds hour by hour: the day's set point while there is light, else the night's. */
 function setPoints(inputs: HouseInputs, climate: ClimateYear): Float64Array {
-  const day = inputs.heatSetPointDay ?? inputs.heatSetPoint;
-  return climate.globalHorizontal.map((light) => light > 0 ? day : inputs.heatSetPoint);
+  return climate.globalHorizontal.map((light) =>
+    light > 0 ? inputs.heatSetPointDay : inputs.heatSetPoint
+  );
 }
 
 /**

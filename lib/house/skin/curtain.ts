@@ -1,11 +1,29 @@
 /** The night curtain: when it closes, how much it covers, what it saves. @module */
 import type { ClimateYear } from "../../climate/types.ts";
-import type { HouseInputs } from "../fields.ts";
+import type { CurtainInputs, HouseInputs } from "../fields.ts";
+
+/** K above the heating set point below which it counts as cold outside; common practice, no source. */
+export const COLD_ABOVE_SET_POINT = 5;
+
+/**
+ * The curtain that is tried where a study has none: the one whose values data/studies/fields.csv gives
+ * a curtain by default. Common practice, no source.
+ *
+ * @param heatSetPoint degC
+ */
+export function usualCurtain(heatSetPoint: number): CurtainInputs {
+  return {
+    resistance: 0.35,
+    coverage: 0.9,
+    edgeLeak: 0.1,
+    closeBelow: 20,
+    closeBelowOutside: heatSetPoint + COLD_ABOVE_SET_POINT,
+  };
+}
 
 /**
  * The curtain's rule: closed in an hour that is dark and cold. Dark is global radiation below
- * `closeBelow`; cold is air outside below `closeBelowOutside`, or below 5 K above the heating set
- * point where the study gives no limit.
+ * `closeBelow`; cold is air outside below `closeBelowOutside`.
  *
  * @param inputs house section of the study
  * @param climate one year of weather
@@ -15,10 +33,9 @@ export function curtainSchedule(inputs: HouseInputs, climate: ClimateYear): Uint
   const curtain = inputs.curtain;
   const closed = new Uint8Array(climate.dryBulb.length);
   if (curtain === null) return closed;
-  const coldBelow = curtain.closeBelowOutside ?? inputs.heatSetPoint + 5;
   for (let hour = 0; hour < closed.length; hour++) {
     const dark = climate.globalHorizontal[hour]! < curtain.closeBelow;
-    closed[hour] = dark && climate.dryBulb[hour]! < coldBelow ? 1 : 0;
+    closed[hour] = dark && climate.dryBulb[hour]! < curtain.closeBelowOutside ? 1 : 0;
   }
   return closed;
 }

@@ -11,7 +11,7 @@ export function buriedConductance(
   inputs: HouseInputs,
   geometry: HouseGeometry,
 ): { buried: number; earth: number } {
-  const height = inputs.northEarthHeight ?? 0;
+  const height = inputs.northEarthHeight;
   const isBackWall = part.side === "back" && part.element === "wall" && part.kind === "opaque";
   if (!isBackWall || height <= 0) return { buried: 0, earth: 0 };
   const length = geometry.floorArea / inputs.width;

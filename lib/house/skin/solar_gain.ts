@@ -194,7 +194,7 @@ export function solarGain(given: SolarGainInputs): SolarGain {
 /** The sunlit part of barrels and masonry, next to the floor. */
 function massShare(inputs: HouseInputs, geometry: HouseGeometry): number {
   const water = inputs.waterVolume > 0 ? inputs.waterSurface : 0;
-  const masonry = (inputs.masonryVolume ?? 0) > 0 ? inputs.masonrySurface ?? 0 : 0;
-  const seen = (water + masonry) * (inputs.massSunView ?? 0.5);
+  const masonry = inputs.masonryVolume > 0 ? inputs.masonrySurface : 0;
+  const seen = (water + masonry) * inputs.massSunView;
   return seen / (seen + geometry.floorArea);
 }

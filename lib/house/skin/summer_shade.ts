@@ -3,9 +3,6 @@ import type { ClimateYear } from "../../climate/types.ts";
 import type { HouseInputs } from "../types.ts";
 import { pastMonthMean } from "./solar_gain.ts";
 
-/** degC of the past 30 days above which shade is on (common practice, no source). */
-const SUMMER_SHADE_ABOVE = 15;
-
 /**
  * Share of the light that whitewash or shade cloth lets in; on while the past month was warm.
  *
@@ -14,7 +11,8 @@ const SUMMER_SHADE_ABOVE = 15;
  * @returns 0 to 1, hour by hour
  */
 export function summerLight(inputs: HouseInputs, climate: ClimateYear): Float64Array {
-  const shade = inputs.summerShade ?? 0;
-  const limit = inputs.summerShadeAbove ?? SUMMER_SHADE_ABOVE;
-  return pastMonthMean(climate.dryBulb).map((mean) => mean > limit ? 1 - shade : 1);
+  const { summerShade, summerShadeAbove } = inputs;
+  return pastMonthMean(climate.dryBulb).map((mean) =>
+    mean > summerShadeAbove ? 1 - summerShade : 1
+  );
 }

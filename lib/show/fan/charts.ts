@@ -31,7 +31,7 @@ export function curveChart(result: FanResult, inputs: FanInputs): DisplayItem {
   const system = [{ airFlow: 0, pressure: 0 }, ...result.systemCurve]
     .filter((point) => point.pressure <= highest && point.airFlow <= furthest);
   const designFlow = result.airFlow / result.flowRatio;
-  const dirtyMore = inputs.filterPressure * ((inputs.filterDirty ?? 2) - 1) || 0;
+  const dirtyMore = inputs.filterPressure * (inputs.filterDirty - 1) || 0;
   const dirtySystem = dirtyMore === 0 ? [] : result.systemCurve
     .map(({ airFlow, pressure }) => ({
       airFlow,

@@ -1,8 +1,8 @@
 /** The house with and without store, with and without night curtain. @module */
 import { min } from "d3-array";
 import { firstHourBelow, hoursBelow, kilowattHours } from "../../basics/mod.ts";
-import { houseModel, withHeater } from "../../house/mod.ts";
-import type { HouseInputs, HouseYear } from "../../house/types.ts";
+import { houseModel, usualCurtain, withHeater } from "../../house/mod.ts";
+import type { HouseYear } from "../../house/types.ts";
 import { settledYear } from "../seasons/settled_year.ts";
 import type { StoreRequest } from "../site.ts";
 import { soilModel } from "../seasons/soil_model.ts";
@@ -27,23 +27,16 @@ export interface HouseWay {
   readonly backupHeat: number;
 }
 
-/** The curtain taken where the study has none; common practice, no source. */
-const USUAL_CURTAIN: NonNullable<HouseInputs["curtain"]> = {
-  resistance: 0.4,
-  coverage: 0.9,
-  edgeLeak: 0.1,
-  closeBelow: 20,
-};
-
 /**
  * Four settled years: neither, curtain alone, store alone, both; all on the store's soil. A study
- * without a curtain is given a usual one (0.4 m² K/W over nine tenths of the glazing).
+ * without a curtain is given a usual one.
  *
  * @param request the store's request, SI inside
  * @returns settled years of the four houses
  */
 export function houseWays(request: StoreRequest): HouseWay[] {
-  const curtain = request.houseInputs.curtain ?? USUAL_CURTAIN;
+  const curtain = request.houseInputs.curtain ??
+    usualCurtain(request.houseInputs.heatSetPoint);
   return [false, true].flatMap((store) =>
     [false, true].map((curtained): HouseWay => {
       const houseInputs = { ...request.houseInputs, curtain: curtained ? curtain : null };

@@ -46,7 +46,7 @@ const RULES: readonly Rule[] = [
   {
     path: ["house", "ventSetPoint"],
     broken: ({ house }) =>
-      house.ventSetPoint <= Math.max(house.heatSetPoint, house.heatSetPointDay ?? -Infinity),
+      house.ventSetPoint <= Math.max(house.heatSetPoint, house.heatSetPointDay),
     message: '"house.ventSetPoint" must be above "house.heatSetPoint" and "house.heatSetPointDay"',
   },
   {
@@ -133,13 +133,11 @@ const RULES: readonly Rule[] = [
   ...(["diameter", "returnDiameter"] as const).map((key): Rule => ({
     path: ["headers", key],
     broken: ({ headers, tubes }) =>
-      headers[key] * (headers.taper ?? 1) <= outsideDiameter(tubes) &&
+      headers[key] * headers.taper <= outsideDiameter(tubes) &&
       (key === "diameter" || headers.returnDiameter !== headers.diameter),
     message: ({ headers, tubes }) =>
       `Cannot put tubes of ${millimetres(outsideDiameter(tubes))} outside diameter into a header ` +
-      `whose narrow end is ${
-        millimetres(headers[key] * (headers.taper ?? 1))
-      } ("headers.${key}"): ` +
+      `whose narrow end is ${millimetres(headers[key] * headers.taper)} ("headers.${key}"): ` +
       "choose a larger header",
   })),
 ];

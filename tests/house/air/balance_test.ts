@@ -118,7 +118,14 @@ function steadyHeater(inputs: HouseInputs, outside: number, wind: number): numbe
 
 Deno.test("the hourly model's steady state equals the hand balance within 0.5 %", () => {
   // Property: constant weather, no sun, dry house, design wind, sky as cold as the air.
-  const dry = { ...HOUSE, crop: "bare", leafArea: 0, heatSetPoint: 10, leakageWind: 0.05 };
+  const dry = {
+    ...HOUSE,
+    crop: "bare",
+    leafArea: 0,
+    heatSetPoint: 10,
+    heatSetPointDay: 10,
+    leakageWind: 0.05,
+  };
   for (const curtain of [null, HOUSE.curtain]) {
     for (const glazing of ["twin-wall-8mm", "single-glass"]) {
       const inputs = { ...dry, curtain, glazing };
@@ -187,7 +194,13 @@ Deno.test("without leakage and vents vapour leaves only by condensation", () => 
 Deno.test("a perfect curtain takes the glazing's loss away while it is closed", () => {
   // Property: limit R → ∞, full coverage, no edge leak.
   const climate = simpleYear({ temperature: () => -10 });
-  const curtain = { resistance: 1e9, coverage: 1, edgeLeak: 0, closeBelow: 20 };
+  const curtain = {
+    resistance: 1e9,
+    coverage: 1,
+    edgeLeak: 0,
+    closeBelow: 20,
+    closeBelowOutside: 7,
+  };
   const model = houseModel({ ...still, glazing: "single-film", curtain }, climate);
   const start = { ...initialHouseState(model), airTemperature: 10 };
   const step = stepHouse(model, start, 0, 3600, NO_FLOOR);
@@ -236,7 +249,7 @@ Deno.test("a clear sky makes the house colder, most of all under open film", () 
 Deno.test("the floor column loses in the steady state what the plane section loses", () => {
   // Property: the column is the section averaged over the floor's width.
   const climate = simpleYear({ temperature: () => 0 });
-  const model = houseModel({ ...still, heatSetPoint: 10 }, climate);
+  const model = houseModel({ ...still, heatSetPoint: 10, heatSetPointDay: 10 }, climate);
   const column = floorColumn({ geometry: model.geometry, edge: still, ...simpleSoil(0) });
   const run = runHouseYear({ ...withHeater(model, Infinity), floorVapour: 0 }, column);
   const section = edgeLoss(model.geometry, still, 1.5).perMetre * model.geometry.perimeter * 10;

@@ -25,24 +25,20 @@ Deno.test("a heater without limit holds the day's set point in light and the nig
   assertAlmostEquals(nightLeast, 4, 1e-6);
 });
 
-Deno.test("a warmer day's set point asks for more heat, the same one for the same heat", () => {
-  // Property: monotone in the set point; a day's set point equal to the night's changes nothing.
-  const demand = (day?: number) =>
-    houseChapter(
-      { ...HOUSE, heatSetPoint: 4, ...(day === undefined ? {} : { heatSetPointDay: day }) },
-      year,
-      soil,
-    ).heatDemand;
-  const plain = demand();
-  assertEquals(demand(4), plain);
+Deno.test("a warmer day's set point asks for more heat, a colder one for less", () => {
+  // Property: monotone in the set point
+  const demand = (day: number) =>
+    houseChapter({ ...HOUSE, heatSetPoint: 4, heatSetPointDay: day }, year, soil).heatDemand;
+  const plain = demand(4);
   assert(demand(8) > plain * 1.05, `${demand(8)} against ${plain}`);
+  assert(demand(2) < plain, `${demand(2)} against ${plain}`);
 });
 
 Deno.test("houseChapter() runs the study's own heater and says where it is too small", () => {
   // Property: a heater between nothing and enough leaves the house between free running and the set
   // point; it cannot give more than its power all year.
   const chapter = (heaterPower: number) =>
-    houseChapter({ ...HOUSE, heatSetPoint: 4, heaterPower }, year, soil);
+    houseChapter({ ...HOUSE, heatSetPoint: 4, heatSetPointDay: 4, heaterPower }, year, soil);
   const none = chapter(0);
   assertEquals(none.ownHeater, null);
   const peak = none.heated.heater.reduce((most, value) => Math.max(most, value), 0);
