@@ -8,3 +8,5 @@ export * from "./series/mod.ts";
 export * from "./figures.ts";
 export * from "./chapter.ts";
 export * from "./round.ts";
+export * from "./interpolate.ts";
+export * from "./roots.ts";

@@ -4,7 +4,7 @@
  * @module
  */
 import { showBoth, showRange } from "../units/mod.ts";
-import { HOUR, InputError, kilowattHours, requireInRange } from "../basics/mod.ts";
+import { halve, HOUR, InputError, kilowattHours, requireInRange } from "../basics/mod.ts";
 import { changeFan } from "./laws.ts";
 import { type OperatingPoint, operatingPoint } from "./operating_point.ts";
 import type { FanCurve, FanPoint } from "./types.ts";
@@ -54,7 +54,7 @@ export function speedForFlow(
     const point = operatingPoint(changeFan(curve, { speed }), system);
     return point.reached ? point.airFlow : Number.NaN;
   };
-  let [low, high] = [0.1, 1.2];
+  const [low, high] = [0.1, 1.2];
   if (!(flowAt(low) <= airFlow && flowAt(high) >= airFlow)) {
     throw new InputError(
       `Cannot move ${
@@ -63,12 +63,8 @@ export function speedForFlow(
         `it moves ${showRange(flowAt(low), flowAt(high), "airFlow")}`,
     );
   }
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (flowAt(middle) < airFlow) low = middle;
-    else high = middle;
-  }
-  const speed = (low + high) / 2;
+  const { holds, fails } = halve((ratio) => flowAt(ratio) < airFlow, low, high);
+  const speed = (holds + fails) / 2;
   const point = operatingPoint(changeFan(curve, { speed }), system);
   if (!point.reached) throw new InputError(point.reason);
   return {

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { halve } from "../basics/mod.ts";
 import { showBoth } from "../units/mod.ts";
 import { curveValue, type ShapedCurve, shapedCurve } from "./interpolate.ts";
 import { stallLimit } from "./laws.ts";
@@ -72,7 +73,7 @@ function findCrossings(surplus: (airFlow: number) => number, from: number, to: n
     const right = i === STRETCHES ? to : from + (to - from) * i / STRETCHES;
     const atRight = surplus(right);
     if (atRight === 0) crossings.push(right);
-    else if (atLeft * atRight < 0) crossings.push(bisect(surplus, left, right));
+    else if (atLeft * atRight < 0) crossings.push(rootBetween(surplus, left, right));
     left = right;
     atLeft = atRight;
   }
@@ -80,16 +81,10 @@ function findCrossings(surplus: (airFlow: number) => number, from: number, to: n
 }
 
 /** Root between two places of opposite sign, to rounding. */
-function bisect(surplus: (airFlow: number) => number, from: number, to: number): number {
-  let [left, right] = [from, to];
-  const leftSign = Math.sign(surplus(left));
-  for (let i = 0; i < 200; i++) {
-    const middle = (left + right) / 2;
-    if (middle === left || middle === right) break;
-    if (Math.sign(surplus(middle)) === leftSign) left = middle;
-    else right = middle;
-  }
-  return (left + right) / 2;
+function rootBetween(surplus: (airFlow: number) => number, from: number, to: number): number {
+  const sign = Math.sign(surplus(from));
+  const { holds, fails } = halve((airFlow) => Math.sign(surplus(airFlow)) === sign, from, to);
+  return (holds + fails) / 2;
 }
 
 function missed(shaped: ShapedCurve, system: (airFlow: number) => number): PointMissed {

@@ -5,7 +5,7 @@
  */
 import reentrantText from "../../data/fittings/inlets_reentrant.csv" with { type: "text" };
 import roundedText from "../../data/fittings/inlets_rounded.csv" with { type: "text" };
-import { type DataRow, readDataTable, requireInRange } from "../basics/mod.ts";
+import { type DataRow, readDataTable, requireInRange, straightBetween } from "../basics/mod.ts";
 import { FLUSH_INLET_LOSS } from "../tubes/mod.ts";
 import type { TubeInlet } from "./types.ts";
 
@@ -38,16 +38,6 @@ function byWall(rows: readonly DataRow[]): readonly WallCurve[] {
   });
 }
 
-/** Straight-line interpolation that holds the end values outside the table. */
-function interpolate(at: readonly number[], values: readonly number[], where: number): number {
-  const last = at.length - 1;
-  if (where <= at[0]!) return values[0]!;
-  if (where >= at[last]!) return values[last]!;
-  const upper = at.findIndex((point) => point > where);
-  const share = (where - at[upper - 1]!) / (at[upper]! - at[upper - 1]!);
-  return values[upper - 1]! + share * (values[upper]! - values[upper - 1]!);
-}
-
 /**
  * Loss of a tube that reaches into the header, sharp-edged.
  *
@@ -61,9 +51,9 @@ function interpolate(at: readonly number[], values: readonly number[], where: nu
 export function reentrantInletLoss(insertion: number, wall: number): number {
   requireInRange("insertion", insertion, 0, Infinity, "diameters");
   requireInRange("wall thickness", wall, 0, 1, "diameters");
-  return interpolate(
+  return straightBetween(
     REENTRANT.map((curve) => curve.wall),
-    REENTRANT.map((curve) => interpolate(curve.insertions, curve.losses, insertion)),
+    REENTRANT.map((curve) => straightBetween(curve.insertions, curve.losses, insertion)),
     wall,
   );
 }
@@ -79,7 +69,7 @@ export function reentrantInletLoss(insertion: number, wall: number): number {
  */
 export function roundedInletLoss(radius: number): number {
   requireInRange("edge radius", radius, 0, Infinity, "diameters");
-  return interpolate(ROUNDED.map(({ at }) => at), ROUNDED.map(({ loss }) => loss), radius);
+  return straightBetween(ROUNDED.map(({ at }) => at), ROUNDED.map(({ loss }) => loss), radius);
 }
 
 /** Edge radius over diameter taken for a rounded inlet where nothing else is said. */

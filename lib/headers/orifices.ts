@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { NotConvergedError, requireInRange } from "../basics/mod.ts";
+import { halve, NotConvergedError, requireInRange } from "../basics/mod.ts";
 import { velocityPressure } from "../tubes/mod.ts";
 import type { HeaderNetwork } from "./network.ts";
 import { solveNetwork } from "./solve.ts";
@@ -34,13 +34,8 @@ export function orificeLoss(areaRatio: number): number {
  */
 export function orificeDiameter(loss: number, tubeDiameter: number): number {
   requireInRange("orifice loss", loss, 0, 1e5, "velocity heads");
-  let [low, high] = [1e-3, 1];
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (orificeLoss(middle) > loss) low = middle;
-    else high = middle;
-  }
-  return tubeDiameter * Math.sqrt((low + high) / 2);
+  const { holds, fails } = halve((ratio) => orificeLoss(ratio) > loss, 1e-3, 1);
+  return tubeDiameter * Math.sqrt((holds + fails) / 2);
 }
 
 /** One plate for each tube. */

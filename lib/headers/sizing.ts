@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { requireInRange } from "../basics/mod.ts";
+import { halve, requireInRange } from "../basics/mod.ts";
 import { groupNetwork, type HeaderGroup } from "./build.ts";
 import { type Evenness, evenness } from "./evenness.ts";
 import { solveNetwork } from "./solve.ts";
@@ -57,15 +57,10 @@ export function headerDiameterFor(
   requireInRange("unevenness", unevenness, 1e-4, 1, "(0.0001 to 1)");
   const fits = (diameter: number): boolean =>
     headersOfSize(group, airFlow, diameter).unevenness <= unevenness;
-  let high = 20 * group.product.insideDiameter;
+  const high = 20 * group.product.insideDiameter;
   if (!fits(high)) return null;
   const ends = [...group.insertions ?? [], group.inputs.insertion];
-  let low = 1.02 * Math.max(group.product.outsideDiameter, 2 * Math.max(...ends));
+  const low = 1.02 * Math.max(group.product.outsideDiameter, 2 * Math.max(...ends));
   if (fits(low)) return headersOfSize(group, airFlow, low);
-  while (high - low > 1e-4) {
-    const middle = (low + high) / 2;
-    if (fits(middle)) high = middle;
-    else low = middle;
-  }
-  return headersOfSize(group, airFlow, high);
+  return headersOfSize(group, airFlow, halve(fits, high, low, 1e-4).holds);
 }

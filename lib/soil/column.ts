@@ -1,5 +1,5 @@
 /** One-dimensional soil column with freezing, solved by a conservative enthalpy scheme. @module */
-import { InputError, requireInRange } from "../basics/mod.ts";
+import { InputError, requireInRange, straightBetween } from "../basics/mod.ts";
 import { apparentCapacity, conductivityAt, heatContent, temperatureOf } from "./enthalpy.ts";
 import type { SoilProperties } from "./types.ts";
 
@@ -117,13 +117,7 @@ export function temperatureAtDepth(
   temperature: ArrayLike<number>,
   depth: number,
 ): number {
-  const last = column.depth.length - 1;
-  if (depth <= column.depth[0]!) return temperature[0]!;
-  if (depth >= column.depth[last]!) return temperature[last]!;
-  let low = 0;
-  while (column.depth[low + 1]! < depth) low++;
-  const share = (depth - column.depth[low]!) / (column.depth[low + 1]! - column.depth[low]!);
-  return temperature[low]! + share * (temperature[low + 1]! - temperature[low]!);
+  return straightBetween(column.depth, temperature, depth);
 }
 
 /** Deepest 0 degC of a profile, m; 0 where nothing is below 0 degC. */

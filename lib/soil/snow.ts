@@ -1,5 +1,5 @@
 /** Snow on the ground from daily temperature alone, by degree-days. @module */
-import { MONTH_DAYS, requireInRange } from "../basics/mod.ts";
+import { halve, MONTH_DAYS, requireInRange } from "../basics/mod.ts";
 
 /**
  * kg/m² a day for each K of the daily mean above 0 °C; WMO 1986 [wmo-1986] gives 2 to 5 (from
@@ -15,6 +15,9 @@ const MIXED_BAND = 2;
 const FRESH_DENSITY = 100;
 const SETTLED_DENSITY = 300;
 const SETTLING_DAYS = 4.2;
+
+/** Times the file's precipitation that is looked through for a stated snow depth. */
+const MOST_SNOWFALL = 40;
 
 /** Snow on the ground by the day. */
 export interface SnowCover {
@@ -105,14 +108,9 @@ export function snowCoverOfDepth(
   depth: number,
 ): SnowCover {
   requireInRange("snow depth", depth, 0, 10, "m");
-  let low = 0;
-  let high = depth > 0 ? 40 : 0;
   const scaled = (factor: number) =>
     snowCover(temperature, Float64Array.from(precipitation, (value) => value * factor));
-  for (let i = 0; i < 30 && high > 0; i++) {
-    const middle = (low + high) / 2;
-    if (typicalSnowDepth(scaled(middle)) < depth) low = middle;
-    else high = middle;
-  }
-  return scaled(high);
+  if (depth === 0) return scaled(0);
+  const tooLittle = (factor: number) => typicalSnowDepth(scaled(factor)) < depth;
+  return scaled(halve(tooLittle, 0, MOST_SNOWFALL, MOST_SNOWFALL / 2 ** 30).fails);
 }

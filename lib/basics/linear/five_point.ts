@@ -13,7 +13,7 @@
  * @param right right-hand side
  * @returns the unknowns
  */
-export function solveBanded(
+export function solveFivePoint(
   diagonal: Float64Array,
   below: Float64Array,
   beside: Float64Array,

@@ -1,6 +1,6 @@
 /** Heat that leaves the floor sideways through the ground: a steady plane section. @module */
 import { requireInRange } from "../../basics/mod.ts";
-import { solveBanded } from "../../basics/linear/five_point.ts";
+import { solveFivePoint } from "../../basics/linear/five_point.ts";
 import { gradedLine } from "../../basics/graded_line.ts";
 
 /** Section through the edge of a floor on the ground, symmetric about its middle. */
@@ -122,7 +122,7 @@ function solveSection(
       }
     }
   }
-  const temperature = solveBanded(diagonal, below, beside, rows, right);
+  const temperature = solveFivePoint(diagonal, below, beside, rows, right);
   return gatherSection(section, { x, z, temperature, topInside, beside });
 }
 
