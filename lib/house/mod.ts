@@ -3,7 +3,12 @@ export type * from "./types.ts";
 export { leakageRate } from "./skin/leakage.ts";
 export { houseChapter, withHeater } from "./compute.ts";
 export { type Crop, CROPS, findCrop } from "./crop/crop_table.ts";
-export { type GroundSection, type SectionHeat, sectionHeat } from "./floor/edge_loss.ts";
+export {
+  type GroundSection,
+  type SectionHeat,
+  sectionHeat,
+  WING_DEPTH,
+} from "./floor/edge_loss.ts";
 export { usualCurtain, withCurtain } from "./skin/curtain.ts";
 export { type GlazingFilms, outsideFilm, splitGlazing } from "./skin/films.ts";
 export {

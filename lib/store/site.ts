@@ -69,6 +69,7 @@ function siteSlice(
     half: given.half,
     ...settings,
     faces: soilBoards.map((board) => board.depth),
+    wing: soilBoards.find((board) => board.kind === "wing")?.width,
   });
   const operator = sliceOperator(mesh, {
     conductivity: soil.properties.conductivity,

@@ -45,7 +45,8 @@ export interface SectionHeat {
   readonly sideways: Float64Array;
 }
 
-const WING_DEPTH = 0.3;
+/** m, depth of a wing without an upright board. */
+export const WING_DEPTH = 0.3;
 
 /**
  * Steady heat flow of the section by finite volumes, cells fine at floor edge and wall.

@@ -1,7 +1,7 @@
 /** The vertical soil slice as a graded mesh with every tube in it. @module */
 import { mean } from "d3-array";
 import { InputError } from "../../basics/mod.ts";
-import { cutAxis } from "./graded.ts";
+import { type AxisPlan, cutAxis } from "./graded.ts";
 
 /** A tube seen in the slice. */
 export interface SliceTube {
@@ -34,6 +34,8 @@ export interface SliceGeometry {
   readonly largestCell: number;
   /** m, depths where a face must lie (foot of the edge board, board below the tubes) */
   readonly faces: readonly number[];
+  /** m from the edge outward where a face must lie: the end of a wing of insulation */
+  readonly wing?: number | undefined;
 }
 
 /** A tube's block of cells. */
@@ -60,6 +62,8 @@ export interface SliceMesh {
   readonly depths: Float64Array;
   /** 1 where a column lies under the floor */
   readonly underFloor: Uint8Array;
+  /** m from the middle of the house to the edge of the floor */
+  readonly edge: number;
   readonly blocks: readonly TubeBlock[];
   readonly half: boolean;
 }
@@ -116,6 +120,18 @@ function rangeAround(centre: Float64Array, at: number, side: number): number[] {
   return found;
 }
 
+/** m, cells at the edge of the floor and at the end of a wing. */
+const EDGE_CELL = 0.15;
+
+/** Places across the house where a face must lie. */
+function edgeLines({ floorWidth, outsideSoil, half, wing }: SliceGeometry): AxisPlan["lines"] {
+  if (outsideSoil <= 0) return [];
+  const places = [floorWidth / 2, ...(wing === undefined ? [] : [floorWidth / 2 + wing])];
+  return [...places.map((at) => -at), ...places]
+    .filter((at) => !half || at > 0)
+    .map((at) => ({ at, size: EDGE_CELL }));
+}
+
 /**
  * Builds the mesh of a slice.
  *
@@ -150,9 +166,7 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
         ? { from: 0, to: side / 2, cells: blockCells / 2 }
         : { from: x - side / 2, to: x + side / 2, cells: blockCells }
     ),
-    lines: geometry.outsideSoil > 0
-      ? [{ at: -edge, size: 0.15 }, { at: edge, size: 0.15 }].filter((line) => !half || line.at > 0)
-      : [],
+    lines: edgeLines(geometry),
     growth: { ratio: growth, largest: largestCell },
   }));
   const heights = Float64Array.from(cutAxis({
@@ -195,6 +209,7 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
     x,
     depths: rowDepths,
     underFloor: Uint8Array.from(x, (value) => Math.abs(value) < edge ? 1 : 0),
+    edge,
     blocks,
     half,
   };

@@ -59,10 +59,12 @@ export interface SoilZone {
 
 /** A board of insulation in the soil. */
 export interface SoilBoard {
-  /** upright at the edge of the floor, or flat below the floor */
-  readonly kind: "edge" | "flat";
-  /** m: foot of the upright board, or depth of the flat one */
+  /** upright at the edge of the floor, flat below the floor, or flat from the edge outward */
+  readonly kind: "edge" | "flat" | "wing";
+  /** m: foot of the upright board, or depth of a flat one */
   readonly depth: number;
+  /** m from the edge outward, of a wing */
+  readonly width?: number | undefined;
   /** m² K/W */
   readonly resistance: number;
 }
@@ -182,21 +184,31 @@ function soilOf(mesh: SliceMesh, soil: SliceSoil, cell: number): SliceSoil | Soi
   ) ?? soil;
 }
 
-/** Resistance of boards on the face right of (kind edge) or below (kind flat) a cell, m² K/W. */
-function boardResistance(mesh: SliceMesh, soil: SliceSoil, kind: SoilBoard["kind"], cell: number) {
-  const column = cell % mesh.columns;
-  const row = Math.floor(cell / mesh.columns);
+/** Whether a board lies on the face right of a cell. */
+function standsBeside(mesh: SliceMesh, board: SoilBoard, column: number, row: number): boolean {
+  return board.kind === "edge" && mesh.depths[row]! < board.depth &&
+    mesh.underFloor[column] !== mesh.underFloor[column + 1];
+}
+
+/** Whether a board lies on the face below a cell. */
+function liesBelow(mesh: SliceMesh, board: SoilBoard, column: number, row: number): boolean {
+  if (board.kind === "edge") return false;
+  if (mesh.depths[row]! > board.depth || mesh.depths[row + 1]! < board.depth) return false;
+  const inside = mesh.underFloor[column] === 1;
+  if (board.kind === "flat") return inside;
+  return !inside && Math.abs(mesh.x[column]!) < mesh.edge + board.width!;
+}
+
+/** Resistance of boards on a face of a cell, m² K/W. */
+function boardResistance(
+  mesh: SliceMesh,
+  boards: readonly SoilBoard[],
+  on: typeof standsBeside,
+  cell: number,
+): number {
+  const [column, row] = [cell % mesh.columns, Math.floor(cell / mesh.columns)];
   let resistance = 0;
-  for (const board of soil.boards) {
-    if (board.kind !== kind) continue;
-    if (kind === "edge") {
-      const onEdge = mesh.underFloor[column] !== mesh.underFloor[column + 1];
-      if (onEdge && mesh.depths[row]! < board.depth) resistance += board.resistance;
-    } else {
-      const above = mesh.depths[row]! < board.depth && mesh.depths[row + 1]! > board.depth;
-      if (above && mesh.underFloor[column] === 1) resistance += board.resistance;
-    }
-  }
+  for (const board of boards) if (on(mesh, board, column, row)) resistance += board.resistance;
   return resistance;
 }
 
@@ -234,13 +246,14 @@ export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOpera
       capacity[c] = soils[c]!.heatCapacity * width * height;
       if (column + 1 < columns) {
         const series = width / (2 * conductivity[c]!) +
-          widths[column + 1]! / (2 * conductivity[c + 1]!) + boardResistance(mesh, soil, "edge", c);
+          widths[column + 1]! / (2 * conductivity[c + 1]!) +
+          boardResistance(mesh, soil.boards, standsBeside, c);
         sideways[c] = height / series;
       }
       if (row + 1 < rows) {
         const series = height / (2 * conductivity[c]!) +
           heights[row + 1]! / (2 * conductivity[c + columns]!) +
-          boardResistance(mesh, soil, "flat", c);
+          boardResistance(mesh, soil.boards, liesBelow, c);
         downwards[c] = width / series;
       }
     }

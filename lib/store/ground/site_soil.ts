@@ -1,4 +1,5 @@
 /** Soil, boards and ground water of a study as the mesh and its operator need them. @module */
+import { WING_DEPTH } from "../../house/mod.ts";
 import { studyLayers } from "../../soil/mod.ts";
 import type { StoreRequest } from "../request.ts";
 import type { SoilBoard, SoilZone } from "./operator.ts";
@@ -12,6 +13,16 @@ export function boards(request: StoreRequest): SoilBoard[] {
       kind: "edge",
       depth: houseInputs.edgeInsulationDepth,
       resistance: houseInputs.edgeInsulation,
+    });
+  }
+  const wing = houseInputs.edgeInsulationWing ?? 0;
+  if (houseInputs.edgeInsulation > 0 && wing > 0) {
+    const upright = houseInputs.edgeInsulationDepth;
+    found.push({
+      kind: "wing",
+      depth: upright > 0 ? upright : WING_DEPTH,
+      resistance: houseInputs.edgeInsulation,
+      width: wing,
     });
   }
   if ((inputs.flatBoardResistance ?? 0) > 0 && (inputs.flatBoardDepth ?? 0) > 0) {

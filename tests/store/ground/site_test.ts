@@ -1,5 +1,7 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import { edgeLoss } from "../../../lib/house/mod.ts";
 import { storeSite } from "../../../lib/store/site.ts";
+import { factorShifted, solveBanded } from "../../../lib/store/solver/reduced/banded_cholesky.ts";
 import { standInRequest } from "../stand_in.ts";
 
 const FLOOR_FILM = 8;
@@ -78,4 +80,37 @@ Deno.test("a plate collector warms the air by its share of the sun over the air'
   };
   assert(rise(0.3) > 0.3 * 0.5 && rise(0.3) < 0.3 * 0.95, String(rise(0.3)));
   assertAlmostEquals(rise(0.6), 2 * rise(0.3), 1e-12);
+});
+
+/** W/K through the ground from the floor to the surface outside, steady. */
+function steadyLoss({ operator, lengths }: ReturnType<typeof site>): number {
+  const factor = factorShifted(operator, 0);
+  const right = new Float64Array(operator.capacity.length);
+  const { cells, conductances } = operator.floor;
+  cells.forEach((cell, k) => right[cell] = conductances[k]!);
+  const field = solveBanded(factor, right);
+  const perMetre = cells.reduce((sum, cell, k) => sum + conductances[k]! * (1 - field[cell]!), 0);
+  return perMetre * lengths.reduce((sum, length) => sum + length, 0);
+}
+
+Deno.test("a wing of edge insulation holds heat back, the more the wider, as in the house chapter", () => {
+  // Property: direction; the share saved within a tenth of the loss of the house chapter's
+  // own section of the edge
+  const loss = (wing: number, depth = 0.6) =>
+    steadyLoss(site({ house: { edgeInsulationWing: wing, edgeInsulationDepth: depth } }));
+  const section = (wing: number, depth = 0.6) =>
+    edgeLoss({ floorArea: FLOOR_AREA, perimeter: 36 }, {
+      edgeInsulation: 1.8,
+      edgeInsulationDepth: depth,
+      edgeInsulationWing: wing,
+    }, standInRequest().soil.properties.conductivity).perMetre;
+  for (const depth of [0, 0.6]) {
+    const [none, half, whole] = [0, 0.6, 1.2].map((wing) => loss(wing, depth));
+    assert(whole! < half! && half! < none!, `${whole} ${half} ${none}`);
+    const saved = section(1.2, depth) / section(0, depth);
+    assertAlmostEquals(whole! / none!, saved, 0.1, `depth ${depth}`);
+  }
+  const bare = { edgeInsulation: 0, edgeInsulationDepth: 0 };
+  const nothing = site({ house: { ...bare, edgeInsulationWing: 1 } });
+  assertAlmostEquals(steadyLoss(nothing), steadyLoss(site({ house: bare })), 1e-9, "no resistance");
 });
