@@ -10,7 +10,14 @@ export {
   WING_DEPTH,
 } from "./floor/edge_loss.ts";
 export { usualCurtain, withCurtain } from "./skin/curtain.ts";
-export { type GlazingFilms, outsideFilm, splitGlazing } from "./skin/films.ts";
+export {
+  EMISSIVITY,
+  type GlazingFilms,
+  INSIDE_CONVECTION,
+  outsideFilm,
+  splitGlazing,
+} from "./skin/films.ts";
+export { planeInside } from "./skin/plane_inside.ts";
 export {
   type EdgeInputs,
   edgeLoss,
@@ -32,7 +39,7 @@ export { MASS_FREEZING_RANGE, massContent } from "./barrels_and_masonry.ts";
 export { houseModel, initialHouseState } from "./air/model.ts";
 export { type HouseMeasure, houseMeasures, type RankedMeasure, rankMeasures } from "./ranking.ts";
 export { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./skin/plane_months.ts";
-export { glazingOptics, roomAbsorptance } from "./skin/solar_gain.ts";
+export { glazingOptics, planeSeries, roomAbsorptance } from "./skin/solar_gain.ts";
 export { stepHouse } from "./air/step.ts";
 export {
   type CanopyState,

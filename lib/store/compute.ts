@@ -221,6 +221,7 @@ export function storeChapter(request: StoreRequest): StoreResult {
     savedHeatPerFanEnergy: fanEnergy > 0 ? savedHeat / fanEnergy : 0,
     taggedReturn: heatIn > 0 ? sum(quarters, (row) => sum(row.slice(0, 4))) / heatIn : 0,
     edgeLoss: -kilowattHours(ledger.outdoor),
+    collectedHeat: kilowattHours(ledger.collected),
     backupYear: backup.year,
     balanceResidual: balanceResidual(ledger),
     months: monthsOf(year, backup.year, backupNoFan.year),

@@ -1,5 +1,15 @@
 /** The `store` section of the study file. @module */
-import { type Fields, part, quantity, quantityOr, whole, yesNo } from "../basics/fields.ts";
+import {
+  choice,
+  type Fields,
+  id,
+  part,
+  quantity,
+  quantityOr,
+  whole,
+  yesNo,
+} from "../basics/fields.ts";
+import { findGlazing } from "../house/mod.ts";
 import type { PlateCollector } from "./air/collector.ts";
 
 /** Another soil around the tubes, such as washed gravel. */
@@ -49,7 +59,7 @@ export interface StoreInputs {
    * temperature; false or absent: the soil conducts on as if dry
    */
   readonly groundWaterMoves?: boolean | undefined;
-  /** perforated dark plate on the back wall as a hotter intake for charging; absent for none */
+  /** perforated dark plate as a hotter intake for charging; absent for none */
   readonly collector?: PlateCollector | undefined;
   /** another soil around the tubes; absent: the study's soil */
   readonly gravelBed?: GravelBed | undefined;
@@ -60,8 +70,13 @@ export interface StoreInputs {
 }
 
 const collectorFields: Fields<PlateCollector> = {
+  place: choice("inside", "outside"),
   area: quantity,
-  sunShare: quantity,
+  tilt: quantity,
+  azimuth: quantityOr("facing", undefined),
+  cover: id(findGlazing),
+  ductLength: quantity,
+  ductLoss: quantity,
   holeDiameter: quantity,
   pitch: quantity,
   absorptance: quantity,

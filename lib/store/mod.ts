@@ -5,9 +5,11 @@ export {
   type PlateAir,
   type PlateCollector,
   plateEfficiency,
+  type PlateHoles,
   type PlateTransfer,
   plateTransfer,
 } from "./air/collector.ts";
+export { PLATE_SUCTION, suctionFault } from "./air/collector_year.ts";
 export { type HouseWay, houseWays } from "./variants/ways.ts";
 export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING } from "./control.ts";
 export type { StoreRequest } from "./site.ts";

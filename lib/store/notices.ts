@@ -185,6 +185,33 @@ function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
   return found;
 }
 
+/** m/s towards the plate at which its relation was measured (Kutscher 1994 [kutscher-1994]). */
+const MEASURED_SUCTION = { least: 0.02, most: 0.1 } as const;
+
+/** What a plate collector brings, and whether it was made for that much air. */
+function collectorNotices(store: JudgedStore, request: StoreRequest): Notice[] {
+  const plate = request.inputs.collector;
+  if (plate === undefined) return [];
+  const found = [notice(
+    "info",
+    "store",
+    `The plate collector gives the charging air ${heatText(store.collectedHeat)} a year.`,
+  )];
+  const suction = request.fan.airFlow / plate.area;
+  const { least, most } = MEASURED_SUCTION;
+  if (suction < least || suction > most) {
+    found.push(notice(
+      "warning",
+      "store",
+      `The fan draws ${suction.toPrecision(2)} m/s through the plate (store.collector.area): its ` +
+        `heat exchange is known at ${least} to ${most} m/s, so at ${
+          (request.fan.airFlow / most).toFixed(0)
+        } to ${(request.fan.airFlow / least).toFixed(0)} m² for this air flow.`,
+    ));
+  }
+  return found;
+}
+
 /** All notices of a store's year. */
 export function storeNotices(
   store: JudgedStore,
@@ -196,5 +223,6 @@ export function storeNotices(
     ...performanceNotices(store),
     ...seasonNotices(store),
     ...physicsNotices(store, request),
+    ...collectorNotices(store, request),
   ];
 }

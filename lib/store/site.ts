@@ -2,7 +2,7 @@
 import { InputError } from "../basics/mod.ts";
 import { flowShares } from "./air/flow_shares.ts";
 import { type SaturationTable, saturationTable } from "./air/saturation.ts";
-import { airRates, collectorRise, siteField } from "./air/site_tubes.ts";
+import { airRates, siteField } from "./air/site_tubes.ts";
 import type { TubeField } from "./air/tube_field.ts";
 import type { StoreRequest } from "./request.ts";
 import { PRODUCTION_MESH, type SliceMesh, sliceMesh } from "./ground/mesh.ts";
@@ -28,8 +28,8 @@ export interface StoreSite {
   readonly airRate: number;
   /** W electric while the fan runs */
   readonly fanPower: number;
-  /** K of the charging air for each W of sun that comes into the house: the plate collector */
-  readonly collectorRise: number;
+  /** m³/s that the fan moves */
+  readonly airFlow: number;
   /** m², all of the floor */
   readonly floorArea: number;
 }
@@ -159,7 +159,7 @@ export function storeSite(
     heatRate,
     airRate,
     fanPower: fan.power,
-    collectorRise: collectorRise(request, heatRate),
+    airFlow: fan.airFlow,
     floorArea,
   };
 }

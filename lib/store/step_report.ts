@@ -30,6 +30,8 @@ export interface StepReport {
   readonly store: number;
   /** W into the floor */
   readonly floor: number;
+  /** W that a plate collector gave the charging air */
+  readonly collected: number;
   /** W/m of tube by slice and tube; zero where the fan rests */
   readonly heat: Float64Array;
   readonly latentHeat: Float64Array;

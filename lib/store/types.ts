@@ -176,6 +176,8 @@ export interface StoreResult {
   readonly taggedReturn: number;
   /** kWh a year that leave the soil for the ground and air outdoors */
   readonly edgeLoss: number;
+  /** kWh a year that a plate collector gives the charging air; 0 without one */
+  readonly collectedHeat: number;
   /** kWh a year to keep the heating set point with the store */
   readonly backupHeat: number;
   /** the same house and soil without the fan, kWh */

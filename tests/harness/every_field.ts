@@ -50,7 +50,7 @@ const BASE: Plain = {
     meshDepth: "3 m",
     flatBoardResistance: "1 m2 K/W",
     flatBoardDepth: "1.5 m",
-    collector: { area: "4 m2" },
+    collector: { place: "outside", area: "4 m2" },
     gravelBed: { margin: "0.15 m" },
   },
 };
@@ -77,6 +77,8 @@ const OTHER: Readonly<Record<string, string>> = {
   "store.reverse": "yes",
   "store.ventsFirst": "yes",
   "store.groundWaterMoves": "yes",
+  "store.collector.place": "inside",
+  "store.collector.cover": "double-glass",
 };
 
 /** Keys that only name a file, or a part whose own keys are changed one by one. */

@@ -10,13 +10,13 @@ import type { ClimateYear } from "../../climate/types.ts";
 import { hourlySun, skyLongwave } from "../../sun/mod.ts";
 import { thermalMass } from "../barrels_and_masonry.ts";
 import { findCrop } from "../crop/crop_table.ts";
-import { closedShare, curtainSchedule } from "../skin/curtain.ts";
+import { curtainSchedule } from "../skin/curtain.ts";
 import { FLOOR_FILM, INSIDE_CONVECTION, LEWIS_POWER, splitGlazing } from "../skin/films.ts";
 import { houseGeometry } from "../skin/geometry.ts";
 import { findGlazing } from "../skin/glazing_table.ts";
 import { glazedSkin, opaqueSkin } from "../skin/hourly_skin.ts";
+import { shading } from "../skin/shading.ts";
 import { planeSeries, solarGain } from "../skin/solar_gain.ts";
-import { summerLight } from "../skin/summer_shade.ts";
 import type { HouseInputs, HouseModel, HouseState } from "../types.ts";
 
 /** J/(K m² of floor): frame, benches, pots (common practice, no source). */
@@ -46,12 +46,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   const curtainClosed = curtainSchedule(inputs, climate);
   const series = planeSeries(climate, sun);
   const gain = solarGain({ inputs, geometry, glazing, crop, leafArea, sun, series });
-  const blocked = inputs.curtain === null ? 0 : closedShare(inputs.curtain);
-  const summer = summerLight(inputs, climate);
-  const shaded = (series: Float64Array) =>
-    series.map((heat, hour) =>
-      heat * summer[hour]! * (curtainClosed[hour] === 1 ? 1 - blocked : 1)
-    );
+  const shaded = shading(inputs, climate, curtainClosed);
   const hours = climate.dryBulb.length;
   const pressure = sum(climate.pressure) / hours;
   const dryAirMass = geometry.volume * airDensity(10, 0, pressure);

@@ -72,7 +72,7 @@ export function planeSeries(climate: ClimateYear, sun: HourlySun): PlaneSeries {
 }
 
 /** Cosine between the sun and the outward normal; negative behind the plane. */
-function sunCosine(part: SkinPart, sun: HourlySun, hour: number): number {
+export function sunCosine(part: SkinPart, sun: HourlySun, hour: number): number {
   const elevation = sun.elevation[hour]! * DEGREE;
   const turn = (sun.azimuth[hour]! - part.plane.azimuth) * DEGREE;
   const tilt = part.plane.tilt * DEGREE;

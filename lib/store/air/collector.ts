@@ -1,12 +1,22 @@
-/** A perforated dark plate on the back wall through which the intake air is drawn. @module */
+/** A perforated dark plate through which the charging air is drawn. @module */
 import { requireInRange, STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
 
 /** Plate of the collector. */
 export interface PlateCollector {
+  /** in the house behind its glazing, or outdoors in a glazed box of its own */
+  readonly place: "inside" | "outside";
   /** m² */
   readonly area: number;
-  /** share of the sun that comes into the house and falls on the plate, 0 to 1 */
-  readonly sunShare: number;
+  /** degrees from level */
+  readonly tilt: number;
+  /** degrees clockwise from north; absent: the way the house faces */
+  readonly azimuth: number | undefined;
+  /** id in data/glazings of the box outdoors */
+  readonly cover: string;
+  /** m of duct outdoors, both ways together */
+  readonly ductLength: number;
+  /** W/(m K) that the duct loses to outdoors */
+  readonly ductLoss: number;
   /** m */
   readonly holeDiameter: number;
   /** m between holes, triangular */
@@ -43,6 +53,9 @@ export interface PlateTransfer {
   readonly effectiveness: number;
 }
 
+/** What the exchange of heat in the holes depends on. */
+export type PlateHoles = Pick<PlateCollector, "holeDiameter" | "pitch">;
+
 /**
  * Heat exchange of a perforated plate with the air drawn through it,
  * Nu = 2.75·[(P/D)^(−1.2)·Re^0.43 + 0.011·σ·Re·(U∞/V₀)^0.48], Re = V₀D/(σν),
@@ -57,7 +70,7 @@ export interface PlateTransfer {
  * @throws {OutOfRangeError} outside those ranges
  */
 export function plateTransfer(
-  plate: Pick<PlateCollector, "holeDiameter" | "pitch">,
+  plate: PlateHoles,
   air: PlateAir,
 ): PlateTransfer {
   requireInRange("pitch over hole diameter", plate.pitch / plate.holeDiameter, 2, 40, "1");
@@ -85,7 +98,7 @@ export function plateTransfer(
  * @returns 0 to 1
  */
 export function plateEfficiency(
-  plate: PlateCollector,
+  plate: PlateHoles & Pick<PlateCollector, "absorptance" | "emissivity">,
   air: PlateAir,
   temperature: number,
 ): number {

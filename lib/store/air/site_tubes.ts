@@ -1,8 +1,7 @@
-/** Air side of a study's store: flows, films, collector. @module */
-import { airProperties, DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
+/** Air side of a study's store: flows and films. @module */
+import { DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
 import type { ConductionOperator } from "../ground/operator.ts";
 import type { StoreRequest } from "../request.ts";
-import { plateEfficiency } from "./collector.ts";
 import type { flowShares } from "./flow_shares.ts";
 import { type FieldTube, type TubeField, tubeField } from "./tube_field.ts";
 
@@ -54,27 +53,4 @@ export function siteField(
       };
     }),
   });
-}
-
-/** degC at which the collector's efficiency is taken, common practice, no source. */
-const COLLECTOR_AIR = 20;
-
-/**
- * K of the charging air for each W of sun in the house. The sun on the plate is part of the sun the
- * house already counts, so the air takes it and the rest of the house goes without.
- */
-export function collectorRise(request: StoreRequest, heatRate: number): number {
-  const plate = request.inputs.collector;
-  if (plate === undefined) return 0;
-  const pressure = request.climate.pressure[0]!;
-  const air = airProperties(COLLECTOR_AIR, pressure);
-  const efficiency = plateEfficiency(plate, {
-    suction: request.fan.airFlow / plate.area,
-    crosswind: 0,
-    density: air.density,
-    kinematicViscosity: air.viscosity / air.density,
-    conductivity: air.conductivity,
-    heatCapacity: air.heatCapacity,
-  }, COLLECTOR_AIR);
-  return efficiency * plate.sunShare / heatRate;
 }

@@ -24,6 +24,8 @@ export interface SoilLedger {
   readonly inByQuarter: Float64Array;
   readonly outByQuarter: Float64Array;
   fanSeconds: number;
+  /** J that a plate collector gave the charging air */
+  collected: number;
   /** J of back-up heat */
   heater: number;
   /** kg: evaporated in the house, condensed in the tubes, drained from the tubes */
@@ -62,6 +64,7 @@ export function openLedger(site: StoreSite, engine: SoilEngine): SoilLedger {
     inByQuarter: new Float64Array(4),
     outByQuarter: new Float64Array(4),
     fanSeconds: 0,
+    collected: 0,
     heater: 0,
     evaporated: 0,
     condensed: 0,
@@ -86,6 +89,8 @@ export interface BookedStep {
   readonly deep: number;
   /** kg/s to the air */
   readonly vapour: number;
+  /** W that a plate collector gave the charging air */
+  readonly collected: number;
   readonly house: Pick<HouseFlows, "heater" | "evaporated">;
 }
 
@@ -108,6 +113,7 @@ export function bookStep(ledger: SoilLedger, step: BookedStep): void {
   ledger.throughput += (Math.abs(sensible + latent) + Math.abs(floor) + Math.abs(outdoor) +
     Math.abs(deep)) * seconds;
   ledger.fanSeconds += mode === 0 ? 0 : seconds;
+  ledger.collected += step.collected * seconds;
   ledger.heater += step.house.heater * seconds;
   ledger.evaporated += step.house.evaporated * seconds;
   ledger.condensed -= Math.min(0, step.vapour) * seconds;

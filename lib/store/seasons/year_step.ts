@@ -1,7 +1,7 @@
 /** One step of house, tubes and soil together. @module */
 import { relativeHumidityFromRatio } from "../../air/mod.ts";
 import { HOUR } from "../../basics/mod.ts";
-import type { HouseStep } from "../../house/types.ts";
+import type { HouseModel, HouseStep } from "../../house/types.ts";
 import {
   bookWater,
   drySlope,
@@ -10,6 +10,7 @@ import {
   type MarchOutput,
   marchOutput,
 } from "../air/air_march.ts";
+import { collectorHeat, type CollectorYear, collectorYear } from "../air/collector_year.ts";
 import { type ControlSight, decideMode, type FanMode } from "../control.ts";
 import { type TubeCoupling, tubeCouplings } from "../air/coupling.ts";
 import type { SoilEngine } from "../solver/engine.ts";
@@ -29,6 +30,9 @@ const DRIEST = 1e-5;
 /** Everything a year's steps share; buffers are reused. */
 export interface YearWork {
   readonly setting: YearSetting;
+  /** the setting's house, in the shade of a plate collector where there is one inside */
+  readonly house: HouseModel;
+  readonly collector: CollectorYear | null;
   readonly state: YearState;
   readonly ledger: SoilLedger;
   readonly listen: StepListener | undefined;
@@ -58,6 +62,7 @@ export function yearWork(
   const byLane = () => new Float64Array(engine.lanes);
   return {
     setting,
+    ...houseAndCollector(setting),
     state,
     ledger,
     listen,
@@ -72,6 +77,13 @@ export function yearWork(
   };
 }
 
+function houseAndCollector(setting: YearSetting): Pick<YearWork, "house" | "collector"> {
+  const { inputs: { collector: plate }, climate, house, site } = setting;
+  if (plate === undefined) return { house, collector: null };
+  const given = { plate, climate, houseInputs: house.inputs, airFlow: site.airFlow };
+  return collectorYear(given, house);
+}
+
 /** Temperature between the tubes, mean over the slices that have tubes. */
 export function storeTemperature(site: StoreSite, engine: SoilEngine): number {
   let sum = 0;
@@ -79,16 +91,22 @@ export function storeTemperature(site: StoreSite, engine: SoilEngine): number {
   return sum / site.slices;
 }
 
+/** What the thermostat sees, and W that the plate collector would give the intake. */
+interface IntakeSight extends ControlSight {
+  readonly collected: number;
+}
+
 /** What the thermostat sees at the start of a step. */
-export function sightOf(work: YearWork, hour: number): ControlSight {
-  const { setting, state } = work;
+export function sightOf(work: YearWork, hour: number): IntakeSight {
+  const { setting, state, collector } = work;
   const { site, inputs, climate, house } = setting;
   const sun = Math.min(MOST_SUN, climate.globalHorizontal[hour]! / FULL_SUN);
-  const inside = house.solarFloor[hour]! + house.solarCrop[hour]! + house.solarMass[hour]! +
-    house.solarAir[hour]!;
   const air = state.house.airTemperature;
+  const ridge = air + inputs.stratification * sun;
+  const collected = collector === null ? 0 : collectorHeat(collector, hour, ridge);
   return {
-    intake: air + inputs.stratification * sun + site.collectorRise * inside,
+    intake: ridge + collected / site.heatRate,
+    collected,
     store: storeTemperature(site, state.engine),
     air,
     humidity: relativeHumidityFromRatio(air, state.house.humidityRatio, house.pressure),
@@ -111,6 +129,9 @@ interface TubeTrial {
   /** W to the house, fan included, and kg/s of vapour */
   readonly heat: number;
   readonly vapour: number;
+  /** W of the plate collector, and what of it is new to the house */
+  readonly collected: number;
+  readonly brought: number;
 }
 
 /**
@@ -118,7 +139,7 @@ interface TubeTrial {
  * end as far as it can be foreseen: what house and tubes did to it is carried on, damped as an
  * implicit step would.
  */
-function tryTubes(work: YearWork, seen: ControlSight, step: number, mode: FanMode): TubeTrial {
+function tryTubes(work: YearWork, seen: IntakeSight, step: number, mode: FanMode): TubeTrial {
   const { setting, state, result } = work;
   const { site, inputs, house } = setting;
   const { copies } = site.field;
@@ -141,11 +162,15 @@ function tryTubes(work: YearWork, seen: ControlSight, step: number, mode: FanMod
       (1 + share * MOIST_SHARE * site.airRate);
   const march = { ...first, ratio: Math.max(DRIEST, ratio) };
   marchAir(march, result);
+  const collected = mode === 1 ? seen.collected : 0;
+  const brought = work.collector?.outdoors === true ? collected : 0;
   // the air gives up what lies between ridge and mean, and the fan's heat goes with it
   return {
     march,
-    heat: copies * result.toAir + site.fanPower,
+    heat: copies * result.toAir + site.fanPower + brought,
     vapour: copies * result.vapour,
+    collected,
+    brought,
   };
 }
 
@@ -167,7 +192,7 @@ function moveHouse(
     conductance += engine.floorConductance[step]! * lengths[lane]!;
     pull += engine.floorPull[lane]! * lengths[lane]!;
   }
-  return setting.stepHouse(setting.house, state.house, hour, seconds, {
+  return setting.stepHouse(work.house, state.house, hour, seconds, {
     floorConductance: conductance,
     floorTemperature: pull / conductance,
     storeHeat: (trial?.heat ?? 0) + state.owed / seconds,
@@ -191,7 +216,7 @@ function settleTubes(
   const { march } = trial;
   const warmer = moved.state.airTemperature - seen.air;
   marchAir({ ...march, temperature: march.temperature + warmer }, result);
-  const given = copies * result.toAir + site.fanPower;
+  const given = copies * result.toAir + site.fanPower + trial.brought;
   state.owed = (given - trial.heat - work.slopes[step]! * warmer) * march.seconds;
   state.vapourOwed = (copies * result.vapour - trial.vapour) * march.seconds;
   ledger.drained += copies * bookWater(march, result);
@@ -243,6 +268,7 @@ export function stepStore(work: YearWork, hour: number, step: number, part: numb
     outdoor: overLanes(engine.outdoorHeat, site.lengths),
     deep: overLanes(engine.deepHeat, site.lengths),
     vapour: trial === null ? 0 : copies * result.vapour,
+    collected: trial?.collected ?? 0,
   };
   bookStep(work.ledger, { hour, mode, seconds, house: moved.flows, ...flows });
   work.listen?.({
@@ -260,6 +286,7 @@ export function stepStore(work: YearWork, hour: number, step: number, part: numb
     vapour: flows.vapour,
     store: seen.store,
     floor: flows.floor,
+    collected: flows.collected,
     heat: result.heat,
     latentHeat: result.latentHeat,
     latentSlope: result.latentSlope,

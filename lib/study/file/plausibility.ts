@@ -1,6 +1,7 @@
 /** Faults between inputs, and values that are possible but unusual. @module */
 import { HOUR, InputError, type Notice, notice } from "../../basics/mod.ts";
 import type { Place } from "../../climate/types.ts";
+import { suctionFault } from "../../store/mod.ts";
 import { dailySun } from "../../sun/mod.ts";
 import { findTube } from "../../tubes/mod.ts";
 import { formatQuantity, parseQuantity, showBoth, showNumber } from "../../units/mod.ts";
@@ -68,6 +69,11 @@ const RULES: readonly Rule[] = [
     path: ["store", "meshDepth"],
     broken: ({ store, tubes }) => store.meshDepth <= lowestLayer(tubes) + 1,
     message: '"store.meshDepth" must reach at least 1 m below the lowest layer of tubes',
+  },
+  {
+    path: ["store", "collector", "area"],
+    broken: ({ store, tubes }) => collectorFault(store, tubes) !== null,
+    message: ({ store, tubes }) => collectorFault(store, tubes)!,
   },
   {
     path: ["tubes", "layers"],
@@ -157,6 +163,10 @@ function roomAcross(tubes: Tubes, house: ChapterInputs["house"]): number {
 function airChanges(tubes: Tubes, house: ChapterInputs["house"]): number {
   const height = (house.eaveHeight + house.ridgeHeight) / 2;
   return HOUR * tubes.airFlow / (house.length * house.width * height);
+}
+
+function collectorFault({ collector }: ChapterInputs["store"], tubes: Tubes): string | null {
+  return collector === undefined ? null : suctionFault(collector.area, tubes.airFlow);
 }
 
 function designSpeed(tubes: Tubes): number {

@@ -71,17 +71,6 @@ Deno.test("an edge board takes its share of the conductance from floor to outsid
   assert(across(board) < across(bare), `${across(board)} ${across(bare)}`);
 });
 
-Deno.test("a plate collector warms the air by its share of the sun over the air's heat rate", () => {
-  // Property: energy: at any efficiency the air takes efficiency × share of the sun in the house
-  const plate = { holeDiameter: 0.0016, pitch: 0.017, absorptance: 0.95, emissivity: 0.9 };
-  const rise = (sunShare: number) => {
-    const found = site({ store: { collector: { ...plate, area: 20, sunShare } } });
-    return found.collectorRise * found.heatRate;
-  };
-  assert(rise(0.3) > 0.3 * 0.5 && rise(0.3) < 0.3 * 0.95, String(rise(0.3)));
-  assertAlmostEquals(rise(0.6), 2 * rise(0.3), 1e-12);
-});
-
 /** W/K through the ground from the floor to the surface outside, steady. */
 function steadyLoss({ operator, lengths }: ReturnType<typeof site>): number {
   const factor = factorShifted(operator, 0);

@@ -83,6 +83,7 @@ Deno.test("tagFields() and the undisturbed ground, run by itself, sum to the who
       intake: air,
       outlet: air,
       sensible: all?.into ?? 0,
+      collected: 0,
       latent: 0,
       vapour: 0,
       store: 0,

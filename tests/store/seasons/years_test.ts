@@ -163,5 +163,14 @@ Deno.test("a gravel bed of less heat capacity takes less heat, a plate collector
   const plain = heatIn({});
   assert(heatIn({ gravelBed: { margin: 0.3, conductivity: 0.5, heatCapacity: 1.4e6 } }) < plain);
   const plate = { holeDiameter: 0.0016, pitch: 0.017, absorptance: 0.95, emissivity: 0.9 };
-  assert(heatIn({ collector: { ...plate, area: 20, sunShare: 0.3 } }) > plain);
+  const place = {
+    tilt: 90,
+    azimuth: undefined,
+    cover: "single-glass",
+    ductLength: 4,
+    ductLoss: 0.6,
+  };
+  for (const where of ["inside", "outside"] as const) {
+    assert(heatIn({ collector: { ...plate, ...place, place: where, area: 9 } }) > plain, where);
+  }
 });
