@@ -72,7 +72,7 @@ export function dayFigure(key: string, hour: number | null, label: string): Figu
     hour === null ? { value: null, unit: "date", label: `${label}: it never freezes there` } : {
       value: dateAfterMidsummer(hour),
       unit: "date",
-      label: `${label} (a typical year has no number; its winter is written 2001 to 2002)`,
+      label: `${label} (a typical year has no calendar year; its winter is dated 2001 to 2002)`,
     },
   ];
 }

@@ -147,7 +147,7 @@ function houseNotices(
       "house",
       `The house loses ${
         showBoth(perFloor, "transmittance")
-      } over its floor: seal, insulate and curtain it before building a store`,
+      } of floor area: seal, insulate and curtain it before building a store`,
     ));
   }
   if (inputs.curtain !== null && inputs.curtain.edgeLeak === 0) {

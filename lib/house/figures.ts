@@ -45,25 +45,25 @@ export function houseFigures(house: HouseResult): readonly FigureRow[] {
     dayFigure(
       "house.lastFreezeNoStore",
       house.lastFreezeNoStore,
-      "last frost in the house, no heater, no store",
+      "last frost in the house, unheated, no store",
     ),
     numberFigure(
       "house.hoursBelowCropLimitNoStore",
       house.cropNoStore.killing.hours,
       "h",
-      "hours a year below the crop's killing limit in the house, no heater, no store",
+      "hours a year below the crop's killing limit in the house, unheated, no store",
     ),
     numberFigure(
       "house.hoursBelowCropDamageNoStore",
       house.cropNoStore.damage.hours,
       "h",
-      "hours a year below the crop's damage limit in the house, no heater, no store",
+      "hours a year below the crop's damage limit in the house, unheated, no store",
     ),
     numberFigure(
       "house.edgeLoss",
       house.edgeLoss,
       "kWh",
-      "heat a year that leaves the floor's soil for the ground outside, no heater, no store",
+      "annual heat lost from the floor soil to the ground outside, unheated, no store",
     ),
   ];
 }

@@ -55,7 +55,7 @@ export interface StoreInputs {
   /** true: no charging while the vents stand open; false or absent: the store is charged first */
   readonly ventsFirst?: boolean | undefined;
   /**
-   * true: ground water moves at the water table and holds the soil there at its undisturbed
+   * true: groundwater moves at the water table and holds the soil there at its undisturbed
    * temperature; false or absent: the soil conducts on as if dry
    */
   readonly groundWaterMoves?: boolean | undefined;

@@ -104,7 +104,7 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "store.edgeLoss",
       store.edgeLoss,
       "kWh",
-      "heat a year that leaves the soil for ground and air outdoors, with the store",
+      "annual heat lost from the soil to ground and air outdoors, with the store",
     ),
     numberFigure(
       "store.dampHours",
@@ -116,7 +116,7 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "store.drippingHours",
       store.damp.dripping,
       "h",
-      "hours a year in which the cover drips (over 10 g/h for each m2 of floor), with the store",
+      "hours a year in which the cover drips (over 10 g/h per m2 of floor), with the store",
     ),
     numberFigure("fan.energyPerYear", store.fanEnergy, "kWh", "annual fan electricity"),
   ];

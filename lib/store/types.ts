@@ -46,7 +46,7 @@ export interface StoreMonth {
   readonly storeTemperature: number;
   /** kWh of back-up heat with and without the store */
   readonly backupHeat: number;
-  /** kWh of back-up heat with the fan never on */
+  /** kWh of back-up heat with the fan always off */
   readonly backupHeatNoFan: number;
 }
 
@@ -130,7 +130,7 @@ export interface EarlyYear {
 export interface StoreResult {
   /** hourly year */
   readonly year: StoreYear;
-  /** same soil and house, fan never on */
+  /** same soil and house, fan always off */
   readonly noFan: HouseYear;
   /** kWh a year; in and out of the tube walls, sensible + latent */
   readonly heatIn: number;
@@ -162,13 +162,13 @@ export interface StoreResult {
   readonly lastFreeze: number | null;
   /** the year against the crop's limits, with the store */
   readonly crop: CropYear;
-  /** the same with the fan never on */
+  /** the same with the fan always off */
   readonly cropNoFan: CropYear;
   /** hours of damp air and of dripping cover, with the store */
   readonly damp: DampHours;
-  /** the same with the fan never on */
+  /** the same with the fan always off */
   readonly dampNoFan: DampHours;
-  /** kWh a year of back-up heat that the store saves: fan never on less with the store */
+  /** kWh a year of back-up heat that the store saves: fan always off minus with the store */
   readonly savedHeat: number;
   /** ratio of savedHeat to the electricity of the fans; 0 where they never run */
   readonly savedHeatPerFanEnergy: number;

@@ -90,8 +90,8 @@ Deno.test("energy sums of half an hour are sums of half an hour", () => {
     assertAlmostEquals(value, BASE.globalHorizontal[hour]!, 1e-9)
   );
   const text = year.notices.map((one) => one.text).join("\n");
-  assert(text.includes("sums of 30 min"), text);
-  assert(!words(halfHours(false)).includes("sums of"), "means need no word");
+  assert(text.includes("sums over 30 min"), text);
+  assert(!words(halfHours(false)).includes("sums over"), "means need no word");
 });
 
 /** A study of the plain year; its text changed. */

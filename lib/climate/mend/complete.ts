@@ -94,8 +94,8 @@ function sumsOfPartHours(layout: TableLayout, hours: HourRows, series: HourSerie
   return [notice(
     "info",
     "climate",
-    `${names.join(", ")}: taken as sums of ${Math.round(60 / hours.perHour)} min, ` +
-      `${hours.perHour} of them in an hour; where they are means, give their unit as W/m2`,
+    `${names.join(", ")}: taken as sums over ${Math.round(60 / hours.perHour)} min, ` +
+      `${hours.perHour} per hour; if they are means, give their unit as W/m2`,
   )];
 }
 
@@ -109,9 +109,9 @@ function rowsOffTheHour({ stampAt, layout }: TableLayout, { early, perHour }: Ho
   return [notice(
     "warning",
     "climate",
-    `Rows run ${from} (time.stamp: ${stampAt}) and are put on clock hours: everything stands ` +
+    `Rows run ${from} (time.stamp: ${stampAt}) and are assigned to clock hours: everything is ` +
       `${minutes} min too ${early > 0 ? "early" : "late"}. Write stamp: ` +
-      `${stampAt === "middle" ? "start or end" : "middle"} if that is where the stamps stand, or ` +
+      `${stampAt === "middle" ? "start or end" : "middle"} if that is what the stamps mark, or ` +
       "export rows that start on the hour",
   )];
 }

@@ -98,7 +98,7 @@ function moveBack(
   if (sizes.length === 0) {
     tell(
       context,
-      "climate.mendShift: yes, but the radiation of no month stands in the wrong hours with " +
+      "climate.mendShift is yes, but no month's radiation is in the wrong hours with " +
         "certainty: nothing was moved",
     );
     return raw;
@@ -112,8 +112,8 @@ function moveBack(
       context,
       `Radiation moved ${hoursText(Math.abs(size))} ${size > 0 ? "earlier" : "later"} in ` +
         `${monthsText(months.map((month) => month + 1))} (climate.mendShift): ` +
-        `${energyText(global.globalHorizontal, here)} now stand in another hour. Temperature, ` +
-        "humidity and wind stay as the file has them: where its clock was wrong, they are wrong too",
+        `${energyText(global.globalHorizontal, here)} are now in a different hour. Temperature, ` +
+        "humidity and wind stay as in the file: if its clock was wrong, they are wrong too",
       "warning",
     );
   }

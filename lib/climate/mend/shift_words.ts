@@ -56,9 +56,9 @@ function offer(
       ? "; too few months agree to be certain, as only global radiation was measured"
       : "";
   }
-  return "; where the file cannot be mended, climate.mendShift: yes in the study moves the " +
+  return "; if the file cannot be corrected, climate.mendShift: yes in the study moves the " +
     `radiation back by ${hoursText(Math.abs(here.find((move) => move !== 0)!))}: ` +
-    `${energyText(global, here)} would then stand in another hour`;
+    `${energyText(global, here)} would then be in a different hour`;
 }
 
 /** Months in which clocks show summer time in the north. */
@@ -67,6 +67,6 @@ const SUMMER = [3, 4, 5, 6, 7, 8, 9, 10, 11];
 /** Summer time, with the key that mends it where the months are those of summer time. */
 function summerText(months: readonly MonthFit[]): string {
   const late = months.every((fit) => fit.late === 1 && SUMMER.includes(fit.month));
-  if (!late || months.length < 5) return "summer time";
-  return "above all summer time (daylightSaving: yes in the columns file)";
+  if (!late || months.length < 5) return "daylight-saving time";
+  return "above all daylight-saving time (daylightSaving: yes in the columns file)";
 }

@@ -98,8 +98,8 @@ function unmetRadiation(
   return [notice(
     "warning",
     "climate",
-    `At latitude ${place.latitude} deg the normals ask for more radiation than there is: ` +
-      `${shown.join("; ")}. What the sun can give is taken: check latitude and normals`,
+    `At latitude ${place.latitude} deg the normals give more radiation than is possible: ` +
+      `${shown.join("; ")}. The possible amount is used: check latitude and normals`,
   )];
 }
 

@@ -22,7 +22,7 @@ export function answer(result: ClimateResult): DisplayItem {
         } of sun a day, `) +
       `with ${showBoth(result.globalRadiation, "radiation")} of radiation in the year.`,
     range:
-      `The design night lies between ${showBoth(result.design99_6, "temperature")} (undercut in ` +
+      `The design night lies between ${showBoth(result.design99_6, "temperature")} (colder in ` +
       `0.4 % of the hours) and the coldest hour of this file; a typical year leaves out the hardest ` +
       `winters, so a real one can be colder.`,
     drivenBy: `the amount of winter sun: December to February bring ${

@@ -1,4 +1,4 @@
-/** Tables of the soil notebook: layers with their ranges, and the way down to ground water. @module */
+/** Tables of the soil notebook: layers with their ranges, and the way down to groundwater. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { showNumber } from "../../units/mod.ts";
 import { soilProperties } from "../../soil/mod.ts";
@@ -51,7 +51,7 @@ export function layerTable(inputs: SoilInputs): DisplayItem {
 }
 
 /**
- * The way from the tubes down to ground water, and what it means.
+ * The way from the tubes down to groundwater, and what it means.
  *
  * @param inputs soil section of the study
  * @param tubeDepth middle of the tubes below the surface, m

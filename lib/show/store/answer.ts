@@ -102,7 +102,7 @@ export function summaryTable(result: StoreResult): DisplayItem {
   ]);
 }
 
-/** With the fan never on, and with the store. */
+/** With the fan always off, and with the store. */
 export function withWithoutTable(result: StoreResult): DisplayItem {
   const rows = [
     {

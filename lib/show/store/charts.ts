@@ -12,7 +12,7 @@ import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, type TimeLine, timePlot, weekAroundLowest, yearWindow } from "../kit/lines.ts";
 import { PALETTE, TEMPERATURE_CLASSES } from "../kit/palette.ts";
 
-/** First hour of the week around the coldest hour with the fan never on. */
+/** First hour of the week around the coldest hour with the fan always off. */
 export function worstWeekStart(result: StoreResult): number {
   return weekAroundLowest(result.noFan.airTemperature);
 }
@@ -100,7 +100,7 @@ export function temperatureCarpet(result: StoreResult): DisplayItem {
   });
 }
 
-/** With the store against the same house and soil with the fan never on. */
+/** With the store against the same house and soil with the fan always off. */
 export function durationChart(result: StoreResult): DisplayItem {
   const without = result.noFan.airTemperature;
   return durationFigure({

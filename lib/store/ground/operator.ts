@@ -83,7 +83,7 @@ export interface SliceSoil {
   readonly floorFilm: number;
   /** W/(m² K) at the surface outside; Infinity holds the surface at the outdoor temperature */
   readonly outdoorFilm: number;
-  /** true holds the lower end of the mesh at the deep temperature, as moving ground water does */
+  /** true holds the lower end of the mesh at the deep temperature, as moving groundwater does */
   readonly deepHeld: boolean;
   /** outside radius of the tubes, m */
   readonly tubeRadius: number;

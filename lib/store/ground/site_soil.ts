@@ -1,4 +1,4 @@
-/** Soil, boards and ground water of a study as the mesh and its operator need them. @module */
+/** Soil, boards and groundwater of a study as the mesh and its operator need them. @module */
 import { WING_DEPTH } from "../../house/mod.ts";
 import { studyLayers } from "../../soil/mod.ts";
 import type { StoreRequest } from "../request.ts";
@@ -67,7 +67,7 @@ export function lowestTube(tubes: StoreRequest["tubes"]): number {
   return Math.max(...tubes.positions.map((tube) => tube.depth));
 }
 
-/** Lower end of the mesh: at moving ground water, where it lies below the tubes, held; else free. */
+/** Lower end of the mesh: at moving groundwater, where it lies below the tubes, held; else free. */
 export function lowerEnd(
   request: StoreRequest,
 ): { readonly depth: number; readonly held: boolean } {

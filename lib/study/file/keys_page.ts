@@ -4,10 +4,10 @@ import { type FieldRow, FIELDS } from "./fields.ts";
 
 const HEAD = `# Keys of the study file
 
-Every key with its default, its limits and what it means. This page is made from
+Every key with its default, limits and meaning. This page is generated from
 \`data/studies/fields.csv\` by \`deno task reference\`; [study-file.md](study-file.md) says how values
-are written. Outside its limits a value is refused; outside the usual range it is taken, and a notice
-says so.
+are written. A value outside its limits is refused; one outside the usual range is accepted
+with a notice.
 `;
 
 /** Titles of sections that belong to no chapter. */

@@ -257,11 +257,11 @@ function polarWords(latitude: number): string {
   const days = Array.from({ length: 365 }, (_, day) => dailySun(latitude, day + 1).daylight);
   const dark = days.filter((daylight) => daylight === 0).length;
   const bright = days.filter((daylight) => daylight >= 86400).length;
-  return `The place lies beyond the polar circle: the sun stays down for ${dark} days and up for ${bright}. ` +
-    "Nothing is charged in the polar night. Not fitted to such places: the split of global radiation " +
-    "into direct and diffuse (31 to 42 degrees), the spread of a made year's light over its hours " +
+  return `The place is beyond the polar circle: the sun stays down for ${dark} days and up for ${bright}. ` +
+    "Nothing is charged in the polar night. Not valid for such places: the split of global radiation " +
+    "into direct and diffuse (31 to 42 degrees), the spread of a generated year's light over its hours " +
     "and its days, and the sky's long-wave radiation below -13 degC dew point; use measured direct, " +
-    "diffuse and long-wave radiation. By night in summer the sun stands behind a wall that looks " +
-    "away from the equator. Thaw of permafrost under the house, and what it does to footings, is " +
-    "not in the sums: ask a ground engineer who knows it";
+    "diffuse and long-wave radiation. On summer nights the sun is behind a wall that faces " +
+    "away from the equator. Thawing of permafrost under the house, and its effect on footings, is " +
+    "not modelled: ask a geotechnical engineer with permafrost experience";
 }
