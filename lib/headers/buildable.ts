@@ -61,7 +61,7 @@ function besideFaults(field: BuriedField): readonly BuildFault[] {
   const { groups } = field.headers;
   return [{
     key: "headers.groups",
-    text: `The ${groups} pairs of headers ("headers.groups") run into each other side by side: ` +
+    text: `The ${groups} pairs of headers ("headers.groups") overlap side by side: ` +
       "choose as many as there are layers, or a number that splits each layer evenly, with more " +
       'than a hole\'s width ("tubes.spacing") between them',
   }];
@@ -103,7 +103,7 @@ function wallDoubts(field: BuriedField): readonly string[] {
   return [
     `Only ${
       millimetres(worst.ligament)
-    } of wall are left between holes of the header (common practice asks for 30 % of the pitch, no ` +
+    } of wall is left between the header's holes (common practice is 30 % of the pitch, no ` +
     "source): use a larger header, more spacing or moulded take-offs.",
   ];
 }
@@ -114,14 +114,14 @@ function coverDoubts(field: BuriedField): readonly string[] {
   if (cover >= LEAST_HEADER_COVER) return [];
   return [
     cover < 0
-      ? `The supply header sticks ${
+      ? `The supply header rises ${
         millimetres(-cover)
-      } out of the floor: lay the tubes deeper, or ` +
-        "use smaller headers, more of them."
+      } above the floor: lay the tubes deeper, or ` +
+        "use more, smaller headers."
       : `Only ${
         millimetres(cover)
-      } of soil lie on the supply header: lay the tubes deeper, or use ` +
-        "smaller headers, more of them.",
+      } of soil covers the supply header: lay the tubes deeper, or use ` +
+        "more, smaller headers.",
   ];
 }
 

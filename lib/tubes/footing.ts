@@ -74,11 +74,11 @@ export function footingRemark(line: FootingLine): string {
         "find out before digging";
     }
     return footingNeeded === 0
-      ? "Footing depth unknown: find out before digging, although the pit keeps above a 45° line " +
+      ? "Footing depth unknown: find out before digging, although the pit stays above a 45° line " +
         "even from the floor"
-      : `Footing depth unknown: find out before digging; above the 45° line only from ${
+      : `Footing depth unknown: find out before digging; the pit is above the 45° line only if the footing is at least ${
         metres(footingNeeded)
-      } of depth on`;
+      } deep`;
   }
   const from = footingDepth === 0 ? "from the floor at the wall" : "from the footing";
   const lead = footingDepth === 0 ? "No footing: " : "";
@@ -100,7 +100,7 @@ export function footingWarning(line: FootingLine): string | null {
     ? "under the footing"
     : `${showBoth(line.distance, "depth")} from the footing's inner edge`;
   const mend = line.room === null
-    ? 'Give "house.footingDepth", or 0 m where there is no footing.'
+    ? 'Give "house.footingDepth", or 0 m if there is no footing.'
     : "Keep the tubes farther from the wall or shallower.";
   return `${footingRemark(line)}. The pit is ${
     metres(line.pitDepth)
