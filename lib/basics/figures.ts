@@ -8,6 +8,10 @@ export interface Figure {
   readonly unit: string;
   /** name shown */
   readonly label: string;
+  /** low end of the range in which the value lies in 95 of 100 cases, in `unit`; where it is known */
+  readonly low?: number;
+  /** high end of that range */
+  readonly high?: number;
 }
 
 /** All figures by key `chapter.name`. */
@@ -31,4 +35,19 @@ export function numberFigure(key: string, value: number, unit: string, label: st
       ? { value, unit, label }
       : { value: null, unit, label: `${label}: there is none in this run` },
   ];
+}
+
+/**
+ * A figure with the range in which its value lies in 95 of 100 cases; one without a value or without a
+ * range stays as it is.
+ *
+ * @param row the figure
+ * @param range low and high end, in the figure's unit
+ */
+export function withRange(
+  [key, figure]: FigureRow,
+  range: readonly [low: number, high: number] | null,
+): FigureRow {
+  if (range === null || figure.value === null) return [key, figure];
+  return [key, { ...figure, low: range[0], high: range[1] }];
 }

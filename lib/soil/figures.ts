@@ -1,16 +1,21 @@
 /** Figures of the soil chapter. @module */
-import { type FigureRow, numberFigure } from "../basics/figures.ts";
+import { type FigureRow, numberFigure, withRange } from "../basics/figures.ts";
+import { groundRanges } from "./doubt.ts";
 import type { SoilResult } from "./types.ts";
 
 /** Every figure of the chapter. */
 export function soilFigures(soil: SoilResult): readonly FigureRow[] {
   const { properties, wave } = soil;
+  const ranges = groundRanges(soil);
   return [
-    numberFigure(
-      "soil.meanTemperature",
-      wave.mean,
-      "degC",
-      "mean temperature of the undisturbed ground",
+    withRange(
+      numberFigure(
+        "soil.meanTemperature",
+        wave.mean,
+        "degC",
+        "mean temperature of the undisturbed ground",
+      ),
+      ranges.mean,
     ),
     numberFigure(
       "soil.surfaceAmplitude",
@@ -42,23 +47,32 @@ export function soilFigures(soil: SoilResult): readonly FigureRow[] {
       "W/(m K)",
       "highest plausible thermal conductivity of the soil",
     ),
-    numberFigure(
-      "soil.frostDepth",
-      soil.frostDepth,
-      "m",
-      "deepest frost in the undisturbed ground",
+    withRange(
+      numberFigure(
+        "soil.frostDepth",
+        soil.frostDepth,
+        "m",
+        "deepest frost in the undisturbed ground",
+      ),
+      ranges.frostDepth,
     ),
-    numberFigure(
-      "soil.temperatureAtTubeDepthMin",
-      soil.temperatureAtTubeDepthMin,
-      "degC",
-      "lowest temperature of the undisturbed ground at the depth of the tubes",
+    withRange(
+      numberFigure(
+        "soil.temperatureAtTubeDepthMin",
+        soil.temperatureAtTubeDepthMin,
+        "degC",
+        "lowest temperature of the undisturbed ground at the depth of the tubes",
+      ),
+      ranges.lowest,
     ),
-    numberFigure(
-      "soil.temperatureAtTubeDepthMax",
-      soil.temperatureAtTubeDepthMax,
-      "degC",
-      "highest temperature of the undisturbed ground at the depth of the tubes",
+    withRange(
+      numberFigure(
+        "soil.temperatureAtTubeDepthMax",
+        soil.temperatureAtTubeDepthMax,
+        "degC",
+        "highest temperature of the undisturbed ground at the depth of the tubes",
+      ),
+      ranges.highest,
     ),
   ];
 }

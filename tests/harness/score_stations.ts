@@ -1,14 +1,24 @@
 /**
- * Prints measured and predicted ground temperature for daily station files:
- * `deno run -A tests/harness/score_stations.ts FILE...`
+ * Scores the undisturbed ground at daily station files, or at the stations of the open data:
+ * `deno run -A tests/harness/score_stations.ts FILE...` prints measured and predicted side by side,
+ * `OPEN_DATA=… deno run -A tests/harness/score_stations.ts` prints data/soils/station_scores.csv.
  *
  * @module
  */
-import { readStationYear, scoreStation } from "./uscrn.ts";
+import {
+  measuredFrost,
+  readStation,
+  readStationYear,
+  scoreStation,
+  stationGround,
+  STATIONS,
+} from "./uscrn.ts";
 
-const DEPTHS = [5, 50, 100];
+const SHOWN_DEPTHS = [5, 50, 100];
+/** cm: depths of the table the doubt of the ground is made from */
+const PRIOR_DEPTHS = [20, 50, 100];
 
-/** One line of the table. */
+/** One line for the reader. */
 function scoreLine(file: string, depth: number): string {
   const { measured, predicted } = scoreStation(readStationYear(Deno.readTextFileSync(file)), depth);
   return [
@@ -21,9 +31,44 @@ function scoreLine(file: string, depth: number): string {
   ].join("\t");
 }
 
+const HEAD = "station,depth (m),mean_measured (degC),mean_error (K),lowest_measured (degC)," +
+  "lowest_error (K),highest_measured (degC),highest_error (K),frost_measured (m)," +
+  "frost_computed (m),source";
+const SOURCE =
+  "own score on NOAA NCEI records of 2020 [diamond-2013]: tests/outside/soil_prior_test.ts";
+
+/** The table data/soils/station_scores.csv; errors are computed less measured. */
+export function scoreTable(folder: string): string {
+  const lines = STATIONS.flatMap(([file, name, elevation]) => {
+    const station = readStation(folder, file, elevation);
+    const ground = stationGround(station);
+    const frost = [measuredFrost(station), ground.frostDepth].map((depth) => depth.toFixed(2));
+    return PRIOR_DEPTHS.map((depth) => {
+      const { measured, predicted } = scoreStation(station, depth, ground);
+      const pair = (
+        key: "mean" | "lowest" | "highest",
+      ) => [measured[key].toFixed(2), (predicted[key] - measured[key]).toFixed(2)];
+      return [
+        name,
+        (depth / 100).toFixed(1),
+        ...pair("mean"),
+        ...pair("lowest"),
+        ...pair("highest"),
+        ...frost,
+        SOURCE,
+      ].join(",");
+    });
+  });
+  return [HEAD, ...lines, ""].join("\n");
+}
+
 if (import.meta.main) {
   const head =
     "file\tdepth (cm)\tmean (degC)\terror (K)\tamplitude (K)\tpredicted over measured (1)";
-  const lines = Deno.args.flatMap((file) => DEPTHS.map((depth) => scoreLine(file, depth)));
-  Deno.stdout.writeSync(new TextEncoder().encode([head, ...lines, ""].join("\n")));
+  const text = Deno.args.length === 0 ? scoreTable(Deno.env.get("OPEN_DATA")!) : [
+    head,
+    ...Deno.args.flatMap((file) => SHOWN_DEPTHS.map((depth) => scoreLine(file, depth))),
+    "",
+  ].join("\n");
+  Deno.stdout.writeSync(new TextEncoder().encode(text));
 }

@@ -7,12 +7,14 @@
  */
 import Papa from "papaparse";
 import { InputError } from "../../lib/basics/mod.ts";
-import type { DailyWeather, SoilProperties } from "../../lib/soil/mod.ts";
+import type { DailyWeather, GroundYear, SoilProperties } from "../../lib/soil/mod.ts";
 import {
   annualHarmonic,
   findSoil,
   groundAtDepth,
+  snowCover,
   soilProperties,
+  typicalSnowDepth,
   undisturbedGround,
 } from "../../lib/soil/mod.ts";
 
@@ -21,6 +23,10 @@ export interface StationYear {
   readonly weather: DailyWeather;
   /** measured degC by depth in cm; NaN where missing */
   readonly soil: ReadonlyMap<number, Float64Array>;
+  /** m³/m³, mean of the year of the sensors at 20, 50 and 100 cm */
+  readonly moisture: number;
+  /** mm a day by the gauge, 0 where missing */
+  readonly precipitation: Float64Array;
 }
 
 /** Soil depths of the network, cm. */
@@ -69,18 +75,52 @@ export function readStationYear(text: string, elevation = 500): StationYear {
   const soil = DEPTHS.map((depth) =>
     [depth, numbers(rows, `soil_temp_${depth}_daily`)] as [number, Float64Array]
   );
-  return { weather, soil: new Map(soil) };
+  const precipitation = numbers(rows, "p_daily_calc").map((value) => value > 0 ? value : 0);
+  return { weather, soil: new Map(soil), moisture: meanMoisture(rows), precipitation };
 }
 
-/** Mean and annual amplitude of one series. */
+function meanMoisture(rows: readonly Record<string, string>[]): number {
+  const means = [20, 50, 100].flatMap((depth) => {
+    const values = numbers(rows, `soil_moisture_${depth}_daily`).filter((value) => value > 0);
+    return values.length === 0 ? [] : [values.reduce((sum, value) => sum + value) / values.length];
+  });
+  return means.reduce((sum, value) => sum + value, 0) / means.length;
+}
+
+/** Stations of the open data: file, name, and elevation in m (from memory, 10 m matter nothing). */
+export const STATIONS: readonly (readonly [file: string, name: string, elevation: number])[] = [
+  ["nd_northgate_5_ese", "Northgate ND", 565],
+  ["sd_aberdeen_35_wnw", "Aberdeen SD", 597],
+  ["ne_lincoln_8_ene", "Lincoln NE", 362],
+  ["co_la_junta_17_wsw", "La Junta CO", 1340],
+  ["mt_wolf_point_29_ene", "Wolf Point MT", 636],
+];
+
+/** Reads the year 2020 of a station from a folder of open data. */
+export function readStation(folder: string, file: string, elevation: number): StationYear {
+  return readStationYear(
+    Deno.readTextFileSync(`${folder}/soil/uscrn_2020_${file}.csv`),
+    elevation,
+  );
+}
+
+/** Mean, extremes and annual amplitude of one series. */
 export interface Score {
+  /** degC */
   readonly mean: number;
+  /** K */
   readonly amplitude: number;
+  /** degC, of the daily values */
+  readonly lowest: number;
+  /** degC, of the daily values */
+  readonly highest: number;
 }
 
 /** Measured against predicted at one depth. */
 export interface StationScore {
+  /** by the sensor */
   readonly measured: Score;
+  /** by the column, on the same days */
   readonly predicted: Score;
 }
 
@@ -90,16 +130,65 @@ export function unknownSoil(): SoilProperties {
   return soilProperties({ texture, dryDensity, moisture, quartz, measuredConductivity: null });
 }
 
-/** Scores the column at one depth, cm, over the days with a measurement. */
-export function scoreStation(station: StationYear, depth: number): StationScore {
+/** The column at a station, in typical loam. */
+export function stationGround(station: StationYear): GroundYear {
   const layers = [{ thickness: Infinity, properties: unknownSoil() }];
-  const ground = undisturbedGround({ weather: station.weather, layers });
+  return undisturbedGround({ weather: station.weather, layers });
+}
+
+/** The column at a station with the moisture of its sensors and the snow of its gauge. */
+export function ownGround(station: StationYear): GroundYear {
+  const { texture, dryDensity, quartz } = findSoil("loam");
+  const { moisture, weather, precipitation } = station;
+  const properties = soilProperties({
+    texture,
+    dryDensity,
+    quartz,
+    moisture: Math.min(0.45, moisture),
+    measuredConductivity: null,
+  });
+  return undisturbedGround({
+    weather,
+    layers: [{ thickness: Infinity, properties }],
+    snowDepth: typicalSnowDepth(snowCover(weather.temperature, precipitation)),
+  });
+}
+
+/** Scores the column at one depth, cm, over the days with a measurement. */
+export function scoreStation(
+  station: StationYear,
+  depth: number,
+  ground = stationGround(station),
+): StationScore {
   const measured = station.soil.get(depth)!;
   const days = [...measured.keys()].filter((day) => Number.isFinite(measured[day]!));
   const column = groundAtDepth(ground, depth / 100);
   const score = (series: Float64Array): Score => {
-    const { amplitude } = annualHarmonic(filled(series));
-    return { mean: days.reduce((sum, day) => sum + series[day]!, 0) / days.length, amplitude };
+    const values = days.map((day) => series[day]!);
+    return {
+      mean: values.reduce((sum, value) => sum + value, 0) / days.length,
+      amplitude: annualHarmonic(filled(series)).amplitude,
+      lowest: Math.min(...values),
+      highest: Math.max(...values),
+    };
   };
   return { measured: score(measured), predicted: score(column) };
+}
+
+/**
+ * Deepest 0 degC of the year by the sensors, straight between them, m; where the lowest one freezes,
+ * its depth, which is then the least the frost reached.
+ */
+export function measuredFrost(station: StationYear): number {
+  const series = DEPTHS.map((depth) => filled(station.soil.get(depth)!));
+  let deepest = 0;
+  for (let day = 0; day < series[0]!.length; day++) {
+    const frozen = series.findLastIndex((values) => values[day]! < 0);
+    if (frozen === -1) continue;
+    const [upper, lower] = [series[frozen]![day]!, series[frozen + 1]?.[day]];
+    const share = lower === undefined ? 0 : upper / (upper - lower);
+    const step = (DEPTHS[frozen + 1] ?? DEPTHS[frozen]!) - DEPTHS[frozen]!;
+    deepest = Math.max(deepest, (DEPTHS[frozen]! + share * step) / 100);
+  }
+  return deepest;
 }

@@ -1,11 +1,21 @@
 /** What the soil chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth } from "../../units/mod.ts";
-import { dampingDepth, type SoilResult } from "../../soil/mod.ts";
+import { showBoth, showRange } from "../../units/mod.ts";
+import { dampingDepth, GROUND_PRIOR, groundRanges, type SoilResult } from "../../soil/mod.ts";
 import { answerCard } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
 
-/** The answer card; the range comes from the changed soils of the chapter. */
+/** What measured stations say of the column: 95 % ranges of the extremes and the frost depth. */
+function stationWords(result: SoilResult): string {
+  const { lowest, highest, frostDepth } = groundRanges(result);
+  return ` By the column's errors at ${GROUND_PRIOR.stations} measured stations, 95 of 100 places ` +
+    `have their lowest within ${showRange(...lowest, "temperature")} and their highest within ${
+      showRange(...highest, "temperature")
+    }` +
+    (frostDepth === null ? "." : `, and frost within ${showRange(...frostDepth, "depth")}.`);
+}
+
+/** The answer card; the range comes from the changed soils of the chapter and from measured stations. */
 export function answer(result: SoilResult): DisplayItem {
   const cleared = result.sensitivity.find((row) => row.change.includes("snow"));
   const soils = result.sensitivity.filter((row) => row !== cleared);
@@ -35,7 +45,8 @@ export function answer(result: SoilResult): DisplayItem {
         ? ""
         : ` On bare ground kept clear of snow, the lowest would be ${
           showBoth(cleared.minAtTubeDepth, "temperature")
-        } and frost would reach ${showBoth(cleared.frostDepth, "depth")}.`),
+        } and frost would reach ${showBoth(cleared.frostDepth, "depth")}.`) +
+      stationWords(result),
     drivenBy:
       `the annual mean at the surface, ${showBoth(result.wave.mean, "temperature")}, and how ` +
       `deep the annual wave reaches, ${

@@ -51,6 +51,16 @@ export function figureTexts(key: string, figure: Figure): readonly [string, stri
   return [`${showNumber(value, 2)} ${unitText(unit)}`.trim(), ""];
 }
 
+/** The range of a figure in SI, as text; empty where it has none. */
+function rangeText(key: string, { low, high, unit }: Figure): string {
+  if (low === undefined || high === undefined) return "";
+  const kind = KIND_OF_KEY[key] ?? KIND_OF_UNIT[unit];
+  const [from, to] = [low, high].map((value) =>
+    kind === undefined ? `${showNumber(value, 2)} ${unitText(unit)}`.trim() : showSi(value, kind)
+  );
+  return `${from} to ${to}`;
+}
+
 function unitText(unit: string): string {
   return unit === "1" ? "" : unit;
 }
@@ -65,10 +75,18 @@ export function figuresTable(figures: Figures, chapter?: string): DisplayItem {
   const rows = Object.entries(figures)
     .filter(([key]) => chapter === undefined || key.startsWith(`${chapter}.`))
     .map(([key, figure]) => ({ key, figure, texts: figureTexts(key, figure) }));
+  const ranges = rows.some((row) => row.figure.low !== undefined);
   return table(rows, [
     { head: "figure", value: (row) => row.figure.label },
     { head: "SI", value: (row) => row.texts[0], right: true },
     { head: "US", value: (row) => row.texts[1], right: true },
+    ...(ranges
+      ? [{
+        head: "95 % range",
+        value: (row: typeof rows[number]) => rangeText(row.key, row.figure),
+        right: true,
+      }]
+      : []),
     { head: "key in results.json", value: (row) => row.key },
   ]);
 }
