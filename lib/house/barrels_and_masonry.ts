@@ -69,28 +69,35 @@ export function massStoreAt(store: MassStore, temperature: number): number {
 }
 
 /**
- * Capacity and film of barrels and masonry together; masonry through half its mean thickness.
+ * Capacities and films of barrels and of masonry, the latter through half its mean thickness; the
+ * sun on both is shared by surface.
  *
  * @param inputs house section of the study
- * @returns `massStore` in J/K, `massConductance` in W/K
+ * @returns `massStore` and `masonryStore` in J/K, conductances in W/K
  */
 export function thermalMass(
   inputs: HouseInputs,
-): Pick<HouseModel, "massStore" | "massConductance"> {
+): Pick<
+  HouseModel,
+  "massStore" | "massConductance" | "masonryStore" | "masonryConductance" | "masonrySunShare"
+> {
   const [volume, surface] = [inputs.masonryVolume, inputs.masonrySurface];
   const water = inputs.waterVolume > 0 ? inputs.waterSurface * BARREL_FILM : 0;
   const masonry = volume > 0 && surface > 0
     ? surface / (1 / BARREL_FILM + volume / surface / 2 / MASONRY_CONDUCTIVITY)
     : 0;
   const held = water > 0 ? inputs.waterVolume : 0;
-  const solid = masonry > 0 ? volume * MASONRY_HEAT : 0;
+  const seen = (water > 0 ? inputs.waterSurface : 0) + (masonry > 0 ? surface : 0);
   return {
     massStore: {
-      thawed: solid + held * WATER_VOLUME_HEAT,
-      freezing: solid +
-        held * ((WATER_VOLUME_HEAT + ICE_VOLUME_HEAT) / 2 + FUSION_HEAT / MASS_FREEZING_RANGE),
-      frozen: solid + held * ICE_VOLUME_HEAT,
+      thawed: held * WATER_VOLUME_HEAT,
+      freezing: held *
+        ((WATER_VOLUME_HEAT + ICE_VOLUME_HEAT) / 2 + FUSION_HEAT / MASS_FREEZING_RANGE),
+      frozen: held * ICE_VOLUME_HEAT,
     },
-    massConductance: water + masonry,
+    massConductance: water,
+    masonryStore: masonry > 0 ? volume * MASONRY_HEAT : 0,
+    masonryConductance: masonry,
+    masonrySunShare: masonry > 0 ? surface / seen : 0,
   };
 }

@@ -78,7 +78,7 @@ export interface HouseInputs {
   readonly waterVolume: number;
   /** m² of the barrels */
   readonly waterSurface: number;
-  /** masonry inside, m³, and its free surface, m²; 0 for none; shares the barrels' temperature */
+  /** masonry inside, m³, and its free surface, m²; 0 for none */
   readonly masonryVolume: number;
   /** m² of masonry that the air and the sun reach; 0 for none */
   readonly masonrySurface: number;

@@ -66,8 +66,10 @@ export interface HouseYear {
   readonly vent: Float64Array;
   /** 0 to 1 */
   readonly ventOpening: Float64Array;
-  /** degC */
+  /** degC of the barrels; of the air where there are none */
   readonly massTemperature: Float64Array;
+  /** degC of the masonry; of the air where there is none */
+  readonly masonryTemperature: Float64Array;
   /** W from the floor soil; negative while it takes heat */
   readonly floor: Float64Array;
   /** through the glazing */

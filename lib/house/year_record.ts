@@ -15,6 +15,7 @@ export function emptyHouseYear(hours: number = HOURS_PER_YEAR): HouseYear {
     vent: series(),
     ventOpening: series(),
     massTemperature: series(),
+    masonryTemperature: series(),
     floor: series(),
     glazing: series(),
     opaque: series(),
@@ -51,6 +52,7 @@ export function recordStep(
   year.vent[hour]! += share * flows.vent;
   year.ventOpening[hour]! += share * state.ventOpening;
   year.massTemperature[hour]! += share * state.massTemperature;
+  year.masonryTemperature[hour]! += share * state.masonryTemperature;
   year.floor[hour]! += share * flows.floor;
   year.glazing[hour]! += share * flows.glazing;
   year.opaque[hour]! += share * flows.opaque;

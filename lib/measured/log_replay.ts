@@ -146,6 +146,9 @@ function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
     airCapacity: p.capacity,
     massStore: { thawed: 0, freezing: 0, frozen: 0 },
     massConductance: 0,
+    masonryStore: 0,
+    masonryConductance: 0,
+    masonrySunShare: 0,
     coverArea: p.coverArea,
     coverFilm: insideFilm,
     floorVapour: 0.1 * 3.3 / (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
@@ -180,6 +183,7 @@ export function replayLog(log: GreenhouseLog, parameters: LogParameters): LogPre
     airTemperature: start,
     humidityRatio: humidityRatioFromRelativeHumidity(start, log.airHumidity[0]!, STANDARD_PRESSURE),
     massTemperature: start,
+    masonryTemperature: start,
     ventOpening: 0,
   };
   const count = log.outsideTemperature.length;

@@ -34,7 +34,12 @@ Deno.test("barrels that freeze hold the house at 0 degC until their latent heat 
   // Property: 1 m³ of water sets 334 MJ free between 0 and -1 degC; content and temperature agree.
   const climate = simpleYear({ temperature: () => -20 });
   const model = houseModel({ ...still, waterVolume: 5, waterSurface: 50 }, climate);
-  let state = { ...initialHouseState(model), airTemperature: 0, massTemperature: 0 };
+  let state = {
+    ...initialHouseState(model),
+    airTemperature: 0,
+    massTemperature: 0,
+    masonryTemperature: 0,
+  };
   let [given, hours] = [0, 0];
   while (state.massTemperature > -MASS_FREEZING_RANGE && hours < 2000) {
     const step = stepHouse(model, state, hours++, 3600, NO_FLOOR);
@@ -49,4 +54,40 @@ Deno.test("barrels that freeze hold the house at 0 degC until their latent heat 
   // 4.186 MJ/(m³ K) of water
   const warm = massContent(model.massStore, 10) - massContent(model.massStore, 0);
   assertAlmostEquals(warm / 5, 41.86e6, 0.1e6);
+});
+
+Deno.test("barrels and masonry keep temperatures of their own, and both keep the books", () => {
+  // Property: each mass gives what its own content lost; the sun of both is shared by surface; a
+  // thin wall follows the air, a full barrel does not
+  const climate = simpleYear({ temperature: () => 5, sun: 0.4 });
+  const both = { waterVolume: 4, waterSurface: 30, masonryVolume: 2, masonrySurface: 40 };
+  const model = houseModel({ ...still, ...both }, climate);
+  assertAlmostEquals(model.masonrySunShare, 40 / 70, 1e-12);
+  let state = initialHouseState(model);
+  let apart = 0;
+  for (let hour = 0; hour < 240; hour++) {
+    const { state: end, flows } = stepHouse(model, state, hour, 3600, NO_FLOOR);
+    const barrels = massContent(model.massStore, state.massTemperature) -
+      massContent(model.massStore, end.massTemperature);
+    const masonry = model.masonryStore * (state.masonryTemperature - end.masonryTemperature);
+    assertAlmostEquals(flows.mass * 3600, barrels + masonry, 1e-6 * model.massStore.thawed);
+    apart = Math.max(apart, Math.abs(end.massTemperature - end.masonryTemperature));
+    state = end;
+  }
+  assert(apart > 2, `${apart} K`);
+});
+
+Deno.test("masonry beside a barrel that freezes falls below 0 degC at once", () => {
+  // Property: the latent heat of the water belongs to the water alone
+  const climate = simpleYear({ temperature: () => -20 });
+  const both = { waterVolume: 5, waterSurface: 50, masonryVolume: 2, masonrySurface: 40 };
+  const model = houseModel({ ...still, ...both }, climate);
+  let state = {
+    ...initialHouseState(model),
+    airTemperature: 1,
+    massTemperature: 1,
+    masonryTemperature: 1,
+  };
+  for (let hour = 0; hour < 48; hour++) state = stepHouse(model, state, hour, 3600, NO_FLOOR).state;
+  assert(state.massTemperature > -MASS_FREEZING_RANGE && state.masonryTemperature < -1.5);
 });

@@ -161,7 +161,13 @@ Deno.test("stepHouse() mixes 2 m³/s at 4 degC with 6.25 m³/s at 25 degC to 19.
     glazingConductance: new Float64Array(8760),
     opaqueConductance: new Float64Array(8760),
   };
-  const start = { airTemperature: 25, humidityRatio: 0.00989, massTemperature: 25, ventOpening: 0 };
+  const start = {
+    airTemperature: 25,
+    humidityRatio: 0.00989,
+    massTemperature: 25,
+    masonryTemperature: 25,
+    ventOpening: 0,
+  };
   const step = stepHouse(model, start, 0, 3600, NO_FLOOR);
   assertAlmostEquals(step.state.airTemperature, 19.5, 0.1);
   const share = warm / (warm + cold);
@@ -202,7 +208,13 @@ Deno.test("stepHouse() cools 5 m³/s of 30 degC, 50 % air to 10 degC: 0.0325 kg/
   // surfaces.
   const model = airBox(5.7, 30, 0.5);
   const cold = { ...NO_FLOOR, storeSlope: -1e9, storeReference: 10 };
-  let state = { airTemperature: 10, humidityRatio: 0.0076, massTemperature: 10, ventOpening: 0 };
+  let state = {
+    airTemperature: 10,
+    humidityRatio: 0.0076,
+    massTemperature: 10,
+    masonryTemperature: 10,
+    ventOpening: 0,
+  };
   for (let hour = 0; hour < 20; hour++) state = stepHouse(model, state, hour, 3600, cold).state;
   const { flows } = stepHouse(model, state, 20, 3600, cold);
   assertAlmostEquals(flows.condensed, 0.0325, 0.0005);
@@ -216,7 +228,13 @@ Deno.test("stepHouse() moistens 2 kg/s from 20/8 degC to a dew point of 13 degC 
   const model = airBox(2, 20, 0.1235);
   assertAlmostEquals(model.outsideRatio[0]!, 0.0018, 5e-5);
   const steam = { ...NO_FLOOR, storeVapour: 0.01515 };
-  let state = { airTemperature: 20, humidityRatio: 0.005, massTemperature: 20, ventOpening: 0 };
+  let state = {
+    airTemperature: 20,
+    humidityRatio: 0.005,
+    massTemperature: 20,
+    masonryTemperature: 20,
+    ventOpening: 0,
+  };
   for (let hour = 0; hour < 60; hour++) state = stepHouse(model, state, hour, 3600, steam).state;
   const pressure = 101325 * state.humidityRatio / (0.621945 + state.humidityRatio);
   assertAlmostEquals(dewPoint(pressure), 13, 0.1);

@@ -141,7 +141,13 @@ Deno.test("the house transpires what canopyTranspiration() says of its air (Stan
   const climate = simpleYear({ temperature: () => 15, sun: 0.6 });
   const model = { ...houseModel({ ...HOUSE, curtain: null }, climate), floorVapour: 0 };
   const hour = 172 * 24 + 12;
-  const start = { airTemperature: 20, humidityRatio: 0.009, massTemperature: 20, ventOpening: 0 };
+  const start = {
+    airTemperature: 20,
+    humidityRatio: 0.009,
+    massTemperature: 20,
+    masonryTemperature: 20,
+    ventOpening: 0,
+  };
   const step = stepHouse(model, start, hour, 3600, NO_FLOOR);
   const { floorArea } = model.geometry;
   const absorbed = model.solarCrop[hour]! / floorArea;

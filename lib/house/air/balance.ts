@@ -12,12 +12,24 @@ export function balanceSlope(terms: StepTerms, opening: number, temperature: num
     const store = massStoreAt(terms.massStore, massAfter(terms, temperature));
     mass = massConductance * store / (store + massConductance);
   }
+  if (terms.masonryConductance > 0) {
+    const { masonryStore: store, masonryConductance: film } = terms;
+    mass += film * store / (store + film);
+  }
   return terms.airStore + terms.glazing + terms.filmSlope + terms.opaque + mass +
     boundary.floorConductance - boundary.storeSlope +
     (terms.leakFlow + opening * terms.ventFlow) * terms.heatCapacity;
 }
 
-/** degC of the mass at the end of the step. */
+/** degC of the masonry at the end of the step. */
+export function masonryAfter(terms: StepTerms, temperature: number): number {
+  const { masonryStore: store, masonryConductance: film, start } = terms;
+  if (film <= 0) return temperature;
+  return (store * start.masonryTemperature + terms.solarMasonry + film * temperature) /
+    (store + film);
+}
+
+/** degC of the barrels at the end of the step. */
 export function massAfter(terms: StepTerms, temperature: number): number {
   if (terms.massConductance <= 0) return temperature;
   return massTemperature(
@@ -41,9 +53,12 @@ export function heatBalance(
 ): number {
   const { boundary, start } = terms;
   const latent = HEAT_OF_VAPORISATION;
-  const mass = terms.massConductance > 0
+  let mass = terms.massConductance > 0
     ? terms.massConductance * (massAfter(terms, temperature) - temperature)
     : terms.solarMass;
+  mass += terms.masonryConductance > 0
+    ? terms.masonryConductance * (masonryAfter(terms, temperature) - temperature)
+    : terms.solarMasonry;
   const floor = boundary.floorConductance *
     (floorDriving(terms, temperature, vapour) - boundary.floorTemperature);
   const flow = terms.leakFlow + opening * terms.ventFlow;

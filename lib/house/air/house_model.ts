@@ -28,7 +28,7 @@ export interface HouseModel {
   readonly solarFloor: Float64Array;
   /** W taken up by the crop */
   readonly solarCrop: Float64Array;
-  /** W taken up by the mass */
+  /** W taken up by barrels and masonry */
   readonly solarMass: Float64Array;
   /** W that warms the air at once */
   readonly solarAir: Float64Array;
@@ -62,10 +62,16 @@ export interface HouseModel {
   readonly dryAirMass: number;
   /** J/K of air, plants and light structure */
   readonly airCapacity: number;
-  /** J/K of barrels and masonry: above 0 degC, while the water freezes, below */
+  /** J/K of barrels: above 0 degC, while the water freezes, below */
   readonly massStore: MassStore;
   /** W/K between barrels and air */
   readonly massConductance: number;
+  /** J/K of masonry */
+  readonly masonryStore: number;
+  /** W/K between the middle of the masonry and air */
+  readonly masonryConductance: number;
+  /** share of the sun on barrels and masonry that falls on masonry */
+  readonly masonrySunShare: number;
   /** m² of glazing on which vapour condenses; W/(m² K) inside film of the glazing */
   readonly coverArea: number;
   /** W/(m² K), inside film of the cover */

@@ -100,6 +100,7 @@ export function initialHouseState(model: HouseModel): HouseState {
     airTemperature: temperature,
     humidityRatio: model.outsideRatio[0]!,
     massTemperature: temperature,
+    masonryTemperature: temperature,
     ventOpening: 0,
   };
 }

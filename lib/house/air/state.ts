@@ -9,8 +9,10 @@ export interface HouseState {
   airTemperature: number;
   /** kg/kg */
   humidityRatio: number;
-  /** degC of barrels and masonry together */
+  /** degC of the barrels */
   massTemperature: number;
+  /** degC of the masonry */
+  masonryTemperature: number;
   /** share of the vents open at the end of the step, 0 to 1 */
   ventOpening: number;
 }

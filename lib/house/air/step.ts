@@ -2,7 +2,7 @@
 import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
 import { massContent } from "../barrels_and_masonry.ts";
 import type { HouseBoundary, HouseFlows, HouseModel, HouseState, HouseStep } from "../types.ts";
-import { balanceSlope, floorDriving, massAfter } from "./balance.ts";
+import { balanceSlope, floorDriving, masonryAfter, massAfter } from "./balance.ts";
 import { type StepTerms, stepTerms } from "./step_terms.ts";
 import { solveTemperature, tryAt } from "./trial.ts";
 import { type VapourBalance } from "./vapour.ts";
@@ -37,6 +37,12 @@ function control(
   return { ...purge(terms, settled, limits, vapour), heater: 0 };
 }
 
+/** W that the masonry gives up over the step. */
+function masonryGives(terms: StepTerms, temperature: number): number {
+  if (terms.masonryConductance <= 0) return 0;
+  return terms.masonryStore * (terms.start.masonryTemperature - masonryAfter(terms, temperature));
+}
+
 function gatherFlows(
   terms: StepTerms,
   settled: Settled & { heater: number },
@@ -48,7 +54,8 @@ function gatherFlows(
   const toAir = terms.heatCapacity * (temperature - terms.outside);
   const massTemperature = massAfter(terms, temperature);
   return {
-    solar: terms.solarAir + terms.solarCrop + terms.solarFloor + terms.solarMass,
+    solar: terms.solarAir + terms.solarCrop + terms.solarFloor + terms.solarMass +
+      terms.solarMasonry,
     glazing: -terms.glazing * (temperature - terms.glazingDriving) -
       (terms.filmSlope * temperature + terms.filmConstant) +
       latent * (1 - terms.coverShare) * vapour.cover,
@@ -60,9 +67,10 @@ function gatherFlows(
       (boundary.floorTemperature - floorDriving(terms, temperature, vapour)),
     store: boundary.storeHeat + boundary.storeSlope * (temperature - boundary.storeReference),
     evaporation: -latent * (vapour.crop + vapour.floor - vapour.mist),
-    mass: terms.massConductance > 0
-      ? terms.massStart - massContent(terms.massStore, massTemperature)
-      : 0,
+    mass:
+      (terms.massConductance > 0
+        ? terms.massStart - massContent(terms.massStore, massTemperature)
+        : 0) + masonryGives(terms, temperature),
     air: terms.airStore * (temperature - start.airTemperature),
     evaporated: vapour.crop + vapour.floor,
     condensed: vapour.cover + vapour.mist,
@@ -73,7 +81,7 @@ function gatherFlows(
 /**
  * Moves the house on by one step, all temperatures implicit (backward Euler).
  *
- * Air, light structure and leaves share one temperature; barrels have their own; glazing, floor
+ * Air, light structure and leaves share one temperature; barrels and masonry have one each; glazing, floor
  * surface and leaf are without capacity. The air takes up
  * sun + store + heater − evaporation − skin − leakage − vents − floor − barrels = C·dT/dt.
  * Below the heating set point the heater fills the gap up to its power; above the ventilation set
@@ -118,6 +126,7 @@ export function stepHouse(
       airTemperature: temperature,
       humidityRatio: vapour.humidityRatio,
       massTemperature: massAfter(terms, temperature),
+      masonryTemperature: masonryAfter(terms, temperature),
       ventOpening: settled.opening,
     },
     flows: gatherFlows(terms, closed, vapour),

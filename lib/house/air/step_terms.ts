@@ -25,6 +25,9 @@ export interface StepTerms {
   /** W: content of the mass at the start over the step */
   readonly massStart: number;
   readonly massConductance: number;
+  /** W/K: heat per kelvin of the masonry over the step, and its film with half its thickness */
+  readonly masonryStore: number;
+  readonly masonryConductance: number;
   readonly glazing: number;
   readonly glazingDriving: number;
   /** W/K and W of straight radiation to the sky: loss = filmSlope·T + filmConstant */
@@ -44,6 +47,7 @@ export interface StepTerms {
   readonly solarFloor: number;
   readonly solarCrop: number;
   readonly solarMass: number;
+  readonly solarMasonry: number;
   readonly solarAir: number;
   /** crop: film and stomata, s/m */
   readonly leafFilm: number;
@@ -96,6 +100,8 @@ export function stepTerms(
     massStore,
     massStart: massContent(massStore, start.massTemperature),
     massConductance: model.massConductance,
+    masonryStore: model.masonryStore / stepSeconds,
+    masonryConductance: model.masonryConductance,
     glazing,
     glazingDriving: model.glazingDriving[hour]!,
     filmSlope,
@@ -112,7 +118,8 @@ export function stepTerms(
     floorFilm: model.floorFilm * floorArea,
     solarFloor: model.solarFloor[hour]!,
     solarCrop: model.solarCrop[hour]!,
-    solarMass: model.solarMass[hour]!,
+    solarMass: model.solarMass[hour]! * (1 - model.masonrySunShare),
+    solarMasonry: model.solarMass[hour]! * model.masonrySunShare,
     solarAir: model.solarAir[hour]!,
     leafFilm: model.leafArea > 0 ? leafFilmResistance(model.leafLength, LEAF_DIFFERENCE) : 1,
     stomata: model.leafArea > 0

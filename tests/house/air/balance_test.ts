@@ -84,6 +84,7 @@ Deno.test("stepHouse() closes its balance for any step, weather and boundary", (
           airTemperature: air,
           humidityRatio: ratio,
           massTemperature: mass,
+          masonryTemperature: mass,
           ventOpening: 0,
         };
         const step = stepHouse(model, start, hour, seconds, {
@@ -211,7 +212,12 @@ Deno.test("with endless mass the house stays at the mass's temperature", () => {
   // Property: limit; capacity and surface without bound.
   const climate = simpleYear({ temperature: (hour) => -10 + 5 * Math.sin(hour), sun: 0.5 });
   const model = houseModel({ ...still, waterVolume: 1e9, waterSurface: 1e7 }, climate);
-  let state = { ...initialHouseState(model), airTemperature: 12, massTemperature: 12 };
+  let state = {
+    ...initialHouseState(model),
+    airTemperature: 12,
+    massTemperature: 12,
+    masonryTemperature: 12,
+  };
   for (let hour = 0; hour < 200; hour++) {
     state = stepHouse(model, state, hour, 3600, NO_FLOOR).state;
   }
