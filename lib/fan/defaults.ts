@@ -1,5 +1,5 @@
 /** Defaults of the fan section that follow from tubes and headers. @module */
-import type { NoteDefault } from "../basics/mod.ts";
+import { type NoteDefault, roundTo } from "../basics/mod.ts";
 import type { HeadersInputs } from "../headers/mod.ts";
 import type { TubesInputs } from "../tubes/mod.ts";
 import type { FanCurve } from "./curve.ts";
@@ -22,11 +22,21 @@ export function completeFan(
   const choose = (id?: string) =>
     chooseFan(tubes.airFlow, id, id === undefined ? fans.own ?? fans.all : fans.all);
   const fan = note("fan.fan", given.fan, () => choose().fan);
+  const count = note("fan.count", given.count, () => choose(fan).count);
   return {
     ...rest,
     ...(fans.own === null ? {} : { ownFans: fans.own }),
     fan,
-    count: note("fan.count", given.count, () => choose(fan).count),
-    riserDiameter: note("fan.riserDiameter", given.riserDiameter, () => headers.diameter),
+    count,
+    riserDiameter: note(
+      "fan.riserDiameter",
+      given.riserDiameter,
+      () => riserDiameter(headers, count),
+    ),
   };
+}
+
+/** As the header, or with the cross-section of all the headers that one fan serves, m. */
+function riserDiameter({ diameter, groups }: HeadersInputs, fans: number): number {
+  return groups <= fans ? diameter : roundTo(diameter * Math.sqrt(groups / fans), 0.01);
 }

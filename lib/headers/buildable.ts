@@ -4,6 +4,8 @@
  * @module
  */
 import { type Notice, notice } from "../basics/mod.ts";
+import { allowance } from "../tubes/mod.ts";
+import { showBoth } from "../units/mod.ts";
 import { type BuriedField, buryHeaders, fieldFall } from "./in_ground.ts";
 import { holeLayout } from "./holes.ts";
 
@@ -18,7 +20,7 @@ export interface BuildFault {
 /** Soil over a header, m, below which it is in the way of the floor (common practice, no source). */
 export const LEAST_HEADER_COVER = 0.1;
 
-const millimetres = (value: number): string => `${(1000 * value).toFixed(0)} mm`;
+const millimetres = (value: number): string => showBoth(value, "smallLength");
 
 /**
  * What makes a field impossible to build: holes that overlap, headers that run into each other.
@@ -76,10 +78,12 @@ function endFaults(field: BuriedField): readonly BuildFault[] {
   return [{
     key: "tubes.length",
     text:
-      `Tubes of ${field.tubes.length.toFixed(2)} m between the centres of the headers leave no ` +
+      `Tubes of ${
+        showBoth(field.tubes.length, "length")
+      } between the centres of the headers leave no ` +
       `straight tube between headers of ${millimetres(diameter)} and ${
         millimetres(returnDiameter)
-      }: expected more than ${least.toFixed(2)} m`,
+      }: expected more than ${showBoth(least, "length")}`,
   }];
 }
 
@@ -99,7 +103,7 @@ export function buildDoubts(field: BuriedField): readonly string[] {
 function wallDoubts(field: BuriedField): readonly string[] {
   const layouts = buryHeaders(field).map((pair) => holeLayout(field, pair));
   const worst = layouts.reduce((least, one) => one.strengthLeft < least.strengthLeft ? one : least);
-  if (!worst.tooClose || worst.ligament <= 0 || worst.holes.length < 2) return [];
+  if (worst.strengthLeft >= allowance("least ligament") || worst.ligament <= 0) return [];
   return [
     `Only ${
       millimetres(worst.ligament)

@@ -42,7 +42,7 @@ export interface HeadersInputs {
 }
 
 /** The section as given: these keys may still wait for their default. */
-export type HeadersGiven = Partly<HeadersInputs, "diameter" | "returnDiameter">;
+export type HeadersGiven = Partly<HeadersInputs, "diameter" | "returnDiameter" | "groups">;
 
 /** Keys of the section. */
 export const headersFields: Fields<HeadersGiven> = {
@@ -53,7 +53,7 @@ export const headersFields: Fields<HeadersGiven> = {
   manning: quantityOr("none", null),
   inlet: choice("flush", "protruding", "rounded"),
   insertion: quantity,
-  groups: whole,
+  groups: open(whole),
   taper: quantity,
   junctions: id(findJunctions),
 };

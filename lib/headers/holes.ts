@@ -89,10 +89,14 @@ export function largestHoleLayout(field: BuriedField): HoleLayout {
   );
 }
 
+/** Least distance between two hole centres on the unrolled pipe, m. */
 function tightestPitch(holes: readonly Hole[], around: (hole: Hole) => number): number {
+  const inOrder = holes.toSorted((a, b) => a.along - b.along);
   let pitch = Infinity;
-  for (const [index, one] of holes.entries()) {
-    for (const other of holes.slice(index + 1)) {
+  for (const [index, one] of inOrder.entries()) {
+    for (let next = index + 1; next < inOrder.length; next++) {
+      const other = inOrder[next]!;
+      if (other.along - one.along >= pitch) break;
       pitch = Math.min(pitch, Math.hypot(one.along - other.along, around(one) - around(other)));
     }
   }

@@ -1,6 +1,7 @@
 /** Defaults of the tubes section that follow from the house. @module */
 import { HOUR, type NoteDefault, roundTo } from "../basics/mod.ts";
 import type { HouseInputs } from "../house/types.ts";
+import { allowance } from "./allowances.ts";
 import type { TubesGiven, TubesInputs } from "./fields.ts";
 import { findTube } from "./products.ts";
 
@@ -12,6 +13,10 @@ const TUBE_SPEED = 2.5;
 const END_CLEARANCE = 1;
 /** m between tubes, where the layer then fits under the house. Common practice, no source. */
 const TUBE_SPACING = 0.4;
+/** Layers of more than one tube, unless they would be wider than the house. Common practice, no source. */
+const LAYERS = 2;
+/** Most layers that are chosen where none are given. Common practice, no source. */
+const MOST_LAYERS = 4;
 /** m from the outer tubes to the side of the house where no spacing is given. Common practice, no source. */
 const SIDE_CLEARANCE = 0.3;
 
@@ -29,7 +34,7 @@ export function completeTubes(
   );
   const { insideDiameter, outsideDiameter } = findTube(given.tube);
   const area = Math.PI / 4 * insideDiameter ** 2;
-  const [room, across] = given.direction === "along"
+  const [lengthwise, across] = given.direction === "along"
     ? [house.length, house.width]
     : [house.width, house.length];
   const count = note(
@@ -37,19 +42,35 @@ export function completeTubes(
     given.count,
     () => Math.ceil(airFlow / (area * TUBE_SPEED)),
   );
-  const gaps = Math.max(1, Math.ceil(count / given.layers) - 1);
+  const room = across - 2 * SIDE_CLEARANCE;
+  const layers = note("tubes.layers", given.layers, () => {
+    const inLayer = Math.max(
+      1,
+      Math.floor(room / (given.spacing ?? leastSpacing(outsideDiameter))) + 1,
+    );
+    return Math.min(count, Math.max(LAYERS, Math.min(MOST_LAYERS, Math.ceil(count / inLayer))));
+  });
+  const gaps = Math.max(1, Math.ceil(count / layers) - 1);
   return {
     ...given,
     airFlow,
     count,
+    layers,
     spacing: note("tubes.spacing", given.spacing, () => {
-      const fitting = Math.floor(100 * (across - 2 * SIDE_CLEARANCE) / gaps) / 100;
-      return Math.max(Math.min(TUBE_SPACING, fitting), roundTo(1.5 * outsideDiameter, 0.01));
+      const fitting = Math.floor(100 * room / gaps) / 100;
+      return Math.max(Math.min(TUBE_SPACING, fitting), leastSpacing(outsideDiameter));
     }),
     length: note(
       "tubes.length",
       given.length,
-      () => Math.max(room - 2 * END_CLEARANCE, room / 2),
+      () => Math.max(lengthwise - 2 * END_CLEARANCE, lengthwise / 2),
     ),
   };
+}
+
+/** Least spacing at which the header keeps enough wall between the holes of neighbouring tubes, m. */
+function leastSpacing(outsideDiameter: number): number {
+  const hole = outsideDiameter + allowance("hole clearance");
+  const least = Math.max(1.5 * outsideDiameter, hole / (1 - allowance("least ligament")));
+  return Math.ceil(100 * least - 1e-9) / 100;
 }

@@ -29,7 +29,7 @@ export interface TubesInputs {
 }
 
 /** The section as given: these keys may still wait for their default. */
-export type TubesGiven = Partly<TubesInputs, "count" | "length" | "airFlow" | "spacing">;
+export type TubesGiven = Partly<TubesInputs, "count" | "length" | "airFlow" | "spacing" | "layers">;
 
 /** Keys of the section. */
 export const tubesFields: Fields<TubesGiven> = {
@@ -37,7 +37,7 @@ export const tubesFields: Fields<TubesGiven> = {
   count: open(whole),
   length: open(quantity),
   spacing: open(quantity),
-  layers: whole,
+  layers: open(whole),
   layerSpacing: quantity,
   depth: quantity,
   airFlow: open(quantity),

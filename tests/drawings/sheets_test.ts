@@ -223,7 +223,9 @@ Deno.test("fieldGeometry() spreads headers that are wider than the step between 
 Deno.test("the long section says that headers of 0.7 m do not go under the floor", () => {
   // Property: hand arithmetic: the upper header's top at 0.6 − 0.1575 − 0.35 − 0.1 m, above the floor
   const sheet = textBoxes(drawSheets(exampleInputs({ header: 0.7 }), "A4")["long-section-A4.svg"]!);
-  assert(sheet.some(({ words }) => words.includes("rises 7 mm above the floor")));
+  assert(
+    sheet.some(({ words }) => words.includes("rises 7\u00a0mm (0.3\u00a0in) above the floor")),
+  );
 });
 
 Deno.test("the fall puts the low end of the pit half of it deeper than the middle", () => {

@@ -228,8 +228,8 @@ Deno.test("what cannot be built is refused with its line, before anything is com
       '14:10: "tubes.depth" leaves less than 20\u00a0mm (0.8\u00a0in) of soil',
     ],
     [
-      "tubes:\n  spacing: 40 cm\n  count: 400\n",
-      "14:10: Cannot compute a field of tubes 79.6\u00a0m (261.2\u00a0ft) wide",
+      "tubes:\n  layers: 2\n  spacing: 40 cm\n  count: 400\n",
+      "15:10: Cannot compute a field of tubes 79.6\u00a0m (261.2\u00a0ft) wide",
     ],
     ["tubes:\n  airFlow: 60 m3/s\n  count: 40\n", '13:12: "tubes.airFlow" gives'],
     [

@@ -3,7 +3,8 @@ import { HOUR, InputError, type Notice, notice } from "../../basics/mod.ts";
 import type { Place } from "../../climate/types.ts";
 import { suctionFault } from "../../store/mod.ts";
 import { dailySun } from "../../sun/mod.ts";
-import { findTube } from "../../tubes/mod.ts";
+import { buildFaults } from "../../headers/mod.ts";
+import { findTube, tubePositions } from "../../tubes/mod.ts";
 import { formatQuantity, parseQuantity, showBoth, showNumber } from "../../units/mod.ts";
 import type { ChapterInputs } from "./derive.ts";
 import { fieldKind, FIELDS } from "./fields.ts";
@@ -180,13 +181,26 @@ function lowestLayer(tubes: Tubes): number {
 
 /** Inputs that contradict each other. */
 export function crossFaults(study: Checked, source: YamlSource): readonly InputError[] {
-  return RULES.filter((rule) => rule.broken(study))
+  const faults = RULES.filter((rule) => rule.broken(study))
     .map(({ message, path }) =>
       new InputError(
         typeof message === "string" ? message : message(study),
         source.locate(path),
       )
     );
+  return faults.length > 0 ? faults : buildingFaults(study, source);
+}
+
+/** What makes tubes and headers impossible to build, where they make sense one by one. */
+function buildingFaults(
+  { tubes, headers }: Checked,
+  source: YamlSource,
+): readonly InputError[] {
+  const { length, slope } = tubes;
+  const positions = tubePositions(tubes);
+  const product = findTube(tubes.tube);
+  return buildFaults({ tubes: { positions, product, length }, slope, headers })
+    .map(({ key, text }) => new InputError(text, source.locate(key.split("."))));
 }
 
 /** Notices for values outside the usual range of the field table. */

@@ -72,8 +72,9 @@ Deno.test("derived defaults follow their stated rules", async () => {
   assertEquals(tubes.spacing, 0.4);
   const crowded = await open(`${SMALLEST}tubes: {count: 50}\n`);
   assertEquals(crowded.tubes.spacing, Math.floor(100 * 7.4 / 24) / 100);
-  assertEquals(headers.diameter, Math.round(0.102 * Math.sqrt(tubes.count) * 100) / 100);
-  assertEquals(fan.riserDiameter, headers.diameter);
+  assertEquals([tubes.layers, headers.groups, fan.count], [2, 2, 1]);
+  assertEquals(headers.diameter, Math.round(0.102 * Math.sqrt(tubes.count / 2) * 100) / 100);
+  assertEquals(fan.riserDiameter, Math.round(headers.diameter * Math.SQRT2 * 100) / 100);
   assert(fan.count >= 1);
 });
 

@@ -42,7 +42,7 @@ Deno.test("a study needs no more than place, climate and house size", () => {
   assertEquals(Math.round(study.house.width * 1e4) / 1e4, 7.62);
   assertEquals(study.place.timeZone, 1);
   assertEquals(study.house.curtain, null);
-  assertEquals(study.tubes.layers, 2);
+  assertEquals(study.tubes.depth, 0.6);
   assertEquals(study.soil.waterTableDepth, null);
 });
 
