@@ -35,3 +35,4 @@ export { climate } from "./chapter.ts";
 export { meanPressure, openWeather, plainWeather } from "./weather.ts";
 export { dateAfterMidsummer, timeOfHour } from "./dates.ts";
 export { climateFields, type ClimateGiven, placeFields, type PlaceGiven } from "./fields.ts";
+export type { JudgedRadiation } from "./mend/sun_shift.ts";

@@ -88,7 +88,7 @@ function fillHour(sun: MutableSun, hour: number, days: DailyFrame): void {
  * at all, as the others hold sunrise or sunset.
  *
  * @param sun hourly sun
- * @param day 0 to 364
+ * @param day days since 1 January, 0 to 364
  * @returns degrees, near -180
  */
 export function hourAngleAtMidnight(sun: HourlySun, day: number): number {

@@ -1,3 +1,4 @@
+// A list of what people type, long because every exercise has its own.
 import { assert, assertEquals } from "@std/assert";
 import { EXERCISES } from "../../lib/show/exercises.ts";
 import { type Exercise, judge } from "../../lib/show/kit/exercise.ts";

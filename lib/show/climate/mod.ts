@@ -24,6 +24,7 @@ export {
   degreeHoursBelow,
   fitToSun,
   groundAlbedo,
+  type JudgedRadiation,
   longestColdDarkRun,
   type MonthFit,
   type MonthlyNormals,

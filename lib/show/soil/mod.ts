@@ -17,6 +17,7 @@ export {
   dampingDepth,
   findSoil,
   fitWave,
+  type FreezingLumps,
   groundAtDepth,
   type GroundCover,
   type GroundLedger,

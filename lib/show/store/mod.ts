@@ -31,6 +31,7 @@ export {
   type PlateAir,
   type PlateCollector,
   plateEfficiency,
+  type PlateHoles,
   type PlateTransfer,
   plateTransfer,
   STORE_VARIANTS,

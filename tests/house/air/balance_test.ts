@@ -8,7 +8,6 @@ import {
   type HouseInputs,
   houseModel,
   initialHouseState,
-  leakageRate,
   lossParts,
   runHouseYear,
   stepHouse,
@@ -146,14 +145,6 @@ Deno.test("the hourly model's steady state equals the hand balance within 0.5 %"
       assertAlmostEquals(heater, hand, 0.005 * hand, `${glazing} ${heater} ${hand}`);
     }
   }
-});
-
-Deno.test("leakageRate() grows with the root of the temperature difference and with wind", () => {
-  // Source: stack flow ∝ √ΔT, ASHRAE Fundamentals 2017 [ashrae-2017] ch. 16.
-  const house = { leakage: 0.5, leakageWind: 0.1 };
-  assertAlmostEquals(leakageRate(house, 20, 0), 0.5, 1e-12);
-  assertAlmostEquals(leakageRate(house, 80, 0), 1, 1e-12);
-  assertAlmostEquals(leakageRate(house, 0, 4), 0.4, 1e-12);
 });
 
 const still = { ...HOUSE, crop: "bare", leafArea: 0, waterVolume: 0, curtain: null };
@@ -302,13 +293,4 @@ Deno.test("runHouseYear() comes to a limit as the step shrinks", () => {
   const [one, two, eight] = [heat(1), heat(2), heat(8)];
   assert(Math.abs(two - eight) < 0.6 * Math.abs(one - eight), `${one} ${two} ${eight}`);
   assertAlmostEquals(two, eight, 0.01 * eight);
-});
-
-Deno.test("earth against the north wall saves heat", () => {
-  // Property: sign; the buried part sees the month's mean through more resistance.
-  const demand = (northEarthHeight: number) => {
-    const model = houseModel({ ...HOUSE, northWall: 1.5, northEarthHeight }, coldYear);
-    return runHouseYear(withHeater(model, Infinity), coldColumn).ledger.heater;
-  };
-  assert(demand(1.5) < demand(0));
 });
