@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { showBoth } from "../units/mod.ts";
 import { type Notice, notice } from "../basics/mod.ts";
 import { allowance } from "../tubes/mod.ts";
 import { showBoth } from "../units/mod.ts";

@@ -7,7 +7,14 @@ import type { LumpState } from "../soil/mod.ts";
 import { initialHouseState } from "./air/model.ts";
 import { stepHouse } from "./air/step.ts";
 import { emptyHouseYear, recordStep } from "./year_record.ts";
-import type { HouseLedger, HouseModel, HouseState, HouseWater, HouseYear } from "./types.ts";
+import type {
+  HouseFlows,
+  HouseLedger,
+  HouseModel,
+  HouseState,
+  HouseWater,
+  HouseYear,
+} from "./types.ts";
 
 /** Steps in an hour unless said; the controls act in each. */
 const STEPS_PER_HOUR = 2;
@@ -27,40 +34,25 @@ export interface YearRun {
   readonly drift: number;
 }
 
-interface Sums {
-  solar: number;
-  glazing: number;
-  opaque: number;
-  leakage: number;
-  vent: number;
-  heater: number;
-  floor: number;
-  edge: number;
-  evaporation: number;
-  mass: number;
-  air: number;
-  evaporated: number;
-  condensed: number;
-  vented: number;
-}
+/** Flows of heat that together warm the air, in the order in which they are summed. */
+const HEAT_FLOWS = [
+  "solar",
+  "glazing",
+  "opaque",
+  "leakage",
+  "vent",
+  "heater",
+  "floor",
+  "evaporation",
+  "mass",
+] as const;
+const SUMMED = [...HEAT_FLOWS, "air", "evaporated", "condensed", "ventedVapour"] as const;
+
+/** Sums of the flows over the steps of a year, and of the heat lost through the edge. */
+type Sums = Record<(typeof SUMMED)[number] | "edge", number>;
 
 function zeroSums(): Sums {
-  return {
-    solar: 0,
-    glazing: 0,
-    opaque: 0,
-    leakage: 0,
-    vent: 0,
-    heater: 0,
-    floor: 0,
-    edge: 0,
-    evaporation: 0,
-    mass: 0,
-    air: 0,
-    evaporated: 0,
-    condensed: 0,
-    vented: 0,
-  };
+  return Object.fromEntries([...SUMMED, "edge"].map((flow) => [flow, 0])) as Sums;
 }
 
 interface OneYear {
@@ -106,20 +98,8 @@ function oneYear(
   };
 }
 
-function addFlows(sums: Sums, flows: ReturnType<typeof stepHouse>["flows"]): void {
-  sums.solar += flows.solar;
-  sums.glazing += flows.glazing;
-  sums.opaque += flows.opaque;
-  sums.leakage += flows.leakage;
-  sums.vent += flows.vent;
-  sums.heater += flows.heater;
-  sums.floor += flows.floor;
-  sums.evaporation += flows.evaporation;
-  sums.mass += flows.mass;
-  sums.air += flows.air;
-  sums.evaporated += flows.evaporated;
-  sums.condensed += flows.condensed;
-  sums.vented += flows.ventedVapour;
+function addFlows(sums: Sums, flows: HouseFlows): void {
+  for (const flow of SUMMED) sums[flow] += flows[flow];
 }
 
 /**
@@ -168,41 +148,20 @@ export function runHouseYear(
 
 function makeLedger(sums: Sums, seconds: number): HouseLedger {
   const toHours = seconds / KILOWATT_HOUR;
-  const part = (watts: number) => watts * toHours;
-  const parts = [
-    sums.solar,
-    sums.glazing,
-    sums.opaque,
-    sums.leakage,
-    sums.vent,
-    sums.heater,
-    sums.floor,
-    sums.evaporation,
-    sums.mass,
-  ];
+  const parts = HEAT_FLOWS.map((flow) => sums[flow]);
   const total = sum(parts);
   const gains = sum(parts, (value) => Math.max(0, value));
-  return {
-    solar: part(sums.solar),
-    glazing: part(sums.glazing),
-    opaque: part(sums.opaque),
-    leakage: part(sums.leakage),
-    vent: part(sums.vent),
-    heater: part(sums.heater),
-    floor: part(sums.floor),
-    edge: part(sums.edge),
-    evaporation: part(sums.evaporation),
-    mass: part(sums.mass),
-    air: part(sums.air),
-    residual: gains > 0 ? (total - sums.air) / gains : 0,
-  };
+  const heat = Object.fromEntries(
+    ([...HEAT_FLOWS, "edge", "air"] as const).map((flow) => [flow, sums[flow] * toHours]),
+  ) as Omit<HouseLedger, "residual">;
+  return { ...heat, residual: gains > 0 ? (total - sums.air) / gains : 0 };
 }
 
 function makeWater(sums: Sums, seconds: number, stored: number): HouseWater {
   const [evaporated, condensed, vented] = [
     sums.evaporated * seconds,
     sums.condensed * seconds,
-    sums.vented * seconds,
+    sums.ventedVapour * seconds,
   ];
   const throughput = evaporated + condensed + Math.abs(vented);
   return {

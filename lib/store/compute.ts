@@ -7,7 +7,6 @@ import {
   findCrop,
   houseModel,
   initialHouseState,
-  stepHouse,
   withHeater,
 } from "../house/mod.ts";
 import type { HouseModel, HouseYear } from "../house/types.ts";
@@ -20,29 +19,12 @@ import { storeNotices } from "./notices.ts";
 import { emptyStoreYear, yearRecorder } from "./seasons/recorder.ts";
 import { sectionCamera } from "./seasons/section.ts";
 import type { StoreRequest } from "./site.ts";
-import { JUMPS_FROM_AFAR, settledYear } from "./seasons/settled_year.ts";
+import { JUMPS_FROM_AFAR, settledSetting, settledYear } from "./seasons/settled_year.ts";
 import { freshEngine, type SoilModel, soilModel } from "./seasons/soil_model.ts";
 import { periodicYear, yearsUntilPeriodic } from "./seasons/spin_up.ts";
 import { tagFields, type TagLedger } from "./ledger/tags.ts";
 import type { StoreMonth, StoreResult, StoreYear, TaggedQuarter } from "./types.ts";
-import { startState, type YearSetting } from "./seasons/year.ts";
-
-function settingOf(
-  request: StoreRequest,
-  model: SoilModel,
-  house: HouseModel,
-  fan: boolean,
-): YearSetting {
-  return {
-    site: model.site,
-    inputs: request.inputs,
-    climate: request.climate,
-    wave: request.soil.wave,
-    house,
-    stepHouse,
-    fan,
-  };
-}
+import { startState } from "./seasons/year.ts";
 
 /** Free-running year with the fan, everything recorded. */
 function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
@@ -65,7 +47,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
     }
   };
   const run = periodicYear({
-    setting: settingOf(request, model, house, true),
+    setting: settledSetting({ request, model, house, fan: true }),
     state: startState(model.site, engine, initialHouseState(house)),
     engine,
     plainYears: Math.max(1, request.inputs.spinUpYears),

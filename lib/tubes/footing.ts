@@ -63,7 +63,7 @@ export function footingLine(pit: Pit, { footingDepth, house }: Footings): Footin
   };
 }
 
-const metres = (value: number): string => `${value.toFixed(2)} m`;
+const metres = (value: number): string => showBoth(value, "depth");
 
 /** The line in one sentence, as it stands on the sheets and opens the notice. */
 export function footingRemark(line: FootingLine): string {

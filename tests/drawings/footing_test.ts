@@ -21,7 +21,9 @@ async function told(line: string): Promise<Told> {
   const notices = [...(await run.tubes()).notices, ...(await run.headers()).notices]
     .filter(({ text }) => /footing/i.test(text));
   const captions = (name: string): string =>
-    [...files[`${name}-A4.svg`]!.matchAll(/<text[^>]*>([^<]*)</g)].map(([, words]) => words!)
+    [...files[`${name}-A4.svg`]!.matchAll(/<text[^>]*>([^<]*)</g)].map(([, words]) =>
+      words!.replaceAll("&#160;", "\u00a0")
+    )
       .find((words) => /footing/i.test(words) && words.includes("45"))!;
   const drawn = (name: string): number =>
     files[`${name}-A4.svg`]!.match(/stroke="#b00020"/g)?.length ?? 0;
@@ -56,7 +58,7 @@ Deno.test("notice and sheets say the same of no footing, a shallow and a deep on
   const seen = new Map<string, boolean>();
   for (const depth of ["0 m", "0.4 m", "1 m", "2.5 m"]) {
     const { notices, sheets, lines } = await told(`footingDepth: ${depth}`);
-    const cut = /by (\d+\.\d\d) m/.exec(sheets[0]!);
+    const cut = /by (\d+\.\d\d)\u00a0m/.exec(sheets[0]!);
     assertEquals(sheets[0], sheets[1], depth);
     assertEquals(notices.length, cut === null ? 0 : 1, depth);
     seen.set(depth, cut !== null);

@@ -29,6 +29,9 @@ export const MONTH_NAMES: readonly string[] = [
   "December",
 ];
 
+/** Three-letter names of the months. */
+export const MONTH_ABBREVIATIONS: readonly string[] = MONTH_NAMES.map((name) => name.slice(0, 3));
+
 const MONTHS = Uint8Array.from(
   { length: HOURS_PER_YEAR },
   (_, hour) => MONTH_FIRST_HOURS.findLastIndex((start) => start <= hour),

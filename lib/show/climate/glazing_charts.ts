@@ -98,7 +98,7 @@ function winterTaken(planes: readonly PlaneMonths[]): string {
 
 function planeLabel({ name, plane }: PlaneMonths): string {
   if (name === ALL_GLAZING) return name;
-  return `${name} (tilt ${plane.tilt.toFixed(0)}°, facing ${plane.azimuth.toFixed(0)}°)`;
+  return `${name} (tilt ${showNumber(plane.tilt, 0)}°, facing ${showNumber(plane.azimuth, 0)}°)`;
 }
 
 function planesAlt(planes: readonly PlaneMonths[]): string {

@@ -1,4 +1,5 @@
 /** The sun's paths over the skyline. @module */
+import { showNumber } from "../../units/mod.ts";
 import * as Plot from "@observablehq/plot";
 import { type DayPath, type Horizon, horizonElevation, sunPaths } from "../../sun/mod.ts";
 import type { Place } from "../../climate/types.ts";
@@ -73,10 +74,12 @@ export function sunPathChart(place: Place, horizon: Horizon = []): DisplayItem {
   }, {
     title: "Sun paths, December to June",
     alt:
-      `Sun paths at ${place.name}: noon height from ${paths[0]!.highest.toFixed(0)} degrees in ` +
-      `December to ${paths.at(-1)!.highest.toFixed(0)} degrees in June; ` +
-      `${paths[0]!.hidden.toFixed(1)} of ${
-        paths[0]!.daylight.toFixed(1)
+      `Sun paths at ${place.name}: noon height from ${
+        showNumber(paths[0]!.highest, 0)
+      } degrees in ` +
+      `December to ${showNumber(paths.at(-1)!.highest, 0)} degrees in June; ` +
+      `${showNumber(paths[0]!.hidden, 1)} of ${
+        showNumber(paths[0]!.daylight, 1)
       } hours of the December sun are ` +
       "behind the skyline.",
     note:
@@ -87,9 +90,9 @@ export function sunPathChart(place: Place, horizon: Horizon = []): DisplayItem {
     ],
     table: dataTable(paths, [
       { head: "day", value: dayLabel },
-      { head: "noon height, degrees", value: (path) => path.highest.toFixed(1), right: true },
-      { head: "daylight, h", value: (path) => path.daylight.toFixed(1), right: true },
-      { head: "behind the skyline, h", value: (path) => path.hidden.toFixed(1), right: true },
+      { head: "noon height, degrees", value: (path) => path.highest, digits: 1 },
+      { head: "daylight, h", value: (path) => path.daylight, digits: 1 },
+      { head: "behind the skyline, h", value: (path) => path.hidden, digits: 1 },
     ]),
   });
 }

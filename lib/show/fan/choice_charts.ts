@@ -180,9 +180,9 @@ export function monthsChart(
   }, {
     title: "Electricity used by the fans over the year",
     alt: `Electricity of the fans by month, ${showSi(year, "energy")} in ${
-      hours.toFixed(0)
-    } hours of the year.`,
-    note: `${showSi(year, "energy")} in ${hours.toFixed(0)} hours of running.`,
+      showSi(hours, "hours")
+    } of the year.`,
+    note: `${showSi(year, "energy")} in ${showSi(hours, "hours")} of running.`,
     legend: [
       { label: "heat charged", colour: PALETTE.warm },
       { label: "heat discharged", colour: PALETTE.cold },

@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { HeadersResult } from "../../headers/types.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { showRange, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { GREY, PALETTE } from "../kit/palette.ts";
 
@@ -57,8 +57,8 @@ export function tubeFlowChart(headers: HeadersResult, tubes: TubesResult): Displ
     color: { type: "identity" },
   }, {
     title: "Does every tube get its share?",
-    alt: `Flow of each tube over the mean, from ${headers.flowMin.toFixed(2)} to ${
-      headers.flowMax.toFixed(2)
+    alt: `Flow of each tube over the mean, from ${
+      showRange(headers.flowMin, headers.flowMax, "ratio")
     }; ${outside} of ${rows.length} tubes are outside ±10 %.`,
     legend: [
       { label: "within ±10 %", colour: PALETTE.air },

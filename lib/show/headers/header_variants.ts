@@ -1,4 +1,5 @@
 /** Headers of other sizes and layouts, and with careless tube ends. @module */
+import { showSi } from "../../units/mod.ts";
 import {
   balancingOrifices,
   exchangedFlow,
@@ -114,7 +115,7 @@ export function workmanshipStudies(study: Study, tubes: TubesResult): Workmanshi
     ["flanged, all flush", FLANGED],
     ["0 to 25 mm in, burrs at half", CARELESS],
     [
-      `0 to ${(1000 * deep).toFixed(0)} mm in, large burrs at half`,
+      `0 to ${showSi(deep, "smallLength")} in, large burrs at half`,
       { insertionMin: 0, insertionMax: deep, burrShare: 0.5, burrLoss: 0.8 },
     ],
   ];

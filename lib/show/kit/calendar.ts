@@ -1,8 +1,14 @@
 /** Hours of the 365-day year as words and as axis dates. @module */
-import { HOUR, MONTH_DAYS, MONTH_FIRST_DAYS, MONTH_NAMES, monthOfHour } from "../../basics/mod.ts";
+import {
+  HOUR,
+  MONTH_ABBREVIATIONS,
+  MONTH_DAYS,
+  MONTH_FIRST_DAYS,
+  monthOfHour,
+} from "../../basics/mod.ts";
 
 /** Three-letter month names. */
-export const MONTHS: readonly string[] = MONTH_NAMES.map((name) => name.slice(0, 3));
+export const MONTHS: readonly string[] = MONTH_ABBREVIATIONS;
 
 /** Names of the four quarters of the year. */
 export const QUARTERS: readonly string[] = ["Jan–Mar", "Apr–Jun", "Jul–Sep", "Oct–Dec"];

@@ -1,4 +1,5 @@
 /** Drawings to scale inside a notebook. @module */
+import { showBoth } from "../../units/mod.ts";
 import { type DisplayItem, pictureItem } from "../kit/figure.ts";
 import { drawingInputs, drawSheets } from "../../drawings/mod.ts";
 import type { SoilResult } from "../../soil/types.ts";
@@ -29,8 +30,8 @@ export function drawing(
     title: SHEETS[name],
     alt:
       `${SHEETS[name]}: ${count} tubes of ${
-        length.toFixed(1)
-      } m, with dimensions. The printable file ` +
+        showBoth(length, "length")
+      }, with dimensions. The printable file ` +
       `is in the drawings folder of the results.`,
   });
 }

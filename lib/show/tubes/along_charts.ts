@@ -2,40 +2,23 @@
 import * as Plot from "@observablehq/plot";
 import { monthlySums } from "../../basics/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { MONTHS } from "../kit/calendar.ts";
+import type { AlongRow } from "./tube_along.ts";
 import type { StoreYear } from "../../store/types.ts";
-
-/** One place along the tube. */
-export interface TubePlace {
-  /** m from the inlet */
-  readonly along: number;
-  /** degC, moist air */
-  readonly temperature: number;
-  /** 0 to 1 */
-  readonly relativeHumidity: number;
-  /** degC of the same air without vapour */
-  readonly dryTemperature: number;
-  /** W of each metre, moist air */
-  readonly sensible: number;
-  /** W of each metre */
-  readonly latent: number;
-  /** W of each metre, dry air */
-  readonly dry: number;
-}
 
 /** Temperatures and heat of each metre along a tube, moist and dry. */
 export function alongChart(
-  rows: readonly TubePlace[],
+  rows: readonly AlongRow[],
   given: { readonly wall: number; readonly intake: number },
 ): DisplayItem {
   const x = { label: "distance along the tube, m", grid: true, zero: true } as const;
   const start = { along: 0, temperature: given.intake, dryTemperature: given.intake };
   const whole = [start, ...rows];
   const piece = rows[0]!.along;
-  const sum = (value: (row: TubePlace) => number) =>
+  const sum = (value: (row: AlongRow) => number) =>
     rows.reduce((total, row) => total + value(row), 0) * piece;
   const sensible = sum((row) => row.sensible);
   const latent = sum((row) => row.latent);
@@ -84,9 +67,9 @@ export function alongChart(
     title: "One tube at the hour of strongest charging",
     alt: `Air temperature falls along the tube towards the wall at ${
       showSi(given.wall, "temperature")
-    }. The tube takes up ${sensible.toFixed(0)} W sensible and ${
-      latent.toFixed(0)
-    } W latent heat; the first metres take most.`,
+    }. The tube takes up ${showBoth(sensible, "power")} sensible and ${
+      showBoth(latent, "power")
+    } latent heat; the first metres take most.`,
     note: "Wall held at the mean temperature of the store in that hour, initially dry. " +
       "Dry air for comparison.",
     legend: [
@@ -132,11 +115,13 @@ export function condensateChart(year: StoreYear): DisplayItem {
   }, {
     title: "Where the water goes",
     alt: `Condensate minus re-evaporation, by month; ${
-      net.toFixed(0)
-    } litres remain over the year. The wettest day leaves ${best.toFixed(0)} litres in the field.`,
+      showNumber(net, 0)
+    } litres remain over the year. The wettest day leaves ${
+      showNumber(best, 0)
+    } litres in the field.`,
     note:
       `Condensed minus evaporated; the wettest day leaves ${
-        best.toFixed(0)
+        showNumber(best, 0)
       } litres in the field. ` +
       "Water that does not evaporate again has to drain or soak away.",
     table: dataTable(months, [

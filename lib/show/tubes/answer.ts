@@ -1,6 +1,6 @@
 /** What the tubes chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showSi } from "../../units/mod.ts";
+import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import type { HouseResult } from "../../house/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import type { TubesInputs, TubesResult } from "../../tubes/mod.ts";
@@ -36,7 +36,7 @@ export function answer(result: TubesResult): DisplayItem {
       `pressure ${pressure(1 - FRICTION_SPREAD)} to ${pressure(1 + FRICTION_SPREAD)} (friction ` +
       `±14 %).`,
     drivenBy:
-      `the number of transfer units, ${result.transferUnits.toFixed(2)}, which grows with ` +
+      `the number of transfer units, ${showSi(result.transferUnits, "ratio")}, which grows with ` +
       `length and falls with air speed; the soil resists heat flow about as much as the air film does.`,
     changesWith: "the tubes were smooth (less pressure, same heat), fewer (faster air), crushed, " +
       "silted or full of water.",
@@ -134,8 +134,8 @@ export function summaryTable(result: TubesResult): DisplayItem {
     { label: "total length", value: result.totalLength, kind: "length" },
     { label: "flow per tube", value: result.flowPerTube, kind: "tubeFlow" },
     { label: "air speed", value: result.airSpeed, kind: "speed" },
-    { label: "Reynolds number", value: result.reynolds.toFixed(0) },
-    { label: "friction factor (Darcy)", value: result.frictionFactor.toFixed(4) },
+    { label: "Reynolds number", value: showNumber(result.reynolds, 0) },
+    { label: "friction factor (Darcy)", value: showNumber(result.frictionFactor, 4) },
     { label: "film coefficient, dry", value: result.filmCoefficient, kind: "transmittance" },
     { label: "transfer units", value: result.transferUnits, kind: "ratio" },
     { label: "effectiveness", value: result.effectiveness, kind: "share" },

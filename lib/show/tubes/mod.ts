@@ -1,5 +1,5 @@
 /** The buried tubes: how many, how long, at what pressure, for what heat. @module */
-export { alongChart, condensateChart, type TubePlace } from "./along_charts.ts";
+export { alongChart, condensateChart } from "./along_charts.ts";
 export { answer, countEffects, countTable, summaryTable, type TubeCountWords } from "./answer.ts";
 export { lengthChart, marginalHeatChart, speedChart } from "./charts.ts";
 export {

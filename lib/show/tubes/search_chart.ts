@@ -1,4 +1,5 @@
 /** Picture of the search for tube fields. @module */
+import { showNumber } from "../../units/mod.ts";
 import * as Plot from "@observablehq/plot";
 import type { FieldCandidate, SearchAround } from "../../tubes/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
@@ -86,5 +87,5 @@ export function searchChart(search: SearchAround): DisplayItem {
 }
 
 function money(value: number): string {
-  return value.toFixed(0);
+  return showNumber(value, 0);
 }

@@ -6,7 +6,7 @@ import type { SoilLedger } from "../ledger/ledger.ts";
 import type { StoreRequest } from "../site.ts";
 import { freshEngine, type SoilModel } from "./soil_model.ts";
 import { periodicYear } from "./spin_up.ts";
-import { startState } from "./year.ts";
+import { startState, type YearSetting } from "./year.ts";
 
 /** Years with a jump after each, before the year that counts: from ground that is far from it, */
 export const JUMPS_FROM_AFAR = 2;
@@ -21,34 +21,39 @@ export interface SettledYear {
   readonly soilState: Float64Array;
 }
 
+/** What a year of a study's house on a soil is run with. */
+export interface SettledCase {
+  /** study and results of the earlier chapters */
+  readonly request: StoreRequest;
+  /** the soil */
+  readonly model: SoilModel;
+  /** house as it is heated */
+  readonly house: HouseModel;
+  /** whether the fan may run */
+  readonly fan: boolean;
+}
+
+/** The setting of such a year. */
+export function settledSetting({ request, model, house, fan }: SettledCase): YearSetting {
+  const { inputs, climate, soil } = request;
+  return { site: model.site, inputs, climate, wave: soil.wave, house, stepHouse, fan };
+}
+
 /**
  * Runs to the year that repeats.
  *
  * @param given study, soil, house as heated, fan on or off, soil states to start from (undisturbed
  * ground unless given) and years with a jump (one from a start, two without)
  */
-export function settledYear(given: {
-  readonly request: StoreRequest;
-  readonly model: SoilModel;
-  readonly house: HouseModel;
-  readonly fan: boolean;
-  readonly start?: Float64Array;
-  readonly jumps?: number;
-}): SettledYear {
-  const { request, model, house, fan, start } = given;
+export function settledYear(
+  given: SettledCase & { readonly start?: Float64Array; readonly jumps?: number },
+): SettledYear {
+  const { model, house, start } = given;
   const engine = freshEngine(model);
   if (start !== undefined) engine.load(start);
   const year = emptyHouseYear();
   const { ledger } = periodicYear({
-    setting: {
-      site: model.site,
-      inputs: request.inputs,
-      climate: request.climate,
-      wave: request.soil.wave,
-      house,
-      stepHouse,
-      fan,
-    },
+    setting: settledSetting(given),
     state: startState(model.site, engine, initialHouseState(house)),
     engine,
     plainYears: 0,

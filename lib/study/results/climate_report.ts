@@ -1,9 +1,9 @@
 /** One climate file summarised as text for a terminal. @module */
+import { showBoth } from "../../units/mod.ts";
+import { MONTH_ABBREVIATIONS } from "../../basics/mod.ts";
 import type { ClimateDifference } from "../../climate/mod.ts";
 import type { ClimateResult, ClimateYear } from "../../climate/types.ts";
 import type { Notice } from "../../basics/mod.ts";
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
 interface TableColumn {
   readonly head: string;
@@ -24,7 +24,7 @@ const COLUMNS: readonly TableColumn[] = [
 
 function monthRows(result: ClimateResult): string[][] {
   return result.months.map((month) => [
-    MONTHS[month.month - 1] ?? String(month.month),
+    MONTH_ABBREVIATIONS[month.month - 1] ?? String(month.month),
     month.meanTemperature.toFixed(1),
     month.minTemperature.toFixed(1),
     month.maxTemperature.toFixed(1),
@@ -50,7 +50,7 @@ function placeLine({ place }: ClimateYear): string {
 
 function dayOfYear(day: number): string {
   const date = new Date(Date.UTC(2001, 0, 1 + day));
-  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]}`;
+  return `${date.getUTCDate()} ${MONTH_ABBREVIATIONS[date.getUTCMonth()]}`;
 }
 
 /**
@@ -75,18 +75,22 @@ export function climateReport(
       ...monthRows(result),
     ]),
     "",
-    `mean temperature            ${result.meanTemperature.toFixed(2)} degC`,
-    `coldest hour                ${result.coldestHour.toFixed(1)} degC`,
-    `exceeded 99.6 % of the time ${result.design99_6.toFixed(1)} degC`,
-    `exceeded 99 % of the time   ${result.design99.toFixed(1)} degC`,
-    `degree-days below 18 degC   ${result.heatingDegreeDays18.toFixed(0)} K d`,
-    `degree-days below 18.3 degC ${result.heatingDegreeDays18_3.toFixed(0)} K d (from hours)`,
-    `global radiation            ${result.globalRadiation.toFixed(0)} kWh/m2 a year`,
+    `mean temperature            ${showBoth(result.meanTemperature, "temperature")}`,
+    `coldest hour                ${showBoth(result.coldestHour, "temperature")}`,
+    `exceeded 99.6 % of the time ${showBoth(result.design99_6, "temperature")}`,
+    `exceeded 99 % of the time   ${showBoth(result.design99, "temperature")}`,
+    `degree-days below 18 degC   ${showBoth(result.heatingDegreeDays18, "degreeDays")}`,
+    `degree-days below 18.3 degC ${
+      showBoth(result.heatingDegreeDays18_3, "degreeDays")
+    } (from hours)`,
+    `global radiation            ${showBoth(result.globalRadiation, "radiation")} a year`,
     "",
     ...result.coldSpells.map((spell) =>
       `worst cold sunless spell of ${spell.length} d: from ${dayOfYear(spell.startDay)}, mean ` +
-      `${spell.meanTemperature.toFixed(1)} degC, lowest ${spell.minTemperature.toFixed(1)} degC, ` +
-      `${spell.globalRadiation.toFixed(2)} kWh/m2 per day`
+      `${showBoth(spell.meanTemperature, "temperature")}, lowest ${
+        showBoth(spell.minTemperature, "temperature")
+      }, ` +
+      `${showBoth(spell.globalRadiation, "dailyRadiation")}`
     ),
   ];
   const marks = notices.map(({ level, text }) => `${level}: ${text}`);
