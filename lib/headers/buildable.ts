@@ -6,7 +6,6 @@
 import { showBoth } from "../units/mod.ts";
 import { type Notice, notice } from "../basics/mod.ts";
 import { allowance } from "../tubes/mod.ts";
-import { showBoth } from "../units/mod.ts";
 import { type BuriedField, buryHeaders, fieldFall } from "./in_ground.ts";
 import { holeLayout } from "./holes.ts";
 

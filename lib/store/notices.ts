@@ -1,5 +1,5 @@
 /** Plausibility of a store's year. @module */
-import { showBoth, showPower, showSi } from "../units/mod.ts";
+import { showBoth, showPower, showRange, showSi } from "../units/mod.ts";
 import { mean } from "d3-array";
 import { type Notice, notice } from "../basics/mod.ts";
 import type { StoreRequest } from "./site.ts";
@@ -203,10 +203,12 @@ function collectorNotices(store: JudgedStore, request: StoreRequest): Notice[] {
     found.push(notice(
       "warning",
       "store",
-      `The fan draws ${suction.toPrecision(2)} m/s through the plate (store.collector.area): its ` +
-        `heat exchange is known at ${least} to ${most} m/s, so at ${
-          (request.fan.airFlow / most).toFixed(0)
-        } to ${(request.fan.airFlow / least).toFixed(0)} m² for this air flow.`,
+      `The fan draws ${
+        showSi(suction, "speed", 3)
+      } through the plate (store.collector.area): its ` +
+        `heat exchange is known at ${showRange(least, most, "speed", 3)}, so at ${
+          showRange(request.fan.airFlow / most, request.fan.airFlow / least, "area")
+        } for this air flow.`,
     ));
   }
   return found;

@@ -112,12 +112,14 @@ export function showBoth(value: number, kind: Kind): string {
  * @param low in the unit the kind has inside the library
  * @param high in the same unit
  * @param kind what they are
+ * @param digits decimals in SI where the usual ones do not do
  */
-export function showRange(low: number, high: number, kind: Kind): string {
+export function showRange(low: number, high: number, kind: Kind, digits?: number): string {
   const { si, us } = displayUnit(kind);
   const range = (scale: DisplayScale) =>
     `${showNumber(low * scale.factor + scale.offset, scale.digits)} to ${
       show(high, scale, scale.digits)
     }`;
-  return us === null ? range(si) : `${range(si)} (${range(us)})`;
+  const main = range({ ...si, digits: digits ?? si.digits });
+  return us === null ? main : `${main} (${range(us)})`;
 }

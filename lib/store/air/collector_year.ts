@@ -1,4 +1,5 @@
 /** A year of a study's plate collector: what it can give the charging air hour by hour. @module */
+import { showBoth, showRange, showSi } from "../../units/mod.ts";
 import { airProperties } from "../../air/mod.ts";
 import { DEGREE, InputError, STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
@@ -47,9 +48,10 @@ export function suctionFault(area: number, airFlow: number): string | null {
   const { least, most } = PLATE_SUCTION;
   const suction = airFlow / area;
   if (suction >= least && suction <= most) return null;
-  return `"store.collector.area" of ${area} m² is drawn through at ${suction.toPrecision(2)} m/s ` +
-    `by ${airFlow.toPrecision(3)} m³/s: expected ${least} to ${most} m/s (0.02 to 0.1 is usual), ` +
-    `so ${(airFlow / most).toPrecision(2)} to ${(airFlow / least).toPrecision(2)} m²`;
+  return `"store.collector.area" of ${showBoth(area, "area")} is drawn through at ` +
+    `${showSi(suction, "speed", 3)} by ${showBoth(airFlow, "airFlow")}: expected ` +
+    `${showRange(least, most, "speed", 3)}, usual are 0.02 to 0.1 m/s; so ` +
+    showRange(airFlow / most, airFlow / least, "area");
 }
 
 /** Air at the plate; there is no wind along it, indoors or in the box. */

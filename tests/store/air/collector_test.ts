@@ -186,7 +186,7 @@ Deno.test("a plate too small for its air flow is refused, and the key is named",
   assertThrows(
     () => collectorYear({ plate: tiny.inputs.collector!, climate, houseInputs, ...site }, house),
     Error,
-    '"store.collector.area" of 0.5 m²',
+    '"store.collector.area" of 0.5\u00a0m²',
   );
   const refused = await openSmallStudy((text) =>
     text.replace("store: {", "store: {collector: {area: 0.5 m2}, ")
