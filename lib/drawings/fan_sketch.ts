@@ -9,13 +9,24 @@ import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.t
 import { COLOURS } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
-import { circle, label, line, type PaperPoint, pipeRun, polyline, rectangle } from "./svg.ts";
+import {
+  circle,
+  label,
+  line,
+  type PaperPoint,
+  pipeRun,
+  polyline,
+  rectangle,
+  textWidth,
+} from "./svg.ts";
 
 /** m above the floor */
 const OUTLET_HEIGHT = 0.4;
 const FAN_HEIGHT = 1.2;
 /** mm between two dimension lines with words between them */
 const BESIDE = 22;
+/** Height of names, mm */
+const NAME_SIZE = 2.6;
 /** m that the intake stays below the roof */
 const BELOW_ROOF = 0.4;
 
@@ -35,9 +46,11 @@ export function fanAndRiserSketch(inputs: DrawingInputs, paper: Paper, number: s
   }, { left: 24 + BESIDE, right: 24, top: 6, bottom: 14 });
   sheet.content.push(
     ...houseOutline(sheet, field, inputs),
+    ...risers(sheet, field, inputs),
     ...buriedPipes(sheet, field, { inputs, cut: 0 }),
-    ...supplyRiser(sheet, field, inputs),
-    ...outlet(sheet, field, inputs),
+    ...fanInRiser(sheet, field, inputs),
+    ...outletArrow(sheet, field),
+    ...names(sheet, field, inputs),
     ...dimensions(sheet, field, inputs),
     ...headline(inputs),
   );
@@ -84,60 +97,97 @@ function intakeRun(field: FieldGeometry, inputs: DrawingInputs): [number, number
   return [[x, knee], [-inputs.riserDiameter / 2, ridgeHeight - 1.6 * below]];
 }
 
-function supplyRiser(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
+/** Both risers, down to the lowest header that they serve. */
+function risers(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
   const { place } = sheet;
-  const { riserDiameter, fans } = inputs;
-  const x = -field.length / 2;
-  const bottom = field.levels[0]!.depth - field.fall / 2 - inputs.headersInputs.diameter / 2;
-  const run = intakeRun(field, inputs);
-  const points: PaperPoint[] = [
-    place(x, bottom),
-    ...run.map(([across, height]) => place(across, -height)),
+  const half = field.length / 2;
+  const lowest = field.levels.at(-1)!.depth;
+  const width = sheet.length(inputs.riserDiameter);
+  const supply = [
+    place(-half, lowest - field.fall / 2),
+    ...intakeRun(field, inputs).map(([x, height]) => place(x, -height)),
   ];
-  const end = points.at(-1)!;
-  const side = sheet.length(riserDiameter / 2);
-  const box = place(x - riserDiameter * 0.65, -FAN_HEIGHT - riserDiameter * 0.65);
-  const size = sheet.length(riserDiameter * 1.3);
-  const middle = { x: box.x + size / 2, y: box.y + size / 2 };
+  const back = [place(half, lowest + field.fall / 2), place(half, -OUTLET_HEIGHT)];
+  return [supply, back].flatMap((points) => pipeRun(points, width, COLOURS.header));
+}
+
+/** Box of the fan on the paper. */
+function fanBox(sheet: Sheet, field: FieldGeometry, { riserDiameter }: DrawingInputs) {
+  const middle = sheet.place(-field.length / 2, -FAN_HEIGHT);
+  return { middle, size: sheet.length(riserDiameter * 1.3) };
+}
+
+function fanInRiser(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
+  const { middle, size } = fanBox(sheet, field, inputs);
   const blade = size * 0.32;
-  const words = inputs.tubesInputs.direction === "along"
-    ? label({ x: end.x + side + 2, y: end.y + 2.6 }, "intake near the ridge: screen, rodent guard")
-    : label({ x: end.x + 2, y: end.y + 2 * side + 6 }, "intake near the ridge");
   return [
-    ...pipeRun(points, 2 * side, COLOURS.header),
-    rectangle(box, { width: size, height: size }, { fill: "#fff", "stroke-width": 0.4 }),
+    rectangle({ x: middle.x - size / 2, y: middle.y - size / 2 }, { width: size, height: size }, {
+      fill: "#fff",
+      "stroke-width": 0.4,
+    }),
     circle(middle, blade, { "stroke-width": 0.25 }),
     polyline([
       { x: middle.x - blade * 0.7, y: middle.y - blade * 0.4 },
       { x: middle.x, y: middle.y + blade * 0.8 },
       { x: middle.x + blade * 0.7, y: middle.y - blade * 0.4 },
     ], { "stroke-width": 0.3 }),
-    words,
-    label(
-      { x: box.x + size + 2, y: middle.y + 0.9 },
-      `${fans === 1 ? "fan" : `fan, 1 of ${fans}`}: guards, isolator, test port`,
-    ),
   ];
 }
 
-function outlet(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
-  const { place } = sheet;
-  const x = field.length / 2;
-  const top = field.levels[0]!.depth + field.fall / 2 -
-    inputs.headersInputs.returnDiameter / 2;
-  const end = place(x, -OUTLET_HEIGHT);
-  const side = sheet.length(inputs.riserDiameter / 2);
+function outletArrow(sheet: Sheet, field: FieldGeometry): Element[] {
+  const end = sheet.place(field.length / 2, -OUTLET_HEIGHT);
   return [
-    ...pipeRun([place(x, top), end], 2 * side, COLOURS.header),
     polyline([
       { x: end.x - 1.2, y: end.y - 1.6 },
       { x: end.x, y: end.y - 4 },
       { x: end.x + 1.2, y: end.y - 1.6 },
     ], { "stroke-width": 0.3 }),
-    label({ x: end.x - side - 2, y: end.y + 0.5 }, "outlet low, along the cold edge", {
-      anchor: "end",
-    }),
   ];
+}
+
+/** Names of intake, fan and outlet, as long as the room between walls and risers allows. */
+function names(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {
+  const { fans, riserDiameter } = inputs;
+  const side = sheet.length(riserDiameter / 2);
+  const wall = sheet.place(field.houseAlong / 2, 0).x;
+  const floor = sheet.place(0, 0).y;
+  const box = fanBox(sheet, field, inputs);
+  const [intakeX, intakeHeight] = intakeRun(field, inputs).at(-1)!;
+  const intake = sheet.place(intakeX, -intakeHeight);
+  const outlet = sheet.place(field.length / 2, -OUTLET_HEIGHT);
+  const fan = fans === 1 ? "fan" : `fan, 1 of ${fans}`;
+  const along = inputs.tubesInputs.direction === "along";
+  return [
+    ...fitted(
+      along
+        ? { x: intake.x + side + 2, y: intake.y + 2.6 }
+        : { x: intake.x + 2, y: intake.y + 2 * side + 6 },
+      wall,
+      [
+        ...along ? ["intake near the ridge: screen, rodent guard"] : [],
+        "intake near the ridge",
+        "intake",
+      ],
+    ),
+    ...fitted(
+      { x: box.middle.x + box.size / 2 + 2, y: box.middle.y + 0.9 },
+      Math.abs(outlet.y - box.middle.y) < 6 ? outlet.x - side : wall,
+      [`${fan}: guards, isolator, test port`, fan, "fan"],
+    ),
+    ...fitted(
+      { x: outlet.x - side - 2, y: Math.min(outlet.y + 0.5, floor - 1.4) },
+      sheet.place(-field.length / 2, 0).x + side,
+      ["outlet low, along the cold edge", "outlet"],
+    ),
+  ];
+}
+
+/** The longest of some words that ends 2 mm before a limit to the right, or to the left of them. */
+function fitted(at: PaperPoint, limit: number, words: readonly string[]): Element[] {
+  const room = Math.abs(limit - at.x) - 2;
+  const longest = words.find((one) => textWidth(one, NAME_SIZE) <= room);
+  if (longest === undefined) return [];
+  return [label(at, longest, { size: NAME_SIZE, anchor: limit < at.x ? "end" : "start" })];
 }
 
 function dimensions(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): Element[] {

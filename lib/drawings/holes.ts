@@ -4,12 +4,13 @@
  * @module
  */
 import { horizontalDimension } from "./dimension.ts";
-import Papa from "papaparse";
-import { type Hole, type HoleLayout, largestHoleLayout } from "../headers/mod.ts";
-import { buriedField, type DrawingInputs } from "./field.ts";
+import { type HoleLayout, largestHoleLayout } from "../headers/mod.ts";
+import { buriedField, type DrawingInputs, fieldGeometry } from "./field.ts";
+import { holeMarks, numberStep } from "./hole_marks.ts";
+import { holeTable, LINE, tableLines } from "./hole_table.ts";
 import { safetyNotes } from "./notes.ts";
-import { caption, closeSheet, openSheet, type Paper, paperSize, type Sheet } from "./sheet.ts";
-import { circle, line, rectangle, text } from "./svg.ts";
+import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { line, rectangle } from "./svg.ts";
 
 /** Holes of the pair of headers with the most tubes. */
 export function headerHoles(inputs: DrawingInputs): HoleLayout {
@@ -20,7 +21,7 @@ export function headerHoles(inputs: DrawingInputs): HoleLayout {
 export function headerHoleDrawing(inputs: DrawingInputs, paper: Paper, number: string): string {
   const layout = headerHoles(inputs);
   const girth = Math.PI * layout.headerDiameter;
-  const end = layout.holes[0]!.diameter;
+  const { end } = fieldGeometry(inputs).headers[0]!;
   const sheet = openSheet(paper, {
     left: -end,
     right: layout.run + end,
@@ -36,10 +37,10 @@ export function headerHoleDrawing(inputs: DrawingInputs, paper: Paper, number: s
       "stroke-dasharray": "5 1.5 1 1.5",
       "stroke-width": 0.15,
     }),
-    ...layout.holes.flatMap((hole) => holeMark(sheet, hole)),
+    ...holeMarks(sheet, layout, end),
     ...pitchDimensions(sheet, layout, girth),
-    ...heading(inputs, layout),
-    ...table(sheet, layout),
+    ...heading(inputs, layout, numberStep(sheet, layout)),
+    ...holeTable(sheet, layout),
   );
   return closeSheet(sheet, {
     study: inputs.title,
@@ -47,25 +48,6 @@ export function headerHoleDrawing(inputs: DrawingInputs, paper: Paper, number: s
     number,
     notes: safetyNotes("holes"),
   });
-}
-
-function holeMark(sheet: Sheet, hole: Hole): Element[] {
-  const centre = sheet.place(hole.along, -hole.around);
-  const radius = sheet.length(hole.diameter / 2);
-  const cross = Math.max(0.6, radius * 0.35);
-  return [
-    circle(centre, radius, { fill: "#fff" }),
-    line({ x: centre.x - cross, y: centre.y }, { x: centre.x + cross, y: centre.y }, {
-      "stroke-width": 0.12,
-    }),
-    line({ x: centre.x, y: centre.y - cross }, { x: centre.x, y: centre.y + cross }, {
-      "stroke-width": 0.12,
-    }),
-    text({ x: centre.x, y: centre.y - radius - 0.6 }, String(hole.number), {
-      anchor: "middle",
-      size: 2,
-    }),
-  ];
 }
 
 function pitchDimensions(sheet: Sheet, layout: HoleLayout, girth: number): Element[] {
@@ -91,7 +73,7 @@ function pitchDimensions(sheet: Sheet, layout: HoleLayout, girth: number): Eleme
   ];
 }
 
-function heading(inputs: DrawingInputs, layout: HoleLayout): Element[] {
+function heading(inputs: DrawingInputs, layout: HoleLayout, step: number): Element[] {
   const { headersInputs } = inputs;
   const diameter = layout.holes[0]!.diameter;
   const several = headersInputs.groups > 1;
@@ -99,68 +81,26 @@ function heading(inputs: DrawingInputs, layout: HoleLayout): Element[] {
     ? `; ${(100 * layout.strengthLeft).toFixed(0)} % of the closest pitch is left ` +
       `(${(1000 * layout.ligament).toFixed(0)} mm)`
     : "";
+  const { headers } = fieldGeometry(inputs);
+  const alike = headers.every(({ members }) => members.length === layout.holes.length);
   const count = several ? `${headersInputs.groups} supply headers` : "1 supply header";
   const words = `${count}, inside diameter ${layout.headerDiameter.toFixed(3)} m, ` +
-    `${several ? "each with " : ""}${layout.holes.length} hole${
+    `${several ? alike ? "each with " : "with up to " : ""}${layout.holes.length} hole${
       layout.holes.length === 1 ? "" : "s"
     } of ${diameter.toFixed(3)} m${strength}`;
   const turned = layout.holes.every((hole) => hole.angle === layout.holes[0]!.angle) &&
     layout.holes[0]!.angle !== 0;
   const drill =
     "Drill every second hole first and check the fit before drilling the rest. Return headers " +
-    "are drilled as mirror images." +
+    (headersInputs.returnDiameter === headersInputs.diameter
+      ? "are drilled as mirror images."
+      : "have arcs of their own (drawings/header-holes.csv).") +
     (turned ? " Upper header shown; the lower one is turned over." : "");
-  if (!layout.tooClose) return caption([words, drill]);
+  const numbers = step === 1 ? "" : ` Numbered in steps of ${step}.`;
+  if (!layout.tooClose) return caption([words, drill + numbers]);
   return caption([
     "Too little wall is left between the holes, or the holes are too wide for the pipe: use a larger " +
     "header or moulded take-offs.",
-    words,
+    words + numbers,
   ], true);
-}
-
-const LINE = 3.4;
-const COLUMN = 54;
-
-function tableColumns(paper: Paper): number {
-  return Math.floor((paperSize(paper).width - 24) / COLUMN);
-}
-
-/** Lines of the table of centres, its head included. */
-function tableLines(paper: Paper, layout: HoleLayout): number {
-  return 1 + Math.ceil(layout.holes.length / tableColumns(paper));
-}
-
-/** Centres of all holes. */
-function table(sheet: Sheet, layout: HoleLayout): Element[] {
-  const top = 23.5;
-  const lines = tableLines(sheet.paper, layout) - 1;
-  const used = Math.ceil(layout.holes.length / lines);
-  const small = { size: 2.3 };
-  const heads = Array.from(
-    { length: used },
-    (_, column) => text({ x: 12 + column * COLUMN, y: top }, "hole: along, angle, arc", small),
-  );
-  const rows = layout.holes.map((hole, index) => {
-    const words = `${hole.number}: ${hole.along.toFixed(3)} m, ${hole.angle.toFixed(0)}°, ${
-      (1000 * hole.around).toFixed(0)
-    } mm`;
-    const at = {
-      x: 12 + Math.floor(index / lines) * COLUMN,
-      y: top + (1 + index % lines) * LINE,
-    };
-    return text(at, words, small);
-  });
-  return [...heads, ...rows];
-}
-
-/** The table of centres as CSV, for the person at the drill. */
-export function holesCsv(layout: HoleLayout): string {
-  const rows = layout.holes.map((hole) => ({
-    hole: hole.number,
-    "along from first hole, m": hole.along.toFixed(3),
-    "angle above horizontal, deg": hole.angle.toFixed(1),
-    "arc above horizontal, mm": (1000 * hole.around).toFixed(0),
-    "diameter, mm": (1000 * hole.diameter).toFixed(0),
-  }));
-  return `${Papa.unparse(rows, { newline: "\n" })}\n`;
 }

@@ -173,7 +173,7 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
       `tubes between header centres ${metresAndFeet(length)}`,
     ),
     ...verticalDimension({ x: left, y: top }, { x: left, y: bottom }, left - 6, metres(across)),
-    ...verticalDimension(
+    ...width === 0 ? [] : verticalDimension(
       sheet.place(length / 2, -width / 2),
       sheet.place(length / 2, width / 2),
       right + 5,
@@ -229,7 +229,7 @@ function legend(inputs: DrawingInputs, field: FieldGeometry): Element[] {
   const header = headersInputs.diameter.toFixed(3);
   const words = `${tubes.count} tube${tubes.count === 1 ? "" : "s"}, ${tubes.product.name}, in ` +
     `${layers} layer${layers === 1 ? "" : "s"}; header inside diameter ${header} m` +
-    (lineAtPitDepth(field) === null ? "" : "; dashed line: 45° line from the footing at pit depth");
+    (lineAtPitDepth(field) === null ? "" : "; dashed line: 45° line at pit depth");
   const atRisk = footingAtRisk(field.footing);
   const where = footingRemark(field.footing);
   return caption(atRisk ? [where, words] : [words, where], atRisk);

@@ -7,6 +7,7 @@ import {
   holesCsv,
   type Paper,
   paperSize,
+  quantityTakeOff,
   scaleBarLength,
 } from "winterground/drawings/mod.ts";
 import { exampleInputs, ODD_FIELDS } from "./example.ts";
@@ -240,16 +241,106 @@ Deno.test("the fall puts the low end of the pit half of it deeper than the middl
   assert(textBoxes(steep).some(({ words }) => words.startsWith("Cover at the supply end")));
 });
 
-Deno.test("the sheet of holes and its CSV list every hole of the header", () => {
-  // Property: one row a hole, whatever the field
+Deno.test("the CSV lists every hole of the header, and the sheet as many as it has room for", () => {
+  // Property: one row a hole; a table on the sheet is whole, or sends the reader to the CSV
   for (const [name, inputs] of Object.entries(ODD_FIELDS)) {
     const { holes } = headerHoles(inputs);
-    const rows = holesCsv({ ...headerHoles(inputs) }).trim().split("\n");
-    assertEquals(rows.length, 1 + holes.length, name);
+    assertEquals(holesCsv(headerHoles(inputs)).trim().split("\n").length, 1 + holes.length, name);
     const words = textBoxes(drawSheets(inputs, "A4")["header-holes-A4.svg"]!).map((box) =>
       box.words
     );
-    for (const hole of holes) assert(words.some((one) => one.startsWith(`${hole.number}: `)), name);
+    const listed = holes.filter((hole) => words.some((one) => one.startsWith(`${hole.number}: `)));
+    if (listed.length === holes.length) continue;
+    assertEquals(listed, [], name);
+    assert(words.some((one) => one.includes("drawings/header-holes.csv")), name);
+    assert(holes.length > 50, name);
+  }
+});
+
+Deno.test("hole numbers never overprint, from 1 to 200 tubes in one to three layers", () => {
+  // Property: text boxes are disjoint; first and last hole of the header are numbered
+  for (const layers of [1, 2, 3]) {
+    for (const perLayer of [1, 2, 3, 5, 8, 13, 21, 34, 55, 90, 150, 200]) {
+      if (layers * perLayer > 200) continue;
+      const width = Math.max(6, perLayer * 0.25 + 2);
+      const inputs = exampleInputs({
+        layers,
+        perLayer,
+        groups: 1,
+        spacing: 0.25,
+        header: 0.5,
+        houseLength: 12,
+        houseWidth: width,
+        length: 8,
+      });
+      for (const paper of ["A4", "Tabloid"] as const) {
+        const name = `${layers} × ${perLayer} on ${paper}`;
+        const svg = drawSheets(inputs, paper)[`header-holes-${paper}.svg`]!;
+        const boxes = textBoxes(svg);
+        const header = openSvg(svg).querySelector('rect[stroke="#8a4b08"]')!;
+        const left = numberOf(header, "x");
+        const right = left + numberOf(header, "width");
+        const numbers = boxes.filter(({ words }) => /^\d+$/.test(words) && Number(words) > 0);
+        assert(numbers.some(({ words }) => words === "1"), name);
+        assert(numbers.some(({ words }) => words === String(layers * perLayer)), name);
+        for (const one of numbers) {
+          const crossed = [left, right].some((edge) => one.left < edge && edge < one.right);
+          assert(!crossed || one.top > numberOf(header, "y") + numberOf(header, "height"), name);
+        }
+        for (const [index, one] of boxes.entries()) {
+          for (const other of boxes.slice(index + 1)) {
+            const apart = one.right <= other.left || other.right <= one.left ||
+              one.bottom <= other.top || other.bottom <= one.top;
+            assert(apart, `${name}: "${one.words}" overlaps "${other.words}"`);
+          }
+        }
+      }
+    }
+  }
+});
+
+Deno.test("the legend of the plan names the 45° line only where it is drawn", () => {
+  // Property: words and line go together, whatever the field
+  for (const [name, inputs] of Object.entries(ODD_FIELDS)) {
+    const svg = drawSheets(inputs, "A4")["plan-A4.svg"]!;
+    const named = textBoxes(svg).some(({ words }) => words.includes("dashed line"));
+    assertEquals(named, svg.includes("stroke-dasharray"), name);
+  }
+});
+
+Deno.test("the height of the intake is dimensioned at the intake", () => {
+  // Property: an extension line of the dimension starts at the end of the intake duct
+  for (const [name, inputs] of Object.entries(ODD_FIELDS)) {
+    const document = openSvg(drawSheets(inputs, "A4")["fan-and-riser-A4.svg"]!);
+    const duct = [...document.querySelectorAll("polyline")].find((node) =>
+      numberOf(node, "stroke-width") > 0.6 && node.getAttribute("stroke") === "#8a4b08"
+    )!;
+    const [x, y] = duct.getAttribute("points")!.split(" ").at(-1)!.split(",").map(Number);
+    const starts = [...document.querySelectorAll("line")].filter((node) =>
+      Math.abs(numberOf(node, "x1") - x!) < 0.01 && Math.abs(numberOf(node, "y1") - y!) < 0.01
+    );
+    assertEquals(starts.length, 1, name);
+    const dimension = numberOf(starts[0]!, "x2");
+    const words = [...document.querySelectorAll("text")].filter((node) =>
+      /^intake \d/.test(node.textContent!) && Math.abs(numberOf(node, "x") - dimension) < 5
+    );
+    assertEquals(words.length, 1, name);
+  }
+});
+
+Deno.test("bends are drawn and counted where tubes do not lie level with their header", () => {
+  // Property: hand arithmetic: 14 tubes, a bend at each end, every layer off the header's centre
+  const bent = ODD_FIELDS["two layers bent into one header"]!;
+  const row = quantityTakeOff(bent).find(({ item }) => item.startsWith("tube bends"))!;
+  assertEquals([row.item, row.amount, row.unit], ["tube bends, 45°", 28, "pieces"]);
+  const level = exampleInputs();
+  assertEquals(quantityTakeOff(level).filter(({ item }) => item.startsWith("tube bends")), []);
+  for (const sheet of ["long-section", "fan-and-riser"]) {
+    const corners = (inputs: typeof bent): number =>
+      [...openSvg(drawSheets(inputs, "A4")[`${sheet}-A4.svg`]!).querySelectorAll("polyline")]
+        .filter((node) => node.getAttribute("stroke") === "#1f6f8b")
+        .reduce((sum, node) => sum + node.getAttribute("points")!.split(" ").length - 2, 0);
+    assertEquals([corners(bent), corners(level)], [4, 0], sheet);
   }
 });
 
