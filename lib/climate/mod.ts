@@ -4,6 +4,8 @@ export { coldSpells, longestColdDarkRun } from "./cold_spells.ts";
 export type { ColdDarkLimits, DayRun } from "./cold_spells.ts";
 export { compareClimates } from "./compare.ts";
 export type { ClimateDifference } from "./compare.ts";
+export type { Daylight, ShortDayRow, SkylinePoint } from "./daylight.ts";
+export { daylight } from "./daylight.ts";
 export { clockFault, isMirrored } from "./read/check_place.ts";
 export { parseColumns } from "./read/columns_file.ts";
 export type { ColumnName, ColumnOfQuantity, ColumnsFile, TimePart } from "./read/columns_file.ts";
@@ -26,6 +28,7 @@ export type {
   ClimateResult,
   ClimateYear,
   ColdSpell,
+  LimitHours,
   MonthlyNormals,
   MonthSummary,
   Place,

@@ -1,10 +1,13 @@
 /** What a climate year comes to. @module */
-import { degreeHoursBelow, hoursOfMonth } from "../basics/mod.ts";
+import { degreeHoursBelow, hoursBelow, hoursOfMonth } from "../basics/mod.ts";
 import { max, mean, min, sum } from "d3-array";
 import { coldSpells } from "./cold_spells.ts";
 import { degreeDaysBelow, designTemperature } from "./degrees.ts";
 import { climateQuality } from "./mend/quality.ts";
 import type { ClimateResult, ClimateYear, MonthSummary } from "./types.ts";
+
+/** degC whose hours are counted */
+const LIMITS = [-40, -30, -20, -10, 0, 10, 20, 30];
 
 /**
  * Sums up a climate year: months, design temperatures, degree-days, cold sunless spells.
@@ -17,15 +20,24 @@ import type { ClimateResult, ClimateYear, MonthSummary } from "./types.ts";
  * @returns the figures, with the notices of the quality report; those of reading stay with the year
  */
 export function summariseClimate(year: ClimateYear): ClimateResult {
+  const months = Array.from({ length: 12 }, (_, month) => summariseMonth(year, month));
+  const radiation = (list: readonly number[]) =>
+    sum(list, (month) => months[month - 1]!.globalRadiation);
+  const [coldestHour, warmestHour] = [min(year.dryBulb)!, max(year.dryBulb)!];
   return {
-    months: Array.from({ length: 12 }, (_, month) => summariseMonth(year, month)),
+    months,
     meanTemperature: mean(year.dryBulb)!,
-    coldestHour: min(year.dryBulb)!,
+    coldestHour,
+    warmestHour,
     design99_6: designTemperature(year.dryBulb),
     design99: designTemperature(year.dryBulb, 0.01),
     heatingDegreeDays18: degreeDaysBelow(year.dryBulb, 18),
     heatingDegreeDays18_3: degreeHoursBelow(year.dryBulb, 18.3) / 24,
     globalRadiation: sum(year.globalHorizontal) / 1000,
+    winterRadiation: radiation([12, 1, 2]),
+    summerRadiation: radiation([6, 7, 8]),
+    hoursBelow: LIMITS.filter((limit) => limit > coldestHour && limit < warmestHour)
+      .map((limit) => ({ limit, hours: hoursBelow(year.dryBulb, limit) })),
     coldSpells: [1, 3, 7, 14].map((days) => coldSpells(year, days)),
     notices: climateQuality(year).notices,
   };
@@ -34,6 +46,7 @@ export function summariseClimate(year: ClimateYear): ClimateResult {
 function summariseMonth(year: ClimateYear, month: number): MonthSummary {
   const part = (series: Float64Array) => hoursOfMonth(series, month);
   const global = sum(part(year.globalHorizontal));
+  const diffuseShare = global > 0 ? Math.min(1, sum(part(year.diffuseHorizontal)) / global) : 1;
   const temperatures = part(year.dryBulb);
   return {
     month: month + 1,
@@ -41,7 +54,8 @@ function summariseMonth(year: ClimateYear, month: number): MonthSummary {
     minTemperature: min(temperatures)!,
     maxTemperature: max(temperatures)!,
     globalRadiation: global / 1000,
-    diffuseShare: global > 0 ? Math.min(1, sum(part(year.diffuseHorizontal)) / global) : 1,
+    diffuseRadiation: global / 1000 * diffuseShare,
+    diffuseShare,
     meanRelativeHumidity: mean(part(year.relativeHumidity))!,
     meanWindSpeed: mean(part(year.windSpeed))!,
     heatingDegreeDays18: degreeDaysBelow(temperatures, 18),

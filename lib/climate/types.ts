@@ -68,6 +68,8 @@ export interface MonthSummary {
   readonly maxTemperature: number;
   /** kWh/m² in the month */
   readonly globalRadiation: number;
+  /** kWh/m² of it that is diffuse */
+  readonly diffuseRadiation: number;
   /** diffuse part of the global radiation, 0 to 1 */
   readonly diffuseShare: number;
   /** 0 to 1 */
@@ -110,6 +112,14 @@ export interface MonthlyNormals {
   readonly dayToDaySpread: readonly number[];
 }
 
+/** Hours of a year below one limit. */
+export interface LimitHours {
+  /** degC */
+  readonly limit: number;
+  /** h a year */
+  readonly hours: number;
+}
+
 /** Result of the climate chapter. */
 export interface ClimateResult {
   /** twelve months, January first */
@@ -118,6 +128,8 @@ export interface ClimateResult {
   readonly meanTemperature: number;
   /** degC, lowest hour */
   readonly coldestHour: number;
+  /** degC, highest hour */
+  readonly warmestHour: number;
   /** degC, exceeded in 99.6 % of the hours */
   // deno-lint-ignore camelcase -- the name of the figure
   readonly design99_6: number;
@@ -130,6 +142,12 @@ export interface ClimateResult {
   readonly heatingDegreeDays18_3: number;
   /** kWh/m² a year on the horizontal */
   readonly globalRadiation: number;
+  /** kWh/m² on the horizontal from December to February */
+  readonly winterRadiation: number;
+  /** kWh/m² on the horizontal from June to August */
+  readonly summerRadiation: number;
+  /** hours below each whole ten degrees that the year reaches on both sides, -40 to 30 degC */
+  readonly hoursBelow: readonly LimitHours[];
   /** worst spells of 1, 3, 7 and 14 days */
   readonly coldSpells: readonly ColdSpell[];
   /** of the quality report; those of reading stand in the year */

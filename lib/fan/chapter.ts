@@ -1,13 +1,16 @@
 /** The fan chapter: which fan, at what point, at what power? @module */
-import { chapter } from "../basics/mod.ts";
+import { chapter, extra } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
-import type { HeadersResult } from "../headers/mod.ts";
+import type { HeadersInputs, HeadersResult } from "../headers/mod.ts";
+import type { HouseResult } from "../house/types.ts";
 import { designAir, type TubesInputs } from "../tubes/mod.ts";
 import { fanChapter } from "./compute.ts";
 import { completeFan } from "./defaults.ts";
 import { fanFields } from "./fields.ts";
 import { fanFigures } from "./figures.ts";
+import { summariseFan } from "./summary.ts";
 import type { FanInputs } from "./types.ts";
+import { fanVariants } from "./variants.ts";
 
 interface FanStudy {
   readonly fan: FanInputs;
@@ -15,9 +18,33 @@ interface FanStudy {
   readonly climate: ClimateYear;
 }
 
+interface FanEarlier {
+  readonly headers: HeadersResult;
+}
+
+interface VariantsStudy extends FanStudy {
+  readonly tubes: TubesInputs;
+  readonly headers: HeadersInputs;
+}
+
+interface VariantsEarlier extends FanEarlier {
+  readonly house: Pick<HouseResult, "geometry">;
+}
+
 /** The remark says nothing of the fan itself. */
 function withoutNote(inputs: FanInputs): FanInputs {
   return { ...inputs, note: "" };
+}
+
+function takes(study: FanStudy, { headers }: FanEarlier) {
+  return {
+    inputs: withoutNote(study.fan),
+    surroundings: {
+      tubesInputs: { airFlow: study.tubes.airFlow },
+      headers: { systemCurve: headers.systemCurve },
+      ...designAir(study),
+    },
+  };
 }
 
 /** What the chosen fans give against this tube field, and what that takes. */
@@ -25,15 +52,26 @@ export const fan = chapter({
   name: "fan",
   section: { fields: fanFields, complete: completeFan },
   after: ["headers"],
-  takes: (study: FanStudy, { headers }: { readonly headers: HeadersResult }) => ({
-    inputs: withoutNote(study.fan),
-    surroundings: {
-      tubesInputs: { airFlow: study.tubes.airFlow },
-      headers: { systemCurve: headers.systemCurve },
-      ...designAir(study),
-    },
-  }),
-  compute: ({ inputs, surroundings }) => fanChapter(inputs, surroundings),
+  takes,
+  compute: ({ inputs, surroundings }) => summariseFan(inputs, fanChapter(inputs, surroundings)),
   figures: fanFigures,
-  extras: {},
+  extras: {
+    /** Other fans, numbers, speeds and elevations. */
+    fanVariants: extra({
+      after: ["house", "headers"],
+      takes: (study: VariantsStudy, earlier: VariantsEarlier) => ({
+        ...takes(study, earlier),
+        field: {
+          house: {
+            floorArea: earlier.house.geometry.floorArea,
+            perimeter: earlier.house.geometry.perimeter,
+          },
+          tubesInputs: study.tubes,
+          headersInputs: study.headers,
+          airTemperature: designAir(study).airTemperature,
+        },
+      }),
+      compute: ({ inputs, surroundings, field }) => fanVariants(inputs, surroundings, field),
+    }),
+  },
 });

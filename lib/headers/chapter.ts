@@ -1,5 +1,5 @@
 /** The headers chapter: does every tube get its share of the air? @module */
-import { chapter, withoutNotices } from "../basics/mod.ts";
+import { chapter, extra, withoutNotices } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import { designAir, type TubesInputs, type TubesResult } from "../tubes/mod.ts";
@@ -10,7 +10,9 @@ import { headersFigures } from "./figures.ts";
 import { buildNotices } from "./buildable.ts";
 import { fieldPit } from "./in_ground.ts";
 import { pitNotices } from "./pit_notices.ts";
+import { summariseHeaders } from "./summary.ts";
 import type { HeadersInputs } from "./types.ts";
+import { headersVariants } from "./variants.ts";
 
 interface HeadersStudy {
   readonly headers: HeadersInputs;
@@ -19,15 +21,17 @@ interface HeadersStudy {
   readonly climate: ClimateYear;
 }
 
+function question(study: HeadersStudy, { tubes }: { readonly tubes: TubesResult }) {
+  return { inputs: study.headers, tubes: withoutNotices(tubes), state: designAir(study) };
+}
+
 /** Shares of the tubes and pressure of headers and tubes at the design air flow; the pit they need. */
 export const headers = chapter({
   name: "headers",
   section: { fields: headersFields, complete: completeHeaders },
   after: ["tubes"],
-  takes: (study: HeadersStudy, { tubes }: { readonly tubes: TubesResult }) => ({
-    inputs: study.headers,
-    tubes: withoutNotices(tubes),
-    state: designAir(study),
+  takes: (study: HeadersStudy, earlier: { readonly tubes: TubesResult }) => ({
+    ...question(study, earlier),
     ground: {
       slope: study.tubes.slope,
       direction: study.tubes.direction,
@@ -46,8 +50,11 @@ export const headers = chapter({
       ...buildNotices(field),
       ...pitNotices(fieldPit(field), ground.house, ground.direction),
     ];
-    return { ...result, notices };
+    return summariseHeaders({ ...result, notices }, tubes);
   },
   figures: headersFigures,
-  extras: {},
+  extras: {
+    /** Other sizes and layouts, careless ends, flooded tubes, plates. */
+    headersVariants: extra({ after: ["tubes"], takes: question, compute: headersVariants }),
+  },
 });

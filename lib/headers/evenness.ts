@@ -4,14 +4,7 @@
  * @module
  */
 import { mean, sum } from "d3-array";
-import type { AirProperties } from "../air/mod.ts";
-import {
-  crossSection,
-  effectiveness,
-  filmCoefficient,
-  transferUnits,
-  type TubeProduct,
-} from "../tubes/mod.ts";
+import { exchangedFlow, type HeatedTubes } from "../tubes/mod.ts";
 
 /** Summary of the shares of the tubes. */
 export interface Evenness {
@@ -41,16 +34,6 @@ export function evenness(flows: ArrayLike<number>): Evenness {
   };
 }
 
-/** Tubes whose heat is compared. */
-export interface HeatedTubes {
-  /** row of data/tubes */
-  readonly product: TubeProduct;
-  /** m */
-  readonly length: number;
-  /** properties of the air */
-  readonly air: AirProperties;
-}
-
 /**
  * Heat of the field over that of the same air shared evenly, all walls at one temperature, dry.
  *
@@ -66,24 +49,4 @@ export function heatFactor(flows: ArrayLike<number>, tubes: HeatedTubes): number
   const average = mean(Array.from(flows))!;
   if (average === 0) return 1;
   return exchangedFlow(flows, tubes) / (flows.length * exchangedFlow([average], tubes));
-}
-
-/**
- * Air flow that would carry the same heat if it left at wall temperature: Σ Qᵢ·ε(Qᵢ). Times ρc and
- * the difference between inlet and wall it is the heat of the field, dry.
- *
- * @param flows m³/s of each tube; the direction does not matter
- * @param tubes tube, length and air
- * @returns m³/s
- */
-export function exchangedFlow(flows: ArrayLike<number>, tubes: HeatedTubes): number {
-  const { length, air } = tubes;
-  const diameter = tubes.product.insideDiameter;
-  return Array.from(flows).reduce((sum, flow) => {
-    if (flow === 0) return sum;
-    const airFlow = Math.abs(flow);
-    const film = filmCoefficient(airFlow / crossSection(diameter), diameter, air);
-    const units = transferUnits({ filmCoefficient: film, diameter, length, airFlow, air });
-    return sum + airFlow * effectiveness(units);
-  }, 0);
 }

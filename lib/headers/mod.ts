@@ -8,8 +8,8 @@ export type { HeaderLayout, HeadersInputs, HeadersResult, TubeInlet } from "./ty
 export type { SystemPoint } from "./types.ts";
 export type { HeaderGroup } from "./build.ts";
 export { groupNetwork, splitGroups } from "./build.ts";
-export type { Evenness, HeatedTubes } from "./evenness.ts";
-export { evenness, exchangedFlow, heatFactor } from "./evenness.ts";
+export type { Evenness } from "./evenness.ts";
+export { evenness, heatFactor } from "./evenness.ts";
 export { solveParallel } from "./parallel.ts";
 export type { AirState } from "./compute.ts";
 export { headerGroups, headersChapter } from "./compute.ts";
@@ -42,3 +42,15 @@ export { buildDoubts, buildFaults, headerCover, LEAST_HEADER_COVER } from "./bui
 export type { HouseOverPit } from "./pit_notices.ts";
 export { pitNotices } from "./pit_notices.ts";
 export { headers } from "./chapter.ts";
+export type { BalanceRow, BalanceStudy } from "./balancing_plates.ts";
+export { balanceStudy } from "./balancing_plates.ts";
+export type { WorkmanshipStudy } from "./careless_ends.ts";
+export { carelessEnds, workmanshipStudies } from "./careless_ends.ts";
+export type { HeadersQuestion } from "./first_group.ts";
+export { firstGroup } from "./first_group.ts";
+export type { BlockedRow } from "./flooded_tubes.ts";
+export { blockedTubes } from "./flooded_tubes.ts";
+export type { HeadersVariants, HeaderVariant, LayoutVariant, WantedHeader } from "./variants.ts";
+export { headersVariants, headerVariants, layoutVariants, wantedHeaders } from "./variants.ts";
+export type { HeadersSummary, SummarisedHeaders, TubeShare } from "./summary.ts";
+export { EVEN_WITHIN, summariseHeaders } from "./summary.ts";

@@ -6,7 +6,8 @@
 import { mean } from "d3-array";
 import { requireInRange } from "../basics/mod.ts";
 import { groupNetwork, type HeaderGroup } from "./build.ts";
-import { type Evenness, evenness, exchangedFlow, heatFactor } from "./evenness.ts";
+import { exchangedFlow } from "../tubes/mod.ts";
+import { type Evenness, evenness, heatFactor } from "./evenness.ts";
 import { randomSource } from "./random.ts";
 import { solveNetwork } from "./solve.ts";
 

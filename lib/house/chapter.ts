@@ -3,10 +3,14 @@ import { chapter, extra } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
 import type { SoilResult } from "../soil/mod.ts";
 import { houseChapter } from "./compute.ts";
+import { findCrop } from "./crop/crop_table.ts";
+import { limitsOutdoors } from "./crop/limits_outdoors.ts";
 import { completeHouse } from "./defaults.ts";
 import { houseFields } from "./fields.ts";
 import { houseFigures } from "./figures.ts";
 import { rankMeasures } from "./ranking.ts";
+import { glazingLight } from "./skin/glazing_light.ts";
+import { summariseHouse } from "./summary.ts";
 import type { HouseInputs } from "./types.ts";
 
 interface HouseStudy {
@@ -35,9 +39,30 @@ export const house = chapter({
   section: { fields: houseFields, required: true, complete: completeHouse },
   after: ["soil"],
   takes,
-  compute: ({ inputs, climate, soil }: HouseTaken) => houseChapter(inputs, climate, soil),
+  compute: ({ inputs, climate, soil }: HouseTaken) =>
+    summariseHouse(inputs, climate, houseChapter(inputs, climate, soil)),
   figures: houseFigures,
   extras: {
+    /** Radiation on the glazed planes, and what glazings let through at each angle. */
+    glazingLight: extra({
+      after: [],
+      takes: ({ house, climate }: HouseStudy) => ({
+        inputs: house,
+        climate: plainWeather(climate),
+      }),
+      compute: ({ inputs, climate }) => glazingLight(inputs, climate),
+    }),
+    /** Cold outdoors against the limits of the crop and the set point. */
+    limitsOutdoors: extra({
+      after: [],
+      takes: ({ house, climate }: HouseStudy) => ({
+        outdoors: climate.dryBulb,
+        crop: house.crop,
+        heatSetPoint: house.heatSetPoint,
+      }),
+      compute: ({ outdoors, crop, heatSetPoint }) =>
+        limitsOutdoors(outdoors, findCrop(crop), heatSetPoint),
+    }),
     /** What each improvement of the house brings before any store. */
     ranking: extra({
       after: ["soil"],

@@ -66,3 +66,34 @@ export { houseFields } from "./fields.ts";
 export { type CropYear, cropYear } from "./crop/crop_year.ts";
 export { DAMP, type DampHours, dampHours } from "./air/damp_hours.ts";
 export type { YearBelow } from "../basics/mod.ts";
+export { type ColdDay, type ColdestWeek, coldestWeek } from "./coldest_week.ts";
+export { limitsOutdoors, type OutdoorLimit } from "./crop/limits_outdoors.ts";
+export { type FreezingRange, freezingRange } from "./freezing_range.ts";
+export { heatByMonth, type HeatMonth } from "./heat_by_month.ts";
+export { humidityByMonth, type HumidityMonth } from "./humidity_by_month.ts";
+export {
+  ANGLES,
+  type GlazedPlanes,
+  glazedPlanes,
+  type GlazingAngles,
+  glazingAngles,
+  type GlazingLight,
+  glazingLight,
+  type PlaneLight,
+} from "./skin/glazing_light.ts";
+export {
+  leakageRange,
+  type LossRow,
+  lossRows,
+  type LossShare,
+  lossShares,
+  type SkinAreas,
+  skinAreas,
+} from "./skin/loss_table.ts";
+export {
+  type HoursBelow,
+  type HouseSummary,
+  type SummarisedHouse,
+  summariseHouse,
+} from "./summary.ts";
+export { type TemperatureMonth, temperaturesByMonth } from "./temperatures_by_month.ts";

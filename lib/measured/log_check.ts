@@ -2,8 +2,10 @@
 import { DAY } from "../basics/mod.ts";
 import { mean } from "d3-array";
 import { fitLog, type LogScore, scoreLog } from "./log_fit.ts";
+import { type LogMeans, logMeans } from "./log_means.ts";
 import { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
 import type { GreenhouseLog } from "./log_table.ts";
+import { type ScoreRow, scoreRows } from "./score_table.ts";
 
 /** Fit on one half of the log, scores on both. */
 export interface LogCheck {
@@ -19,6 +21,8 @@ export interface LogCheck {
   readonly log: GreenhouseLog;
   /** predicted with the parameters of the half fitted on */
   readonly prediction: LogPrediction;
+  /** hourly and daily means of both */
+  readonly means: LogMeans;
 }
 
 /** Either half predicted from the other. */
@@ -27,6 +31,8 @@ export interface LogHalves {
   readonly forward: LogCheck;
   /** second half fitted, first predicted */
   readonly backward: LogCheck;
+  /** scores of both, row by row */
+  readonly scores: readonly ScoreRow[];
 }
 
 /**
@@ -39,7 +45,8 @@ export function checkLog(log: GreenhouseLog): LogHalves {
   const count = log.airTemperature.length;
   const half = Math.floor(count / 2);
   const [first, second] = [cutLog(log, 0, half), cutLog(log, half, count)];
-  return { forward: checkHalf(first, second), backward: checkHalf(second, first) };
+  const halves = { forward: checkHalf(first, second), backward: checkHalf(second, first) };
+  return { ...halves, scores: scoreRows(halves) };
 }
 
 function checkHalf(known: GreenhouseLog, other: GreenhouseLog): LogCheck {
@@ -58,6 +65,7 @@ function checkHalf(known: GreenhouseLog, other: GreenhouseLog): LogCheck {
     }),
     log: other,
     prediction,
+    means: logMeans(other, prediction),
   };
 }
 

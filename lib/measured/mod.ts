@@ -3,3 +3,5 @@ export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log
 export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";
 export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
 export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
+export { type LogMean, type LogMeans, logMeans } from "./log_means.ts";
+export { type HalfScores, RECORDED_SCORES, type ScoreRow, scoreRows } from "./score_table.ts";

@@ -5,6 +5,7 @@ import { soilChapter } from "./compute.ts";
 import { completeSoil } from "./defaults.ts";
 import { soilFields } from "./fields.ts";
 import { soilFigures } from "./figures.ts";
+import { summariseSoil } from "./summary.ts";
 import type { SoilInputs } from "./types.ts";
 
 /** Where the layers of tubes lie, m. */
@@ -35,7 +36,8 @@ export const soil = chapter({
     climate: openWeather(study.climate),
     tubeDepth: middleOfLayers(study),
   }),
-  compute: ({ inputs, climate, tubeDepth }) => soilChapter(inputs, climate, tubeDepth),
+  compute: ({ inputs, climate, tubeDepth }) =>
+    summariseSoil(inputs, soilChapter(inputs, climate, tubeDepth)),
   figures: soilFigures,
   extras: {},
 });

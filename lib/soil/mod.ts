@@ -47,3 +47,15 @@ export type { DepthDoubt, Doubt, GroundPrior, GroundRanges, Range } from "./doub
 export { soil } from "./chapter.ts";
 export { latentContent, settleLumps } from "./lumps.ts";
 export type { FreezingLumps, LumpState, LumpStep } from "./lumps.ts";
+export type { FrostDay } from "./frost_days.ts";
+export { frostDays } from "./frost_days.ts";
+export type { SoilLayerRow } from "./layer_table.ts";
+export { soilLayerRows } from "./layer_table.ts";
+export type { Penetration } from "./penetration.ts";
+export { penetration } from "./penetration.ts";
+export type { PlausibleGround, TriedRange } from "./plausible_range.ts";
+export { plausibleGround } from "./plausible_range.ts";
+export type { SoilSummary, SummarisedSoil } from "./summary.ts";
+export { summariseSoil } from "./summary.ts";
+export type { EstimateMonth } from "./two_estimates.ts";
+export { twoEstimates } from "./two_estimates.ts";

@@ -76,6 +76,7 @@ function row(variant: Variant, ground: GroundYear, question: Question): SoilSens
     meanAtTubeDepth: mean(series)!,
     minAtTubeDepth: Math.min(...series),
     maxAtTubeDepth: Math.max(...series),
+    ...variant.cleared === true ? { cleared: true } : {},
   };
 }
 

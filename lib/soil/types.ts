@@ -63,6 +63,8 @@ export interface SoilSensitivity {
   readonly minAtTubeDepth: number;
   /** degC */
   readonly maxAtTubeDepth: number;
+  /** true for ground kept clear of snow and grass */
+  readonly cleared?: true;
 }
 
 /** How the two estimates of the undisturbed ground differ. */

@@ -3,16 +3,23 @@ import { chapter, extra } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
 import type { FanResult } from "../fan/types.ts";
 import type { HeadersResult } from "../headers/types.ts";
-import type { HouseInputs } from "../house/types.ts";
+import type { RankedMeasure } from "../house/mod.ts";
+import type { HouseInputs, HouseResult } from "../house/types.ts";
 import type { SoilInputs, SoilResult } from "../soil/types.ts";
+import { designAir } from "../tubes/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import { storeChapter } from "./compute.ts";
+import { fieldSearch } from "./field_search.ts";
 import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
 import type { StoreRequest } from "./site.ts";
+import { firstSteps } from "./first_steps.ts";
+import { type SummarisedStore, summariseStore } from "./summary.ts";
+import { tubeAtStrongestHour } from "./tube_along.ts";
+import { tubeCounts } from "./tube_count.ts";
 import type { StoreInputs } from "./types.ts";
 import { storeVariants } from "./variants/variants.ts";
-import { houseWays } from "./variants/ways.ts";
+import { type HouseWay, houseWays } from "./variants/ways.ts";
 
 interface StoreStudy {
   readonly store: StoreInputs;
@@ -27,6 +34,17 @@ interface StoreEarlier {
   readonly tubes: TubesResult;
   readonly headers: HeadersResult;
   readonly fan: FanResult;
+}
+
+interface ExtrasEarlier extends StoreEarlier {
+  readonly house: HouseResult;
+  readonly store: SummarisedStore;
+}
+
+interface StepsEarlier {
+  readonly store: SummarisedStore;
+  readonly ranking: readonly RankedMeasure[];
+  readonly ways: readonly HouseWay[];
 }
 
 const AFTER = ["soil", "tubes", "headers", "fan"] as const;
@@ -62,7 +80,7 @@ export const store = chapter({
   section: { fields: storeFields },
   after: AFTER,
   takes,
-  compute: storeChapter,
+  compute: (request) => summariseStore(request, storeChapter(request)),
   figures: storeFigures,
   extras: {
     /** With and without store and curtain, on a coarser store. */
@@ -76,6 +94,73 @@ export const store = chapter({
       after: AFTER,
       takes: takesCoarse,
       compute: (request: StoreRequest) => storeVariants(request),
+    }),
+    /** Insulation or store first? */
+    firstSteps: extra({
+      after: ["store", "ranking", "ways"],
+      takes: (study: StoreStudy, { store, ranking, ways }: StepsEarlier) => ({
+        curtain: study.house.curtain !== null,
+        store: {
+          savedHeat: store.savedHeat,
+          coldestHourGain: store.coldestHour - store.summary.coldestHourNoFan,
+          fanEnergy: store.fanEnergy,
+        },
+        ranking,
+        ways: ways.map(({ store, curtain, backupHeat, coldestHour }) => ({
+          store,
+          curtain,
+          backupHeat,
+          coldestHour,
+        })),
+      }),
+      compute: firstSteps,
+    }),
+    /** One tube in the hour that brings most. */
+    tubeAlong: extra({
+      after: ["tubes", "store"],
+      takes: (study: StoreStudy, { tubes, store }: ExtrasEarlier) => {
+        const { diameter, length, filmCoefficient, flowPerTube } = tubes;
+        return {
+          tubes: { diameter, length, filmCoefficient, flowPerTube },
+          year: store.year,
+          pressure: designAir(study).pressure,
+        };
+      },
+      compute: tubeAtStrongestHour,
+    }),
+    /** Number of tubes by rules of thumb, with the heat of the store's own good days. */
+    tubeCounts: extra({
+      after: ["house", "tubes", "store"],
+      takes: (study: StoreStudy, { house, tubes, store }: ExtrasEarlier) => ({
+        house: { peakHeatLoss: house.peakHeatLoss, volume: house.geometry.volume },
+        inputs: { count: study.tubes.count },
+        tubes: {
+          totalLength: tubes.totalLength,
+          diameter: tubes.diameter,
+          length: tubes.length,
+        },
+        year: { sensible: store.year.sensible, latent: store.year.latent },
+        latitude: study.climate.place.latitude,
+      }),
+      compute: tubeCounts,
+    }),
+    /** Other tube fields, with the study's own soil, fan and hours. */
+    fieldSearch: extra({
+      after: ["soil", "house", "tubes", "fan", "store"],
+      takes: (study: StoreStudy, { soil, house, tubes, fan, store }: ExtrasEarlier) => ({
+        inputs: study.tubes,
+        house: house.geometry,
+        footingDepth: study.house.footingDepth,
+        air: designAir(study),
+        soil: {
+          conductivity: soil.properties.conductivity,
+          heatCapacity: soil.properties.heatCapacity,
+        },
+        tubes: { pressureDrop: tubes.pressureDrop },
+        fan: { pressure: fan.pressure, efficiency: fan.efficiency },
+        fanShare: store.year.fanShare,
+      }),
+      compute: fieldSearch,
     }),
   },
 });

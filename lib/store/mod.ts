@@ -9,14 +9,51 @@ export {
   type PlateTransfer,
   plateTransfer,
 } from "./air/collector.ts";
+export { type HouseAlone, type HouseWay, houseWays, waysCompared } from "./variants/ways.ts";
 export { PLATE_SUCTION, suctionFault } from "./air/collector_year.ts";
-export { type HouseWay, houseWays } from "./variants/ways.ts";
 export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING } from "./control.ts";
 export type { StoreRequest } from "./site.ts";
 export {
+  type ComparedVariant,
   STORE_VARIANTS,
   type StoreVariant,
   storeVariants,
   type VariantRow,
+  variantsCompared,
 } from "./variants/variants.ts";
 export { store } from "./chapter.ts";
+export { chargeByQuarter, type QuarterCharge } from "./charge_by_quarter.ts";
+export { type Condensate, condensateOfYear } from "./condensate.ts";
+export { fanByMonth, fanHoursPerDay, type FanMonth, type FanYear } from "./fan_by_month.ts";
+export { type FieldSearch, fieldSearch, type FieldSearchQuestion } from "./field_search.ts";
+export { type FirstQuarter, firstQuarter, type ReturnedPart } from "./first_quarter.ts";
+export { type FirstStep, firstSteps, type FirstStepsQuestion } from "./first_steps.ts";
+export { type FirstYear, firstYears } from "./first_years.ts";
+export { goodDay, winterDays } from "./good_days.ts";
+export { heatByDay, type HeatDay } from "./heat_by_day.ts";
+export { heatByMonth, type HeatMonth } from "./heat_by_month.ts";
+export { type HeaterPeaks, heaterPeaks } from "./heater_peaks.ts";
+export { yearFlows } from "./ledger/year_flows.ts";
+export { recoveryByDay, type SeasonRecovery } from "./recovery_by_day.ts";
+export { type RunningTotals, runningTotals } from "./running_totals.ts";
+export {
+  type DailyTemperatures,
+  type HoursBelow,
+  type StoreSummary,
+  type SummarisedStore,
+  summariseStore,
+} from "./summary.ts";
+export {
+  type StrongestHour,
+  strongestHour,
+  type StrongestHourQuestion,
+  tubeAtStrongestHour,
+} from "./tube_along.ts";
+export {
+  NIGHT_HOURS,
+  type TubeCountQuestion,
+  type TubeCountRow,
+  type TubeCounts,
+  tubeCounts,
+} from "./tube_count.ts";
+export { type StoreDay, type StoreWeek, storeWeek } from "./week.ts";

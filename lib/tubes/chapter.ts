@@ -1,17 +1,39 @@
 /** The tubes chapter: how many, how long, what pressure, what heat? @module */
-import { chapter } from "../basics/mod.ts";
+import { chapter, extra, withoutNotices } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { HouseResult } from "../house/types.ts";
+import type { SoilResult } from "../soil/types.ts";
 import { tubesChapter } from "./compute.ts";
 import { completeTubes } from "./defaults.ts";
 import { designAir } from "./design_air.ts";
 import { tubesFields } from "./fields.ts";
 import { tubesFigures } from "./figures.ts";
-import type { TubesInputs } from "./types.ts";
+import { summariseTubes } from "./summary.ts";
+import type { TubesInputs, TubesResult } from "./types.ts";
+import { tubesVariants } from "./variants.ts";
 
 interface TubesStudy {
   readonly tubes: TubesInputs;
   readonly climate: ClimateYear;
+}
+
+interface TubesEarlier {
+  readonly house: Pick<HouseResult, "geometry">;
+}
+
+interface VariantsEarlier extends TubesEarlier {
+  readonly soil: SoilResult;
+  readonly tubes: TubesResult;
+}
+
+function takes(study: TubesStudy, { house }: TubesEarlier) {
+  return {
+    inputs: study.tubes,
+    surroundings: {
+      house: { floorArea: house.geometry.floorArea, perimeter: house.geometry.perimeter },
+      ...designAir(study),
+    },
+  };
 }
 
 /** Pressure, speed and dry heat transfer of one tube at the design air flow. */
@@ -19,14 +41,23 @@ export const tubes = chapter({
   name: "tubes",
   section: { fields: tubesFields, complete: completeTubes },
   after: ["house"],
-  takes: (study: TubesStudy, { house }: { readonly house: Pick<HouseResult, "geometry"> }) => ({
-    inputs: study.tubes,
-    surroundings: {
-      house: { floorArea: house.geometry.floorArea, perimeter: house.geometry.perimeter },
-      ...designAir(study),
-    },
-  }),
-  compute: ({ inputs, surroundings }) => tubesChapter(inputs, surroundings),
+  takes,
+  compute: ({ inputs, surroundings }) => summariseTubes(tubesChapter(inputs, surroundings)),
   figures: tubesFigures,
-  extras: {},
+  extras: {
+    /** Other tubes, flows, numbers and lengths; silt and water. */
+    tubesVariants: extra({
+      after: ["soil", "house", "tubes"],
+      takes: (study: TubesStudy, { soil, house, tubes }: VariantsEarlier) => {
+        const { inputs, surroundings } = takes(study, { house });
+        const { conductivity, heatCapacity } = soil.properties;
+        return {
+          inputs,
+          surroundings: { ...surroundings, soil: { conductivity, heatCapacity } },
+          tubes: withoutNotices(tubes),
+        };
+      },
+      compute: ({ inputs, surroundings, tubes }) => tubesVariants(inputs, surroundings, tubes),
+    }),
+  },
 });

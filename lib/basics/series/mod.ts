@@ -18,6 +18,7 @@ export {
   type YearBelow,
   yearBelow,
 } from "./limits.ts";
+export { type DayRange, dayRanges, weekAroundLowest } from "./days.ts";
 export {
   dailyMeans,
   hoursOfMonth,

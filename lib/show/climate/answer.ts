@@ -9,9 +9,6 @@ import { table } from "../kit/table.ts";
 /** The answer card. */
 export function answer(result: ClimateResult): DisplayItem {
   const week = result.coldSpells.find((spell) => spell.length === 7);
-  const winter = result.months.filter((month) => [12, 1, 2].includes(month.month));
-  const summer = result.months.filter((month) => [6, 7, 8].includes(month.month));
-  const sum = (months: typeof winter) => months.reduce((all, one) => all + one.globalRadiation, 0);
   return answerCard({
     answer: `It must get through nights down to ${showBoth(result.coldestHour, "temperature")}, ` +
       `${showBoth(result.heatingDegreeDays18, "degreeDays")} below 18 degC, and ` +
@@ -26,8 +23,8 @@ export function answer(result: ClimateResult): DisplayItem {
       `0.4 % of the hours) and the coldest hour of this file; a typical year leaves out the hardest ` +
       `winters, so a real one can be colder.`,
     drivenBy: `the amount of winter sun: December to February bring ${
-      showBoth(sum(winter), "radiation")
-    }, June to August ${showBoth(sum(summer), "radiation")}.`,
+      showBoth(result.winterRadiation, "radiation")
+    }, June to August ${showBoth(result.summerRadiation, "radiation")}.`,
     changesWith: "a year measured at the site, or one or two really cold winters, replaced " +
       "this file.",
   });

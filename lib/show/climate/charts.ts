@@ -1,5 +1,4 @@
 /** Pictures of the climate chapter. @module */
-import { max } from "d3-array";
 import * as Plot from "@observablehq/plot";
 import type { ClimateResult, ClimateYear, MonthSummary } from "../../climate/types.ts";
 import { MONTHS } from "../kit/calendar.ts";
@@ -44,11 +43,7 @@ export function monthlyChart(result: ClimateResult): DisplayItem {
       y: { label: "horizontal radiation, kWh/m² per month", grid: true },
       marks: [
         Plot.barY(months, { x: name, y: "globalRadiation", fill: PALETTE.warm }),
-        Plot.barY(months, {
-          x: name,
-          y: (month: MonthSummary) => month.globalRadiation * month.diffuseShare,
-          fill: PALETTE.cold,
-        }),
+        Plot.barY(months, { x: name, y: "diffuseRadiation", fill: PALETTE.cold }),
         Plot.ruleY([0], { stroke: PALETTE.ink }),
       ],
     },
@@ -115,14 +110,16 @@ export function radiationCarpet(climate: ClimateYear): DisplayItem {
 
 /** Hours of the year at or below each outdoor temperature. */
 export function durationChart(climate: ClimateYear, result: ClimateResult): DisplayItem {
-  const warmest = max(climate.dryBulb)!;
   return durationFigure({
-    curves: [{ label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb }],
+    curves: [{
+      label: "outdoors",
+      colour: PALETTE.cold,
+      series: climate.dryBulb,
+      hoursBelow: result.hoursBelow.map(({ hours }) => hours),
+    }],
     axis: "air temperature, degC",
     kind: "temperature",
-    limits: [-40, -30, -20, -10, 0, 10, 20, 30].filter((limit) =>
-      limit > result.coldestHour && limit < warmest
-    ),
+    limits: result.hoursBelow.map(({ limit }) => limit),
     title: "Hours at or below each outdoor temperature",
     alt: `Sorted outdoor temperatures of the year, from ${
       showSi(result.coldestHour, "temperature")

@@ -1,7 +1,8 @@
 /** The sun's paths over the skyline. @module */
 import { showNumber } from "../../units/mod.ts";
 import * as Plot from "@observablehq/plot";
-import { type DayPath, type Horizon, horizonElevation, sunPaths } from "../../sun/mod.ts";
+import type { DayPath } from "../../sun/mod.ts";
+import type { Daylight } from "../../climate/mod.ts";
 import type { Place } from "../../climate/types.ts";
 import { dayName } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
@@ -15,11 +16,14 @@ const LABELLED: readonly number[] = [355, 52, 80, 111, 172];
  * Paths of the sun from December to June as seen from a place, with the skyline that hides it.
  *
  * @param place where
- * @param horizon corners of the skyline; level where not given
+ * @param daylight sun paths and skyline of the place
  * @returns the figure, with daylight and hidden hours in its table
  */
-export function sunPathChart(place: Place, horizon: Horizon = []): DisplayItem {
-  const paths = sunPaths(place, horizon);
+export function sunPathChart(
+  place: Pick<Place, "name" | "latitude">,
+  daylight: Daylight,
+): DisplayItem {
+  const { paths } = daylight;
   const middle = place.latitude < 0 ? 0 : 180;
   const turned = (azimuth: number) => ((azimuth - middle + 540) % 360) - 180;
   const lines = paths.flatMap((path) =>
@@ -29,10 +33,10 @@ export function sunPathChart(place: Place, horizon: Horizon = []): DisplayItem {
     const past = point.clock % 1;
     return past < 0.05 && (point.day === 355 || point.day === 172);
   });
-  const skyline = Array.from({ length: 151 }, (_, index) => {
-    const x = index * 2 - 150;
-    return { x, elevation: horizonElevation(horizon, x + middle) };
-  });
+  const skyline = daylight.skyline
+    .map(({ azimuth, elevation }) => ({ x: turned(azimuth), elevation }))
+    .filter(({ x }) => Math.abs(x) <= 150)
+    .sort((a, b) => a.x - b.x);
   return figure({
     height: 360,
     x: {

@@ -2,11 +2,9 @@
 import { dayName, MONTHS } from "../kit/calendar.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { showNumber } from "../../units/mod.ts";
-import { hoursBelow } from "../../basics/mod.ts";
-import { type ClimateQuality, degreeHoursBelow, hoursText } from "../../climate/mod.ts";
-import type { ClimateResult, ClimateYear } from "../../climate/types.ts";
-import { findCrop, type HouseInputs } from "../../house/mod.ts";
-import { shortDays } from "../../sun/mod.ts";
+import { type ClimateQuality, hoursText, type ShortDayRow } from "../../climate/mod.ts";
+import type { ClimateResult } from "../../climate/types.ts";
+import type { OutdoorLimit } from "../../house/mod.ts";
 import { type NamedNumber, numbers, table } from "../kit/table.ts";
 
 /** How the radiation of each month fits the sun, and as the file would stand an hour off. */
@@ -30,8 +28,6 @@ export function qualityTable(quality: ClimateQuality): DisplayItem {
 
 /** The hours and sums a house is designed by. */
 export function designTable(result: ClimateResult): DisplayItem {
-  const sum = (months: readonly number[]) =>
-    months.reduce((all, month) => all + result.months[month - 1]!.globalRadiation, 0);
   const rows: NamedNumber[] = [
     { label: "coldest hour", value: result.coldestHour, kind: "temperature" },
     {
@@ -60,7 +56,7 @@ export function designTable(result: ClimateResult): DisplayItem {
     },
     {
       label: "radiation, December to February",
-      value: sum([12, 1, 2]),
+      value: result.winterRadiation,
       kind: "radiation",
       note: "horizontal",
     },
@@ -75,45 +71,18 @@ export function designTable(result: ClimateResult): DisplayItem {
 }
 
 /** Hours and degree-hours outdoors below what the crop bears, and below the heating set point. */
-export function cropLimitTable(climate: ClimateYear, house: HouseInputs): DisplayItem {
-  const crop = findCrop(house.crop);
-  const limits = [
-    [`${crop.name}: plants die below`, crop.killingLimit],
-    [`${crop.name}: plants are damaged below`, crop.damageLimit],
-    [`${crop.name}: growth stops below`, crop.growthLimit],
-    ["freezing", 0],
-    ["heating set point of the study", house.heatSetPoint],
-    ["5 degC", 5],
-  ] as const;
-  const rows = limits.filter(([, limit], index) =>
-    limits.findIndex(([, other]) => other === limit) === index
-  ).sort(([, a], [, b]) => a - b);
-  const degreeHours = (limit: number) => degreeHoursBelow(climate.dryBulb, limit);
-  return table(rows, [
-    { head: "limit", value: ([name]) => name },
-    { head: "at", value: ([, limit]) => limit, kind: "temperature" },
-    {
-      head: "hours outdoors below",
-      value: ([, limit]) => hoursBelow(climate.dryBulb, limit),
-      kind: "hours",
-    },
-    { head: "degree-hours below, K h", value: ([, limit]) => degreeHours(limit), digits: 0 },
-    {
-      head: "degree-hours below, degF h",
-      value: ([, limit]) => degreeHours(limit) * 1.8,
-      digits: 0,
-    },
+export function cropLimitTable(limits: readonly OutdoorLimit[]): DisplayItem {
+  return table(limits, [
+    { head: "limit", value: ({ name }) => name },
+    { head: "at", value: ({ limit }) => limit, kind: "temperature" },
+    { head: "hours outdoors below", value: ({ hours }) => hours, kind: "hours" },
+    { head: "degree-hours below, K h", value: (row) => row.degreeHours, digits: 0 },
+    { head: "degree-hours below, degF h", value: (row) => row.degreeHours * 1.8, digits: 0 },
   ], "Outdoors below the limits of the crop");
 }
 
-const DAY_LENGTHS = [8, 9, 10, 11, 12];
-
 /** The season of days shorter than some lengths at a place. */
-export function shortDayTable(place: { readonly latitude: number }): DisplayItem {
-  const rows = DAY_LENGTHS.map((hours) => ({
-    hours,
-    ...shortDays(place.latitude, hours * 3600),
-  }));
+export function shortDayTable(rows: readonly ShortDayRow[]): DisplayItem {
   const day = (one: number | null) => one === null ? "–" : dayName(one - 1);
   return table(rows, [
     { head: "days shorter than", value: ({ hours }) => `${showNumber(hours, 0)} h`, right: true },

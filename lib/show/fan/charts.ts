@@ -1,43 +1,23 @@
 /** Picture of the fan chapter. @module */
 import * as Plot from "@observablehq/plot";
-import { curveValue, type FanInputs, type FanResult, shapedCurve } from "../../fan/mod.ts";
+import type { FanInputs, SummarisedFan } from "../../fan/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
-import type { Point } from "../kit/thin.ts";
-
-/** The fans' curve read at even steps, so that it is drawn as it is used. */
-export function curvePoints(result: FanResult, steps = 60): Point[] {
-  const { airFlow, staticPressure } = result.curve;
-  const shaped = shapedCurve(airFlow, staticPressure);
-  const from = airFlow[0]!;
-  const to = airFlow.at(-1)!;
-  return Array.from({ length: steps + 1 }, (_, step) => {
-    const x = step === steps ? to : from + (to - from) * step / steps;
-    return { x, y: curveValue(shaped, x) };
-  });
-}
 
 /** Fan curve, system curve and the point where they meet, with the clean and the dirty filter. */
-export function curveChart(result: FanResult, inputs: FanInputs): DisplayItem {
-  const curve = curvePoints(result);
+export function curveChart(result: SummarisedFan, inputs: FanInputs): DisplayItem {
+  const { curve, dirtySystemCurve } = result.summary;
   const rated = result.curve.airFlow.map((x, index) => ({
     x,
     y: result.curve.staticPressure[index]!,
   }));
-  const highest = Math.max(...curve.map((point) => point.y)) * 1.15;
+  const highest = Math.max(...curve.map((point) => point.pressure)) * 1.15;
   const furthest = result.curve.airFlow.at(-1)!;
   const system = [{ airFlow: 0, pressure: 0 }, ...result.systemCurve]
     .filter((point) => point.pressure <= highest && point.airFlow <= furthest);
-  const designFlow = result.airFlow / result.flowRatio;
-  const dirtyMore = inputs.filterPressure * (inputs.filterDirty - 1) || 0;
-  const dirtySystem = dirtyMore === 0 ? [] : result.systemCurve
-    .map(({ airFlow, pressure }) => ({
-      airFlow,
-      pressure: pressure + dirtyMore * (airFlow / designFlow) ** 2,
-    }))
-    .filter((point) => point.pressure <= highest);
+  const dirtySystem = dirtySystemCurve.filter((point) => point.pressure <= highest);
   const dirty = result.dirtyFilter === null ? [] : [result.dirtyFilter];
   const point = { x: "airFlow", y: "pressure" } as const;
   return figure({
@@ -45,7 +25,7 @@ export function curveChart(result: FanResult, inputs: FanInputs): DisplayItem {
     x: { label: "air flow of the whole field, m³/s", grid: true, zero: true },
     y: { label: "pressure, Pa", grid: true, zero: true },
     marks: [
-      Plot.lineY(curve, { x: "x", y: "y", stroke: PALETTE.cold, strokeWidth: 2.5 }),
+      Plot.lineY(curve, { ...point, stroke: PALETTE.cold, strokeWidth: 2.5 }),
       Plot.dot(rated, { x: "x", y: "y", fill: PALETTE.cold, r: 2.5 }),
       Plot.lineY(system, {
         ...point,

@@ -1,27 +1,17 @@
 /** Pictures that compare fans, speeds and months. @module */
 import * as Plot from "@observablehq/plot";
-import type { FanResult } from "../../fan/types.ts";
+import type { FanTrial, SpeedTrial } from "../../fan/mod.ts";
+import type { FanYear } from "../../store/mod.ts";
 import { MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
-import { curvePoints } from "./charts.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE, SERIES_COLOURS } from "../kit/palette.ts";
-
-/** A trial of the fan chapter. */
-export interface TriedFan {
-  /** what was tried */
-  readonly name: string;
-  /** the fan chapter; null where the fans do not meet the field */
-  readonly result: FanResult | null;
-  /** why there is none */
-  readonly reason: string;
-}
 
 const DASHES = ["", "8 3", "2 3", "9 3 2 3"];
 
 /** Curves of one and more fans against the same field. */
-export function countChart(trials: readonly TriedFan[]): DisplayItem {
+export function countChart(trials: readonly FanTrial[]): DisplayItem {
   const met = trials.flatMap(({ name, result }) => result === null ? [] : [{ name, result }]);
   const missed = trials.filter(({ result }) => result === null);
   const points = met.map(({ name, result }) => ({
@@ -40,9 +30,9 @@ export function countChart(trials: readonly TriedFan[]): DisplayItem {
     y: { label: "fan static pressure, Pa", grid: true, zero: true },
     marks: [
       ...met.flatMap(({ result }, index) => [
-        Plot.lineY(curvePoints(result).filter((point) => point.y <= high), {
-          x: "x",
-          y: "y",
+        Plot.lineY(result.summary.curve.filter((point) => point.pressure <= high), {
+          x: "airFlow",
+          y: "pressure",
           stroke: SERIES_COLOURS[index % SERIES_COLOURS.length]!,
           strokeWidth: 2.3,
           ...(index === 0 ? {} : { strokeDasharray: DASHES[index % DASHES.length]! }),
@@ -95,7 +85,7 @@ export function countChart(trials: readonly TriedFan[]): DisplayItem {
  * @param speed of the study, as a share of the rated speed
  */
 export function speedChart(
-  trials: readonly (TriedFan & { readonly speed: number })[],
+  trials: readonly SpeedTrial[],
   speed: number,
 ): DisplayItem {
   const rows = trials.flatMap((trial) =>
@@ -149,20 +139,11 @@ export function speedChart(
 }
 
 /** Electricity of the fans by month. */
-export function monthsChart(
-  months: readonly {
-    readonly month: number;
-    readonly charge: number;
-    readonly discharge: number;
-    readonly hours: number;
-  }[],
-): DisplayItem {
+export function monthsChart({ months, energy, hours }: FanYear): DisplayItem {
   const rows = months.flatMap((row) => [
     { name: MONTHS[row.month]!, energy: row.charge, part: "charge" },
     { name: MONTHS[row.month]!, energy: row.discharge, part: "discharge" },
   ]);
-  const year = rows.reduce((sum, row) => sum + row.energy, 0);
-  const hours = months.reduce((sum, row) => sum + row.hours, 0);
   return figure({
     height: 260,
     x: { label: null, domain: months.map((row) => MONTHS[row.month]!) },
@@ -179,10 +160,10 @@ export function monthsChart(
     color: { type: "identity" },
   }, {
     title: "Electricity used by the fans over the year",
-    alt: `Electricity of the fans by month, ${showSi(year, "energy")} in ${
+    alt: `Electricity of the fans by month, ${showSi(energy, "energy")} in ${
       showSi(hours, "hours")
     } of the year.`,
-    note: `${showSi(year, "energy")} in ${showSi(hours, "hours")} of running.`,
+    note: `${showSi(energy, "energy")} in ${showSi(hours, "hours")} of running.`,
     legend: [
       { label: "heat charged", colour: PALETTE.warm },
       { label: "heat discharged", colour: PALETTE.cold },

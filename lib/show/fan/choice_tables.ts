@@ -1,8 +1,7 @@
 /** Tables that help to choose a fan, and the operating point in words. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
-import type { FanInputs, FanResult } from "../../fan/mod.ts";
-import type { ElevationTrial, FanTrial } from "./fan_variants.ts";
+import type { ElevationTrial, FanInputs, FanTrial, SummarisedFan } from "../../fan/mod.ts";
 import { paragraph, table } from "../kit/table.ts";
 
 /**
@@ -55,9 +54,9 @@ export function elevationTable(trials: readonly ElevationTrial[]): DisplayItem {
 }
 
 /** The operating point as a few sentences. */
-export function pointWords(result: FanResult, inputs: FanInputs): DisplayItem {
+export function pointWords(result: SummarisedFan, inputs: FanInputs): DisplayItem {
   const fans = inputs.count === 1 ? "The fan moves" : `The ${inputs.count} fans move`;
-  const free = result.curve.airFlow.at(-1)!;
+  const { airPower, freeAirShare } = result.summary;
   const dirty = result.dirtyFilter;
   return paragraph(
     `${fans} ${showBoth(result.airFlow, "airFlow")}${
@@ -65,16 +64,14 @@ export function pointWords(result: FanResult, inputs: FanInputs): DisplayItem {
     }, where the field needs ${
       showBoth(result.pressure, "pressure")
     } and the curve gives exactly that. This is ${
-      showSi(result.airFlow / free, "share")
+      showSi(freeAirShare, "share")
     } of the free-air figure at this speed and ${
       showSi(result.flowRatio, "share")
     } of the design flow. ${
       result.stalled
         ? "The operating point is to the left of the pressure peak: the fans stall. Choose a larger fan or a field with less resistance. "
         : "The operating point is to the right of the pressure peak, where the fan runs steadily. "
-    }Of ${showNumber(result.power, 0)} W drawn, ${
-      showNumber(result.airFlow * result.pressure, 0)
-    } W move air. ${
+    }Of ${showNumber(result.power, 0)} W drawn, ${showNumber(airPower, 0)} W move air. ${
       inputs.filterPressure <= 0
         ? "No filter or screen is included."
         : dirty === null

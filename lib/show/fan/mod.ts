@@ -1,25 +1,19 @@
 /** The fan: which one, at what point of its curve, at what power. @module */
 export { answer, summaryTable } from "./answer.ts";
 export { curveChart } from "./charts.ts";
-export { countChart, monthsChart, speedChart, type TriedFan } from "./choice_charts.ts";
+export { countChart, monthsChart, speedChart } from "./choice_charts.ts";
 export { choiceTable, elevationTable, pointWords } from "./choice_tables.ts";
 export { EXERCISES } from "./exercises.ts";
 export {
-  type ElevationTrial,
-  fanChoices,
-  fanCounts,
-  fanElevations,
-  type FanMonth,
-  fanMonths,
-  type FanSources,
-  fanSpeeds,
-  type FanTrial,
-} from "./fan_variants.ts";
-export {
   type AirPath,
   changeFan,
+  curvePoints,
+  type ElevationTrial,
   type FanChange,
+  fanChoices,
+  fanCounts,
   type FanCurve,
+  fanElevations,
   fanEnergy,
   type FanInputs,
   type FanPoint,
@@ -27,10 +21,15 @@ export {
   FANS,
   fansInParallel,
   fansInSeries,
+  fanSpeeds,
   type FanSurroundings,
+  type FanTrial,
+  type FanVariants,
   findFan,
+  type HigherField,
   type OperatingPoint,
   operatingPoint,
+  pointAgainst,
   type PointMissed,
   type PointReached,
   type PressurePoint,
@@ -39,6 +38,9 @@ export {
   speedForFlow,
   type SpeedPoint,
   speedSweep,
+  type SpeedTrial,
   stallLimit,
+  type SummarisedFan,
   systemPressure,
 } from "../../fan/mod.ts";
+export { fanByMonth, fanHoursPerDay, type FanMonth, type FanYear } from "../../store/mod.ts";

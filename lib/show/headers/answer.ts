@@ -1,10 +1,14 @@
 /** What the headers chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
-import type { HeadersInputs, HeadersResult, WorkmanshipResult } from "../../headers/mod.ts";
+import type {
+  HeadersInputs,
+  HeaderVariant,
+  SummarisedHeaders,
+  WorkmanshipResult,
+} from "../../headers/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { answerCard, type Light } from "../kit/answer.ts";
-import type { HeaderVariant } from "./header_variants.ts";
 import { table } from "../kit/table.ts";
 
 const LAYOUT_WORDS: Readonly<Record<HeadersInputs["layout"], string>> = {
@@ -16,17 +20,13 @@ const LAYOUT_WORDS: Readonly<Record<HeadersInputs["layout"], string>> = {
 
 /** The answer card; the range takes carelessly set tube ends where they were drawn. */
 export function answer(
-  result: HeadersResult,
+  result: SummarisedHeaders,
   inputs: HeadersInputs,
   tubes: TubesResult,
   careless?: WorkmanshipResult,
 ): DisplayItem {
-  const outside = [...result.shares].filter((share) => Math.abs(share - 1) > 0.1).length;
+  const { outside, poorest } = result.summary;
   const light: Light = outside === 0 ? "yes" : outside <= tubes.count / 10 ? "partly" : "no";
-  const least = result.shares.reduce(
-    (best, share, tube) => share < result.shares[best]! ? tube : best,
-    0,
-  );
   return answerCard({
     light,
     answer:
@@ -46,7 +46,7 @@ export function answer(
       } (nine in ten of ${careless.trials} random fields). Measure each tube before backfilling.`,
     drivenBy: `the ratio of total tube area to header area, ${
       showNumber(result.areaRatio, 2)
-    }; tube ${least + 1} gets least.`,
+    }; tube ${poorest} gets least.`,
     changesWith:
       "the header were wider, the tubes longer, or the feed point moved. A faster fan changes " +
       "nothing: all these losses vary with the square of the air speed.",

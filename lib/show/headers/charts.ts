@@ -1,38 +1,15 @@
 /** Pictures of the headers chapter. @module */
 import * as Plot from "@observablehq/plot";
-import type { HeadersResult } from "../../headers/types.ts";
-import type { TubesResult } from "../../tubes/types.ts";
+import type { SummarisedHeaders, TubeShare } from "../../headers/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showRange, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { GREY, PALETTE } from "../kit/palette.ts";
 
-/** One tube of the field. */
-interface TubeRow {
-  readonly tube: number;
-  readonly share: number;
-  readonly flow: number;
-  readonly depth: number;
-  readonly supply: number;
-  readonly back: number;
-}
-
-function tubeRows(headers: HeadersResult, tubes: TubesResult): TubeRow[] {
-  return Array.from(headers.shares, (share, index) => ({
-    tube: index + 1,
-    share,
-    flow: share * tubes.flowPerTube,
-    depth: tubes.positions[index]?.depth ?? NaN,
-    supply: headers.supplyPressure[index]!,
-    back: headers.returnPressure[index]!,
-  }));
-}
-
 /** Flow of each tube over the mean, with the band of ±10 %. */
-export function tubeFlowChart(headers: HeadersResult, tubes: TubesResult): DisplayItem {
-  const rows = tubeRows(headers, tubes);
+export function tubeFlowChart(headers: SummarisedHeaders): DisplayItem {
+  const { tubes: rows, outside } = headers.summary;
   const top = Math.max(1.25, headers.flowMax * 1.08);
-  const outside = rows.filter((row) => Math.abs(row.share - 1) > 0.1).length;
   return figure({
     height: 290,
     x: { label: "tube, numbered from the fan side, layer by layer", ...tubeAxis(rows.length) },
@@ -46,10 +23,10 @@ export function tubeFlowChart(headers: HeadersResult, tubes: TubesResult): Displ
         fill: GREY,
       }),
       Plot.rectY(rows, {
-        x1: (row: TubeRow) => row.tube - 0.38,
-        x2: (row: TubeRow) => row.tube + 0.38,
+        x1: (row: TubeShare) => row.tube - 0.38,
+        x2: (row: TubeShare) => row.tube + 0.38,
         y: "share",
-        fill: (row: TubeRow) => Math.abs(row.share - 1) > 0.1 ? PALETTE.warm : PALETTE.air,
+        fill: (row: TubeShare) => row.outside ? PALETTE.warm : PALETTE.air,
       }),
       Plot.ruleY([1], { stroke: PALETTE.ink, strokeDasharray: "4 3" }),
       Plot.ruleY([0], { stroke: PALETTE.ink }),
@@ -75,10 +52,10 @@ export function tubeFlowChart(headers: HeadersResult, tubes: TubesResult): Displ
 }
 
 /** Static pressure along supply and return header. */
-export function pressureChart(headers: HeadersResult, tubes: TubesResult): DisplayItem {
-  const rows = tubeRows(headers, tubes);
+export function pressureChart(headers: SummarisedHeaders): DisplayItem {
+  const rows = headers.summary.tubes;
   const depths = [...new Set(rows.map((row) => row.depth))];
-  const line = (y: "supply" | "back", stroke: string) =>
+  const line = (y: "supplyPressure" | "returnPressure", stroke: string) =>
     depths.flatMap((depth) => [
       Plot.lineY(rows.filter((row) => row.depth === depth), {
         x: "tube",
@@ -92,7 +69,7 @@ export function pressureChart(headers: HeadersResult, tubes: TubesResult): Displ
     height: 290,
     x: { label: "tube, numbered from the fan side, layer by layer", ...tubeAxis(rows.length) },
     y: { label: "static pressure above the return outlet, Pa", grid: true },
-    marks: [...line("supply", PALETTE.warm), ...line("back", PALETTE.cold)],
+    marks: [...line("supplyPressure", PALETTE.warm), ...line("returnPressure", PALETTE.cold)],
   }, {
     title: "Static pressure along the headers",
     alt: `Static pressure at each tube in the supply and in the return header; the difference ` +
@@ -105,9 +82,9 @@ export function pressureChart(headers: HeadersResult, tubes: TubesResult): Displ
     ],
     table: dataTable(rows, [
       { head: "tube", value: (row) => row.tube, digits: 0 },
-      { head: "supply", value: (row) => row.supply, kind: "pressure" },
-      { head: "return", value: (row) => row.back, kind: "pressure" },
-      { head: "across the tube", value: (row) => row.supply - row.back, kind: "pressure" },
+      { head: "supply", value: (row) => row.supplyPressure, kind: "pressure" },
+      { head: "return", value: (row) => row.returnPressure, kind: "pressure" },
+      { head: "across the tube", value: (row) => row.across, kind: "pressure" },
     ]),
   });
 }

@@ -6,7 +6,7 @@ import { drawingInputs, headerHoles } from "../../drawings/mod.ts";
 import type { SoilResult } from "../../soil/types.ts";
 import type { Study } from "../../study/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
-import type { BalanceStudy, BlockedRow, WantedHeader } from "./header_variants.ts";
+import type { BalanceStudy, BlockedRow, WantedHeader } from "../../headers/mod.ts";
 import { table } from "../kit/table.ts";
 
 /** Smallest headers for a wanted evenness. */
@@ -43,24 +43,14 @@ export function blockedTable(rows: readonly BlockedRow[]): DisplayItem {
 
 /** Holes of the plates that even out the field. */
 export function balanceTable(balance: BalanceStudy): DisplayItem {
-  const rows = balance.shares.map((share, tube) => ({
-    tube: tube + 1,
-    share,
-    hole: balance.holes[tube]!,
-  }));
-  const plates = rows.filter(({ hole }) => hole < 0.995 * balance.diameter).length;
   return table(
-    rows,
+    balance.tubes,
     [
-      { head: "tube", value: (row) => row.tube, kind: "count" },
+      { head: "tube", value: (_, index) => index + 1, kind: "count" },
       { head: "flow over mean, no orifice", value: (row) => row.share, digits: 3 },
-      {
-        head: "orifice diameter",
-        value: (row) => row.hole < 0.995 * balance.diameter ? row.hole : null,
-        kind: "smallLength",
-      },
+      { head: "orifice diameter", value: (row) => row.hole, kind: "smallLength" },
     ],
-    `${plates} of ${rows.length} tubes get an orifice; pressure ${
+    `${balance.plates} of ${balance.tubes.length} tubes get an orifice; pressure ${
       showSi(balance.pressureBefore, "pressure")
     } without, ${showSi(balance.pressureAfter, "pressure")} with orifices`,
   );

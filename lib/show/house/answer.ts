@@ -1,16 +1,16 @@
 /** What the house chapter answers. @module */
 import { cropTable } from "./crop_table.ts";
-import { hoursBelow } from "../../basics/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { hourName } from "../kit/calendar.ts";
 import { showBoth, showSi } from "../../units/mod.ts";
 import {
   findCrop,
+  type FreezingRange,
   type HouseInputs,
   type HouseLedger,
   type HouseResult,
-  nightConductance,
   type RankedMeasure,
+  type SummarisedHouse,
 } from "../../house/mod.ts";
 import { answerCard, type Light } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
@@ -23,12 +23,11 @@ export function firstFreezeText(hour: number | null): string {
 }
 
 /** "it would freeze for 1100 h to 1500 h": were the house 1 K warmer or colder than computed. */
-export function freezingRange(airTemperature: Float64Array): string {
-  const [low, high] = [hoursBelow(airTemperature, -1), hoursBelow(airTemperature, 1)];
+export function freezingText({ warmer, colder }: FreezingRange): string {
   const sooner = "if it were 1 K warmer or colder all year than computed, it would ";
-  return high === 0
+  return colder === 0
     ? `${sooner}not freeze in either case`
-    : `${sooner}freeze for ${showSi(low, "hours")} to ${showSi(high, "hours")}`;
+    : `${sooner}freeze for ${showSi(warmer, "hours")} to ${showSi(colder, "hours")}`;
 }
 
 /** Yes where the house never freezes, no where it freezes for more than a twentieth of the year. */
@@ -38,11 +37,10 @@ export function frostLight(hoursBelowFreezing: number): Light {
 }
 
 /** The answer card; the range takes the leakage at half and at twice its value. */
-export function answer(result: HouseResult): DisplayItem {
-  const leak = result.lossParts.find((part) => part.id === "leakage")?.conductance ?? 0;
-  const largest = result.lossParts.reduce((a, b) => a.conductance > b.conductance ? a : b);
-  const loss = (factor: number) =>
-    showBoth(result.lossCoefficient + (factor - 1) * leak, "conductance");
+export function answer(result: SummarisedHouse): DisplayItem {
+  const { lossShares, leakageRange, freezingRange } = result.summary;
+  const largest = lossShares.reduce((a, b) => a.conductance > b.conductance ? a : b);
+  const [half, twice] = leakageRange.map((loss) => showBoth(loss, "conductance"));
   return answerCard({
     light: frostLight(result.hoursBelowFreezingNoStore),
     answer: `Without a store and heating, the house falls to ${
@@ -52,32 +50,28 @@ export function answer(result: HouseResult): DisplayItem {
     }. Holding the heating set point would take ${showBoth(result.heatDemand, "energy")} a year, ${
       showBoth(result.peakHeatLoss, "heatFlow")
     } at the design night.`,
-    range: `Leakage is the least certain part: with half of it the house loses ${
-      loss(0.5)
-    }, with twice ${loss(2)}, compared with ${
-      showBoth(result.lossCoefficient, "conductance")
-    } here. House temperatures are not known to better than a kelvin: ${
-      freezingRange(result.freeRunning.airTemperature)
-    }.`,
-    drivenBy: `${largest.name}, ${
-      showSi(largest.conductance / result.lossCoefficient, "share")
-    } of the loss.`,
+    range:
+      `Leakage is the least certain part: with half of it the house loses ${half}, with twice ${twice}, compared with ${
+        showBoth(result.lossCoefficient, "conductance")
+      } here. House temperatures are not known to better than a kelvin: ${
+        freezingText(freezingRange)
+      }.`,
+    drivenBy: `${largest.name}, ${showSi(largest.share, "share")} of the loss.`,
     changesWith: "the largest bar were cut: a night curtain, a second layer, a sealed skin, an " +
       "insulated north wall and edge come before a store.",
   });
 }
 
 /** Size of the house. */
-export function geometryTable(result: HouseResult): DisplayItem {
-  const { floorArea, volume, perimeter, parts } = result.geometry;
-  const area = (kind: string) =>
-    parts.filter((part) => part.kind === kind).reduce((sum, part) => sum + part.area, 0);
+export function geometryTable(result: SummarisedHouse): DisplayItem {
+  const { floorArea, volume, perimeter } = result.geometry;
+  const { glazed, opaque } = result.summary.areas;
   return numbers([
     { label: "floor", value: floorArea, kind: "area" },
     { label: "volume", value: volume, kind: "volume" },
     { label: "perimeter", value: perimeter, kind: "length" },
-    { label: "glazed skin", value: area("glazed"), kind: "area" },
-    { label: "opaque skin", value: area("opaque"), kind: "area" },
+    { label: "glazed skin", value: glazed, kind: "area" },
+    { label: "opaque skin", value: opaque, kind: "area" },
   ]);
 }
 
@@ -85,29 +79,20 @@ export function geometryTable(result: HouseResult): DisplayItem {
  * The UA table: each surface of the skin with its loss as at night, then leakage and floor edge,
  * then all together.
  */
-export function skinTable(result: HouseResult, inputs: HouseInputs): DisplayItem {
-  const { geometry, lossParts, lossCoefficient } = result;
-  const skin = geometry.parts.filter((part) => part.area > 0).map((part) => ({
-    name: part.name,
-    kind: part.kind as string,
-    area: part.area as number | null,
-    open: part.transmittanceHeat as number | null,
-    loss: nightConductance(part, inputs, geometry),
-  }));
-  const others = lossParts.slice(-2).map(({ id, name, conductance }) => ({
-    name,
-    kind: id === "leakage" ? "air" : "ground",
+export function skinTable(result: SummarisedHouse): DisplayItem {
+  const total = {
+    name: "total",
+    kind: "",
     area: null,
-    open: null,
-    loss: conductance,
-  }));
-  const total = { name: "total", kind: "", area: null, open: null, loss: lossCoefficient };
-  return table([...skin, ...others, total], [
+    transmittance: null,
+    conductance: result.lossCoefficient,
+  };
+  return table([...result.summary.losses, total], [
     { head: "part", value: (row) => row.name },
     { head: "kind", value: (row) => row.kind },
     { head: "area", value: (row) => row.area, kind: "area" },
-    { head: "U-value, curtain open", value: (row) => row.open, kind: "transmittance" },
-    { head: "U·A at night", value: (row) => row.loss, kind: "conductance", digits: 1 },
+    { head: "U-value, curtain open", value: (row) => row.transmittance, kind: "transmittance" },
+    { head: "U·A at night", value: (row) => row.conductance, kind: "conductance", digits: 1 },
   ]);
 }
 

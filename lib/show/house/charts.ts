@@ -1,13 +1,13 @@
 /** Pictures of the house chapter. @module */
 import * as Plot from "@observablehq/plot";
 import type { ClimateYear } from "../../climate/types.ts";
-import type { HouseResult } from "../../house/types.ts";
+import type { SummarisedHouse } from "../../house/mod.ts";
 import { hourName } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
-import { lineLegend, type TimeLine, timePlot, weekAroundLowest, yearWindow } from "../kit/lines.ts";
+import { lineLegend, type TimeLine, timePlot } from "../kit/lines.ts";
 import { PALETTE } from "../kit/palette.ts";
 
 /** Colours of the parts, in their fixed order; further parts begin again. */
@@ -29,14 +29,10 @@ interface LossBar {
 }
 
 /** Parts from the largest, each with its colour and where it starts in the stack. */
-function lossBars(result: HouseResult): LossBar[] {
+function lossBars(result: SummarisedHouse): LossBar[] {
   let from = 0;
-  return result.lossParts
-    .map((part, index) => ({
-      ...part,
-      share: part.conductance / result.lossCoefficient,
-      colour: PART_COLOURS[index % PART_COLOURS.length]!,
-    }))
+  return result.summary.lossShares
+    .map((part, index) => ({ ...part, colour: PART_COLOURS[index % PART_COLOURS.length]! }))
     .filter((part) => part.conductance > 0)
     .sort((a, b) => b.conductance - a.conductance)
     .map((part) => {
@@ -47,7 +43,7 @@ function lossBars(result: HouseResult): LossBar[] {
 }
 
 /** The whole loss as one stacked bar, and below it each part from the largest. */
-export function lossesChart(result: HouseResult): DisplayItem {
+export function lossesChart(result: SummarisedHouse): DisplayItem {
   const bars = lossBars(result);
   const largest = bars[0]!;
   const whole = showSi(result.lossCoefficient, "conductance");
@@ -115,19 +111,30 @@ export function lossesChart(result: HouseResult): DisplayItem {
 }
 
 /** Hours of the year the free-running house and the outdoors stay at or below a temperature. */
-export function freeRunningDurationChart(result: HouseResult, climate: ClimateYear): DisplayItem {
+export function freeRunningDurationChart(
+  result: SummarisedHouse,
+  climate: ClimateYear,
+): DisplayItem {
+  const { hoursBelow } = result.summary;
   return durationFigure({
     curves: [
-      { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
+      {
+        label: "outdoors",
+        colour: PALETTE.cold,
+        series: climate.dryBulb,
+        hoursBelow: hoursBelow.map(({ outdoors }) => outdoors),
+        dashed: true,
+      },
       {
         label: "house without a store",
         colour: PALETTE.warm,
         series: result.freeRunning.airTemperature,
+        hoursBelow: hoursBelow.map(({ inside }) => inside),
       },
     ],
     axis: "air temperature, degC",
     kind: "temperature",
-    limits: [-20, -10, 0, 5, 10, 30],
+    limits: hoursBelow.map(({ limit }) => limit),
     title: "Free-running house: hours at or below each temperature",
     alt: `The house without store or heating falls to ${
       showSi(result.coldestHourNoStore, "temperature")
@@ -136,13 +143,16 @@ export function freeRunningDurationChart(result: HouseResult, climate: ClimateYe
 }
 
 /** The seven days around the coldest hour of the house without a store. */
-export function coldestWeekChart(result: HouseResult, climate: ClimateYear): DisplayItem {
-  const inside = result.freeRunning.airTemperature;
-  const start = weekAroundLowest(inside);
-  const window = (series: ArrayLike<number>) => yearWindow(series, start, 168);
+export function coldestWeekChart(result: SummarisedHouse, climate: ClimateYear): DisplayItem {
+  const { start, days } = result.summary.coldestWeek;
+  const week = { start, hours: 168 };
   const temperatures: TimeLine[] = [
     { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
-    { label: "house without a store", colour: PALETTE.warm, series: inside },
+    {
+      label: "house without a store",
+      colour: PALETTE.warm,
+      series: result.freeRunning.airTemperature,
+    },
   ];
   const sun: TimeLine = {
     label: "radiation",
@@ -154,22 +164,11 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
     colour: PALETTE.latent,
     series: result.heated.heater.map((heat) => heat / 1000),
   };
-  const heated = window(heater.series).some((heat) => heat > 0);
-  const days = Array.from({ length: 7 }, (_, day) => day);
-  const dayOf = (series: ArrayLike<number>, day: number) =>
-    Array.from(window(series).slice(day * 24, day * 24 + 24));
+  const heated = days.some(({ heatDemand }) => heatDemand > 0);
   return figure([
-    timePlot({
-      lines: temperatures,
-      start,
-      hours: 168,
-      axis: "air temperature, degC",
-      limits: [0],
-    }),
-    timePlot({ lines: [sun], start, hours: 168, axis: "radiation, W/m²", height: 150 }),
-    ...(heated
-      ? [timePlot({ lines: [heater], start, hours: 168, axis: "heater, kW", height: 150 })]
-      : []),
+    timePlot({ ...week, lines: temperatures, axis: "air temperature, degC", limits: [0] }),
+    timePlot({ ...week, lines: [sun], axis: "radiation, W/m²", height: 150 }),
+    ...(heated ? [timePlot({ ...week, lines: [heater], axis: "heater, kW", height: 150 })] : []),
   ], {
     title: "The coldest week of the house without a store",
     alt:
@@ -180,32 +179,12 @@ export function coldestWeekChart(result: HouseResult, climate: ClimateYear): Dis
       `lowest indoor temperature ${showSi(result.coldestHourNoStore, "temperature")}.`,
     legend: lineLegend([...temperatures, sun, ...(heated ? [heater] : [])]),
     table: dataTable(days, [
-      { head: "day", value: (day) => hourName(start + day * 24).replace(" 00:00", "") },
-      {
-        head: "outdoors lowest",
-        value: (day) => Math.min(...dayOf(climate.dryBulb, day)),
-        kind: "temperature",
-      },
-      {
-        head: "inside lowest",
-        value: (day) => Math.min(...dayOf(inside, day)),
-        kind: "temperature",
-      },
-      {
-        head: "inside highest",
-        value: (day) => Math.max(...dayOf(inside, day)),
-        kind: "temperature",
-      },
-      {
-        head: "radiation",
-        value: (day) => dayOf(climate.globalHorizontal, day).reduce((a, b) => a + b, 0) / 1000,
-        kind: "radiation",
-      },
-      {
-        head: "heat demand",
-        value: (day) => dayOf(heater.series, day).reduce((a, b) => a + b, 0),
-        kind: "energy",
-      },
+      { head: "day", value: ({ hour }) => hourName(hour).replace(" 00:00", "") },
+      { head: "outdoors lowest", value: (day) => day.outdoorsLowest, kind: "temperature" },
+      { head: "inside lowest", value: (day) => day.insideLowest, kind: "temperature" },
+      { head: "inside highest", value: (day) => day.insideHighest, kind: "temperature" },
+      { head: "radiation", value: (day) => day.radiation, kind: "radiation" },
+      { head: "heat demand", value: (day) => day.heatDemand, kind: "energy" },
     ]),
   });
 }

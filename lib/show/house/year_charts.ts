@@ -1,38 +1,15 @@
 /** Pictures of the house through the year: temperature, moisture, heat. @module */
-import { sum } from "d3-array";
 import * as Plot from "@observablehq/plot";
-import { MONTH_DAYS } from "../../basics/mod.ts";
-import type { ClimateYear } from "../../climate/types.ts";
-import type { HouseResult, HouseYear } from "../../house/types.ts";
-import { dailyMeans, monthlySums } from "../../basics/mod.ts";
+import type { HeatMonth, SummarisedHouse } from "../../house/mod.ts";
 import { axisDate, MONTHS, monthTicks } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
-/** Lowest, mean and highest value of each day. */
-export interface DayRange {
-  /** middle of the day on the time axis */
-  readonly date: Date;
-  /** lowest value of the day */
-  readonly low: number;
-  /** mean of the day */
-  readonly mean: number;
-  /** highest value of the day */
-  readonly high: number;
-}
-
-/** Lowest, mean and highest value of each day of an hourly year. */
-export function dayRanges(series: Float64Array): DayRange[] {
-  return Array.from(dailyMeans(series), (mean, day) => {
-    let [low, high] = [Infinity, -Infinity];
-    for (let hour = day * 24; hour < day * 24 + 24; hour++) {
-      low = Math.min(low, series[hour]!);
-      high = Math.max(high, series[hour]!);
-    }
-    return { date: axisDate(day * 24 + 12), low, mean, high };
-  });
+/** Days as points of the time axis, at their noon. */
+function atNoon<Day>(days: readonly Day[]): (Day & { readonly date: Date })[] {
+  return days.map((day, index) => ({ ...day, date: axisDate(index * 24 + 12) }));
 }
 
 const YEAR_AXIS: Plot.ScaleOptions = {
@@ -45,15 +22,11 @@ const YEAR_AXIS: Plot.ScaleOptions = {
 
 /** Each day's span of the free-running house over the outdoors' coldest hour, with the limits. */
 export function freeRunningYearChart(
-  result: HouseResult,
-  climate: ClimateYear,
+  result: SummarisedHouse,
   crop: { readonly name: string; readonly killingLimit: number },
 ): DisplayItem {
-  const inside = dayRanges(result.freeRunning.airTemperature);
-  const outside = dayRanges(climate.dryBulb);
-  const monthly = (days: readonly DayRange[], month: number) =>
-    days.filter((day) => day.date.getUTCMonth() === month);
-  const least = (days: readonly DayRange[]) => Math.min(...days.map((day) => day.low));
+  const inside = atNoon(result.summary.insideDays);
+  const outside = atNoon(result.summary.outdoorDays);
   const limit = showSi(crop.killingLimit, "temperature");
   return figure({
     x: YEAR_AXIS,
@@ -81,23 +54,11 @@ export function freeRunningYearChart(
       { label: "outdoors, coldest hour", colour: PALETTE.cold, sign: "dash" },
       { label: `below ${limit} kills ${crop.name}`, colour: PALETTE.latent, sign: "line" },
     ],
-    table: dataTable(MONTHS, [
-      { head: "month", value: (month) => month },
-      {
-        head: "outdoors lowest",
-        value: (_, month) => least(monthly(outside, month)),
-        kind: "temperature",
-      },
-      {
-        head: "house lowest",
-        value: (_, month) => least(monthly(inside, month)),
-        kind: "temperature",
-      },
-      {
-        head: "house highest",
-        value: (_, month) => Math.max(...monthly(inside, month).map((day) => day.high)),
-        kind: "temperature",
-      },
+    table: dataTable(result.summary.temperatureMonths, [
+      { head: "month", value: ({ month }) => MONTHS[month]! },
+      { head: "outdoors lowest", value: (row) => row.outdoorsLowest, kind: "temperature" },
+      { head: "house lowest", value: (row) => row.insideLowest, kind: "temperature" },
+      { head: "house highest", value: (row) => row.insideHighest, kind: "temperature" },
     ]),
   });
 }
@@ -108,11 +69,15 @@ export function freeRunningYearChart(
  * @param result result of the house chapter
  * @param purgeHumidity relative humidity above which the vents open, 0 to 1
  */
-export function humidityChart(result: HouseResult, purgeHumidity: number): DisplayItem {
-  const year = result.freeRunning;
-  const days = dayRanges(year.relativeHumidity.map((humidity) => humidity * 100));
-  const drops = dayRanges(year.condensed).map(({ date, mean }) => ({ date, water: mean * 86400 }));
-  const water = sum(result.condensateByMonth);
+export function humidityChart(result: SummarisedHouse, purgeHumidity: number): DisplayItem {
+  const { humidityDays, condensedDays, condensed, dampHours } = result.summary;
+  const percent = (share: number) => share * 100;
+  const days = atNoon(humidityDays.map(({ low, mean, high }) => ({
+    low: percent(low),
+    mean: percent(mean),
+    high: percent(high),
+  })));
+  const drops = atNoon(condensedDays.map((water) => ({ water })));
   return figure([{
     height: 240,
     x: YEAR_AXIS,
@@ -126,7 +91,7 @@ export function humidityChart(result: HouseResult, purgeHumidity: number): Displ
         fillOpacity: 0.2,
       }),
       Plot.lineY(days, { x: "date", y: "mean", stroke: PALETTE.latent, strokeWidth: 1.6 }),
-      Plot.ruleY([purgeHumidity * 100], { stroke: PALETTE.ink, strokeDasharray: "5 3" }),
+      Plot.ruleY([percent(purgeHumidity)], { stroke: PALETTE.ink, strokeDasharray: "5 3" }),
     ],
   }, {
     height: 180,
@@ -139,61 +104,25 @@ export function humidityChart(result: HouseResult, purgeHumidity: number): Displ
   }], {
     title: "Humidity and condensation on the cover",
     alt: `Humidity in the house without heating or store, and water condensing on the cover: ${
-      showSi(water, "mass")
-    } a year, ${showSi(hoursAtLeast(year.relativeHumidity, 0.9), "hours")} at or above 90 %.`,
+      showSi(condensed, "mass")
+    } a year, ${showSi(dampHours, "hours")} at or above 90 %.`,
     legend: [
       { label: "daily mean", colour: PALETTE.latent, sign: "line" },
       { label: "driest to dampest hour", colour: "#e2c6e0" },
       { label: "purge above this", colour: PALETTE.ink, sign: "dash" },
       { label: "water condensed", colour: PALETTE.cold },
     ],
-    table: humidityTable(result),
+    table: dataTable(result.summary.humidityMonths, [
+      { head: "month", value: ({ month }) => MONTHS[month]! },
+      { head: "mean humidity", value: (row) => row.meanHumidity, kind: "share" },
+      { head: "at or above 90 %", value: (row) => row.dampHours, kind: "hours" },
+      { head: "evaporated by crop and soil", value: (row) => row.evaporated, kind: "mass" },
+      { head: "condensed on the cover", value: (row) => row.condensed, kind: "mass" },
+    ]),
   });
 }
 
-function hoursAtLeast(series: ArrayLike<number>, limit: number): number {
-  let hours = 0;
-  for (let hour = 0; hour < series.length; hour++) if (series[hour]! >= limit) hours++;
-  return hours;
-}
-
-function humidityTable({ freeRunning, condensateByMonth }: HouseResult) {
-  const { relativeHumidity, evaporated } = freeRunning;
-  const mean = monthlySums(relativeHumidity);
-  const damp = monthlySums(relativeHumidity.map((humidity) => humidity >= 0.9 ? 1 : 0));
-  const water = monthlySums(evaporated);
-  return dataTable(MONTHS, [
-    { head: "month", value: (month) => month },
-    {
-      head: "mean humidity",
-      value: (_, month) => mean[month]! / (MONTH_DAYS[month]! * 24),
-      kind: "share",
-    },
-    { head: "at or above 90 %", value: (_, month) => damp[month]!, kind: "hours" },
-    {
-      head: "evaporated by crop and soil",
-      value: (_, month) => water[month]! * 3600,
-      kind: "mass",
-    },
-    {
-      head: "condensed on the cover",
-      value: (_, month) => condensateByMonth[month]!,
-      kind: "mass",
-    },
-  ]);
-}
-
-type FlowName =
-  | "solar"
-  | "heater"
-  | "floor"
-  | "glazing"
-  | "opaque"
-  | "leakage"
-  | "vent"
-  | "evaporation";
-
-const FLOWS: readonly (readonly [FlowName, string, string])[] = [
+const FLOWS: readonly (readonly [Exclude<keyof HeatMonth, "month">, string, string])[] = [
   ["solar", "sun", PALETTE.warm],
   ["heater", "heater", PALETTE.latent],
   ["floor", "floor soil", PALETTE.soil],
@@ -204,23 +133,13 @@ const FLOWS: readonly (readonly [FlowName, string, string])[] = [
   ["evaporation", "used in evaporation", "#c9cdd3"],
 ];
 
-/** kWh of each flow in each month, gains above zero; the floor takes or gives. */
-export function heatFlowsByMonth(year: HouseYear): { name: string; month: string; heat: number }[] {
-  return FLOWS.flatMap(([key, name]) =>
-    monthlySums(year[key]).map((sum, month) => ({
-      name,
-      month: MONTHS[month]!,
-      heat: sum / 1000,
-    }))
-  );
-}
-
 /** Heat of each month into and out of the house held at its set point. */
-export function heatFlowsChart(result: HouseResult): DisplayItem {
-  const rows = heatFlowsByMonth(result.heated);
+export function heatFlowsChart(result: SummarisedHouse): DisplayItem {
+  const { heatMonths } = result.summary;
+  const rows = FLOWS.flatMap(([key, name]) =>
+    heatMonths.map((row) => ({ name, month: MONTHS[row.month]!, heat: row[key] }))
+  );
   const names = FLOWS.map(([, name]) => name);
-  const of = (name: string, month: string) =>
-    rows.find((row) => row.name === name && row.month === month)!.heat;
   return figure({
     height: 340,
     x: { domain: MONTHS as string[], label: null, padding: 0.2 },
@@ -239,11 +158,11 @@ export function heatFlowsChart(result: HouseResult): DisplayItem {
       "Heat stored in barrels and air from one month to the next is left out: bars up and down may " +
       "differ by that amount.",
     legend: FLOWS.map(([, label, colour]) => ({ label, colour })),
-    table: dataTable(MONTHS, [
-      { head: "month", value: (month) => month },
-      ...names.map((head) => ({
+    table: dataTable(heatMonths, [
+      { head: "month", value: ({ month }) => MONTHS[month]! },
+      ...FLOWS.map(([key, head]) => ({
         head,
-        value: (month: string) => of(head, month),
+        value: (row: HeatMonth) => row[key],
         kind: "energy" as const,
         us: false,
       })),
@@ -252,10 +171,10 @@ export function heatFlowsChart(result: HouseResult): DisplayItem {
 }
 
 /** Heat demand of each month. */
-export function heatDemandChart(result: HouseResult): DisplayItem {
+export function heatDemandChart(result: SummarisedHouse): DisplayItem {
   const rows = result.heatDemandByMonth.map((heat, month) => ({ month: MONTHS[month]!, heat }));
   const worst = rows.reduce((a, b) => a.heat > b.heat ? a : b);
-  const peak = result.heated.heater.reduce((most, heat) => Math.max(most, heat), 0);
+  const peak = result.summary.peakDemand;
   return figure({
     height: 250,
     x: { domain: MONTHS as string[], label: null, padding: 0.25 },

@@ -1,7 +1,6 @@
 /** Duration curves: hours a value stays below a limit. @module */
 import type { Kind } from "../../units/mod.ts";
 import * as Plot from "@observablehq/plot";
-import { hoursBelow } from "../../basics/mod.ts";
 import { dataTable } from "./data_table.ts";
 import { type DisplayItem, figure } from "./figure.ts";
 import { PALETTE } from "./palette.ts";
@@ -15,6 +14,8 @@ export interface DurationSeries {
   readonly colour: string;
   /** hourly values, any order */
   readonly series: Float64Array;
+  /** hours below each of the limits, in their order */
+  readonly hoursBelow: readonly number[];
   /** broken line */
   readonly dashed?: boolean;
 }
@@ -47,7 +48,7 @@ export function durationFigure(input: DurationInput): DisplayItem {
     { head: "limit", value: (limit) => limit, kind: input.kind },
     ...input.curves.map((curve) => ({
       head: `hours below, ${curve.label}`,
-      value: (limit: number) => hoursBelow(curve.series, limit),
+      value: (_: number, index: number) => curve.hoursBelow[index]!,
       digits: 0,
     })),
   ]);

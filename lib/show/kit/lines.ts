@@ -79,13 +79,3 @@ export function lineLegend(lines: readonly TimeLine[]): LegendEntry[] {
     sign: line.dashed === true ? "dash" : "line",
   }));
 }
-
-/** First hour of the 168-hour window centred on the lowest value of a series. */
-export function weekAroundLowest(series: ArrayLike<number>): number {
-  let coldest = 0;
-  for (let hour = 1; hour < series.length; hour++) {
-    if (series[hour]! < series[coldest]!) coldest = hour;
-  }
-  const start = Math.floor(coldest / 24) * 24 - 72;
-  return Math.min(Math.max(start, 0), series.length - 168);
-}

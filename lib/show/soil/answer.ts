@@ -1,13 +1,17 @@
 /** What the soil chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { showBoth, showRange } from "../../units/mod.ts";
-import { dampingDepth, GROUND_PRIOR, groundRanges, type SoilResult } from "../../soil/mod.ts";
+import {
+  GROUND_PRIOR,
+  type GroundRanges,
+  type SoilResult,
+  type SummarisedSoil,
+} from "../../soil/mod.ts";
 import { answerCard } from "../kit/answer.ts";
 import { numbers, table } from "../kit/table.ts";
 
 /** What measured stations say of the column: 95 % ranges of the extremes and the frost depth. */
-function stationWords(result: SoilResult): string {
-  const { lowest, highest, frostDepth } = groundRanges(result);
+function stationWords({ lowest, highest, frostDepth }: GroundRanges): string {
   return ` By the column's errors at ${GROUND_PRIOR.stations} measured stations, 95 of 100 places ` +
     `have their lowest within ${showRange(...lowest, "temperature")} and their highest within ${
       showRange(...highest, "temperature")
@@ -16,12 +20,11 @@ function stationWords(result: SoilResult): string {
 }
 
 /** The answer card; the range comes from the changed soils of the chapter and from measured stations. */
-export function answer(result: SoilResult): DisplayItem {
-  const cleared = result.sensitivity.find((row) => row.change.includes("snow"));
-  const soils = result.sensitivity.filter((row) => row !== cleared);
-  const lows = soils.map((row) => row.minAtTubeDepth);
-  const highs = soils.map((row) => row.maxAtTubeDepth);
-  const frost = soils.map((row) => row.frostDepth);
+export function answer(result: SummarisedSoil): DisplayItem {
+  const { range, penetration } = result.summary;
+  const { cleared } = range;
+  const { lowest, highest, frostDepth: frost } = range.soils;
+  const ofYear = penetration.at(-1)!.depth;
   return answerCard({
     answer: `At the tube depth of ${showBoth(result.tubeDepth, "depth")} the undisturbed ground ` +
       `swings between ${showBoth(result.temperatureAtTubeDepthMin, "temperature")} and ${
@@ -31,27 +34,23 @@ export function answer(result: SoilResult): DisplayItem {
         ? `frost reaches ${showBoth(result.frostDepth, "depth")}.`
         : "it does not freeze."),
     range: `With soil conductivity and moisture varied within plausible limits, the lowest ` +
-      `lies between ${showBoth(Math.min(...lows), "temperature")} and ${
-        showBoth(Math.max(...lows), "temperature")
-      }, the highest between ${showBoth(Math.min(...highs), "temperature")} and ${
-        showBoth(Math.max(...highs), "temperature")
+      `lies between ${showBoth(lowest[0], "temperature")} and ${
+        showBoth(lowest[1], "temperature")
+      }, the highest between ${showBoth(highest[0], "temperature")} and ${
+        showBoth(highest[1], "temperature")
       }` +
-      (Math.max(...frost) > 0
-        ? `, frost depth between ${showBoth(Math.min(...frost), "depth")} and ${
-          showBoth(Math.max(...frost), "depth")
-        }.`
+      (frost[1] > 0
+        ? `, frost depth between ${showBoth(frost[0], "depth")} and ${showBoth(frost[1], "depth")}.`
         : ".") +
-      (cleared === undefined || cleared.frostDepth === 0
+      (cleared === null || cleared.frostDepth === 0
         ? ""
         : ` On bare ground kept clear of snow, the lowest would be ${
           showBoth(cleared.minAtTubeDepth, "temperature")
         } and frost would reach ${showBoth(cleared.frostDepth, "depth")}.`) +
-      stationWords(result),
+      stationWords(result.summary.stations),
     drivenBy:
       `the annual mean at the surface, ${showBoth(result.wave.mean, "temperature")}, and how ` +
-      `deep the annual wave reaches, ${
-        showBoth(dampingDepth(result.properties.diffusivity), "depth")
-      }.`,
+      `deep the annual wave reaches, ${showBoth(ofYear, "depth")}.`,
     changesWith:
       "there were no snow or deeper snow, the soil were wetter or drier, groundwater moved " +
       "through it, or a house had stood there for years: soil under a house is several kelvin " +
@@ -85,13 +84,11 @@ export function propertyTable(result: SoilResult): DisplayItem {
 }
 
 /** How deep waves of a day, of ten days and of a year reach. */
-export function penetrationTable(result: SoilResult): DisplayItem {
-  const periods = [1, 10, 365];
-  const depth = (days: number) => dampingDepth(result.properties.diffusivity, days * 86400);
-  return table(periods, [
-    { head: "period", value: (days) => days, kind: "days" },
-    { head: "depth where 37 % is left", value: depth, kind: "depth" },
-    { head: "depth where 5 % is left", value: (days) => 3 * depth(days), kind: "depth" },
+export function penetrationTable(result: SummarisedSoil): DisplayItem {
+  return table(result.summary.penetration, [
+    { head: "period", value: ({ days }) => days, kind: "days" },
+    { head: "depth where 37 % is left", value: ({ depth }) => depth, kind: "depth" },
+    { head: "depth where 5 % is left", value: (row) => row.depthOfTwentieth, kind: "depth" },
   ], "How deep each wave reaches");
 }
 

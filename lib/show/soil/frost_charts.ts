@@ -1,43 +1,11 @@
 /** Pictures of frost and snow, of the two estimates of the ground, and of what a changed soil does. @module */
 import * as Plot from "@observablehq/plot";
-import { monthlyWave, type SoilResult } from "../../soil/mod.ts";
+import type { EstimateMonth, FrostDay, SummarisedSoil } from "../../soil/mod.ts";
 import { MONTH_MIDDLES, MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
-
-/** Frozen ground of one day. */
-export interface FrostDay {
-  /** day of the year, from 0 */
-  readonly day: number;
-  /** m, upper end of the frozen ground */
-  readonly top: number;
-  /** m, its lower end; the same as `top` where nothing is frozen */
-  readonly bottom: number;
-}
-
-/** Frozen ground of every day, from the map of depth and day, straight between its depths. */
-export function frostDays(result: SoilResult): FrostDay[] {
-  const { depths, temperature } = result.field;
-  return Array.from({ length: temperature[0]!.length }, (_, day) => {
-    const value = (index: number) => temperature[index]![day]!;
-    const frozen = depths.map((_, index) => index).filter((index) => value(index) < 0);
-    if (frozen.length === 0) return { day, top: 0, bottom: 0 };
-    const crossing = (inner: number, outer: number) =>
-      depths[outer] === undefined ? depths[inner]! : depths[inner]! +
-        (depths[outer]! - depths[inner]!) * value(inner) / (value(inner) - value(outer));
-    return {
-      day,
-      top: crossing(frozen[0]!, frozen[0]! - 1),
-      bottom: crossing(frozen.at(-1)!, frozen.at(-1)! + 1),
-    };
-  });
-}
-
-function isFrozen(day: FrostDay): boolean {
-  return day.bottom > day.top;
-}
 
 const DAY_AXIS = {
   label: null,
@@ -48,12 +16,10 @@ const DAY_AXIS = {
 };
 
 /** Snow above, frozen ground below, day by day. */
-export function frostSnowChart(result: SoilResult): DisplayItem {
-  const frost = frostDays(result);
+export function frostSnowChart(result: SummarisedSoil): DisplayItem {
+  const { frost, deepestSnow, frozenDays } = result.summary;
   const snow = Array.from(result.snowDepth, (depth, day) => ({ day, depth }));
   const reach = Math.max(result.frostDepth, result.tubeDepth) + 0.2;
-  const deepestSnow = Math.max(...result.snowDepth);
-  const days = frost.filter(isFrozen).length;
   return figure({
     height: 280,
     x: DAY_AXIS,
@@ -67,8 +33,8 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
       Plot.areaY(snow, { x: "day", y: "depth", fill: "#b7cff2" }),
       Plot.areaY(frost, {
         x: "day",
-        y1: (one: FrostDay) => isFrozen(one) ? -one.top : NaN,
-        y2: (one: FrostDay) => isFrozen(one) ? -one.bottom : NaN,
+        y1: (one: FrostDay) => one.frozen ? -one.top : NaN,
+        y2: (one: FrostDay) => one.frozen ? -one.bottom : NaN,
         fill: PALETTE.cold,
       }),
       Plot.ruleY([0], { stroke: PALETTE.ink }),
@@ -79,7 +45,7 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
     alt: result.frostDepth > 0
       ? `Snow up to ${
         showSi(deepestSnow, "depth")
-      }; the ground is frozen on ${days} days, down to ${showSi(result.frostDepth, "depth")}.`
+      }; the ground is frozen on ${frozenDays} days, down to ${showSi(result.frostDepth, "depth")}.`
       : `Snow up to ${
         showSi(deepestSnow, "depth")
       }; the undisturbed ground does not freeze in this year.`,
@@ -99,38 +65,14 @@ export function frostSnowChart(result: SoilResult): DisplayItem {
 }
 
 function ends(day: FrostDay, end: "top" | "bottom"): number | null {
-  return isFrozen(day) ? day[end] : null;
-}
-
-/** One month of the two estimates at tube depth. */
-export interface EstimateMonth {
-  /** 0 to 11 */
-  readonly month: number;
-  /** degC, column with surface balance, snow and frost */
-  readonly column: number;
-  /** degC, annual wave from the air temperature */
-  readonly wave: number;
-}
-
-/** Both estimates of the undisturbed ground at tube depth, month by month. */
-export function twoEstimates(result: SoilResult): EstimateMonth[] {
-  const { depths, tubeDepth } = result;
-  const below = Math.max(1, depths.findIndex((depth) => depth >= tubeDepth));
-  const [low, high] = [depths[below - 1]!, depths[below]!];
-  const share = (tubeDepth - low) / (high - low);
-  return monthlyWave(result.climateWave, tubeDepth).map((wave, month) => {
-    const at = result.monthly[month]!;
-    return { month, column: at[below - 1]! + share * (at[below]! - at[below - 1]!), wave };
-  });
+  return day.frozen ? day[end] : null;
 }
 
 /** The two estimates of the undisturbed ground at tube depth. */
-export function twoEstimatesChart(result: SoilResult): DisplayItem {
-  const rows = twoEstimates(result);
+export function twoEstimatesChart(result: SummarisedSoil): DisplayItem {
+  const rows = result.summary.estimates;
   const name = (row: EstimateMonth) => MONTHS[row.month]!;
-  const widest = rows.reduce((a, b) =>
-    Math.abs(a.column - a.wave) > Math.abs(b.column - b.wave) ? a : b
-  );
+  const widest = rows.reduce((a, b) => Math.abs(a.difference) > Math.abs(b.difference) ? a : b);
   return figure({
     height: 280,
     x: { domain: MONTHS, label: null },
@@ -151,7 +93,7 @@ export function twoEstimatesChart(result: SoilResult): DisplayItem {
     alt: `At ${showSi(result.tubeDepth, "depth")} the column's annual mean is ${
       showSi(result.difference.mean, "temperatureDifference")
     } above that of the wave from air temperature; the months differ most in ${name(widest)}, by ${
-      showSi(widest.column - widest.wave, "temperatureDifference")
+      showSi(widest.difference, "temperatureDifference")
     }.`,
     legend: [
       { label: "column: sun, wind, evaporation, snow, frost", colour: PALETTE.soil, sign: "line" },
@@ -163,7 +105,7 @@ export function twoEstimatesChart(result: SoilResult): DisplayItem {
       { head: "wave", value: (row) => row.wave, kind: "temperature" },
       {
         head: "column minus wave",
-        value: (row) => row.column - row.wave,
+        value: (row) => row.difference,
         kind: "temperatureDifference",
       },
     ]),
@@ -171,18 +113,21 @@ export function twoEstimatesChart(result: SoilResult): DisplayItem {
 }
 
 /** Span of the year at tube depth and frost depth for each changed soil. */
-export function sensitivityChart(result: SoilResult): DisplayItem {
+export function sensitivityChart(result: SummarisedSoil): DisplayItem {
   const rows = result.sensitivity;
+  const { all } = result.summary.range;
   const y = { domain: rows.map(({ change }) => change), label: null } as const;
-  const span = (of: (row: typeof rows[number]) => number) =>
-    `${showSi(Math.min(...rows.map(of)), "temperature")} to ${
-      showSi(Math.max(...rows.map(of)), "temperature")
-    }`;
-  const freezes = rows.some(({ frostDepth }) => frostDepth > 0);
+  const span = ([low, high]: readonly [number, number]) =>
+    `${showSi(low, "temperature")} to ${showSi(high, "temperature")}`;
+  const freezes = all.frostDepth[1] > 0;
   const frostPlot: Plot.PlotOptions = {
     height: 210,
     marginLeft: 262,
-    x: { label: "frost depth, m", grid: true, domain: [0, deepestFrost(result)] },
+    x: {
+      label: "frost depth, m",
+      grid: true,
+      domain: [0, Math.max(result.tubeDepth, all.frostDepth[1]) * 1.05],
+    },
     y,
     marks: [
       Plot.barX(rows, { y: "change", x: "frostDepth", fill: PALETTE.cold }),
@@ -214,8 +159,8 @@ export function sensitivityChart(result: SoilResult): DisplayItem {
     ...(freezes ? [frostPlot] : []),
   ], {
     title: "The same ground with one thing changed",
-    alt: `Lowest at tube depth ${span((row) => row.minAtTubeDepth)}, highest ${
-      span((row) => row.maxAtTubeDepth)
+    alt: `Lowest at tube depth ${span(all.lowest)}, highest ${
+      span(all.highest)
     }; the last row is bare ground kept clear of snow.`,
     legend: [
       { label: "lowest to highest day", colour: "#e6c9a8" },
@@ -228,8 +173,4 @@ export function sensitivityChart(result: SoilResult): DisplayItem {
         : []),
     ],
   });
-}
-
-function deepestFrost({ sensitivity, tubeDepth }: SoilResult): number {
-  return Math.max(tubeDepth, ...sensitivity.map(({ frostDepth }) => frostDepth)) * 1.05;
 }

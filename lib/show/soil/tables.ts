@@ -1,23 +1,16 @@
 /** Tables of the soil notebook: layers with their ranges, and the way down to groundwater. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { showNumber } from "../../units/mod.ts";
-import { soilProperties } from "../../soil/mod.ts";
+import type { SummarisedSoil } from "../../soil/mod.ts";
 import type { SoilInputs, SoilResult } from "../../soil/types.ts";
 import { type NamedNumber, numbers, table } from "../kit/table.ts";
 
 /** Soils of the study from the surface down, each with the plausible range of its conductivity. */
-export function layerTable(inputs: SoilInputs): DisplayItem {
-  let bottom = 0;
-  const layers = [...inputs.layers ?? [], { ...inputs, thickness: Infinity }].map((make) => ({
-    make,
-    top: bottom,
-    bottom: bottom += make.thickness,
-    properties: soilProperties(make),
-  }));
+export function layerTable({ summary }: SummarisedSoil): DisplayItem {
   const range = ([low, high]: readonly [number, number]) =>
     `${showNumber(low, 2)} to ${showNumber(high, 2)}`;
-  return table(layers, [
-    { head: "soil", value: ({ make }) => make.texture },
+  return table(summary.layers, [
+    { head: "soil", value: ({ texture }) => texture },
     { head: "from", value: ({ top }) => top, kind: "depth" },
     {
       head: "to, m",
@@ -26,27 +19,24 @@ export function layerTable(inputs: SoilInputs): DisplayItem {
     },
     {
       head: "dry density",
-      value: ({ make }) => make.dryDensity,
+      value: ({ dryDensity }) => dryDensity,
       kind: "density",
       us: false,
       digits: 0,
     },
-    { head: "water", value: ({ make }) => make.moisture, kind: "share" },
+    { head: "water", value: ({ moisture }) => moisture, kind: "share" },
     {
       head: "conductivity",
-      value: ({ properties }) => properties.conductivity,
+      value: ({ conductivity }) => conductivity,
       kind: "conductivity",
       us: false,
     },
     {
       head: "plausible, W/(m K)",
-      value: ({ properties }) => range(properties.conductivityRange),
+      value: ({ conductivityRange }) => range(conductivityRange),
       right: true,
     },
-    {
-      head: "measured",
-      value: ({ make }) => make.measuredConductivity === null ? "no: estimated" : "yes",
-    },
+    { head: "measured", value: ({ measured }) => measured ? "yes" : "no: estimated" },
   ], "Soil layers from the surface down");
 }
 
@@ -56,12 +46,12 @@ export function layerTable(inputs: SoilInputs): DisplayItem {
  * @param inputs soil section of the study
  * @param tubeDepth middle of the tubes below the surface, m
  */
-export function groundWaterTable(inputs: SoilInputs, tubeDepth: number): DisplayItem {
+export function groundWaterTable(inputs: SoilInputs, result: SummarisedSoil): DisplayItem {
   const water = inputs.waterTableDepth;
-  const gap = water === null ? null : water - tubeDepth;
+  const gap = result.summary.aboveWater;
   const rows: NamedNumber[] = [
     { label: "highest water table, below the surface", value: water, kind: "depth" },
-    { label: "centre of the tubes", value: tubeDepth, kind: "depth" },
+    { label: "centre of the tubes", value: result.tubeDepth, kind: "depth" },
     {
       label: "soil between",
       value: gap === null ? null : Math.max(0, gap),

@@ -1,13 +1,12 @@
 /** What the store chapter answers. @module */
-import { min } from "d3-array";
-import { hoursBelow } from "../../basics/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { QUARTERS } from "../kit/calendar.ts";
 import { showBoth, showNumber, showPower, showSi } from "../../units/mod.ts";
+import type { FirstYear, SummarisedStore } from "../../store/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { answerCard } from "../kit/answer.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
-import { firstFreezeText, freezingRange, frostLight } from "../house/answer.ts";
+import { firstFreezeText, freezingText, frostLight } from "../house/answer.ts";
 
 /** Says so where the fan is not needed against frost. */
 export function needText(hoursBelowFreezingWithout: number): string {
@@ -17,17 +16,15 @@ export function needText(hoursBelowFreezingWithout: number): string {
 }
 
 /** The answer card. */
-export function answer(result: StoreResult): DisplayItem {
-  const without = hoursBelow(result.noFan.airTemperature, 0);
-  const saved = result.backupHeatNoFan - result.backupHeat;
+export function answer(result: SummarisedStore): DisplayItem {
+  const { latentShare, coldestHourNoFan, freezingRange } = result.summary;
+  const without = result.summary.hoursBelowFreezingNoFan;
   return answerCard({
     light: frostLight(result.hoursBelowFreezing),
     answer:
       `With the store the house falls to ${
         showBoth(result.coldestHour, "temperature")
-      } instead of ${
-        showBoth(min(result.noFan.airTemperature)!, "temperature")
-      } with the fan always ` +
+      } instead of ${showBoth(coldestHourNoFan, "temperature")} with the fan always ` +
       `off, and spends ${showSi(result.hoursBelowFreezing, "hours")} instead of ${
         showSi(without, "hours")
       } below freezing; ${firstFreezeText(result.firstFreeze)}.` + needText(without),
@@ -35,18 +32,18 @@ export function answer(result: StoreResult): DisplayItem {
       `The heat balance closes to ${
         showPower(result.balanceResidual)
       } of the heat moved, but house temperatures are not known to better than a kelvin: ${
-        freezingRange(result.year.house.airTemperature)
+        freezingText(freezingRange)
       }. The soil (conductivity to about ±25 %), the leakage and the year itself add to that: run ` +
       `the study again with each of them changed.`,
     drivenBy: `the surplus sun by day: ${showBoth(result.heatIn, "energy")} a year is charged, ${
-      showSi(result.latentIn / Math.max(result.heatIn, 1e-9), "share")
-    } of it as condensing water; ${showBoth(result.heatOut, "energy")} is discharged for ${
+      showSi(latentShare, "share")
+    } of it as condensing water; ${showBoth(result.heatOut, "energy")} come back for ${
       showSi(result.fanEnergy, "energy")
     } of fan energy.`,
     changesWith: `the house lost less: holding the set point takes ${
       showBoth(result.backupHeat, "energy")
-    } with the store, ${showBoth(Math.abs(saved), "energy")} ${
-      saved >= 0 ? "less" : "more"
+    } with the store, ${showBoth(Math.abs(result.savedHeat), "energy")} ${
+      result.savedHeat >= 0 ? "less" : "more"
     } than with the fan always off. A curtain or better sealing may save more.`,
   });
 }
@@ -103,12 +100,12 @@ export function summaryTable(result: StoreResult): DisplayItem {
 }
 
 /** With the fan always off, and with the store. */
-export function withWithoutTable(result: StoreResult): DisplayItem {
+export function withWithoutTable(result: SummarisedStore): DisplayItem {
   const rows = [
     {
       name: "fan always off",
-      low: min(result.noFan.airTemperature)!,
-      freezing: hoursBelow(result.noFan.airTemperature, 0),
+      low: result.summary.coldestHourNoFan,
+      freezing: result.summary.hoursBelowFreezingNoFan,
       heat: result.backupHeatNoFan,
     },
     {
@@ -213,22 +210,17 @@ export function freezingTable(result: StoreResult): DisplayItem {
 }
 
 /** The first years after building, and the year that repeats. */
-export function earlyYearTable(result: StoreResult): DisplayItem {
-  const settled = Math.max(result.yearsUntilPeriodic, result.earlyYears.length) + 1;
-  const rows = [
-    ...result.earlyYears.map((early) => ({ ...early, name: `year ${early.year}` })),
-    {
-      name: `settled year, from about year ${settled}`,
-      heatIn: result.heatIn,
-      heatOut: result.heatOut,
-    },
-  ];
-  const share = (row: { readonly heatOut: number }) =>
-    result.heatOut > 0 ? row.heatOut / result.heatOut : null;
-  return table(rows, [
-    { head: "", value: (row) => row.name },
+export function earlyYearTable(result: SummarisedStore): DisplayItem {
+  const name = (row: FirstYear) =>
+    row.repeats ? `settled year, from about year ${row.year}` : `year ${row.year}`;
+  return table(result.summary.firstYears, [
+    { head: "", value: name },
     { head: "charged", value: (row) => row.heatIn, kind: "energy" },
     { head: "discharged", value: (row) => row.heatOut, kind: "energy" },
-    { head: "discharged, share of the settled year", value: share, kind: "sharePrecise" },
+    {
+      head: "discharged, share of the settled year",
+      value: (row) => row.share,
+      kind: "sharePrecise",
+    },
   ], "From undisturbed ground, year by year");
 }

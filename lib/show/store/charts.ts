@@ -1,28 +1,29 @@
 /** Pictures of the store chapter: temperatures. Heat is in store_heat.ts. @module */
-import { sum } from "d3-array";
 import type { ClimateYear } from "../../climate/types.ts";
+import type { StoreWeek, SummarisedStore } from "../../store/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { hourName } from "../kit/calendar.ts";
 import { carpet } from "../kit/carpet.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
-import { dailyMeans, hoursBelow } from "../../basics/mod.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
-import { lineLegend, type TimeLine, timePlot, weekAroundLowest, yearWindow } from "../kit/lines.ts";
+import { lineLegend, type TimeLine, timePlot } from "../kit/lines.ts";
 import { PALETTE, TEMPERATURE_CLASSES } from "../kit/palette.ts";
 
-/** First hour of the week around the coldest hour with the fan always off. */
-export function worstWeekStart(result: StoreResult): number {
-  return weekAroundLowest(result.noFan.airTemperature);
-}
-
-/** Seven days: temperatures above, heat from and to the tubes below. */
+/**
+ * Seven days: temperatures above, heat from and to the tubes below.
+ *
+ * @param result result of the store chapter
+ * @param climate the weather of the year
+ * @param week from `storeWeek`; the week around the coldest hour with the fan always off unless given
+ */
 export function weekChart(
-  result: StoreResult,
+  result: SummarisedStore,
   climate: ClimateYear,
-  start = worstWeekStart(result),
+  week: StoreWeek = result.summary.worstWeek,
 ): DisplayItem {
+  const { start } = week;
   const year = result.year;
   const temperatures: TimeLine[] = [
     { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
@@ -41,10 +42,6 @@ export function weekChart(
     },
   ];
   const window = { start, hours: 168, limits: [0] };
-  const days = Array.from({ length: 7 }, (_, day) => day);
-  const of = (series: ArrayLike<number>, day: number) =>
-    Array.from(yearWindow(series, start + day * 24, 24));
-  const thousands = (values: readonly number[]) => sum(values) / 1000;
   return figure([
     timePlot({ ...window, lines: temperatures, axis: "temperature, degC" }),
     timePlot({ ...window, lines: heat, axis: "heat into the soil, kW", height: 200 }),
@@ -54,35 +51,13 @@ export function weekChart(
       `into the soil, hour by hour for seven days.`,
     note: "Heat below zero is discharged into the house.",
     legend: lineLegend([...temperatures, ...heat]),
-    table: dataTable(days, [
-      { head: "day", value: (day) => hourName(start + day * 24).slice(0, -6) },
-      {
-        head: "outdoors lowest",
-        value: (day) => Math.min(...of(climate.dryBulb, day)),
-        kind: "temperature",
-      },
-      {
-        head: "fan always off, lowest",
-        value: (day) => Math.min(...of(result.noFan.airTemperature, day)),
-        kind: "temperature",
-      },
-      {
-        head: "with the store, lowest",
-        value: (day) => Math.min(...of(year.house.airTemperature, day)),
-        kind: "temperature",
-      },
-      {
-        head: "sensible into soil",
-        value: (day) => thousands(of(year.sensible, day)),
-        kind: "energy",
-        us: false,
-      },
-      {
-        head: "latent into soil",
-        value: (day) => thousands(of(year.latent, day)),
-        kind: "energy",
-        us: false,
-      },
+    table: dataTable(week.days, [
+      { head: "day", value: ({ hour }) => hourName(hour).slice(0, -6) },
+      { head: "outdoors lowest", value: (day) => day.outdoorsLowest, kind: "temperature" },
+      { head: "fan always off, lowest", value: (day) => day.noFanLowest, kind: "temperature" },
+      { head: "with the store, lowest", value: (day) => day.storeLowest, kind: "temperature" },
+      { head: "sensible into soil", value: (day) => day.sensible, kind: "energy", us: false },
+      { head: "latent into soil", value: (day) => day.latent, kind: "energy", us: false },
     ]),
   });
 }
@@ -101,43 +76,50 @@ export function temperatureCarpet(result: StoreResult): DisplayItem {
 }
 
 /** With the store against the same house and soil with the fan always off. */
-export function durationChart(result: StoreResult): DisplayItem {
-  const without = result.noFan.airTemperature;
+export function durationChart(result: SummarisedStore): DisplayItem {
+  const { hoursBelow, hoursBelowFreezingNoFan } = result.summary;
   return durationFigure({
     curves: [
-      { label: "fan always off", colour: PALETTE.ink, series: without, dashed: true },
-      { label: "with the store", colour: PALETTE.warm, series: result.year.house.airTemperature },
+      {
+        label: "fan always off",
+        colour: PALETTE.ink,
+        series: result.noFan.airTemperature,
+        hoursBelow: hoursBelow.map(({ noFan }) => noFan),
+        dashed: true,
+      },
+      {
+        label: "with the store",
+        colour: PALETTE.warm,
+        series: result.year.house.airTemperature,
+        hoursBelow: hoursBelow.map(({ store }) => store),
+      },
     ],
     axis: "house air temperature, degC",
     kind: "temperature",
-    limits: [-10, -5, 0, 5, 10, 30],
+    limits: hoursBelow.map(({ limit }) => limit),
     title: "House with and without the store: hours at or below each temperature",
-    alt: `Hours below freezing: ${hoursBelow(without, 0)} with the fan always off, ` +
+    alt: `Hours below freezing: ${hoursBelowFreezingNoFan} with the fan always off, ` +
       `${result.hoursBelowFreezing} with the store.`,
   });
 }
 
 /** Daily means through the year: house with and without, and the soil between the tubes. */
-export function yearChart(result: StoreResult, climate: ClimateYear): DisplayItem {
-  const daily = (series: Float64Array) => {
-    const means = dailyMeans(series);
-    return Float64Array.from(
-      { length: means.length * 24 },
-      (_, hour) => means[Math.floor(hour / 24)]!,
-    );
-  };
+export function yearChart(result: SummarisedStore): DisplayItem {
+  const means = result.summary.dailyMeans;
+  const daily = (days: Float64Array) =>
+    Float64Array.from({ length: days.length * 24 }, (_, hour) => days[Math.floor(hour / 24)]!);
   const lines: TimeLine[] = [
-    { label: "outdoors", colour: PALETTE.cold, series: daily(climate.dryBulb), width: 1 },
+    { label: "outdoors", colour: PALETTE.cold, series: daily(means.outdoors), width: 1 },
     {
       label: "house, fan always off",
       colour: PALETTE.ink,
-      series: daily(result.noFan.airTemperature),
+      series: daily(means.noFan),
       width: 1.2,
     },
     {
       label: "house with the store",
       colour: PALETTE.warm,
-      series: daily(result.year.house.airTemperature),
+      series: daily(means.house),
       width: 1.5,
     },
     {

@@ -1,8 +1,6 @@
 /** Pictures of the store chapter: heat day by day, and how full the store is. @module */
-import { max, mean, min, sum } from "d3-array";
 import * as Plot from "@observablehq/plot";
-import type { StoreResult, StoreYear } from "../../store/types.ts";
-import { monthOfHour } from "../../basics/mod.ts";
+import type { SummarisedStore } from "../../store/mod.ts";
 import { axisDate, dayName, monthTicks, QUARTERS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
@@ -10,53 +8,9 @@ import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, timePlot } from "../kit/lines.ts";
 import { PALETTE } from "../kit/palette.ts";
 
-/** Heat of one day, kWh; what is given back is counted positive too. */
-export interface HeatDay {
-  /** day of the year from 0 */
-  readonly day: number;
-  /** sensible heat put in, kWh */
-  readonly sensibleIn: number;
-  /** latent heat put in, kWh */
-  readonly latentIn: number;
-  /** sensible heat given back, kWh */
-  readonly sensibleOut: number;
-  /** latent heat given back, kWh */
-  readonly latentOut: number;
-  /** kWh of fan energy */
-  readonly fan: number;
-}
-
-/**
- * Heat into and out of the tube walls by day. A day may start later than at midnight, so that a
- * sunny day and the night after it count as one.
- *
- * @param year hourly year of the store
- * @param startHour hour of the clock at which a day starts
- */
-export function heatDays(year: StoreYear, startHour = 0): HeatDay[] {
-  const hours = year.sensible.length;
-  return Array.from({ length: Math.floor(hours / 24) }, (_, day) => {
-    const heat = (series: Float64Array, sign: 1 | -1) => {
-      let total = 0;
-      for (let hour = 0; hour < 24; hour++) {
-        total += Math.max(0, sign * series[(day * 24 + startHour + hour) % hours]!) / 1000;
-      }
-      return total;
-    };
-    return {
-      day,
-      sensibleIn: heat(year.sensible, 1),
-      latentIn: heat(year.latent, 1),
-      sensibleOut: heat(year.sensible, -1),
-      latentOut: heat(year.latent, -1),
-      fan: heat(year.fanPower, 1),
-    };
-  });
-}
-
 /** Heat of every day: put in above the line, given back below, sensible and latent apart. */
-export function dailyHeatChart(result: StoreResult): DisplayItem {
-  const days = heatDays(result.year);
+export function dailyHeatChart(result: SummarisedStore): DisplayItem {
+  const days = result.summary.heatDays;
   const best = days.reduce((a, b) =>
     a.sensibleIn + a.latentIn >= b.sensibleIn + b.latentIn ? a : b
   );
@@ -101,68 +55,13 @@ export function dailyHeatChart(result: StoreResult): DisplayItem {
   });
 }
 
-/** What a season's days put in and get back; kWh. */
-export interface SeasonRecovery {
-  /** quarter, or the year */
-  readonly name: string;
-  /** kWh put in */
-  readonly heatIn: number;
-  /** kWh given back */
-  readonly heatOut: number;
-  /** kWh of fan energy */
-  readonly fan: number;
-  /** days on which more than 1 kWh goes in */
-  readonly chargeDays: number;
-  /** middle of those days' ratios of heat given back by the next morning to heat put in; null: none */
-  readonly dayRecovery: number | null;
-}
-
-/** Hour of the clock at which a day of sun and its night begin. */
-const MORNING = 6;
-/** kWh below which a day does not count as one of charging. */
-const CHARGED = 1;
-
-/** Recovery by day (06:00 to 06:00) and by season; the last row is the year. */
-export function seasonRecoveries(result: StoreResult): SeasonRecovery[] {
-  const days = heatDays(result.year, MORNING);
-  const row = (name: string, own: readonly HeatDay[]): SeasonRecovery => {
-    const heatIn = own.map((day) => day.sensibleIn + day.latentIn);
-    const heatOut = own.map((day) => day.sensibleOut + day.latentOut);
-    const ratios = own.flatMap((_, k) => heatIn[k]! > CHARGED ? [heatOut[k]! / heatIn[k]!] : [])
-      .sort((a, b) => a - b);
-    return {
-      name,
-      heatIn: sum(heatIn),
-      heatOut: sum(heatOut),
-      fan: sum(own.map((day) => day.fan)),
-      chargeDays: ratios.length,
-      dayRecovery: ratios.length === 0 ? null : ratios[Math.floor(ratios.length / 2)]!,
-    };
-  };
-  const quarter = (day: HeatDay) => Math.floor(monthOfHour(day.day * 24) / 3);
-  return [
-    ...QUARTERS.map((name, k) => row(name, days.filter((day) => quarter(day) === k))),
-    row("year", days),
-  ];
-}
-
 /** How full the store is through the year, between its own coldest and warmest. */
-export function stateOfChargeChart(result: StoreResult): DisplayItem {
+export function stateOfChargeChart(result: SummarisedStore): DisplayItem {
   const percent = Float64Array.from(result.stateOfCharge, (share) => share * 100);
   const lines = [
     { label: "state of charge", colour: PALETTE.soil, series: percent, width: 1.6 },
   ];
-  const monthly = QUARTERS.map((name, quarter) => {
-    const own = percent.filter((_, hour) => Math.floor(monthOfHour(hour) / 3) === quarter);
-    const limits = own.reduce(
-      (found, value) => ({ low: Math.min(found.low, value), high: Math.max(found.high, value) }),
-      { low: Infinity, high: -Infinity },
-    );
-    return { name, ...limits, mean: mean(own)! };
-  });
-  const temperatures = result.year.storeTemperature;
-  const low = min(temperatures)!;
-  const high = max(temperatures)!;
+  const { chargeByQuarter, chargeEnds: [low, high] } = result.summary;
   return figure(
     timePlot({ lines, start: 0, hours: 8760, axis: "state of charge, %", limits: [0, 100] }),
     {
@@ -173,11 +72,11 @@ export function stateOfChargeChart(result: StoreResult): DisplayItem {
         "A thermometer between the tubes, scaled between its lowest and highest readings of the year. " +
         "The house can only draw heat from soil warmer than itself.",
       legend: lineLegend(lines),
-      table: dataTable(monthly, [
-        { head: "quarter", value: (row) => row.name },
-        { head: "lowest, %", value: (row) => row.low, digits: 0 },
-        { head: "mean, %", value: (row) => row.mean, digits: 0 },
-        { head: "highest, %", value: (row) => row.high, digits: 0 },
+      table: dataTable(chargeByQuarter, [
+        { head: "quarter", value: (_, quarter) => QUARTERS[quarter]! },
+        { head: "lowest, %", value: (row) => row.lowest * 100, digits: 0 },
+        { head: "mean, %", value: (row) => row.mean * 100, digits: 0 },
+        { head: "highest, %", value: (row) => row.highest * 100, digits: 0 },
       ]),
     },
   );

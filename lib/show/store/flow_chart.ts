@@ -1,5 +1,6 @@
 /** The year's heat as a flow picture: bands from where heat comes to where it goes. @module */
-import type { HeatFlow, StoreResult } from "../../store/types.ts";
+import type { SummarisedStore } from "../../store/mod.ts";
+import type { HeatFlow } from "../../store/types.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { escapeMarkup } from "../kit/escape.ts";
@@ -23,27 +24,6 @@ const COLOURS: Readonly<Record<string, string>> = {
   "house air": PALETTE.cold,
   "vapour to the house": PALETTE.ink,
 };
-
-/**
- * Flows of the year with the floor taken apart: heat that goes down through it in some hours and
- * comes up in others. The sum of both is the flow of the chapter's result.
- */
-export function yearFlows(result: Pick<StoreResult, "flows" | "year" | "floorHeat">): HeatFlow[] {
-  let down = 0;
-  let up = 0;
-  for (const watt of result.year.floor) {
-    if (watt > 0) down += watt / 1000;
-    else up -= watt / 1000;
-  }
-  const others = result.flows.filter((flow) => flow.from !== "floor" && flow.to !== "floor");
-  const floor = [
-    { from: "house floor, hours of warming", to: SOIL, heat: down },
-    { from: SOIL, to: "house floor, hours of cooling", heat: up },
-  ].filter((flow) => flow.heat > 0);
-  const into = [...others, ...floor].filter((flow) => flow.to === SOIL);
-  const out = [...others, ...floor].filter((flow) => flow.from === SOIL);
-  return [...into, ...out];
-}
 
 /** A band between two upright edges: straight ends, an S between them. */
 function band(given: {
@@ -94,10 +74,8 @@ function side(flows: readonly HeatFlow[], scale: number, incoming: boolean): str
 }
 
 /** Flow picture of the year's heat through the soil. */
-export function heatFlowChart(
-  result: Pick<StoreResult, "flows" | "year" | "floorHeat">,
-): DisplayItem {
-  const flows = yearFlows(result);
+export function heatFlowChart({ summary }: Pick<SummarisedStore, "summary">): DisplayItem {
+  const { flows } = summary;
   const into = flows.filter((flow) => flow.to === SOIL);
   const out = flows.filter((flow) => flow.from === SOIL);
   const total = (list: readonly HeatFlow[]) => list.reduce((sum, flow) => sum + flow.heat, 0);

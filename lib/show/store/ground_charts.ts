@@ -1,6 +1,6 @@
 /** Pictures of the store chapter: the soil across the tubes. @module */
-import { max, min } from "d3-array";
 import * as Plot from "@observablehq/plot";
+import type { SummarisedStore } from "../../store/mod.ts";
 import type { SoilSection, StoreResult } from "../../store/types.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { dayName } from "../kit/calendar.ts";
@@ -121,7 +121,7 @@ const MAPS_ACROSS = 4;
  * @param result result of the store chapter
  * @param every number of weeks between the maps; 1 shows every picture there is
  */
-export function soilWeeksChart(result: StoreResult, every = 4): DisplayItem {
+export function soilWeeksChart(result: SummarisedStore, every = 4): DisplayItem {
   const section = result.sections;
   const across = cellLimits(section.x);
   const deepest = cellLimits(section.depths).at(-1)!;
@@ -176,12 +176,12 @@ export function soilWeeksChart(result: StoreResult, every = 4): DisplayItem {
       { head: "day", value: (picture) => dayName(section.days[picture]!) },
       {
         head: "coldest in the map",
-        value: (picture) => min(section.temperatures[picture]!)!,
+        value: (picture) => result.summary.sectionEnds[picture]![0],
         kind: "temperature",
       },
       {
         head: "warmest in the map",
-        value: (picture) => max(section.temperatures[picture]!)!,
+        value: (picture) => result.summary.sectionEnds[picture]![1],
         kind: "temperature",
       },
     ]),

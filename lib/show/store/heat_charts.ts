@@ -1,57 +1,17 @@
 /** Pictures of the store chapter: heat in and out. @module */
 import * as Plot from "@observablehq/plot";
-import { MONTH_DAYS } from "../../basics/mod.ts";
-import type { StoreResult, StoreYear } from "../../store/types.ts";
-import { monthlySums } from "../../basics/mod.ts";
+import type { SummarisedStore } from "../../store/mod.ts";
+import type { StoreResult } from "../../store/types.ts";
 import { axisDate, MONTHS, monthTicks, QUARTERS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
-import { type Point, thin } from "../kit/thin.ts";
-
-/** Heat of one month, kWh; what is given back is counted positive too. */
-export interface HeatMonth {
-  /** 0 to 11 */
-  readonly month: number;
-  /** sensible heat put in, kWh */
-  readonly sensibleIn: number;
-  /** latent heat put in, kWh */
-  readonly latentIn: number;
-  /** sensible heat discharged, kWh */
-  readonly sensibleOut: number;
-  /** latent heat discharged, kWh */
-  readonly latentOut: number;
-  /** kWh of fan energy */
-  readonly fan: number;
-  /** kg condensed in the tubes, less what evaporated */
-  readonly condensate: number;
-}
-
-/** Monthly sums of heat into and out of the tube walls. */
-export function heatMonths(year: StoreYear): HeatMonth[] {
-  const part = (series: ArrayLike<number>, sign: 1 | -1) =>
-    monthlySums(Float64Array.from(series, (value) => Math.max(0, sign * value) / 1000));
-  const sensibleIn = part(year.sensible, 1);
-  const sensibleOut = part(year.sensible, -1);
-  const latentIn = part(year.latent, 1);
-  const latentOut = part(year.latent, -1);
-  const fan = part(year.fanPower, 1);
-  const condensate = monthlySums(year.condensate);
-  return MONTH_DAYS.map((_, month) => ({
-    month,
-    sensibleIn: sensibleIn[month]!,
-    latentIn: latentIn[month]!,
-    sensibleOut: sensibleOut[month]!,
-    latentOut: latentOut[month]!,
-    fan: fan[month]!,
-    condensate: condensate[month]!,
-  }));
-}
+import { hourlyPoints, type Point, thin } from "../kit/thin.ts";
 
 /** Heat put in above the line, given back below it, sensible and latent apart. */
-export function monthlyHeatChart(result: StoreResult): DisplayItem {
-  const months = heatMonths(result.year);
+export function monthlyHeatChart(result: SummarisedStore): DisplayItem {
+  const months = result.summary.heatMonths;
   const bars = months.flatMap((row) => {
     const month = MONTHS[row.month]!;
     return [
@@ -96,19 +56,12 @@ export function monthlyHeatChart(result: StoreResult): DisplayItem {
 }
 
 /** Running totals of heat in, heat back and their difference through the year. */
-export function cumulativeHeatChart(result: StoreResult): DisplayItem {
-  const hourly = Float64Array.from(
-    result.year.sensible,
-    (value, hour) => (value + result.year.latent[hour]!) / 1000,
-  );
+export function cumulativeHeatChart(result: SummarisedStore): DisplayItem {
+  const { heatIn, heatOut, difference } = result.summary.runningTotals;
   const lines = [
-    { label: "charged", colour: PALETTE.warm, points: runningTotal(hourly, (x) => Math.max(0, x)) },
-    {
-      label: "discharged",
-      colour: PALETTE.cold,
-      points: runningTotal(hourly, (x) => Math.max(0, -x)),
-    },
-    { label: "difference", colour: PALETTE.ink, points: runningTotal(hourly, (x) => x) },
+    { label: "charged", colour: PALETTE.warm, points: hourlyPoints(heatIn) },
+    { label: "discharged", colour: PALETTE.cold, points: hourlyPoints(heatOut) },
+    { label: "difference", colour: PALETTE.ink, points: hourlyPoints(difference) },
   ];
   return figure({
     height: 300,
@@ -138,14 +91,6 @@ export function cumulativeHeatChart(result: StoreResult): DisplayItem {
       colour: line.colour,
       sign: line.label === "difference" ? "dash" : "line",
     })),
-  });
-}
-
-function runningTotal(series: Float64Array, part: (value: number) => number): Point[] {
-  let total = 0;
-  return Array.from(series, (value, x) => {
-    total += part(value);
-    return { x, y: total };
   });
 }
 

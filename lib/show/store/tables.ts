@@ -1,20 +1,19 @@
 /** The store chapter in words and tables: control, seasons, other houses and stores. @module */
-import { sum } from "d3-array";
 import type { DisplayItem } from "../kit/figure.ts";
-import { seasonRecoveries } from "./days_charts.ts";
+import { QUARTERS } from "../kit/calendar.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import { VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_charts.ts";
 import type { HouseResult } from "../../house/types.ts";
 import {
+  type ComparedVariant,
   HOUSE_BAND,
   type HouseWay,
   INTAKE_BAND,
   NEAR_FREEZING,
+  type ReturnedPart,
   type StoreInputs,
-  type StoreResult,
-  type VariantRow,
+  type SummarisedStore,
 } from "../../store/mod.ts";
-import type { TubesResult } from "../../tubes/types.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
 
 /** The thermostat of the study in words, with its own settings. */
@@ -74,24 +73,22 @@ export function controlTable(inputs: StoreInputs): DisplayItem {
 }
 
 /** Recovery by day and by season, with what it costs in electricity. */
-export function recoveryTable(result: StoreResult, tubes: TubesResult): DisplayItem {
-  const ratio = (a: number, b: number) => b > 0 ? a / b : null;
+export function recoveryTable(result: SummarisedStore): DisplayItem {
   return table(
-    seasonRecoveries(result),
+    result.summary.recoveryByDay,
     [
-      { head: "season", value: (row) => row.name },
+      {
+        head: "season",
+        value: ({ quarter }) => quarter === null ? "year" : QUARTERS[quarter]!,
+      },
       { head: "charged", value: (row) => row.heatIn, kind: "energy", us: false },
       { head: "discharged", value: (row) => row.heatOut, kind: "energy", us: false },
-      {
-        head: "recovery over the period",
-        value: (row) => ratio(row.heatOut, row.heatIn),
-        kind: "share",
-      },
+      { head: "recovery over the period", value: (row) => row.recovery, kind: "share" },
       { head: "charging days", value: (row) => row.chargeDays, digits: 0 },
       { head: "median next-morning recovery", value: (row) => row.dayRecovery, kind: "share" },
       {
         head: "charged per charging day and metre of tube",
-        value: (row) => ratio(row.heatIn, row.chargeDays * tubes.totalLength),
+        value: (row) => row.heatPerDayAndMetre,
         kind: "energy",
         digits: 3,
         us: false,
@@ -99,7 +96,7 @@ export function recoveryTable(result: StoreResult, tubes: TubesResult): DisplayI
       { head: "fan", value: (row) => row.fan, kind: "energy", us: false },
       {
         head: "discharged per kWh of fan",
-        value: (row) => ratio(row.heatOut, row.fan),
+        value: (row) => row.heatPerFanEnergy,
         kind: "ratio",
         digits: 1,
       },
@@ -112,19 +109,17 @@ export function recoveryTable(result: StoreResult, tubes: TubesResult): DisplayI
 const SEASONS = ["January to March", "April to June", "July to September", "October to December"];
 
 /** The first row of the quarter-to-quarter table, read aloud. */
-export function quartersWords(result: StoreResult): DisplayItem {
-  const row = result.quarters[0]!;
-  const total = sum(row);
-  const ground = row[4]!;
-  const summer = row[1]! + row[2]!;
-  if (!(total > 0)) return paragraph("From January to March the tubes discharge no heat.");
-  const share = (heat: number) => `${showSi(heat, "energy")} (${showSi(heat / total, "share")})`;
+export function quartersWords(result: SummarisedStore): DisplayItem {
+  const { heat, sameQuarter, autumn, summer, ground } = result.summary.firstQuarter;
+  if (!(heat > 0)) return paragraph("From January to March the tubes discharge no heat.");
+  const words = (part: ReturnedPart) =>
+    `${showSi(part.heat, "energy")} (${showSi(part.share, "share")})`;
   return paragraph(
-    `Read the first row: of the ${showSi(total, "energy")} discharged by the tubes from ` +
-      `${SEASONS[0]}, ${share(row[0]!)} were charged in a first quarter, ${share(row[3]!)} from ${
-        SEASONS[3]
-      } and ${share(summer)} from ${SEASONS[1]} and ${SEASONS[2]}; ${
-        share(ground)
+    `Read the first row: of the ${showSi(heat, "energy")} discharged by the tubes from ` +
+      `${SEASONS[0]}, ${words(sameQuarter)} were charged in a first quarter, ${
+        words(autumn)
+      } from ${SEASONS[3]} and ${words(summer)} from ${SEASONS[1]} and ${SEASONS[2]}; ${
+        words(ground)
       } would have been in the ground if the tubes had never charged it. Over the whole year ${
         showSi(result.carriedAcrossSeasons, "share")
       } of the heat discharged was charged in an earlier quarter.`,
@@ -138,48 +133,32 @@ export function waysTable(ways: readonly HouseWay[]): DisplayItem {
 
 /** What the curtain and the store save, alone and together. */
 export function waysWords(ways: readonly HouseWay[]): DisplayItem {
-  const heat = (store: boolean, curtain: boolean) =>
-    ways.find((way) => way.store === store && way.curtain === curtain)!.backupHeat;
-  const bare = heat(false, false);
-  const curtain = bare - heat(false, true);
-  const store = bare - heat(true, false);
-  const second = heat(false, true) - heat(true, true);
-  const both = bare - heat(true, true);
-  if (bare < 1) {
+  const find = (store: boolean, curtain: boolean) =>
+    ways.find((way) => way.store === store && way.curtain === curtain)!;
+  const both = find(true, true);
+  const curtain = find(false, true).saved;
+  const store = find(true, false).saved;
+  if (find(false, false).backupHeat < 1) {
     return paragraph("There is no heat to save: each house holds its set point without heating.");
   }
   const first = curtain >= store ? "The curtain saves more" : "The store saves more";
   return paragraph(
     `The curtain alone saves ${showBoth(curtain, "energy")} a year, the store alone ${
       showBoth(store, "energy")
-    }, both together ${showBoth(both, "energy")}. ${first}; behind a curtain the store saves ${
-      showBoth(second, "energy")
-    } more.`,
+    }, both together ${
+      showBoth(both.saved, "energy")
+    }. ${first}; behind a curtain the store saves ${showBoth(both.savedByStore!, "energy")} more.`,
   );
 }
 
 /** Other stores in numbers. */
-export function variantsTable(variants: readonly VariantRow[]): DisplayItem {
+export function variantsTable(variants: readonly ComparedVariant[]): DisplayItem {
   return table(variants, VARIANT_COLUMNS);
 }
 
-/** Highest hour, highest day and highest three days of a heater, W. */
-function heaterPeaks(heater: ArrayLike<number>) {
-  const mean = (hours: number) => {
-    let sum = 0;
-    let most = 0;
-    for (let hour = 0; hour < heater.length; hour++) {
-      sum += heater[hour]! - (hour >= hours ? heater[hour - hours]! : 0);
-      if (hour >= hours - 1) most = Math.max(most, sum / hours);
-    }
-    return most;
-  };
-  return { hour: mean(1), day: mean(24), threeDays: mean(72) };
-}
-
 /** How large a heater must be that holds the set point beside the store. */
-export function heaterTable(result: StoreResult, house: HouseResult): DisplayItem {
-  const peaks = heaterPeaks(result.backupYear.heater);
+export function heaterTable(result: SummarisedStore, house: HouseResult): DisplayItem {
+  const peaks = result.summary.heaterPeaks;
   return numbers([
     { label: "house on its design night, no store", value: house.peakHeatLoss, kind: "heatFlow" },
     { label: "highest hour of the year, with the store", value: peaks.hour, kind: "heatFlow" },

@@ -1,16 +1,15 @@
 /** Pictures of the store chapter: other houses and other stores beside the one planned. @module */
 import * as Plot from "@observablehq/plot";
-import type { HouseWay, VariantRow } from "../../store/mod.ts";
+import type { ComparedVariant, HouseWay, VariantRow } from "../../store/mod.ts";
 import { hourName } from "../kit/calendar.ts";
 import { type Column, dataTable } from "../kit/data_table.ts";
 import { showNumber, showSi } from "../../units/mod.ts";
-import { hoursBelow } from "../../basics/mod.ts";
 import { durationCurve } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { type Point, thin } from "../kit/thin.ts";
 
-/** degC whose hours are counted. */
+/** degC whose hours are shown. */
 const LIMITS = [-10, -5, 0, 5];
 
 /** One colour a house: cold blue without anything, warm with the store, broken without curtain. */
@@ -22,6 +21,10 @@ function freezeText(way: HouseWay): string {
   return way.firstFreeze === null ? "never" : hourName(way.firstFreeze).slice(0, -6);
 }
 
+function hoursBelow(way: HouseWay, limit: number): number {
+  return way.hoursBelow.find((row) => row.limit === limit)!.hours;
+}
+
 /** Columns of the table of the four houses. */
 export const WAY_COLUMNS: readonly Column<HouseWay>[] = [
   { head: "house", value: (way) => way.name },
@@ -29,7 +32,7 @@ export const WAY_COLUMNS: readonly Column<HouseWay>[] = [
   { head: "first freeze after midsummer", value: freezeText },
   ...LIMITS.map((limit): Column<HouseWay> => ({
     head: `hours below ${showNumber(limit, 0)} degC`,
-    value: (way) => hoursBelow(way.year.airTemperature, limit),
+    value: (way) => hoursBelow(way, limit),
     digits: 0,
   })),
   { head: "back-up heat", value: (way) => way.backupHeat, kind: "energy" },
@@ -37,7 +40,7 @@ export const WAY_COLUMNS: readonly Column<HouseWay>[] = [
 
 /** The four houses on one picture: how cold for how long, and the heat a heater must still give. */
 export function waysChart(ways: readonly HouseWay[]): DisplayItem {
-  const coldHours = Math.max(48, ...ways.map((way) => hoursBelow(way.year.airTemperature, 5)));
+  const coldHours = Math.max(48, ...ways.map((way) => hoursBelow(way, 5)));
   const shown = Math.min(8760, coldHours);
   const curves = ways.map((way) => ({
     ...wayStyle(way),
@@ -118,13 +121,11 @@ export const VARIANT_COLUMNS: readonly Column<VariantRow>[] = [
 ];
 
 /** What each change of the store does to the back-up heat and to the coldest hour. */
-export function variantsChart(variants: readonly VariantRow[]): DisplayItem {
-  const [plan, ...changed] = variants;
-  if (plan === undefined) throw new RangeError("Cannot compare stores: give at least the plan");
-  const rows = changed.map((row) => ({
-    name: row.name,
-    saved: plan.backupHeat - row.backupHeat,
-    gain: row.coldestHour - plan.coldestHour,
+export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem {
+  const rows = variants.slice(1).map(({ name, saved, coldestHourGain: gain }) => ({
+    name,
+    saved,
+    gain,
   }));
   const names = rows.map((row) => row.name);
   const bars = (value: "saved" | "gain", label: string, digits: number) => {

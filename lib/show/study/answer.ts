@@ -1,17 +1,19 @@
 /** The whole study in one card. @module */
-import { hoursBelow } from "../../basics/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { showBoth, showSi } from "../../units/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { answerCard } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";
-import { firstFreezeText, freezingRange, frostLight } from "../house/answer.ts";
+import { firstFreezeText, freezingText, frostLight } from "../house/answer.ts";
 import { needText } from "../store/answer.ts";
 
 /** Does the house stay frost-free, and what does the store do for it? */
 export function answer(results: ChapterResults): DisplayItem {
   const { house, store, tubes, fan } = results;
-  const losses = [...house.lossParts].sort((a, b) => b.conductance - a.conductance).slice(0, 3);
+  const losses = [...house.summary.lossShares].sort((a, b) => b.conductance - a.conductance).slice(
+    0,
+    3,
+  );
   const light = frostLight(store.hoursBelowFreezing);
   const verdict = {
     yes: "The house with its store stays free of frost in this year.",
@@ -25,16 +27,14 @@ export function answer(results: ChapterResults): DisplayItem {
         showSi(store.hoursBelowFreezing, "hours")
       } below freezing (${showSi(house.hoursBelowFreezingNoStore, "hours")} without the store); ${
         firstFreezeText(store.firstFreeze)
-      }.` + needText(hoursBelow(store.noFan.airTemperature, 0)),
+      }.` + needText(store.summary.hoursBelowFreezingNoFan),
     range: `House temperatures are not known to better than a kelvin: ${
-      freezingRange(store.year.house.airTemperature)
+      freezingText(store.summary.freezingRange)
     }. Back-up heat to hold the set point: ${
       showBoth(store.backupHeat, "energy")
     } with the store, ${showBoth(store.backupHeatNoFan, "energy")} with the fan always off.`,
     drivenBy: `the three largest losses: ${
-      losses.map((part) =>
-        `${part.name} ${showSi(part.conductance / house.lossCoefficient, "share")}`
-      ).join(", ")
+      losses.map((part) => `${part.name} ${showSi(part.share, "share")}`).join(", ")
     }; then ${tubes.count} tubes of ${showBoth(tubes.length, "length")} supplied with ${
       showBoth(fan.airFlow, "airFlow")
     }.`,

@@ -1,23 +1,10 @@
 /** "Insulation or store first?": what changes of the house and the store save, on one axis. @module */
 import * as Plot from "@observablehq/plot";
+import type { FirstStep } from "../../store/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
-
-/** One thing money can be spent on. */
-export interface FirstStep {
-  /** short name */
-  readonly name: string;
-  /** a change of the house still to be made, the store, or what the study has already */
-  readonly kind: "house" | "store" | "present";
-  /** kWh a year of heat to hold the set point */
-  readonly saved: number;
-  /** K that the coldest hour gains without heater */
-  readonly coldestHourGain: number;
-  /** kWh a year of electricity it takes */
-  readonly electricity: number;
-}
 
 const COLOURS: Readonly<Record<FirstStep["kind"], string>> = {
   house: PALETTE.warm,

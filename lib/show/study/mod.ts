@@ -1,7 +1,7 @@
 /** The whole study: its answer, what to do first, its inputs and figures, its files. @module */
 export { answer, defaultsTable } from "./answer.ts";
-export { firstSteps, type FirstStepSources, firstStepsWords } from "./first_steps.ts";
-export { type FirstStep, firstStepsChart } from "./first_steps_chart.ts";
+export { firstStepsChart } from "./first_steps_chart.ts";
+export { firstStepsWords } from "./first_steps_words.ts";
 export { figureTexts } from "./figures_table.ts";
 export { type InputRow, inputRows } from "./inputs.ts";
 export {
@@ -28,3 +28,4 @@ export {
   type StudyRun,
   writeResults,
 } from "../../study/mod.ts";
+export { type FirstStep, firstSteps, type FirstStepsQuestion } from "../../store/mod.ts";

@@ -6,22 +6,16 @@ import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { MONTHS } from "../kit/calendar.ts";
-import type { AlongRow } from "./tube_along.ts";
-import type { StoreYear } from "../../store/types.ts";
+import type { SummarisedStore } from "../../store/mod.ts";
+import type { TubeAlong } from "../../tubes/mod.ts";
 
 /** Temperatures and heat of each metre along a tube, moist and dry. */
-export function alongChart(
-  rows: readonly AlongRow[],
-  given: { readonly wall: number; readonly intake: number },
-): DisplayItem {
+export function alongChart(tube: TubeAlong): DisplayItem {
+  const { rows, wall, intake } = tube;
+  const { sensible, latent } = tube.moist;
   const x = { label: "distance along the tube, m", grid: true, zero: true } as const;
-  const start = { along: 0, temperature: given.intake, dryTemperature: given.intake };
-  const whole = [start, ...rows];
-  const piece = rows[0]!.along;
-  const sum = (value: (row: AlongRow) => number) =>
-    rows.reduce((total, row) => total + value(row), 0) * piece;
-  const sensible = sum((row) => row.sensible);
-  const latent = sum((row) => row.latent);
+  const { temperature } = intake;
+  const whole = [{ along: 0, temperature, dryTemperature: temperature }, ...rows];
   const stacked = rows.flatMap((row) => [
     { along: row.along, heat: row.sensible, part: "sensible" },
     { along: row.along, heat: row.latent, part: "latent" },
@@ -32,7 +26,7 @@ export function alongChart(
       x,
       y: { label: "temperature, degC", grid: true },
       marks: [
-        Plot.ruleY([given.wall], { stroke: PALETTE.soil, strokeDasharray: "4 3" }),
+        Plot.ruleY([wall], { stroke: PALETTE.soil, strokeDasharray: "4 3" }),
         Plot.lineY(whole, { x: "along", y: "temperature", stroke: PALETTE.warm, strokeWidth: 2.5 }),
         Plot.lineY(whole, {
           x: "along",
@@ -66,7 +60,7 @@ export function alongChart(
   ], {
     title: "One tube at the hour of strongest charging",
     alt: `Air temperature falls along the tube towards the wall at ${
-      showSi(given.wall, "temperature")
+      showSi(wall, "temperature")
     }. The tube takes up ${showBoth(sensible, "power")} sensible and ${
       showBoth(latent, "power")
     } latent heat; the first metres take most.`,
@@ -90,20 +84,12 @@ export function alongChart(
 }
 
 /** Litres of water that the air leaves in the tubes and takes up again, by month. */
-export function condensateChart(year: StoreYear): DisplayItem {
-  const months = monthlySums(year.condensate).map((litres, month) => ({
+export function condensateChart({ summary }: Pick<SummarisedStore, "summary">): DisplayItem {
+  const { net, wettestDay } = summary.condensate;
+  const months = summary.heatMonths.map(({ month, condensate }) => ({
     name: MONTHS[month]!,
-    litres,
+    litres: condensate,
   }));
-  const net = months.reduce((sum, row) => sum + row.litres, 0);
-  let best = 0;
-  for (let day = 0; day < 365; day++) {
-    let litres = 0;
-    for (let hour = 24 * day; hour < 24 * day + 24; hour++) {
-      litres += Math.max(0, year.condensate[hour]!);
-    }
-    best = Math.max(best, litres);
-  }
   return figure({
     height: 260,
     x: { label: null, domain: months.map((row) => row.name) },
@@ -117,11 +103,11 @@ export function condensateChart(year: StoreYear): DisplayItem {
     alt: `Condensate minus re-evaporation, by month; ${
       showNumber(net, 0)
     } litres remain over the year. The wettest day leaves ${
-      showNumber(best, 0)
+      showNumber(wettestDay, 0)
     } litres in the field.`,
     note:
       `Condensed minus evaporated; the wettest day leaves ${
-        showNumber(best, 0)
+        showNumber(wettestDay, 0)
       } litres in the field. ` +
       "Water that does not evaporate again has to drain or soak away.",
     table: dataTable(months, [

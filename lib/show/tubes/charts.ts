@@ -1,48 +1,15 @@
 /** Pictures of the tubes chapter. @module */
 import * as Plot from "@observablehq/plot";
-import type { LengthRow } from "../../tubes/mod.ts";
+import { type HeatByLength, INLET_SWING, type SummarisedTubes } from "../../tubes/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
-/** One length of tube: what it gives and what it costs in pressure. */
-export interface TubeLengthRow {
-  /** m */
-  readonly length: number;
-  /** 0 to 1 */
-  readonly effectiveness: number;
-  /** 1/m, effectiveness gained by one more metre */
-  readonly gainPerMetre: number;
-  /** Pa */
-  readonly pressureDrop: number;
-}
-
-/**
- * Effectiveness 1 − exp(−NTU·x/L) and pressure for lengths up to twice the study's, at the same
- * flow in each tube.
- */
-export function lengthRows(result: TubesResult, steps = 40): TubeLengthRow[] {
-  const unitsPerMetre = result.transferUnits / result.length;
-  const head = result.pressureDrop / result.lossCoefficient;
-  const frictionPerMetre = result.frictionFactor / result.diameter;
-  return Array.from({ length: steps + 1 }, (_, index) => {
-    const length = 2 * result.length * index / steps;
-    const rest = Math.exp(-unitsPerMetre * length);
-    return {
-      length,
-      effectiveness: 1 - rest,
-      gainPerMetre: unitsPerMetre * rest,
-      pressureDrop: head *
-        (result.lossCoefficient + frictionPerMetre * (length - result.length)),
-    };
-  });
-}
-
 /** Effectiveness and pressure over the tube's length: the knee. */
-export function lengthChart(result: TubesResult): DisplayItem {
-  const rows = lengthRows(result);
+export function lengthChart(result: SummarisedTubes): DisplayItem {
+  const rows = result.summary.byLength;
   const here = Plot.ruleX([result.length], { stroke: PALETTE.latent, strokeDasharray: "4 3" });
   const x = { label: "tube length, m", grid: true } as const;
   return figure([
@@ -147,13 +114,12 @@ export function speedChart(rows: readonly TubesResult[], study: TubesResult): Di
  * @param swing amplitude of the air at the inlet, K
  */
 export function marginalHeatChart(
-  studies: readonly { readonly days: number; readonly rows: readonly LengthRow[] }[],
+  studies: readonly HeatByLength[],
   tubes: TubesResult,
-  swing: number,
+  swing: number = INLET_SWING,
 ): DisplayItem {
   const colours = [PALETTE.warm, PALETTE.cold, PALETTE.latent];
   const label = (days: number) => days === 1 ? "daily wave" : `${days}-day wave`;
-  const perDay = (days: number) => (row: LengthRow) => row.marginalHeat / Math.max(1, days / 2);
   return figure({
     height: 280,
     x: { label: "tube length, m", grid: true, zero: true },
@@ -163,7 +129,7 @@ export function marginalHeatChart(
       ...studies.map((study, index) =>
         Plot.lineY(study.rows, {
           x: "length",
-          y: perDay(study.days),
+          y: "marginalHeatPerDay",
           stroke: colours[index]!,
           strokeWidth: 2.5,
           ...(index === 0 ? {} : { strokeDasharray: "7 3" }),
@@ -189,7 +155,7 @@ export function marginalHeatChart(
     table: dataTable(studies[0]!.rows.filter((_, index) => index % 3 === 2), [
       { head: "length", value: (row) => row.length, kind: "length" },
       { head: "heat of one tube, kWh a day", value: (row) => row.heat, digits: 2 },
-      { head: "next metre, kWh a day", value: (row) => row.marginalHeat, digits: 4 },
+      { head: "next metre, kWh a day", value: (row) => row.marginalHeatPerDay, digits: 4 },
       { head: "pressure drop", value: (row) => row.pressureDrop, kind: "pressure" },
     ]),
   });

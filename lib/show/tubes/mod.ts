@@ -1,27 +1,20 @@
 /** The buried tubes: how many, how long, at what pressure, for what heat. @module */
 export { alongChart, condensateChart } from "./along_charts.ts";
-export { answer, countEffects, countTable, summaryTable, type TubeCountWords } from "./answer.ts";
+export { answer, countEffects, countTable, summaryTable } from "./answer.ts";
 export { lengthChart, marginalHeatChart, speedChart } from "./charts.ts";
-export {
-  fouledTable,
-  type MaterialRow,
-  materialRows,
-  materialTable,
-  searchTable,
-} from "./choice_tables.ts";
+export { fouledTable, materialTable, searchTable } from "./choice_tables.ts";
 export { EXERCISES } from "./exercises.ts";
-export { fieldSearch, type SearchSources } from "./field_search.ts";
 export { searchChart } from "./search_chart.ts";
-export { type AlongRow, type TubeAlong, tubeAlong } from "./tube_along.ts";
-export { INLET_SWING, type LengthStudy, tubeHeatByLength } from "./tube_variants.ts";
-export { type FouledRow, fouledTubes } from "./tube_water.ts";
-export { tubesAtCounts, tubesAtFlows } from "./variant.ts";
 export {
   airChangeFlow,
+  type AlongQuestion,
+  type AlongRow,
   type ComplexValue,
   type Conduit,
   dailyHeatPerMetre,
   effectiveness,
+  effectivenessByLength,
+  exchangedFlow,
   type FieldCandidate,
   type FieldLayout,
   type Filling,
@@ -31,16 +24,25 @@ export {
   type FloorLimits,
   type FloorSides,
   flowLedCount,
+  type FouledRow,
   type FouledTube,
   fouledTube,
+  fouledTubes,
   type FreeSection,
   frictionFactor,
+  type HeatByLength,
+  heatByLength,
+  type HeatedTubes,
   heatLedCount,
+  type HeatLengthRow,
+  INLET_SWING,
   kneeLength,
   type LengthQuestion,
   type LengthRow,
   marchTube,
   marginalHeat,
+  type MaterialRow,
+  materialRows,
   type MoistAir,
   nusseltTube,
   paretoFront,
@@ -61,8 +63,11 @@ export {
   type StandingWater,
   standingWater,
   transferUnits,
+  type TubeAlong,
+  tubeAlong,
   type TubeFlow,
   tubeHeat,
+  type TubeLengthRow,
   type TubeLoss,
   tubeLoss,
   type TubeMarch,
@@ -70,11 +75,28 @@ export {
   tubePositions,
   type TubeProduct,
   TUBES,
+  tubesAtCounts,
+  tubesAtFlows,
   type TubesInputs,
+  type TubesInSoil,
   type TubeSoil,
+  type TubeSpread,
+  tubeSpread,
   type TubesResult,
   type TubesSurroundings,
+  type TubesVariants,
   type WallExchange,
   type WallPiece,
   type WetTube,
 } from "../../tubes/mod.ts";
+export {
+  type FieldSearch,
+  fieldSearch,
+  type FieldSearchQuestion,
+  goodDay,
+  type TubeCountQuestion,
+  type TubeCountRow,
+  type TubeCounts,
+  tubeCounts,
+  winterDays,
+} from "../../store/mod.ts";

@@ -1,18 +1,11 @@
 /** Picture of the search for tube fields. @module */
 import { showNumber } from "../../units/mod.ts";
 import * as Plot from "@observablehq/plot";
-import type { FieldCandidate, SearchAround } from "../../tubes/mod.ts";
+import type { FieldSearch } from "../../store/mod.ts";
+import type { FieldCandidate } from "../../tubes/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
-
-/** Costs in three classes of equal number, cheap to dear. */
-export function costClasses(fields: readonly FieldCandidate[]): [number, number] {
-  const sorted = fields.map((field) => field.cost).sort((a, b) => a - b);
-  const at = (share: number) =>
-    sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
-  return [at(1 / 3), at(2 / 3)];
-}
 
 const CLASSES = [
   { colour: PALETTE.cold, symbol: "circle" },
@@ -21,15 +14,15 @@ const CLASSES = [
 ] as const;
 
 /** Heat against fan energy of the fields that no other one beats, marked by cost. */
-export function searchChart(search: SearchAround): DisplayItem {
-  const { front, own } = search;
+export function searchChart(search: FieldSearch): DisplayItem {
+  const { front, own, costClasses } = search;
   const refused = Object.entries(search.refused).sort((a, b) => b[1] - a[1])
     .map(([reason, count]) => `${reason} (${count})`).join(", ");
-  if (front.length === 0) {
+  if (costClasses === null) {
     const words = `No design meets the limits: ${refused}.`;
     return { "text/html": `<p>${words}</p>`, "text/plain": words };
   }
-  const [low, high] = costClasses(front);
+  const [low, high] = costClasses;
   const classOf = (field: FieldCandidate) => field.cost < low ? 0 : field.cost < high ? 1 : 2;
   const names = [`up to ${money(low)}`, `${money(low)} to ${money(high)}`, `above ${money(high)}`];
   const place = { x: "fanEnergy", y: "heat" } as const;

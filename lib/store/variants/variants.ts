@@ -15,6 +15,14 @@ export interface StoreVariant {
   readonly change: (request: StoreRequest) => StoreRequest;
 }
 
+/** Year of one variant against the plan. */
+export interface ComparedVariant extends VariantRow {
+  /** kWh a year of back-up heat less than with the plan */
+  readonly saved: number;
+  /** K that the coldest hour is warmer than with the plan */
+  readonly coldestHourGain: number;
+}
+
 /** Year of one variant. */
 export interface VariantRow {
   /** name of the variant */
@@ -157,6 +165,21 @@ function variantRow(request: StoreRequest, variant: StoreVariant): VariantRow {
 export function storeVariants(
   request: StoreRequest,
   variants: readonly StoreVariant[] = STORE_VARIANTS,
-): VariantRow[] {
-  return variants.map((variant) => variantRow(request, variant));
+): ComparedVariant[] {
+  return variantsCompared(variants.map((variant) => variantRow(request, variant)));
+}
+
+/**
+ * What each variant saves against the plan, and what the coldest hour gains.
+ *
+ * @param rows the plan first
+ */
+export function variantsCompared(rows: readonly VariantRow[]): ComparedVariant[] {
+  const plan = rows[0];
+  if (plan === undefined) throw new RangeError("Cannot compare stores: give at least the plan");
+  return rows.map((row) => ({
+    ...row,
+    saved: plan.backupHeat - row.backupHeat,
+    coldestHourGain: row.coldestHour - plan.coldestHour,
+  }));
 }

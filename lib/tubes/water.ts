@@ -1,18 +1,18 @@
-/** Tubes that hold water or silt, and the water the air leaves behind. @module */
-import { airProperties } from "../../air/mod.ts";
-import { exchangedFlow } from "../../headers/mod.ts";
-import { DESIGN_AIR_TEMPERATURE, meanPressure, type Study } from "../../study/mod.ts";
-import { type Filling, fouledTube, standingWater, type TubesResult } from "../../tubes/mod.ts";
+/** Tubes that hold water or silt. @module */
+import type { AirProperties } from "../air/mod.ts";
+import { exchangedFlow } from "./exchanged_flow.ts";
+import { type Filling, fouledTube, standingWater } from "./fouling.ts";
+import type { TubesResult } from "./types.ts";
 
 /** One way a tube can fail. */
 export interface FouledRow {
   /** what lies in the tube */
   readonly name: string;
-  /** the filling */
+  /** the filling, m */
   readonly filling: Filling;
-  /** ratio of the flow of this tube to that of a clean one, pressure between the headers unchanged */
+  /** flow of this tube over that of a clean one, 0 to 1, pressure between the headers unchanged */
   readonly flow: number;
-  /** ratio of the heat of this tube to that of a clean one, wall at one temperature */
+  /** heat of this tube over that of a clean one, 0 to 1, wall at one temperature */
   readonly heat: number;
   /** litres of water; null for silt */
   readonly litres: number | null;
@@ -23,10 +23,16 @@ const SPAN = 3;
 
 /**
  * One bad tube among good ones: silt of a quarter, half and three quarters of the tube's height over
- * 3 m, and sags of a quarter, half and the whole of it at the study's slope.
+ * 3 m, and sags of a quarter, half, the whole and one and a half of it at the fall of the tubes.
+ *
+ * @param tubes result of the tubes chapter
+ * @param given fall of the tubes, m/m, and the air in them
  */
-export function fouledTubes(study: Study, tubes: TubesResult): FouledRow[] {
-  const air = airProperties(DESIGN_AIR_TEMPERATURE, meanPressure(study));
+export function fouledTubes(
+  tubes: TubesResult,
+  given: { readonly slope: number; readonly air: AirProperties },
+): FouledRow[] {
+  const { slope, air } = given;
   const { diameter, length, product } = tubes;
   const span = Math.min(SPAN, length);
   const row = (name: string, filling: Filling, litres: number | null): FouledRow => {
@@ -50,19 +56,20 @@ export function fouledTubes(study: Study, tubes: TubesResult): FouledRow[] {
     )
   );
   const sags = [0.25, 0.5, 1, 1.5].map((share) => {
-    const water = standingWater({
-      depth: share * diameter,
-      span,
-      slope: study.tubes.slope,
-      diameter,
-    });
+    const water = standingWater({ depth: share * diameter, span, slope, diameter });
     const name = `sag of ${share * 100} % of the height over ${span} m`;
     return row(name, { depth: water.depth, length: water.length }, water.litres);
   });
   return [...silt, ...sags];
 }
 
-/** Least slope at which a sag of a tenth of the tube's height over 3 m still drains, m/m. */
-export function slopeThatDrains(tubes: TubesResult): number {
+/**
+ * Least fall at which a sag of a tenth of the tube's height over 3 m still drains: 4·sag/span, where
+ * a parabola of that sag nowhere rises against the fall.
+ *
+ * @param tubes inside diameter and length, m
+ * @returns m/m
+ */
+export function slopeThatDrains(tubes: Pick<TubesResult, "diameter" | "length">): number {
   return 4 * 0.1 * tubes.diameter / Math.min(SPAN, tubes.length);
 }
