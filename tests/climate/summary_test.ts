@@ -21,6 +21,15 @@ Deno.test("summariseClimate() agrees with sums and ranks made by hand", () => {
   const days = result.months.reduce((total, month) => total + month.heatingDegreeDays18, 0);
   assertAlmostEquals(days, result.heatingDegreeDays18, 1e-9 * days);
   assertEquals(Math.min(...result.months.map((month) => month.minTemperature)), result.coldestHour);
+  assertEquals(Math.max(...result.months.map((month) => month.maxTemperature)), result.warmestHour);
+  const [january, february] = result.months.map((month) => month.globalRadiation);
+  const december = result.months.at(-1)!.globalRadiation;
+  assertAlmostEquals(result.winterRadiation, january! + february! + december, 1e-9);
+  assert(result.summerRadiation > result.winterRadiation);
+  for (const { limit, hours } of result.hoursBelow) {
+    assertEquals(hours, hoursBelow(YEAR.dryBulb, limit));
+    assert(hours > 0 && hours < 8760);
+  }
   assertEquals(hoursBelow(YEAR.dryBulb, result.design99_6), 36);
   assertEquals(hoursBelow(YEAR.dryBulb, result.design99), 88);
 });

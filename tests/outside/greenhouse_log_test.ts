@@ -8,9 +8,9 @@ import {
   LOG_START,
   type LogParameters,
   readGreenhouseLog,
+  RECORDED_SCORES,
   replayLog,
 } from "../../lib/measured/mod.ts";
-import { RECORDED_SCORES, scoreRows } from "../../lib/show/measured/greenhouse_log.ts";
 
 const folder = Deno.env.get("OPEN_DATA");
 const skipped = folder === undefined ? " [skipped: OPEN_DATA is not set]" : "";
@@ -29,7 +29,7 @@ Deno.test({
     );
     const halves = checkLog(log);
     // the figures of docs/house.md and of the notebook
-    for (const row of scoreRows(halves)) {
+    for (const row of halves.scores) {
       const name = `${row.predicted} from ${row.fittedOn}`;
       const recorded = RECORDED_SCORES.find((one) =>
         one.predicted === row.predicted && one.fittedOn === row.fittedOn

@@ -1,12 +1,6 @@
 import { assert } from "@std/assert";
-import {
-  evenness,
-  exchangedFlow,
-  groupNetwork,
-  type HeaderLayout,
-  solveNetwork,
-} from "../../lib/headers/mod.ts";
-import { findTube } from "../../lib/tubes/mod.ts";
+import { evenness, groupNetwork, type HeaderLayout, solveNetwork } from "../../lib/headers/mod.ts";
+import { exchangedFlow, findTube } from "../../lib/tubes/mod.ts";
 import { AIR } from "../headers/closed_form_networks.ts";
 import { HEADERS } from "../headers/fields.ts";
 
