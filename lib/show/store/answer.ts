@@ -37,7 +37,7 @@ export function answer(result: SummarisedStore): DisplayItem {
       `the study again with each of them changed.`,
     drivenBy: `the surplus sun by day: ${showBoth(result.heatIn, "energy")} a year is charged, ${
       showSi(latentShare, "share")
-    } of it as condensing water; ${showBoth(result.heatOut, "energy")} come back for ${
+    } of it as condensing water; ${showBoth(result.heatOut, "energy")} is discharged for ${
       showSi(result.fanEnergy, "energy")
     } of fan energy.`,
     changesWith: `the house lost less: holding the set point takes ${

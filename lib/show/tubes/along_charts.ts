@@ -1,6 +1,5 @@
 /** Pictures of the air along a tube and of the water it leaves. @module */
 import * as Plot from "@observablehq/plot";
-import { monthlySums } from "../../basics/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
