@@ -191,6 +191,6 @@ Deno.test("a plate too small for its air flow is refused, and the key is named",
   const refused = await openSmallStudy((text) =>
     text.replace("store: {", "store: {collector: {area: 0.5 m2}, ")
   ).then(() => "", (error: Error) => error.message);
-  assert(/small\.yaml:\d+:\d+: "store\.collector\.area" of 0\.5 m²/.test(refused), refused);
+  assert(/small\.yaml:\d+:\d+: "store\.collector\.area" of 0\.5\u00a0m²/.test(refused), refused);
   assert((await openBase()).store.collector?.place === "outside");
 });
