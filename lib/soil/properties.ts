@@ -6,6 +6,7 @@ import {
   InputError,
   requireInRange,
   WATER_DENSITY,
+  WATER_HEAT_CAPACITY,
 } from "../basics/mod.ts";
 import { coteKonradConductivity, johansenConductivity, solidConductivity } from "./conductivity.ts";
 import type { WaterState } from "./conductivity.ts";
@@ -19,8 +20,6 @@ export type SoilMake = Pick<
   "texture" | "dryDensity" | "moisture" | "quartz" | "measuredConductivity"
 >;
 
-/** J/(kg K) */
-const WATER_HEAT_CAPACITY = 4180;
 /**
  * W/(m K): scatter of the published models on the literature set, 0.176 (Lu et al. 2007 [lu-2007]),
  * rounded up.
@@ -45,7 +44,9 @@ function pores(soil: SoilMake, row: SoilRow): { porosity: number; saturation: nu
   const porosity = 1 - soil.dryDensity / row.solidDensity;
   if (soil.moisture > porosity + 1e-9) {
     throw new InputError(
-      `Cannot fit ${soil.moisture} m³/m³ of water in ${row.texture} of ${soil.dryDensity} kg/m³: ` +
+      `Cannot fit ${
+        showSi(soil.moisture, "sharePrecise")
+      } by volume of water in ${row.texture} of ${soil.dryDensity} kg/m³: ` +
         `its pores are ${
           showSi(porosity, "sharePrecise")
         } of its volume; lower soil.moisture or soil.dryDensity`,

@@ -1,5 +1,5 @@
 /** The undisturbed ground as an annual wave. @module */
-import { DAY, HOURS_PER_YEAR, requireInRange, YEAR } from "../basics/mod.ts";
+import { dailyMeans, DAY, HOURS_PER_YEAR, requireInRange, YEAR } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { AnnualWave, SoilProperties } from "./types.ts";
 
@@ -92,13 +92,6 @@ function snowDamping(snowDepth: number, properties: SoilProperties): number {
   const resistance = snowDepth / SNOW_CONDUCTIVITY;
   const mu = (resistance * properties.conductivity) / dampingDepth(properties.diffusivity);
   return 1 / Math.sqrt(1 + 2 * mu + 2 * mu * mu);
-}
-
-/** Means of each whole day of an hourly series. */
-export function dailyMeans(hourly: ArrayLike<number>): Float64Array {
-  const days = new Float64Array(Math.floor(hourly.length / 24));
-  for (let i = 0; i < days.length * 24; i++) days[Math.floor(i / 24)]! += hourly[i]! / 24;
-  return days;
 }
 
 /**

@@ -1,8 +1,7 @@
 /** Daily weather that drives the ground, from a climate year or from daily records. @module */
-import { InputError } from "../basics/mod.ts";
+import { dailyMeans, InputError } from "../basics/mod.ts";
 import { saturationPressureOverWater } from "../air/mod.ts";
 import type { ClimateYear, Place } from "../climate/types.ts";
-import { dailyMeans } from "./wave.ts";
 
 /** Weather by the day, from 1 January; 365 or 366 days make the year that is repeated. */
 export interface DailyWeather {

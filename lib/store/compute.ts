@@ -1,6 +1,6 @@
 /** The store chapter: what happens over days, seasons and years? @module */
 import { max, min, sum } from "d3-array";
-import { kilowattHours, MONTH_DAYS, monthlyHeat } from "../basics/mod.ts";
+import { kilowattHours, MONTH_DAYS, monthlyHeat, monthlyMeans } from "../basics/mod.ts";
 import {
   cropYear,
   dampHours,
@@ -83,16 +83,16 @@ function monthsOf(year: StoreYear, backup: HouseYear, backupNoFan: HouseYear): S
     part(year.latent, -1),
   ];
   const fan = monthlyHeat(year.fanPower);
-  const store = monthlyHeat(year.storeTemperature);
+  const store = monthlyMeans(year.storeTemperature);
   const [heater, heaterNoFan] = [monthlyHeat(backup.heater), monthlyHeat(backupNoFan.heater)];
-  return MONTH_DAYS.map((days, k) => ({
+  return MONTH_DAYS.map((_, k) => ({
     month: k + 1,
     heatIn: heatIn[k]!,
     heatOut: heatOut[k]!,
     latentIn: latentIn[k]!,
     latentOut: latentOut[k]!,
     fanEnergy: fan[k]!,
-    storeTemperature: store[k]! * 1000 / (days * 24),
+    storeTemperature: store[k]!,
     backupHeat: heater[k]!,
     backupHeatNoFan: heaterNoFan[k]!,
   }));

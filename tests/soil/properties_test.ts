@@ -55,7 +55,7 @@ Deno.test("a measured conductivity overrides the estimate and keeps the frozen r
 Deno.test("heat capacity and latent heat grow with the water by its own values", () => {
   const dry = soilProperties({ ...LOAM, moisture: 0 });
   const wet = soilProperties({ ...LOAM, moisture: 0.3 });
-  assertAlmostEquals(wet.heatCapacity - dry.heatCapacity, 0.3 * 4.18e6, 1);
+  assertAlmostEquals(wet.heatCapacity - dry.heatCapacity, 0.3 * 4.186e6, 1);
   assertAlmostEquals(wet.latentHeat, 0.3 * 334e6, 1);
   assertAlmostEquals(dry.latentHeat, 0);
   assertAlmostEquals(dry.conductivity, dry.frozenConductivity, 1e-12);
