@@ -48,7 +48,7 @@ export interface HouseInputs {
   readonly facing: number;
   /** id in data/glazings */
   readonly glazing: string;
-  /** north wall, knee wall and end walls: "glazed" or a U-value W/(m² K) */
+  /** U-value of the north wall, W/(m² K), or "glazed" */
   readonly northWall: number | "glazed";
   /** m, opaque wall under the glazing */
   readonly kneeWallHeight: number;
@@ -64,9 +64,9 @@ export interface HouseInputs {
   readonly leakageWind: number;
   /** night curtain; null for none */
   readonly curtain: CurtainInputs | null;
-  /** resistance, m² K/W, and depth, m, of the insulation around the edge; 0 for none */
+  /** resistance of the insulation around the edge, m² K/W; 0 for none */
   readonly edgeInsulation: number;
-  /** m below the floor */
+  /** how far it reaches below the floor, m */
   readonly edgeInsulationDepth: number;
   /** underside of the wall's footing below the floor surface, m; 0 where there is none, null unknown */
   readonly footingDepth: number | null;
@@ -74,11 +74,11 @@ export interface HouseInputs {
   readonly edgeInsulationWing: number;
   /** height of earth against the north wall, m; 0 for none */
   readonly northEarthHeight: number;
-  /** water held in barrels, m³, and their surface, m² */
+  /** water held in barrels, m³ */
   readonly waterVolume: number;
   /** m² of the barrels */
   readonly waterSurface: number;
-  /** masonry inside, m³, and its free surface, m²; 0 for none */
+  /** masonry inside, m³; 0 for none */
   readonly masonryVolume: number;
   /** m² of masonry that the air and the sun reach; 0 for none */
   readonly masonrySurface: number;

@@ -6,7 +6,7 @@ export type { GravelBed, StoreInputs } from "./fields.ts";
 
 /** Hourly year of the store, 8760 each; heat flows in W, positive into the soil unless said. */
 export interface StoreYear {
-  /** house section in SI */
+  /** the house in the same hours; its flows are positive into the house */
   readonly house: HouseYear;
   /** sensible heat from air into tube walls (charge > 0, discharge < 0) */
   readonly sensible: Float64Array;
@@ -44,9 +44,9 @@ export interface StoreMonth {
   readonly fanEnergy: number;
   /** degC, mean between the tubes */
   readonly storeTemperature: number;
-  /** kWh of back-up heat with and without the store */
+  /** kWh of back-up heat with the store */
   readonly backupHeat: number;
-  /** kWh of back-up heat with the fan always off */
+  /** kWh of back-up heat on the same ground with the fan always off */
   readonly backupHeatNoFan: number;
 }
 

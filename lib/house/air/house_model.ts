@@ -34,15 +34,15 @@ export interface HouseModel {
   readonly solarAir: Float64Array;
   /** degC the heater holds in each hour */
   readonly setPoint: Float64Array;
-  /** radiation on all glazing outside and what comes in through it before losses back out, W */
+  /** W of radiation on all glazing, outside */
   readonly solarOutside: Float64Array;
   /** share of each hour that the curtain is closed: 0 or 1 */
   readonly curtainClosed: Uint8Array;
-  /** W/K of all glazing, films by wind, curtain as scheduled; driving temperature outside, degC */
+  /** W/K of all glazing, hourly: films by wind, curtain as scheduled */
   readonly glazingConductance: Float64Array;
   /** degC, hourly, outside driving temperature of the glazing */
   readonly glazingDriving: Float64Array;
-  /** W/K and degC of the opaque parts */
+  /** W/K of the opaque parts, hourly */
   readonly opaqueConductance: Float64Array;
   /** degC, hourly, outside driving temperature of the opaque parts */
   readonly opaqueDriving: Float64Array;
@@ -50,7 +50,7 @@ export interface HouseModel {
   readonly filmArea: Float64Array;
   /** W/m² that comes back through it */
   readonly filmLongwave: Float64Array;
-  /** degC, kg/kg outside */
+  /** degC, hourly, outside air */
   readonly outsideTemperature: Float64Array;
   /** kg/kg, hourly, outdoor humidity ratio */
   readonly outsideRatio: Float64Array;
