@@ -7,6 +7,7 @@ export {
   type GroundSection,
   type SectionHeat,
   sectionHeat,
+  sidewaysOf,
   WING_DEPTH,
 } from "./floor/edge_loss.ts";
 export { usualCurtain, withCurtain } from "./skin/curtain.ts";
@@ -24,6 +25,7 @@ export {
   type FloorColumn,
   floorColumn,
   type FloorColumnInputs,
+  WALL_WIDTH,
 } from "./floor/floor_column.ts";
 export { type FloorStepper, floorStepper } from "./floor/floor_stepper.ts";
 export { houseGeometry } from "./skin/geometry.ts";

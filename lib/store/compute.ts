@@ -164,6 +164,8 @@ export function storeChapter(request: StoreRequest): StoreResult {
   const backup = settledYear({ ...settled, house: heated, fan: true });
   const backupNoFan = settledYear({ ...never, house: heated });
   const { year } = main;
+  // where the lower end is not held, only the end walls conduct to the deep ground
+  const beyond = model.site.deepHeld ? 0 : ledger.deep;
   const air = year.house.airTemperature;
   const fanEnergy = kilowattHours(ledger.fanSeconds * model.site.fanPower);
   const heatIn = kilowattHours(ledger.heatIn);
@@ -202,7 +204,7 @@ export function storeChapter(request: StoreRequest): StoreResult {
     savedHeat,
     savedHeatPerFanEnergy: fanEnergy > 0 ? savedHeat / fanEnergy : 0,
     taggedReturn: heatIn > 0 ? sum(quarters, (row) => sum(row.slice(0, 4))) / heatIn : 0,
-    edgeLoss: -kilowattHours(ledger.outdoor),
+    edgeLoss: -kilowattHours(ledger.outdoor + beyond),
     collectedHeat: kilowattHours(ledger.collected),
     backupYear: backup.year,
     balanceResidual: balanceResidual(ledger),
@@ -214,8 +216,8 @@ export function storeChapter(request: StoreRequest): StoreResult {
     })),
     yearsUntilPeriodic: yearsUntilPeriodic(plain.map((early) => early.heatOut), ledger.heatOut),
     floorHeat: kilowattHours(ledger.floor),
-    outdoorHeat: kilowattHours(ledger.outdoor),
-    deepHeat: kilowattHours(ledger.deep),
+    outdoorHeat: kilowattHours(ledger.outdoor + beyond),
+    deepHeat: kilowattHours(ledger.deep - beyond),
     condensed: ledger.condensed,
     drained: ledger.drained,
     evaporated: ledger.evaporated,

@@ -1,11 +1,13 @@
 /** From a study's chapters to slices, tubes and control: everything that stays the same. @module */
 import { InputError } from "../basics/mod.ts";
+import { WALL_WIDTH } from "../house/mod.ts";
 import { flowShares } from "./air/flow_shares.ts";
 import { type SaturationTable, saturationTable } from "./air/saturation.ts";
 import { airRates, siteField } from "./air/site_tubes.ts";
 import type { TubeField } from "./air/tube_field.ts";
 import type { StoreRequest } from "./request.ts";
 import { PRODUCTION_MESH, type SliceMesh, sliceMesh } from "./ground/mesh.ts";
+import { endWalls } from "./ground/end_walls.ts";
 import { type ConductionOperator, sliceOperator } from "./ground/operator.ts";
 import { boards, lowerEnd, soilZones } from "./ground/site_soil.ts";
 export type { StoreRequest } from "./request.ts";
@@ -32,6 +34,8 @@ export interface StoreSite {
   readonly airFlow: number;
   /** m², all of the floor */
   readonly floorArea: number;
+  /** true: the lower end is held at the temperature of the deep ground */
+  readonly deepHeld: boolean;
 }
 
 /** The house's extent across and along the tubes, m. */
@@ -53,7 +57,12 @@ export interface MeshSettings {
 /** Mesh of one slice across the tubes, and conduction in it. */
 function siteSlice(
   request: StoreRequest,
-  given: { readonly across: number; readonly floorFilm: number; readonly half: boolean },
+  given: {
+    readonly across: number;
+    readonly along: number;
+    readonly floorFilm: number;
+    readonly half: boolean;
+  },
   settings: MeshSettings,
 ): { readonly mesh: SliceMesh; readonly operator: ConductionOperator } {
   const { inputs, tubes, soil } = request;
@@ -69,6 +78,7 @@ function siteSlice(
     half: given.half,
     ...settings,
     faces: soilBoards.map((board) => board.depth),
+    wall: WALL_WIDTH,
     wing: soilBoards.find((board) => board.kind === "wing")?.width,
   });
   const operator = sliceOperator(mesh, {
@@ -79,6 +89,16 @@ function siteSlice(
     boards: soilBoards,
     floorFilm: given.floorFilm,
     outdoorFilm: Infinity,
+    ends: endWalls({
+      along: given.along,
+      wall: WALL_WIDTH,
+      floorFilm: given.floorFilm,
+      edge: request.houseInputs,
+      conductivity: soil.properties.conductivity,
+      outside: inputs.outsideSoil,
+      wave: soil.wave,
+      heights: mesh.heights,
+    }),
     deepHeld: held,
     tubeRadius,
   });
@@ -135,7 +155,7 @@ export function storeSite(
   const flows = flowShares(request);
   const { mesh, operator } = siteSlice(
     request,
-    { across, floorFilm, half: flows.half },
+    { across, along: floorArea / across, floorFilm, half: flows.half },
     meshSettings,
   );
   const field = siteField(request, operator, flows);
@@ -161,5 +181,6 @@ export function storeSite(
     fanPower: fan.power,
     airFlow: fan.airFlow,
     floorArea,
+    deepHeld: lowerEnd(request).held,
   };
 }

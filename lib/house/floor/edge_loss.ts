@@ -76,6 +76,40 @@ export function sectionHeat(section: GroundSection): SectionHeat {
   return solveSection(section, x, z, { edge, wingEnd, wingDepth });
 }
 
+/** Integral of layer values over a span, layers between faces. */
+function overlap(faces: Float64Array, values: Float64Array, from: number, to: number): number {
+  let sum = 0;
+  for (let j = 0; j < values.length; j++) {
+    const [top, bottom] = [Math.max(from, faces[j]!), Math.min(to, faces[j + 1]!)];
+    if (bottom > top) sum += values[j]! * (bottom - top) / (faces[j + 1]! - faces[j]!);
+  }
+  return sum;
+}
+
+/**
+ * Heat that crosses the plane under the floor's edge between two depths, and the mean temperature
+ * under the floor there: their ratio is the conductance sideways of a layer of floor soil.
+ *
+ * @param section solved section
+ * @param from m, upper face of the layer
+ * @param to m, lower face
+ * @param deepest m, how far down the heat counts; to `to` unless given
+ * @returns heat in W/(m K) of edge, mean where inside is 1 and outside 0
+ */
+export function sidewaysOf(
+  section: SectionHeat,
+  from: number,
+  to: number,
+  deepest = to,
+): { readonly heat: number; readonly mean: number } {
+  const { faces, meanUnderFloor } = section;
+  const weighted = meanUnderFloor.map((value, j) => value * (faces[j + 1]! - faces[j]!));
+  return {
+    heat: overlap(faces, section.sideways, from, deepest),
+    mean: overlap(faces, weighted, from, to) / (to - from),
+  };
+}
+
 interface Marks {
   readonly edge: number;
   readonly wingEnd: number;

@@ -7,13 +7,14 @@ import {
   type SoilResult,
   undisturbedTemperature,
 } from "../../soil/mod.ts";
-import { type SectionHeat, sectionHeat } from "./edge_loss.ts";
+import { type SectionHeat, sectionHeat, sidewaysOf } from "./edge_loss.ts";
 import { FLOOR_FILM } from "../skin/films.ts";
 import type { HouseGeometry, HouseInputs } from "../types.ts";
 
 /** m, faces of the layers */
 const FACES = [0, 0.03, 0.08, 0.16, 0.27, 0.42, 0.62, 0.9, 1.3, 1.8, 2.5, 3.4, 4.6, 6.2, 8.5, 12];
-const WALL_WIDTH = 0.2;
+/** m of wall base between floor and open ground. */
+export const WALL_WIDTH = 0.2;
 /** W/(m² K) of open ground outside (wind and radiation, common practice, no source) */
 const OUTSIDE_GROUND_FILM = 20;
 
@@ -110,16 +111,6 @@ function floorWater(soils: readonly SoilLayer[], area: number): FreezingLumps {
   };
 }
 
-/** Integral of layer values over a span, layers between faces. */
-function overlap(faces: Float64Array, values: Float64Array, from: number, to: number): number {
-  let sum = 0;
-  for (let j = 0; j < values.length; j++) {
-    const [top, bottom] = [Math.max(from, faces[j]!), Math.min(to, faces[j + 1]!)];
-    if (bottom > top) sum += values[j]! * (bottom - top) / (faces[j + 1]! - faces[j]!);
-  }
-  return sum;
-}
-
 /**
  * Builds the column. Its sideways conductances are the heat that crosses the floor's edge in the
  * steady plane section at each depth over the mean temperature under the floor there, so that the
@@ -133,12 +124,9 @@ export function floorColumn(inputs: FloorColumnInputs): FloorColumn {
   const area = geometry.floorArea;
   const thickness = FACES.slice(1).map((face, i) => face - FACES[i]!);
   const depths = Float64Array.from(thickness, (height, i) => FACES[i]! + height / 2);
-  const heights = section.faces.slice(1).map((face, j) => face - section.faces[j]!);
-  const weighted = section.meanUnderFloor.map((value, j) => value * heights[j]!);
-  const sideways = Float64Array.from(thickness, (height, i) => {
+  const sideways = Float64Array.from(thickness, (_, i) => {
     const deepest = i === layers - 1 ? Infinity : FACES[i + 1]!;
-    const heat = overlap(section.faces, section.sideways, FACES[i]!, deepest);
-    const mean = overlap(section.faces, weighted, FACES[i]!, FACES[i + 1]!) / height;
+    const { heat, mean } = sidewaysOf(section, FACES[i]!, FACES[i + 1]!, deepest);
     return geometry.perimeter * heat / mean;
   });
   const k = properties.conductivity;

@@ -34,7 +34,9 @@ export interface SliceGeometry {
   readonly largestCell: number;
   /** m, depths where a face must lie (foot of the edge board, board below the tubes) */
   readonly faces: readonly number[];
-  /** m from the edge outward where a face must lie: the end of a wing of insulation */
+  /** m of wall base on each side of the floor, whose top lets no heat through; 0 unless given */
+  readonly wall?: number | undefined;
+  /** m from the wall outward where a face must lie: the end of a wing of insulation */
   readonly wing?: number | undefined;
 }
 
@@ -62,8 +64,9 @@ export interface SliceMesh {
   readonly depths: Float64Array;
   /** 1 where a column lies under the floor */
   readonly underFloor: Uint8Array;
-  /** m from the middle of the house to the edge of the floor */
+  /** m from the middle of the house to the edge of the floor, and to the outer face of the wall */
   readonly edge: number;
+  readonly outerFace: number;
   readonly blocks: readonly TubeBlock[];
   readonly half: boolean;
 }
@@ -120,16 +123,20 @@ function rangeAround(centre: Float64Array, at: number, side: number): number[] {
   return found;
 }
 
-/** m, cells at the edge of the floor and at the end of a wing. */
+/** m, cells at the edge of the floor and at the end of a wing, and beside a wall. */
 const EDGE_CELL = 0.15;
+const WALL_CELL = 0.1;
 
 /** Places across the house where a face must lie. */
-function edgeLines({ floorWidth, outsideSoil, half, wing }: SliceGeometry): AxisPlan["lines"] {
+function edgeLines(geometry: SliceGeometry): AxisPlan["lines"] {
+  const { floorWidth, outsideSoil, half, wall = 0, wing = 0 } = geometry;
   if (outsideSoil <= 0) return [];
-  const places = [floorWidth / 2, ...(wing === undefined ? [] : [floorWidth / 2 + wing])];
+  const edge = floorWidth / 2;
+  const places = [...new Set([edge, edge + wall, edge + wall + wing])];
+  const size = wall > 0 ? WALL_CELL : EDGE_CELL;
   return [...places.map((at) => -at), ...places]
     .filter((at) => !half || at > 0)
-    .map((at) => ({ at, size: EDGE_CELL }));
+    .map((at) => ({ at, size: at > edge + wall || at < -edge - wall ? EDGE_CELL : size }));
 }
 
 /**
@@ -144,7 +151,7 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
   const { tubes, tubeRadius, half, blockCells, growth, largestCell } = geometry;
   const side = blockSide(tubeRadius, blockCells);
   const edge = geometry.floorWidth / 2;
-  const outer = edge + geometry.outsideSoil;
+  const outer = edge + (geometry.wall ?? 0) + geometry.outsideSoil;
   const kept = tubes.filter((tube) => !half || tube.x > -1e-6);
   const places = gather(kept.map((tube) => Math.abs(tube.x) < 1e-6 ? 0 : tube.x), side);
   const depths = gather(kept.map((tube) => tube.depth), side);
@@ -210,6 +217,7 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
     depths: rowDepths,
     underFloor: Uint8Array.from(x, (value) => Math.abs(value) < edge ? 1 : 0),
     edge,
+    outerFace: edge + (geometry.wall ?? 0),
     blocks,
     half,
   };

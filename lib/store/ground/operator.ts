@@ -2,6 +2,7 @@
 import { sum } from "d3-array";
 import { type CellFreezing, cellFreezing, type SoilFreezing } from "./cell_freezing.ts";
 import { equivalentRadius } from "./equivalent_radius.ts";
+import type { EndWalls } from "./end_walls.ts";
 import type { SliceMesh, TubeBlock } from "./mesh.ts";
 
 /** A tube's coupling to the cells along its wall. */
@@ -83,6 +84,8 @@ export interface SliceSoil {
   readonly floorFilm: number;
   /** W/(m² K) at the surface outside; Infinity holds the surface at the outdoor temperature */
   readonly outdoorFilm: number;
+  /** what the soil under the floor loses beyond the end walls; absent: nothing */
+  readonly ends?: EndWalls | undefined;
   /** true holds the lower end of the mesh at the deep temperature, as moving groundwater does */
   readonly deepHeld: boolean;
   /** outside radius of the tubes, m */
@@ -150,6 +153,23 @@ function surface(
   return { cells: Int32Array.from(cells), conductances: Float64Array.from(cells, conductanceOf) };
 }
 
+/** A surface port with what the cells under the floor lose beyond the end walls, by row. */
+function withEnds(
+  mesh: SliceMesh,
+  port: SurfacePort,
+  byRow: Float64Array | undefined,
+): SurfacePort {
+  if (byRow === undefined) return port;
+  const each = new Map<number, number>();
+  port.cells.forEach((cell, k) => each.set(cell, port.conductances[k]!));
+  for (let cell = 0; cell < mesh.columns * mesh.rows; cell++) {
+    const [column, row] = [cell % mesh.columns, Math.floor(cell / mesh.columns)];
+    if (mesh.underFloor[column] === 0 || byRow[row]! <= 0) continue;
+    each.set(cell, (each.get(cell) ?? 0) + byRow[row]! * mesh.widths[column]!);
+  }
+  return { cells: Int32Array.from(each.keys()), conductances: Float64Array.from(each.values()) };
+}
+
 /** Cells in the box around the tubes, blocks left out. */
 function storeCells(mesh: SliceMesh): ConductionOperator["store"] {
   const blocks = new Set(mesh.blocks.flatMap((block) => Array.from(block.cells)));
@@ -184,19 +204,23 @@ function soilOf(mesh: SliceMesh, soil: SliceSoil, cell: number): SliceSoil | Soi
   ) ?? soil;
 }
 
+/** Whether a column lies in the open ground. */
+function beyondWall(mesh: SliceMesh, column: number): boolean {
+  return Math.abs(mesh.x[column]!) > mesh.outerFace;
+}
+
 /** Whether a board lies on the face right of a cell. */
 function standsBeside(mesh: SliceMesh, board: SoilBoard, column: number, row: number): boolean {
   return board.kind === "edge" && mesh.depths[row]! < board.depth &&
-    mesh.underFloor[column] !== mesh.underFloor[column + 1];
+    beyondWall(mesh, column) !== beyondWall(mesh, column + 1);
 }
 
 /** Whether a board lies on the face below a cell. */
 function liesBelow(mesh: SliceMesh, board: SoilBoard, column: number, row: number): boolean {
   if (board.kind === "edge") return false;
   if (mesh.depths[row]! > board.depth || mesh.depths[row + 1]! < board.depth) return false;
-  const inside = mesh.underFloor[column] === 1;
-  if (board.kind === "flat") return inside;
-  return !inside && Math.abs(mesh.x[column]!) < mesh.edge + board.width!;
+  if (board.kind === "flat") return mesh.underFloor[column] === 1;
+  return beyondWall(mesh, column) && Math.abs(mesh.x[column]!) < mesh.outerFace + board.width!;
 }
 
 /** Resistance of boards on a face of a cell, m² K/W. */
@@ -275,11 +299,19 @@ export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOpera
       soil.floorFilm > 0 ? top.filter((column) => mesh.underFloor[column] === 1) : [],
       (cell) => throughSurface(cell, soil.floorFilm),
     ),
-    outdoor: surface(
-      soil.outdoorFilm > 0 ? top.filter((column) => mesh.underFloor[column] === 0) : [],
-      (cell) => throughSurface(cell, soil.outdoorFilm),
+    outdoor: withEnds(
+      mesh,
+      surface(
+        soil.outdoorFilm > 0 ? top.filter((column) => beyondWall(mesh, column)) : [],
+        (cell) => throughSurface(cell, soil.outdoorFilm),
+      ),
+      soil.ends?.surface,
     ),
-    deep: surface(bottom, (cell) => throughSurface(cell, Infinity)),
+    deep: withEnds(
+      mesh,
+      surface(bottom, (cell) => throughSurface(cell, Infinity)),
+      soil.ends?.deep,
+    ),
     store: storeCells(mesh),
     freezing: cellFreezing(soils, capacity),
   };

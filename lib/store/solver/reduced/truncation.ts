@@ -13,8 +13,17 @@ const FLOOR_SWING = 10;
 const OUTDOOR_SWING = 15;
 /** 1/s: inputs are taken as noise that is white below this, 3 h */
 const COLOUR = 1 / 10800;
+/** 1/s: the same for outdoor and deep ground, which follow the annual wave */
+const SLOW_COLOUR = 1e-6;
+
+/** An input the states are weighted for: its size at each port, and how fast it may change, 1/s. */
+export interface WeightedInput {
+  readonly ports: readonly number[];
+  readonly colour: number;
+}
+
 /** Weighted input columns over the ports. */
-export function weightedInputs(operator: ConductionOperator): number[][] {
+export function weightedInputs(operator: ConductionOperator): WeightedInput[] {
   const tubes = operator.tubes.length;
   const extend = (pattern: number[], factor: number) => [
     ...pattern.map((value) => value * factor),
@@ -35,12 +44,11 @@ export function weightedInputs(operator: ConductionOperator): number[][] {
     ),
   ];
   const none = new Array<number>(tubes).fill(0);
-  return [...columns, [...none, FLOOR_SWING, 0, 0], [...none, 0, OUTDOOR_SWING, 0], [
-    ...none,
-    0,
-    0,
-    FLOOR_SWING,
-  ]];
+  return [
+    ...[...columns, [...none, FLOOR_SWING, 0, 0]].map((ports) => ({ ports, colour: COLOUR })),
+    { ports: [...none, 0, OUTDOOR_SWING, 0], colour: SLOW_COLOUR },
+    { ports: [...none, 0, 0, FLOOR_SWING], colour: SLOW_COLOUR },
+  ];
 }
 
 /** Zones freeze at most in this time, s, or by this flow, W/m over the root of m² of slice. */
@@ -55,10 +63,10 @@ const ZONE_SHARE = 0.1;
  * @param zones of the slice
  * @param before ports that come before the zones'
  */
-export function zoneInputs(zones: readonly FreezingZone[], before: number): number[][] {
+export function zoneInputs(zones: readonly FreezingZone[], before: number): WeightedInput[] {
   return zones.map((zone, k) => {
     const most = Math.min(zone.latent / FREEZING_TIME, FREEZING_FLOW * Math.sqrt(zone.area));
-    return [...new Array<number>(before + k).fill(0), ZONE_SHARE * most];
+    return { ports: [...new Array<number>(before + k).fill(0), ZONE_SHARE * most], colour: COLOUR };
   });
 }
 
@@ -67,24 +75,27 @@ export function keptDirections(given: {
   readonly rates: readonly number[];
   readonly gains: Matrix;
   readonly content: Float64Array;
-  readonly inputs: readonly (readonly number[])[];
+  readonly inputs: readonly WeightedInput[];
   readonly states: number;
 }): Float64Array[] {
   const { rates, gains, content, inputs, states } = given;
   const count = rates.length;
-  const driven = inputs.map((input) =>
-    Float64Array.from(
+  const driven = inputs.map(({ ports, colour }) => ({
+    colour,
+    reached: Float64Array.from(
       { length: count },
-      (_, i) => input.reduce((sum, factor, port) => sum + factor * gains.get(port, i), 0),
-    )
-  );
+      (_, i) => ports.reduce((sum, factor, port) => sum + factor * gains.get(port, i), 0),
+    ),
+  }));
   const gramian = Matrix.zeros(count, count);
   for (let i = 0; i < count; i++) {
     for (let j = 0; j <= i; j++) {
-      const both = driven.reduce((sum, column) => sum + column[i]! * column[j]!, 0);
-      const li = rates[i]!;
-      const lj = rates[j]!;
-      const value = both / (li + lj) * (1 / (li + COLOUR) + 1 / (lj + COLOUR)) * COLOUR / 2;
+      const [li, lj] = [rates[i]!, rates[j]!];
+      let value = 0;
+      for (const { reached, colour } of driven) {
+        value += reached[i]! * reached[j]! / (li + lj) *
+          (1 / (li + colour) + 1 / (lj + colour)) * colour / 2;
+      }
       gramian.set(i, j, value);
       gramian.set(j, i, value);
     }
