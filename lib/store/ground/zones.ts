@@ -43,8 +43,9 @@ interface TubePlaces {
   /** m, columns of tubes by distance from the middle, and layers by depth */
   readonly columns: readonly number[];
   readonly layers: readonly number[];
-  /** m, half the width of the floor */
+  /** m, half the width of the floor, and of the house with its walls */
   readonly edge: number;
+  readonly outerFace: number;
   readonly bands: readonly number[];
 }
 
@@ -85,6 +86,7 @@ function tubePlaces(mesh: SliceMesh): TubePlaces {
       (most, x, k) => mesh.underFloor[k] === 1 ? Math.max(most, x + mesh.widths[k]! / 2) : most,
       0,
     ),
+    outerFace: mesh.outerFace,
     bands,
   };
 }
@@ -101,7 +103,9 @@ function groupAt(tubes: TubePlaces, x: number): string {
 function zoneOutside(tubes: TubePlaces, x: number, depth: number): string | null {
   if (Math.abs(x) - tubes.edge > OUTSIDE_REACH) return null;
   const band = OUTSIDE_BANDS.findIndex((edge) => depth < edge);
-  return band < 0 ? null : `outside ${band}`;
+  // the soil under the wall base stays warmer than the open ground
+  const where = Math.abs(x) < tubes.outerFace ? "outside under the wall" : "outside";
+  return band < 0 ? null : `${where} ${band}`;
 }
 
 /** Name of the zone a place under the floor lies in; null where none does. */
@@ -151,8 +155,8 @@ function zoneOf(
 /**
  * Divides the water of a slice into zones: square rings round the tubes (one set for each layer of
  * them), bands below the floor, both for the outermost columns of tubes and for all others, and
- * bands in the near ground outside. Cells of different soils are never in one zone; soil without
- * water and ground out of reach is in none. Some 30 zones hold the house within 0.05 K of freezing
+ * bands under the wall base and in the near ground outside. Cells of different soils are never in one zone; soil without
+ * water and ground out of reach is in none. Some 30 to 40 zones hold the house within 0.05 K of freezing
  * cell by cell (docs/store.md).
  */
 export function freezingZones(mesh: SliceMesh, operator: ConductionOperator): FreezingZone[] {
