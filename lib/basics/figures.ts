@@ -8,9 +8,9 @@ export interface Figure {
   readonly unit: string;
   /** name shown */
   readonly label: string;
-  /** low end of the range in which the value lies in 95 of 100 cases, in `unit`; where it is known */
+  /** low end of the range in which the value lies in 95 of 100 cases, in the same unit; where it is known */
   readonly low?: number;
-  /** high end of that range */
+  /** high end of that range, in the same unit */
   readonly high?: number;
 }
 

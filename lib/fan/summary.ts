@@ -48,7 +48,7 @@ export function curvePoints(curve: FanResult["curve"]): PressurePoint[] {
  * Point at which the fans meet `factor` times the resistance of the field.
  *
  * @param result of the fan chapter
- * @param factor over the resistance as computed
+ * @param factor ratio of the resistance to that computed
  * @returns the point, or null where they do not meet
  */
 export function pointAgainst(

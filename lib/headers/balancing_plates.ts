@@ -19,7 +19,7 @@ export interface BalanceRow {
 export interface BalanceStudy {
   /** tube by tube */
   readonly tubes: readonly BalanceRow[];
-  /** tubes that get a plate */
+  /** number of tubes that get a plate */
   readonly plates: number;
   /** Pa without plates */
   readonly pressureBefore: number;

@@ -15,7 +15,7 @@ export interface BlockedRow {
   readonly flowMax: number;
   /** Pa, headers and tubes */
   readonly pressureDrop: number;
-  /** heat over that of the clean group at the same air flow, walls at one temperature */
+  /** ratio of the heat to that of the clean group at the same air flow, walls at one temperature */
   readonly heat: number;
 }
 

@@ -26,7 +26,7 @@ export interface TubeShare {
 export interface HeadersSummary {
   /** tube by tube */
   readonly tubes: readonly TubeShare[];
-  /** tubes more than a tenth off the mean */
+  /** number of tubes more than a tenth off the mean */
   readonly outside: number;
   /** number, from 1, of the tube that gets least */
   readonly poorest: number;

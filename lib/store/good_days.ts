@@ -18,7 +18,7 @@ export function winterDays(latitude: number): (day: number) => boolean {
  * Heat put in on the `rank`-th best of the chosen days.
  *
  * @param year hourly year of the store, W
- * @param rank 1 for the best
+ * @param rank place of the day in the order from 1, the best
  * @param chosen days of the year, from 0, that count; all unless given
  * @returns kWh
  */

@@ -14,7 +14,7 @@ const TOO_MANY = 10_000;
 export interface TubeCountRow {
   /** what leads */
   readonly way: string;
-  /** whole tubes; null where there would be ten thousand or more */
+  /** number of whole tubes; null where there would be ten thousand or more */
   readonly count: number | null;
   /** m of all of them; null likewise */
   readonly totalLength: number | null;

@@ -18,7 +18,7 @@ export interface TubeLengthRow {
  * flow in each tube.
  *
  * @param tubes one tube at its design flow
- * @param steps rows less one; row `steps`/2 is the tube itself
+ * @param steps number of rows less one; row `steps`/2 is the tube itself
  */
 export function effectivenessByLength(
   tubes: Pick<

@@ -17,7 +17,7 @@ const COUNTS = [0.5, 0.75, 1, 1.5, 2];
  *
  * @param inputs `tubes` section of the study
  * @param surroundings house, air pressure and air temperature
- * @param factors flow over the study's own
+ * @param factors ratios of the flow to the study's own
  */
 export function tubesAtFlows(
   inputs: TubesInputs,
@@ -35,7 +35,7 @@ export function tubesAtFlows(
  *
  * @param inputs `tubes` section of the study
  * @param surroundings house, air pressure and air temperature
- * @param factors count over the study's own
+ * @param factors ratios of the count to the study's own
  */
 export function tubesAtCounts(
   inputs: TubesInputs,

@@ -1,15 +1,12 @@
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
-import { parseHTML } from "linkedom";
 import {
   drawSheets,
-  fieldGeometry,
-  headerHoles,
-  holesCsv,
   type Paper,
   paperSize,
   quantityTakeOff,
   scaleBarLength,
 } from "winterground/drawings/mod.ts";
+import { type Box, numberOf, openSvg, textBoxes } from "./boxes.ts";
 import { exampleInputs, ODD_FIELDS } from "./example.ts";
 
 const PAPERS: readonly Paper[] = ["A4", "A3", "Letter", "Tabloid"];
@@ -20,35 +17,6 @@ const CASES = [
   exampleInputs({ layers: 3, perLayer: 4, footingDepth: 0 }),
   ...Object.values(ODD_FIELDS),
 ];
-
-interface Box {
-  readonly words: string;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-function openSvg(svg: string): Document {
-  return parseHTML(`<html><body>${svg}</body></html>`).document as unknown as Document;
-}
-
-function numberOf(node: Element, name: string): number {
-  return Number(node.getAttribute(name));
-}
-
-function textBoxes(svg: string): Box[] {
-  return [...openSvg(svg).querySelectorAll("text")].map((node) => {
-    const size = numberOf(node, "font-size");
-    const width = 0.5 * size * node.textContent!.length;
-    const anchor = node.getAttribute("text-anchor");
-    const x = numberOf(node, "x") -
-      (anchor === "middle" ? width / 2 : anchor === "end" ? width : 0);
-    const y = numberOf(node, "y");
-    const words = node.textContent!;
-    return { words, left: x, right: x + width, top: y - 0.75 * size, bottom: y + 0.2 * size };
-  });
-}
 
 Deno.test("every sheet keeps its words inside the frame on every paper", () => {
   // Property: no clipped text, with letters half as wide as high.
@@ -208,95 +176,12 @@ Deno.test("every sheet prints the trench and services notes", () => {
   }
 });
 
-Deno.test("fieldGeometry() spreads headers that are wider than the step between layers", () => {
-  // Property: hand arithmetic: 18-inch headers, layers 16 inches apart, 15 mm between the pipes
-  const wide = exampleInputs({ header: 0.4572 });
-  const spread = 0.4572 + 0.015 - 0.4;
-  const { headers } = fieldGeometry(wide);
-  assertAlmostEquals(headers[1]!.depth - headers[0]!.depth, 0.4722, 1e-9);
-  assertAlmostEquals(headers[0]!.rows[0]!.offset, spread / 2, 1e-9);
-  assertAlmostEquals(headers[1]!.rows[0]!.offset, -spread / 2, 1e-9);
-  assertEquals(headers.flatMap(({ rows }) => rows).map(({ bend }) => bend), [0, 0]);
-  const [hole] = headerHoles(wide).holes;
-  assertAlmostEquals(Math.sin(hole!.angle * Math.PI / 180), -spread / 0.4572, 1e-9);
-});
-
 Deno.test("the long section says that headers of 0.7 m do not go under the floor", () => {
   // Property: hand arithmetic: the upper header's top at 0.6 − 0.1575 − 0.35 − 0.1 m, above the floor
   const sheet = textBoxes(drawSheets(exampleInputs({ header: 0.7 }), "A4")["long-section-A4.svg"]!);
   assert(
     sheet.some(({ words }) => words.includes("rises 7\u00a0mm (0.3\u00a0in) above the floor")),
   );
-});
-
-Deno.test("the fall puts the low end of the pit half of it deeper than the middle", () => {
-  // Property: hand arithmetic: 20 m at 1 % and at 3 %
-  for (const slope of [0, 0.01, 0.03]) {
-    const inputs = exampleInputs({ slope });
-    const { pit, fall } = fieldGeometry(inputs);
-    assertAlmostEquals(fall, 20 * slope, 1e-9);
-    assertAlmostEquals(pit.lowEnd - pit.depth, 10 * slope, 1e-9);
-  }
-  const steep = drawSheets(exampleInputs({ slope: 0.05 }), "A4")["long-section-A4.svg"]!;
-  assert(textBoxes(steep).some(({ words }) => words.startsWith("Cover at the supply end")));
-});
-
-Deno.test("the CSV lists every hole of the header, and the sheet as many as it has room for", () => {
-  // Property: one row a hole; a table on the sheet is whole, or sends the reader to the CSV
-  for (const [name, inputs] of Object.entries(ODD_FIELDS)) {
-    const { holes } = headerHoles(inputs);
-    assertEquals(holesCsv(headerHoles(inputs)).trim().split("\n").length, 1 + holes.length, name);
-    const words = textBoxes(drawSheets(inputs, "A4")["header-holes-A4.svg"]!).map((box) =>
-      box.words
-    );
-    const listed = holes.filter((hole) => words.some((one) => one.startsWith(`${hole.number}: `)));
-    if (listed.length === holes.length) continue;
-    assertEquals(listed, [], name);
-    assert(words.some((one) => one.includes("drawings/header-holes.csv")), name);
-    assert(holes.length > 50, name);
-  }
-});
-
-Deno.test("hole numbers never overprint, from 1 to 200 tubes in one to three layers", () => {
-  // Property: text boxes are disjoint; first and last hole of the header are numbered
-  for (const layers of [1, 2, 3]) {
-    for (const perLayer of [1, 2, 3, 5, 8, 13, 21, 34, 55, 90, 150, 200]) {
-      if (layers * perLayer > 200) continue;
-      const width = Math.max(6, perLayer * 0.25 + 2);
-      const inputs = exampleInputs({
-        layers,
-        perLayer,
-        groups: 1,
-        spacing: 0.25,
-        header: 0.5,
-        houseLength: 12,
-        houseWidth: width,
-        length: 8,
-      });
-      for (const paper of ["A4", "Tabloid"] as const) {
-        const name = `${layers} × ${perLayer} on ${paper}`;
-        const svg = drawSheets(inputs, paper)[`header-holes-${paper}.svg`]!;
-        const boxes = textBoxes(svg);
-        const header = openSvg(svg).querySelector('rect[stroke="#8a4b08"]')!;
-        const left = numberOf(header, "x");
-        const right = left + numberOf(header, "width");
-        const numbers = boxes.filter(({ words }) => /^\d+$/.test(words) && Number(words) > 0);
-        assert(numbers.some(({ words }) => words === "1"), name);
-        assert(numbers.some(({ words }) => words === String(layers * perLayer)), name);
-        for (const one of numbers) {
-          const crossed = [left, right].some((edge) => one.left < edge && edge < one.right);
-          assert(!crossed || one.top > numberOf(header, "y") + numberOf(header, "height"), name);
-        }
-        for (const [index, one] of boxes.entries()) {
-          for (const other of boxes.slice(index + 1)) {
-            const apart = one.right <= other.left || other.right <= one.left ||
-              one.bottom <= other.top || other.bottom <= one.top;
-            assert(apart, `${name}: "${one.words}" overlaps "${other.words}"`);
-          }
-        }
-      }
-    }
-  }
 });
 
 Deno.test("the legend of the plan names the 45° line only where it is drawn", () => {
@@ -350,10 +235,4 @@ Deno.test("a break in the long section leaves all dimensions true", () => {
   const words = textBoxes(svg).map((box) => box.words);
   assert(words.includes("55.00 m (180.4 ft)"));
   assert(words.some((one) => one.includes("omitted in the middle")));
-});
-
-Deno.test("the pit reaches below the lowest tubes where these are wider down than the headers", () => {
-  // Property: hand arithmetic: tubes of 118 mm at 1 m on headers of 80 mm: 1 + 0.059 + 0.1 m
-  const { pit } = fieldGeometry(exampleInputs({ header: 0.08 }));
-  assertAlmostEquals(pit.depth, 1.159, 1e-9);
 });

@@ -1,10 +1,10 @@
 /** The weather of a year: read, checked, summed up and shown. @module */
-export { answer, coldSpellTable } from "./answer.ts";
-export { durationChart, monthlyChart, radiationCarpet, temperatureCarpet } from "./charts.ts";
-export { EXERCISES } from "./exercises.ts";
-export { glazingAngleChart, planeMonthsChart } from "./glazing_charts.ts";
-export { sunPathChart } from "./sun_path.ts";
-export { cropLimitTable, designTable, qualityTable, shortDayTable } from "./tables.ts";
+export * from "./answer.ts";
+export * from "./charts.ts";
+export * from "./exercises.ts";
+export * from "./glazing_charts.ts";
+export * from "./sun_path.ts";
+export * from "./tables.ts";
 export {
   type ClimateDifference,
   type ClimateQuality,

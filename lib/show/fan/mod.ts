@@ -1,9 +1,9 @@
 /** The fan: which one, at what point of its curve, at what power. @module */
-export { answer, summaryTable } from "./answer.ts";
-export { curveChart } from "./charts.ts";
-export { countChart, monthsChart, speedChart } from "./choice_charts.ts";
-export { choiceTable, elevationTable, pointWords } from "./choice_tables.ts";
-export { EXERCISES } from "./exercises.ts";
+export * from "./answer.ts";
+export * from "./charts.ts";
+export * from "./choice_charts.ts";
+export * from "./choice_tables.ts";
+export * from "./exercises.ts";
 export {
   type AirPath,
   changeFan,
@@ -22,6 +22,7 @@ export {
   fansInParallel,
   fansInSeries,
   fanSpeeds,
+  type FanSummary,
   type FanSurroundings,
   type FanTrial,
   type FanVariants,

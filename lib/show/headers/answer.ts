@@ -80,22 +80,3 @@ export function sizeTable(variants: readonly HeaderVariant[]): DisplayItem {
     })),
   ], "Smallest and largest tube flow over the mean on other headers");
 }
-
-/** What carelessly set tube ends do. */
-export function workmanshipTable(result: WorkmanshipResult): DisplayItem {
-  const rows = [
-    { name: "smallest tube flow over mean", spread: result.flowMin },
-    { name: "largest tube flow over mean", spread: result.flowMax },
-    { name: "heat over that of flush ends, same air flow", spread: result.heatAtEqualFlow },
-    {
-      name: "heat over that of flush ends, same fan pressure",
-      spread: result.heatAtEqualPressure,
-    },
-  ];
-  return table(rows, [
-    { head: "", value: (row) => row.name },
-    { head: "mean", value: (row) => row.spread.mean, digits: 3 },
-    { head: "low (5 %)", value: (row) => row.spread.low, digits: 3 },
-    { head: "high (95 %)", value: (row) => row.spread.high, digits: 3 },
-  ], `Ends up to 25 mm in, burrs at half of the holes: ${result.trials} random fields`);
-}

@@ -1,6 +1,6 @@
 /** Tables that help to choose and to build headers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { LAYOUT_NAMES } from "./layout_charts.ts";
+import { LAYOUT_NAMES } from "./layout_names.ts";
 import { showSi } from "../../units/mod.ts";
 import { drawingInputs, headerHoles } from "../../drawings/mod.ts";
 import type { SoilResult } from "../../soil/types.ts";

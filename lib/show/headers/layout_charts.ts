@@ -6,14 +6,7 @@ import type { HeaderLayout, HeadersResult, Spread } from "../../headers/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
-
-/** Words for the ways to feed a pair of headers. */
-export const LAYOUT_NAMES: Readonly<Record<HeaderLayout, string>> = {
-  U: "U: in and out at the same end",
-  Z: "Z: in and out at opposite ends",
-  centre: "in and out in the middle",
-  "two-ended": "in and out at both ends",
-};
+import { LAYOUT_NAMES } from "./layout_names.ts";
 
 const LINES: Readonly<Record<HeaderLayout, { colour: string; dash: string }>> = {
   U: { colour: PALETTE.warm, dash: "" },

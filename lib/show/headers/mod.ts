@@ -1,9 +1,9 @@
 /** The headers: does every tube get its share of the air? @module */
-export { answer, sizeTable } from "./answer.ts";
-export { pressureChart, tubeFlowChart } from "./charts.ts";
-export { balanceTable, blockedTable, drillingTable, wantedTable } from "./choice_tables.ts";
-export { EXERCISES } from "./exercises.ts";
-export { layoutChart, workmanshipChart, type WorkmanshipOutcome } from "./layout_charts.ts";
+export * from "./answer.ts";
+export * from "./charts.ts";
+export * from "./choice_tables.ts";
+export * from "./exercises.ts";
+export * from "./layout_charts.ts";
 export {
   type AirState,
   type Balance,
@@ -29,6 +29,7 @@ export {
   type HeadersInputs,
   type HeadersQuestion,
   type HeadersResult,
+  type HeadersSummary,
   type HeadersVariants,
   type HeaderVariant,
   headerVariants,
@@ -46,8 +47,10 @@ export {
   solveNetwork,
   splitGroups,
   type Spread,
+  type SummarisedHeaders,
   type SystemPoint,
   type TubeInlet,
+  type TubeShare,
   type WantedHeader,
   wantedHeaders,
   type Workmanship,

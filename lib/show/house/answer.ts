@@ -1,40 +1,18 @@
 /** What the house chapter answers. @module */
 import { cropTable } from "./crop_table.ts";
 import type { DisplayItem } from "../kit/figure.ts";
-import { hourName } from "../kit/calendar.ts";
 import { showBoth, showSi } from "../../units/mod.ts";
 import {
   findCrop,
-  type FreezingRange,
   type HouseInputs,
   type HouseLedger,
   type HouseResult,
   type RankedMeasure,
   type SummarisedHouse,
 } from "../../house/mod.ts";
-import { answerCard, type Light } from "../kit/answer.ts";
+import { answerCard } from "../kit/answer.ts";
+import { firstFreezeText, freezingText, frostLight } from "./frost_words.ts";
 import { numbers, table } from "../kit/table.ts";
-
-/** "first below freezing on 3 Oct 04:00", or that it never is. */
-export function firstFreezeText(hour: number | null): string {
-  return hour === null
-    ? "it never falls below freezing"
-    : `after midsummer it first falls below freezing on ${hourName(hour)}`;
-}
-
-/** "it would freeze for 1100 h to 1500 h": were the house 1 K warmer or colder than computed. */
-export function freezingText({ warmer, colder }: FreezingRange): string {
-  const sooner = "if it were 1 K warmer or colder all year than computed, it would ";
-  return colder === 0
-    ? `${sooner}not freeze in either case`
-    : `${sooner}freeze for ${showSi(warmer, "hours")} to ${showSi(colder, "hours")}`;
-}
-
-/** Yes where the house never freezes, no where it freezes for more than a twentieth of the year. */
-export function frostLight(hoursBelowFreezing: number): Light {
-  if (hoursBelowFreezing === 0) return "yes";
-  return hoursBelowFreezing < 8760 / 20 ? "partly" : "no";
-}
 
 /** The answer card; the range takes the leakage at half and at twice its value. */
 export function answer(result: SummarisedHouse): DisplayItem {

@@ -1,21 +1,9 @@
 /** The house: what it loses and gains hour by hour, without a store. @module */
-export {
-  answer,
-  frostTable,
-  geometryTable,
-  ledgerTable,
-  measuresTable,
-  skinTable,
-} from "./answer.ts";
-export { coldestWeekChart, freeRunningDurationChart, lossesChart } from "./charts.ts";
-export { EXERCISES } from "./exercises.ts";
-export { measuresChart } from "./measures_charts.ts";
-export {
-  freeRunningYearChart,
-  heatDemandChart,
-  heatFlowsChart,
-  humidityChart,
-} from "./year_charts.ts";
+export * from "./answer.ts";
+export * from "./charts.ts";
+export * from "./exercises.ts";
+export * from "./measures_charts.ts";
+export * from "./year_charts.ts";
 export {
   type CanopyState,
   canopyTranspiration,
@@ -26,6 +14,7 @@ export {
   CROPS,
   type CropYear,
   type DampHours,
+  type DayRange,
   type EdgeInputs,
   edgeLoss,
   findCrop,
@@ -78,6 +67,7 @@ export {
   type WallLayer,
   type WallMaterial,
   WALLS,
+  type WeekSeries,
   type YearBelow,
   type YearRun,
 } from "../../house/mod.ts";

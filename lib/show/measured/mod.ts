@@ -1,6 +1,6 @@
 /** A house that was built: its log, the model on it, and how well they agree. @module */
-export { logChart } from "./charts.ts";
-export { greenhouseLogItems } from "./greenhouse_log.ts";
+export * from "./charts.ts";
+export * from "./greenhouse_log.ts";
 export { greenhouseLog } from "../../study/mod.ts";
 export {
   checkLog,
@@ -20,5 +20,4 @@ export {
   RECORDED_SCORES,
   replayLog,
   type ScoreRow,
-  scoreRows,
 } from "../../measured/mod.ts";

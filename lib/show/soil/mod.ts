@@ -1,9 +1,9 @@
 /** The ground: its properties, its temperature without a store, its frost. @module */
-export { answer, penetrationTable, propertyTable, sensitivityTable } from "./answer.ts";
-export { fieldChart, profileChart } from "./charts.ts";
-export { EXERCISES } from "./exercises.ts";
-export { frostSnowChart, sensitivityChart, twoEstimatesChart } from "./frost_charts.ts";
-export { estimatesTable, groundWaterTable, layerTable } from "./tables.ts";
+export * from "./answer.ts";
+export * from "./charts.ts";
+export * from "./exercises.ts";
+export * from "./frost_charts.ts";
+export * from "./tables.ts";
 export {
   type ColumnEnd,
   type ColumnFlow,
@@ -25,6 +25,7 @@ export {
   type GroundCover,
   type GroundLedger,
   type GroundQuestion,
+  type GroundRanges,
   type GroundYear,
   type Harmonic,
   heatContent,
@@ -33,6 +34,7 @@ export {
   type Penetration,
   penetration,
   type PlausibleGround,
+  type Range,
   type SnowCover,
   snowCover,
   type SoilColumn,

@@ -6,14 +6,7 @@ import type { FirstYear, SummarisedStore } from "../../store/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { answerCard } from "../kit/answer.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
-import { firstFreezeText, freezingText, frostLight } from "../house/answer.ts";
-
-/** Says so where the fan is not needed against frost. */
-export function needText(hoursBelowFreezingWithout: number): string {
-  return hoursBelowFreezingWithout > 0
-    ? ""
-    : " It would not freeze with the fan always off either: the store is not needed against frost.";
-}
+import { firstFreezeText, freezingText, frostLight, needText } from "../house/frost_words.ts";
 
 /** The answer card. */
 export function answer(result: SummarisedStore): DisplayItem {

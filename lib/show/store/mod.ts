@@ -1,30 +1,13 @@
 /** The store: tubes, soil and house together over days, seasons and years. @module */
-export {
-  answer,
-  earlyYearTable,
-  emptyingTable,
-  freezingTable,
-  quartersTable,
-  seasonTable,
-  summaryTable,
-  withWithoutTable,
-} from "./answer.ts";
-export { durationChart, temperatureCarpet, weekChart, yearChart } from "./charts.ts";
-export { dailyHeatChart, stateOfChargeChart } from "./days_charts.ts";
-export { EXERCISES } from "./exercises.ts";
-export { heatFlowChart } from "./flow_chart.ts";
-export { soilSectionChart, soilWeeksChart } from "./ground_charts.ts";
-export { cumulativeHeatChart, monthlyHeatChart, quartersChart } from "./heat_charts.ts";
-export {
-  controlTable,
-  heaterTable,
-  quartersWords,
-  recoveryTable,
-  variantsTable,
-  waysTable,
-  waysWords,
-} from "./tables.ts";
-export { variantsChart, waysChart } from "./ways_charts.ts";
+export * from "./answer.ts";
+export * from "./charts.ts";
+export * from "./days_charts.ts";
+export * from "./exercises.ts";
+export * from "./flow_chart.ts";
+export * from "./ground_charts.ts";
+export * from "./heat_charts.ts";
+export * from "./tables.ts";
+export * from "./ways_charts.ts";
 export {
   chargeByQuarter,
   type ComparedVariant,

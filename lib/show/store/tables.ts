@@ -2,7 +2,7 @@
 import type { DisplayItem } from "../kit/figure.ts";
 import { QUARTERS } from "../kit/calendar.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
-import { VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_charts.ts";
+import { VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_columns.ts";
 import type { HouseResult } from "../../house/types.ts";
 import {
   type ComparedVariant,

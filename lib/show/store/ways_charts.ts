@@ -1,42 +1,18 @@
 /** Pictures of the store chapter: other houses and other stores beside the one planned. @module */
 import * as Plot from "@observablehq/plot";
-import type { ComparedVariant, HouseWay, VariantRow } from "../../store/mod.ts";
-import { hourName } from "../kit/calendar.ts";
-import { type Column, dataTable } from "../kit/data_table.ts";
+import type { ComparedVariant, HouseWay } from "../../store/mod.ts";
+import { dataTable } from "../kit/data_table.ts";
 import { showNumber, showSi } from "../../units/mod.ts";
 import { durationCurve } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { type Point, thin } from "../kit/thin.ts";
-
-/** degC whose hours are shown. */
-const LIMITS = [-10, -5, 0, 5];
+import { freezeText, hoursBelow, LIMITS, VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_columns.ts";
 
 /** One colour a house: cold blue without anything, warm with the store, broken without curtain. */
 function wayStyle(way: HouseWay): { readonly colour: string; readonly dashed: boolean } {
   return { colour: way.store ? PALETTE.warm : PALETTE.cold, dashed: !way.curtain };
 }
-
-function freezeText(way: HouseWay): string {
-  return way.firstFreeze === null ? "never" : hourName(way.firstFreeze).slice(0, -6);
-}
-
-function hoursBelow(way: HouseWay, limit: number): number {
-  return way.hoursBelow.find((row) => row.limit === limit)!.hours;
-}
-
-/** Columns of the table of the four houses. */
-export const WAY_COLUMNS: readonly Column<HouseWay>[] = [
-  { head: "house", value: (way) => way.name },
-  { head: "coldest hour", value: (way) => way.coldestHour, kind: "temperature" },
-  { head: "first freeze after midsummer", value: freezeText },
-  ...LIMITS.map((limit): Column<HouseWay> => ({
-    head: `hours below ${showNumber(limit, 0)} degC`,
-    value: (way) => hoursBelow(way, limit),
-    digits: 0,
-  })),
-  { head: "back-up heat", value: (way) => way.backupHeat, kind: "energy" },
-];
 
 /** The four houses on one picture: how cold for how long, and the heat a heater must still give. */
 export function waysChart(ways: readonly HouseWay[]): DisplayItem {
@@ -106,19 +82,6 @@ export function waysChart(ways: readonly HouseWay[]): DisplayItem {
     table: dataTable(ways, WAY_COLUMNS),
   });
 }
-
-/** Columns of the table of other stores. */
-export const VARIANT_COLUMNS: readonly Column<VariantRow>[] = [
-  { head: "store", value: (row) => row.name },
-  { head: "charged", value: (row) => row.heatIn, kind: "energy", us: false },
-  { head: "discharged", value: (row) => row.heatOut, kind: "energy", us: false },
-  { head: "fan", value: (row) => row.fanEnergy, kind: "energy", us: false },
-  { head: "recovery", value: (row) => row.recovery, kind: "share" },
-  { head: "discharged per kWh of fan", value: (row) => row.cop, kind: "ratio", digits: 1 },
-  { head: "coldest hour", value: (row) => row.coldestHour, kind: "temperature" },
-  { head: "below freezing", value: (row) => row.hoursBelowFreezing, kind: "hours" },
-  { head: "back-up heat", value: (row) => row.backupHeat, kind: "energy", us: false },
-];
 
 /** What each change of the store does to the back-up heat and to the coldest hour. */
 export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem {

@@ -4,8 +4,7 @@ import { showBoth, showSi } from "../../units/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { answerCard } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";
-import { firstFreezeText, freezingText, frostLight } from "../house/answer.ts";
-import { needText } from "../store/answer.ts";
+import { firstFreezeText, freezingText, frostLight, needText } from "../house/frost_words.ts";
 
 /** Does the house stay frost-free, and what does the store do for it? */
 export function answer(results: ChapterResults): DisplayItem {

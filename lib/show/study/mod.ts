@@ -1,7 +1,7 @@
 /** The whole study: its answer, what to do first, its inputs and figures, its files. @module */
-export { answer, defaultsTable } from "./answer.ts";
-export { firstStepsChart } from "./first_steps_chart.ts";
-export { firstStepsWords } from "./first_steps_words.ts";
+export * from "./answer.ts";
+export * from "./first_steps_chart.ts";
+export * from "./first_steps_words.ts";
 export { figureTexts } from "./figures_table.ts";
 export { type InputRow, inputRows } from "./inputs.ts";
 export {

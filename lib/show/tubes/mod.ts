@@ -1,10 +1,10 @@
 /** The buried tubes: how many, how long, at what pressure, for what heat. @module */
-export { alongChart, condensateChart } from "./along_charts.ts";
-export { answer, countEffects, countTable, summaryTable } from "./answer.ts";
-export { lengthChart, marginalHeatChart, speedChart } from "./charts.ts";
-export { fouledTable, materialTable, searchTable } from "./choice_tables.ts";
-export { EXERCISES } from "./exercises.ts";
-export { searchChart } from "./search_chart.ts";
+export * from "./along_charts.ts";
+export * from "./answer.ts";
+export * from "./charts.ts";
+export * from "./choice_tables.ts";
+export * from "./exercises.ts";
+export * from "./search_chart.ts";
 export {
   airChangeFlow,
   type AlongQuestion,
@@ -12,11 +12,13 @@ export {
   type ComplexValue,
   type Conduit,
   dailyHeatPerMetre,
+  type DesignAir,
   effectiveness,
   effectivenessByLength,
   exchangedFlow,
   type FieldCandidate,
   type FieldLayout,
+  type FieldPick,
   type Filling,
   filmCoefficient,
   findTube,
@@ -35,7 +37,6 @@ export {
   type HeatedTubes,
   heatLedCount,
   type HeatLengthRow,
-  INLET_SWING,
   kneeLength,
   type LengthQuestion,
   type LengthRow,
@@ -62,9 +63,9 @@ export {
   type SearchSurroundings,
   type StandingWater,
   standingWater,
+  type SummarisedTubes,
   transferUnits,
   type TubeAlong,
-  tubeAlong,
   type TubeFlow,
   tubeHeat,
   type TubeLengthRow,
@@ -83,6 +84,7 @@ export {
   type TubeSpread,
   tubeSpread,
   type TubesResult,
+  type TubesSummary,
   type TubesSurroundings,
   type TubesVariants,
   type WallExchange,

@@ -1,5 +1,5 @@
 import { assert, assertEquals } from "@std/assert";
-import { figuresTable } from "../../lib/show/study/figures_table.ts";
+import { figuresTable, figureTexts } from "../../../lib/show/study/figures_table.ts";
 
 const text = (item: { readonly "text/plain": string }) =>
   item["text/plain"].replaceAll(/[\u00a0\u202f]/g, " ");
@@ -13,4 +13,13 @@ Deno.test("figuresTable() shows the range of figures that have one, and no colum
   }));
   assert(ranged.includes("95 % range") && ranged.includes("4.3 degC to 8.8 degC"), ranged);
   assertEquals(text(figuresTable({ "soil.meanTemperature": mean })).includes("95 %"), false);
+});
+
+Deno.test("figureTexts() shows shares in per cent, null as a dash and small numbers as powers", () => {
+  // Property: form
+  const figure = (value: number | string | null, unit: string) => ({ value, unit, label: "" });
+  assertEquals(figureTexts("store.recovery", figure(0.561, "1"))[0], "56\u00a0%");
+  assertEquals(figureTexts("x.y", figure(null, "date")), ["–", ""]);
+  assertEquals(figureTexts("store.balanceResidual", figure(-4.5e-14, "1"))[0], "−4.5e−14");
+  assertEquals(figureTexts("tubes.diameter", figure(0.102, "m")), ["102\u00a0mm", "4.0\u00a0in"]);
 });

@@ -1,0 +1,48 @@
+import { assert } from "@std/assert";
+import * as house from "winterground/house";
+import { summariseHouse } from "../../../lib/house/mod.ts";
+import { HOUSE } from "../../house/fixtures.ts";
+import { checkFigures, svgOf } from "../figure_rules.ts";
+import { climateYear } from "../climate/sample.ts";
+import { houseResult, ranking } from "./sample.ts";
+
+const CROP = { name: "spinach", killingLimit: -7 };
+
+checkFigures({
+  losses: [() => house.lossesChart(houseResult), ["W/K"]],
+  freeRunning: [() => house.freeRunningDurationChart(houseResult, climateYear), ["degC"]],
+  freeRunningYear: [
+    () => house.freeRunningYearChart(houseResult, CROP),
+    ["degC", "kills spinach"],
+  ],
+  coldestWeek: [() => house.coldestWeekChart(houseResult, climateYear), ["degC", "W/m²"]],
+  humidity: [() => house.humidityChart(houseResult, 0.9), ["humidity, %", "kg a day"]],
+  heatFlows: [() => house.heatFlowsChart(houseResult), ["kWh", "leakage"]],
+  heatDemand: [() => house.heatDemandChart(houseResult), ["kWh"]],
+  measures: [() => house.measuresChart(ranking), ["kWh a year", "sealing"]],
+});
+
+Deno.test("figure() escapes words that look like markup", () => {
+  // Property: no markup injection through names
+  const item = house.lossesChart(houseResult);
+  assert(!item["text/html"].includes("<insulated>"));
+  assert(item["text/html"].includes("&lt;insulated&gt;"));
+});
+
+Deno.test("charts of a house that needs no heat say so and keep their axes", () => {
+  // Property: warm climates
+  const warm = summariseHouse(HOUSE, climateYear, {
+    ...houseResult,
+    heatDemand: 0,
+    heatDemandByMonth: new Array<number>(12).fill(0),
+    heated: { ...houseResult.heated, heater: new Float64Array(8760) },
+  });
+  const none = { ...ranking[0]!, heatDemand: 0, saved: 0, savedShare: 0 };
+  for (
+    const item of [house.heatDemandChart(warm), house.measuresChart([none, none])]
+  ) {
+    assert(!/0\.0000/.test(svgOf(item)), "axis without a span");
+    assert(/[Nn]o heat/.test(item["text/plain"]));
+  }
+  assert(!svgOf(house.coldestWeekChart(warm, climateYear)).includes("heater"));
+});

@@ -1,0 +1,68 @@
+/** A made-up house. */
+import { type RankedMeasure, summariseHouse } from "../../../lib/house/mod.ts";
+import type { HouseResult, HouseYear } from "../../../lib/house/types.ts";
+import { HOUSE } from "../../house/fixtures.ts";
+import { climateYear, outdoors, radiation, zeros } from "../climate/sample.ts";
+import { daytime, hourly, made, season } from "../made.ts";
+
+export const houseYear = (lift: number): HouseYear =>
+  made<HouseYear>({
+    airTemperature: hourly((hour) => outdoors[hour]! + lift + 12 * daytime(hour)),
+    relativeHumidity: hourly(() => 0.8),
+    heater: zeros,
+    solar: radiation,
+    vent: zeros,
+    floor: hourly((hour) => -300 * season(hour)),
+    glazing: hourly((hour) => -2000 + 1500 * season(hour)),
+    opaque: hourly(() => -100),
+    leakage: hourly(() => -200),
+    evaporation: hourly((hour) => -100 * daytime(hour)),
+    condensed: hourly(() => 1e-5),
+    evaporated: hourly(() => 2e-5),
+  });
+
+export const houseResult = summariseHouse(
+  HOUSE,
+  climateYear,
+  made<HouseResult>({
+    geometry: { parts: [], floorArea: 192, volume: 600, perimeter: 64 },
+    lossParts: [
+      { id: "glazing", name: "glazing", conductance: 420 },
+      { id: "walls", name: "north wall & roof <insulated>", conductance: 40 },
+      { id: "leakage", name: "leakage", conductance: 110 },
+    ],
+    lossCoefficient: 570,
+    peakHeatLoss: 20000,
+    heatDemand: 30000,
+    coldestHourNoStore: -14,
+    hoursBelowFreezingNoStore: 1700,
+    firstFreezeNoStore: 6700,
+    freeRunning: houseYear(4),
+    heated: houseYear(6),
+    heatDemandByMonth: [6000, 5000, 3000, 1000, 0, 0, 0, 0, 0, 1000, 3000, 6000],
+    condensateByMonth: Array.from({ length: 12 }, () => 26),
+    notices: [],
+  }),
+);
+
+const changed = { coldestHour: -13, coldestHourGain: 1, hoursBelowFreezing: 1500 };
+const unchanged = { coldestHour: -14, coldestHourGain: 0, hoursBelowFreezing: 1700 };
+export const ranking: readonly RankedMeasure[] = [
+  { name: "as it is", change: "", heatDemand: 30000, saved: 0, savedShare: 0, ...unchanged },
+  {
+    name: "sealing",
+    change: "leakage halved",
+    heatDemand: 27000,
+    saved: 3000,
+    savedShare: 0.1,
+    ...changed,
+  },
+  {
+    name: "water barrels",
+    change: "more water",
+    heatDemand: 30300,
+    saved: -300,
+    savedShare: -0.01,
+    ...changed,
+  },
+];

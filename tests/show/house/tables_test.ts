@@ -1,0 +1,43 @@
+import { assert } from "@std/assert";
+import { houseChapter, summariseHouse } from "../../../lib/house/mod.ts";
+import { frostTable, measuresTable, skinTable } from "../../../lib/show/house/answer.ts";
+import { HOUSE, simpleSoil, simpleYear } from "../../house/fixtures.ts";
+import { ranking } from "./sample.ts";
+
+const climate = simpleYear({
+  temperature: (hour) => 2 - 17 * Math.cos(2 * Math.PI * (hour / 8760 - 0.05)),
+  sun: 0.4,
+});
+const inputs = { ...HOUSE, northEarthHeight: 1 };
+const result = summariseHouse(inputs, climate, houseChapter(inputs, climate, simpleSoil(4, 12)));
+
+Deno.test("skinTable() ends with leakage, floor edge and the loss coefficient", () => {
+  // Property: the parts and what they add up to
+  const shown = skinTable(result)["text/plain"];
+  for (const word of ["leakage", "floor edge", "total", "U·A at night, W/K"]) {
+    assert(shown.includes(word), word);
+  }
+  assert(shown.includes(result.lossCoefficient.toFixed(1)), shown);
+});
+
+Deno.test("frostTable() tells dates in a cold year and never in a warm one", () => {
+  // Property: null is told in words; a stricter limit is crossed later in autumn
+  const cold = frostTable(result, inputs)["text/plain"];
+  assert(/^freezing .*in the house/m.test(cold) && cold.includes("plants die"), cold);
+  assert(result.firstFreezeNoStore !== null && !/^freezing .*never/m.test(cold), cold);
+  const warm = houseChapter(
+    HOUSE,
+    simpleYear({ temperature: () => 18 }),
+    simpleSoil(18),
+  );
+  const lines = frostTable(warm, HOUSE)["text/plain"].split("\n").slice(1);
+  for (const line of lines) assert(/ 0 .*never.*never/.test(line), line);
+  assert(lines.length >= 8, `${lines.length}`);
+});
+
+Deno.test("measuresTable() keeps the order of the ranking, the house as it is first", () => {
+  // Property: order
+  const shown = measuresTable(ranking)["text/plain"];
+  const places = ranking.map(({ name }) => shown.indexOf(name));
+  assert(places.every((place, i) => place > 0 && (i === 0 || place > places[i - 1]!)), shown);
+});

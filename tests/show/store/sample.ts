@@ -1,0 +1,111 @@
+/** A made-up store. */
+import {
+  type ComparedVariant,
+  firstSteps,
+  type HouseWay,
+  summariseStore,
+  variantsCompared,
+  waysCompared,
+} from "../../../lib/store/mod.ts";
+import type { StoreResult } from "../../../lib/store/types.ts";
+import { climateYear, zeros } from "../climate/sample.ts";
+import { houseYear, ranking } from "../house/sample.ts";
+import { daytime, hourly, made, season } from "../made.ts";
+
+export const storeResult = summariseStore(
+  { climate: climateYear, tubes: { count: 20, length: 22 } },
+  made<StoreResult>({
+    year: {
+      house: houseYear(8),
+      sensible: hourly((hour) => 6000 * daytime(hour) - 1500),
+      latent: hourly((hour) => 2000 * daytime(hour) - 300),
+      intakeTemperature: zeros,
+      outletTemperature: zeros,
+      storeTemperature: hourly((hour) => 12 + 6 * season(hour - 700)),
+      fanShare: zeros,
+      fanPower: hourly(() => 60),
+      condensate: hourly(() => 0.1),
+      floor: hourly((hour) => 900 * daytime(hour) - 250),
+    },
+    noFan: houseYear(5),
+    heatIn: 12000,
+    heatOut: 8000,
+    latentIn: 3000,
+    latentOut: 1500,
+    recovery: 0.67,
+    cop: 15,
+    fanEnergy: 525,
+    carriedAcrossSeasons: 0.12,
+    quarters: [
+      [1000, 50, 20, 300, 80],
+      [200, 1500, 10, 20, 40],
+      [10, 200, 800, 5, 20],
+      [20, 100, 400, 1500, 60],
+    ],
+    sections: {
+      x: [-3, -2, -1, 0, 1, 2, 3],
+      depths: [0.1, 0.4, 0.8, 1.4, 2.2],
+      days: [0, 90, 181, 273],
+      temperatures: [0, 1, 2, 3].map((season) =>
+        Float64Array.from({ length: 35 }, (_, cell) => season * 5 - 3 + (cell % 7))
+      ),
+    },
+    flows: [
+      { from: "condensing vapour", to: "soil", heat: 3000 },
+      { from: "floor", to: "soil", heat: 300 },
+      { from: "soil", to: "house air", heat: 6500 },
+    ],
+    floorHeat: 300,
+    stateOfCharge: hourly((hour) => 0.5 + 0.5 * season(hour - 700)),
+    backupHeatNoFan: 24000,
+    savedHeat: 4000,
+    backupYear: houseYear(5),
+    earlyYears: [{ year: 1, heatIn: 13000, heatOut: 6000 }],
+    yearsUntilPeriodic: 3,
+    coldestSoil: -3,
+    coldestHour: -6,
+    hoursBelowFreezing: 900,
+    firstFreeze: 7000,
+    backupHeat: 20000,
+    balanceResidual: 1e-9,
+    notices: [],
+  }),
+);
+
+export const ways: readonly HouseWay[] = waysCompared(
+  [false, true].flatMap((store) =>
+    [false, true].map((curtain) => ({
+      name: `${store ? "store" : "no store"}, ${curtain ? "curtain" : "no curtain"}`,
+      store,
+      curtain,
+      year: houseYear(3 + (store ? 3 : 0) + (curtain ? 4 : 0)),
+      coldestHour: -17 + (store ? 3 : 0) + (curtain ? 4 : 0),
+      hoursBelowFreezing: 2000,
+      firstFreeze: store && curtain ? null : 7200,
+      backupHeat: 40000 - (store ? 4000 : 0) - (curtain ? 12000 : 0),
+      hoursBelow: [-10, -5, 0, 5].map((limit) => ({ limit, hours: 2000 + 100 * limit })),
+    }))
+  ),
+);
+
+export const variants: readonly ComparedVariant[] = variantsCompared(
+  ["as planned", "longer", "drier"].map((name, k) => ({
+    name,
+    heatIn: 12000,
+    heatOut: 8000,
+    latentIn: 3000,
+    fanEnergy: 500,
+    recovery: 0.67,
+    cop: 16,
+    coldestHour: -6 + [0, 0.4, -0.7][k]!,
+    hoursBelowFreezing: 900,
+    backupHeat: 20000 - [0, 150, -600][k]!,
+  })),
+);
+
+export const steps = firstSteps({
+  curtain: true,
+  store: { savedHeat: 4000, coldestHourGain: 3, fanEnergy: 525 },
+  ranking,
+  ways,
+});
