@@ -43,7 +43,7 @@ export type { GroundCover, SurfaceForcing } from "./surface.ts";
 export { dailyWeather } from "./weather.ts";
 export type { DailyWeather } from "./weather.ts";
 export { GROUND_PRIOR, groundPrior, groundRanges, STATION_SCORES, STUDENT_975 } from "./doubt.ts";
-export type { DepthDoubt, Doubt, GroundPrior, GroundRanges, Range, Range } from "./doubt.ts";
+export type { DepthDoubt, Doubt, GroundPrior, GroundRanges, Range } from "./doubt.ts";
 export { soil } from "./chapter.ts";
 export { latentContent, settleLumps } from "./lumps.ts";
 export type { FreezingLumps, LumpState, LumpStep } from "./lumps.ts";
