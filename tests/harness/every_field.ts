@@ -74,6 +74,7 @@ const OTHER: Readonly<Record<string, string>> = {
   "headers.layout": "Z",
   "headers.inlet": "rounded",
   "headers.junctions": "partial",
+  "climate.mendShift": "yes",
   "store.reverse": "yes",
   "store.ventsFirst": "yes",
   "store.groundWaterMoves": "yes",
