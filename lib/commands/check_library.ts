@@ -8,16 +8,18 @@ import { fileURLToPath } from "node:url";
 import { publicModules } from "./public_modules.ts";
 import { arrowFaults } from "./rules/arrows.ts";
 import { circleFaults } from "./rules/circles.ts";
+import { showFaults } from "./rules/display.ts";
 import { type DocPages, unitFaults } from "./rules/doc_units.ts";
 import { lengthFaults } from "./rules/file_length.ts";
 import { modulesIn, readImports } from "./rules/import_graph.ts";
 import { runDeno } from "./run_deno.ts";
 import { PROJECT_FOLDER } from "./terminal.ts";
 
-/** Imports that run back, and circles of files and rooms. */
+/** Imports that run back, circles of files and rooms, and sums taken into display code. */
 export async function importFaults(): Promise<string[]> {
   const graph = await readImports(join(PROJECT_FOLDER, "lib"));
-  return [...arrowFaults(graph), ...circleFaults(graph)];
+  const shown = await showFaults(join(PROJECT_FOLDER, "lib"));
+  return [...arrowFaults(graph), ...circleFaults(graph), ...shown];
 }
 
 /** Files of the library and its tests that are long without a reason. */
