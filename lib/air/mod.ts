@@ -23,3 +23,4 @@ export {
 } from "./moist_air.ts";
 export { airProperties } from "./properties.ts";
 export type { AirProperties } from "./properties.ts";
+export { lewisNumber, massTransferCoefficient, vapourDiffusivity } from "./mass_transfer.ts";

@@ -34,13 +34,7 @@ export type { TubesSurroundings } from "./compute.ts";
 export { tubesChapter } from "./compute.ts";
 export type { TubeProduct, TubesInputs, TubesResult } from "./types.ts";
 export type { MoistAir, TubeMarch, WallExchange, WallPiece, WetTube } from "./wet.ts";
-export {
-  lewisNumber,
-  marchTube,
-  massTransferCoefficient,
-  vapourDiffusivity,
-  wallExchange,
-} from "./wet.ts";
+export { marchTube, wallExchange } from "./wet.ts";
 export type { ComplexValue, PeriodicResponse, PeriodicTube, TubeSoil } from "./periodic.ts";
 export { dailyHeatPerMetre, periodicResponse, soilAdmittance, soilRadius } from "./periodic.ts";
 export type { Filling, FouledTube, FreeSection, Sag, StandingWater } from "./fouling.ts";

@@ -4,14 +4,14 @@
  * @module
  */
 import {
-  airProperties,
   DRY_AIR_HEAT_CAPACITY,
   LATENT_HEAT,
+  massTransferCoefficient,
   moistEnthalpy,
   saturationHumidityRatio,
   VAPOUR_HEAT_CAPACITY,
 } from "../air/mod.ts";
-import { STANDARD_PRESSURE, WATER_HEAT_CAPACITY, ZERO_CELSIUS } from "../basics/mod.ts";
+import { WATER_HEAT_CAPACITY } from "../basics/mod.ts";
 
 /** Moist air. */
 export interface MoistAir {
@@ -19,53 +19,6 @@ export interface MoistAir {
   readonly temperature: number;
   /** kg of water per kg of dry air */
   readonly humidityRatio: number;
-}
-
-/**
- * Diffusivity of water vapour in air. D = 0.2178e-4·(101325/p)·(T/273.15)^1.81.
- *
- * Source: Massman 1998 [massman-1998].
- *
- * @param temperature degC
- * @param pressure Pa
- * @returns m²/s
- */
-export function vapourDiffusivity(temperature: number, pressure: number): number {
-  return 0.2178e-4 * STANDARD_PRESSURE / pressure *
-    ((temperature + ZERO_CELSIUS) / ZERO_CELSIUS) ** 1.81;
-}
-
-/**
- * Lewis number of water vapour in air, thermal over mass diffusivity. Le = k/(ρ·c·D).
- *
- * @param temperature degC
- * @param pressure Pa
- * @returns about 0.85
- */
-export function lewisNumber(temperature: number, pressure: number): number {
-  const air = airProperties(temperature, pressure);
-  return air.conductivity / (air.density * air.heatCapacity) /
-    vapourDiffusivity(temperature, pressure);
-}
-
-/**
- * Mass transfer coefficient from the film coefficient. g = h/(c·Le^(2/3)).
- *
- * Source: Chilton & Colburn 1934 [chilton-colburn-1934] (analogy of heat and mass transfer). Valid
- * for: turbulent flow, small vapour content, which air below 40 degC has.
- *
- * @param filmCoefficient dry, W/(m² K)
- * @param temperature degC of the film
- * @param pressure Pa
- * @returns kg/(m² s) for a difference of 1 kg/kg in humidity ratio
- */
-export function massTransferCoefficient(
-  filmCoefficient: number,
-  temperature: number,
-  pressure: number,
-): number {
-  return filmCoefficient /
-    (DRY_AIR_HEAT_CAPACITY * lewisNumber(temperature, pressure) ** (2 / 3));
 }
 
 /** A piece of tube whose wall has one temperature. */

@@ -37,6 +37,7 @@ export function runPipe(given: {
     half: operator.tubes[0]!.part < 1,
     perimeter: 2 * Math.PI * pipe.radius,
     filmWater: 0,
+    pressure: 101325,
     tubes: [{
       heatRate: pipe.heatRate,
       airRate: pipe.heatRate / 1006,

@@ -1,5 +1,6 @@
 /** Air side of a study's store: flows and films. @module */
 import { DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
+import { meanPressure } from "../../climate/weather.ts";
 import type { ConductionOperator } from "../ground/operator.ts";
 import type { StoreRequest } from "../request.ts";
 import type { flowShares } from "./flow_shares.ts";
@@ -44,6 +45,7 @@ export function siteField(
     half,
     perimeter: Math.PI * tubes.diameter,
     filmWater: FILM_WATER,
+    pressure: meanPressure(request),
     tubes: kept.map((share): FieldTube => {
       const rate = airRate * share / tubes.count;
       return {

@@ -1,5 +1,6 @@
 import { assert, assertAlmostEquals, assertLess } from "@std/assert";
 import { HEAT_OF_VAPORISATION } from "../../../lib/air/mod.ts";
+import { marchTube } from "../../../lib/tubes/mod.ts";
 import {
   bookWater,
   drySlope,
@@ -30,6 +31,7 @@ function rig(change: { film?: number; own?: number; wall?: number; water?: numbe
     half: false,
     perimeter: 0.314,
     filmWater: 0.1,
+    pressure: 101325,
     tubes: [{ heatRate: 20, airRate: 20 / 1017, film: 0.314 * (change.film ?? 15) }],
   });
   const coupling: TubeCoupling = {
@@ -72,6 +74,31 @@ Deno.test("marchAir() splits 28 °C, 80 % air cooled to an 18 °C wall as moist-
   const condensed = -output.vapour / (20 / 1017);
   assertAlmostEquals(condensed, 0.0062, 0.0001);
   assertAlmostEquals(output.latent / (output.latent - output.toAir), 0.61, 0.01);
+});
+
+Deno.test("store and tubes condense alike: one Lewis rule (Chilton & Colburn 1934)", () => {
+  // Source: Chilton & Colburn 1934 [chilton-colburn-1934]; marchTube() applies it piece by piece at the
+  // film's own temperature. The walls are held at one temperature; 0.5 % is the heat of the moist air
+  // that the two count in different places, and the Lewis number between 8 and 28 °C
+  for (const wall of [8, 13, 18, 21]) {
+    for (const film of [5, 10, 20]) {
+      const { field, input, output } = rig({ wall, film, own: 1e-9 });
+      marchAir(input, output);
+      const tube = marchTube({
+        inlet: { temperature: input.temperature, humidityRatio: input.ratio },
+        wallTemperatures: new Array(field.slices).fill(wall),
+        waterSupply: 0,
+        diameter: 0.314 / Math.PI,
+        length: 20,
+        filmCoefficient: film,
+        dryAirFlow: 20 / 1017,
+        pressure: 101325,
+      });
+      const condensed = -output.vapour;
+      assert(condensed > 0);
+      assertAlmostEquals(condensed / tube.condensate, 1, 0.005, `${wall} degC, ${film} W/(m2 K)`);
+    }
+  }
 });
 
 Deno.test("marchAir() evaporates no more than the water on the wall", () => {
