@@ -30,7 +30,7 @@ import { startState } from "./seasons/year.ts";
 function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   const engine = freshEngine(model);
   const year = emptyStoreYear();
-  const record = yearRecorder(year, house, model.site.fanPower);
+  const record = yearRecorder(year, house, model.site);
   const camera = sectionCamera(model.site, engine);
   const undisturbedAt = (depth: number) => (hour: number) =>
     undisturbedTemperature(request.soil.wave, depth, (hour + 0.5) / 24);

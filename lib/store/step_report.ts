@@ -19,7 +19,9 @@ export interface StepReport {
   readonly reversed: boolean;
   readonly house: HouseStep;
   readonly humidity: number;
+  /** degC of the air the tubes drew, before the fan warmed it; NaN where it rests */
   readonly intake: number;
+  /** degC of the air they gave; NaN where the fan rests */
   readonly outlet: number;
   /** W into the tube walls, all tubes */
   readonly sensible: number;

@@ -12,10 +12,12 @@ export interface StoreYear {
   readonly sensible: Float64Array;
   /** latent heat into the walls (condensing > 0, evaporating < 0) */
   readonly latent: Float64Array;
-  /** degC of the air drawn in */
+  /** degC of the air drawn in while the fan ran, before the fan's heat; NaN in hours in which it rested */
   readonly intakeTemperature: Float64Array;
-  /** degC of the air blown out */
+  /** degC of the air blown out while the fan ran; NaN in hours in which it rested */
   readonly outletTemperature: Float64Array;
+  /** W/K, heat capacity rate of the air through the tubes, mean of the hour */
+  readonly airRate: Float64Array;
   /** mean temperature of the soil between the tubes, degC */
   readonly storeTemperature: Float64Array;
   /** share of the hour the fan ran, signed: + charge, − discharge */

@@ -5,15 +5,17 @@ import type { HouseModel } from "../../house/types.ts";
 import type { StoreYear } from "../types.ts";
 import type { StepListener } from "../step_report.ts";
 
-/** Series of zeros. */
+/** Series of zeros; no air drawn in any hour. */
 export function emptyStoreYear(): StoreYear {
   const series = () => new Float64Array(HOURS_PER_YEAR);
+  const none = () => series().fill(NaN);
   return {
     house: emptyHouseYear(),
     sensible: series(),
     latent: series(),
-    intakeTemperature: series(),
-    outletTemperature: series(),
+    intakeTemperature: none(),
+    outletTemperature: none(),
+    airRate: series(),
     storeTemperature: series(),
     fanShare: series(),
     fanPower: series(),
@@ -22,20 +24,39 @@ export function emptyStoreYear(): StoreYear {
   };
 }
 
-/** A listener that fills a store year; means over each hour. */
+/** Fan and air of the running field. */
+interface RunningField {
+  /** W */
+  readonly fanPower: number;
+  /** W/K of the air through all tubes */
+  readonly heatRate: number;
+}
+
+/** A listener that fills a store year; means over each hour, those of the air over its running time. */
 export function yearRecorder(
   year: StoreYear,
   house: HouseModel,
-  fanPower: number,
+  { fanPower, heatRate }: RunningField,
 ): StepListener {
+  const running = new Float64Array(HOURS_PER_YEAR);
+  const drawn = (series: Float64Array, hour: number, value: number, share: number) => {
+    const before = running[hour]!;
+    series[hour] = before === 0
+      ? value
+      : (series[hour]! * before + value * share) / (before + share);
+  };
   return (report) => {
     const { hour } = report;
     const share = report.seconds / HOUR;
     recordStep(year.house, house, hour, report.house, share);
     year.sensible[hour]! += share * report.sensible;
     year.latent[hour]! += share * report.latent;
-    year.intakeTemperature[hour]! += share * report.intake;
-    year.outletTemperature[hour]! += share * report.outlet;
+    if (report.mode !== 0) {
+      drawn(year.intakeTemperature, hour, report.intake, share);
+      drawn(year.outletTemperature, hour, report.outlet, share);
+      running[hour]! += share;
+      year.airRate[hour]! += share * heatRate;
+    }
     year.storeTemperature[hour]! += share * report.store;
     year.fanShare[hour]! += share * report.mode;
     year.fanPower[hour]! += report.mode === 0 ? 0 : share * fanPower;

@@ -202,14 +202,14 @@ function moveHouse(
   });
 }
 
-/** The tubes at the temperature the house took; what differs from the trial is owed. */
+/** The tubes at the temperature the house took; what differs from the trial is owed. Returns degC drawn. */
 function settleTubes(
   work: YearWork,
   trial: TubeTrial,
   moved: HouseStep,
   seen: ControlSight,
   step: number,
-): void {
+): number {
   const { setting, state, result, ledger } = work;
   const { site, house } = setting;
   const { copies } = site.field;
@@ -225,6 +225,7 @@ function settleTubes(
   for (let k = 0; k < result.heat.length; k++) {
     work.laneHeat[k] = result.heat[k]! * site.tubeLengthFactor;
   }
+  return march.temperature + warmer - site.fanPower / site.heatRate;
 }
 
 /** No air in the tubes: nothing given, nothing owed. */
@@ -257,7 +258,7 @@ export function stepStore(work: YearWork, hour: number, step: number, part: numb
   const trial = mode === 0 ? null : tryTubes(work, seen, step, mode);
   const moved = moveHouse(work, trial, seen, hour, step);
   if (trial === null) restTubes(work);
-  else settleTubes(work, trial, moved, seen, step);
+  const drawn = trial === null ? NaN : settleTubes(work, trial, moved, seen, step);
   state.house = moved.state;
   work.driving.fill(moved.floorDriving);
   engine.finish(step, work.laneHeat, work.driving, mode !== 0);
@@ -279,8 +280,8 @@ export function stepStore(work: YearWork, hour: number, step: number, part: numb
     reversed: mode === -1 && setting.inputs.reverse,
     house: moved,
     humidity: seen.humidity,
-    intake: seen.intake,
-    outlet: trial === null ? seen.intake : result.outletTemperature,
+    intake: drawn,
+    outlet: trial === null ? NaN : result.outletTemperature,
     sensible: flows.sensible,
     latent: flows.latent,
     vapour: flows.vapour,

@@ -34,8 +34,9 @@ function columns(study: Study, { soil, house, store }: ChapterResults): readonly
     series("store sensible heat into soil (W)", year.sensible, 0),
     series("store latent heat into soil (W)", year.latent, 0),
     series("condensate (kg/h)", year.condensate, 3),
-    series("tube intake temperature (degC)", year.intakeTemperature, 2),
-    series("tube outlet temperature (degC)", year.outletTemperature, 2),
+    series("air through tubes (W/K)", year.airRate, 2),
+    series("tube intake temperature (degC)", year.intakeTemperature, 3),
+    series("tube outlet temperature (degC)", year.outletTemperature, 3),
     series("soil temperature between tubes (degC)", year.storeTemperature, 2),
     {
       head: "undisturbed soil temperature at tube depth (degC)",

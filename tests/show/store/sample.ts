@@ -21,6 +21,7 @@ export const storeResult = summariseStore(
       latent: hourly((hour) => 2000 * daytime(hour) - 300),
       intakeTemperature: zeros,
       outletTemperature: zeros,
+      airRate: zeros,
       storeTemperature: hourly((hour) => 12 + 6 * season(hour - 700)),
       fanShare: zeros,
       fanPower: hourly(() => 60),

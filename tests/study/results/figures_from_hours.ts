@@ -135,6 +135,17 @@ export function middleOfSun(hours: Hours): number {
   return sum(sun.map((value, k) => value * moment[k]!)) / sum(sun);
 }
 
+/** Sensible heat into the walls, W, that the air of each hour brought: what it lost and the fan's heat. */
+export function heatByAir(hours: Hours): readonly number[] {
+  const rate = hours.column("air through tubes (W/K)");
+  const intake = hours.column("tube intake temperature (degC)");
+  const outlet = hours.column("tube outlet temperature (degC)");
+  const fan = hours.column("fan power (W)");
+  return rate.map((flow, hour) =>
+    flow === 0 ? 0 : flow * (intake[hour]! - outlet[hour]!) + fan[hour]!
+  );
+}
+
 /**
  * W/K that the air carries, from the hours in which the fan charged all the time: heat to the walls over
  * the cooling of the air, which the fan's own heat warms first.

@@ -13,6 +13,7 @@ import {
   carriedByAir,
   figuresFromHours,
   firstFreeze,
+  heatByAir,
   latentHeats,
   middleOfSun,
   readHours,
@@ -156,6 +157,42 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       }
       assert(backup("backupHeat") !== backup("backupHeatNoFan"));
       assertEquals(year.house.heater.some((value) => value > 0), false, "the main year runs free");
+    });
+
+    await test.step("every heat sum follows from the air in hourly.csv alone", async () => {
+      const hours = readHours(await Deno.readTextFile(`${folder}/out/hourly.csv`));
+      const [share, sensible, latent] = [
+        hours.column("fan share charge positive (1)"),
+        hours.column("store sensible heat into soil (W)"),
+        hours.column("store latent heat into soil (W)"),
+      ];
+      const air = heatByAir(hours);
+      const rate = Math.max(...hours.column("air through tubes (W/K)"));
+      // temperatures to a thousandth: half a digit at either end, and whole watts
+      air.forEach((heat, hour) =>
+        assert(Math.abs(heat - sensible[hour]!) <= 0.002 * rate + 1, `${hour}: ${heat} W`)
+      );
+      const intake = hours.column("tube intake temperature (degC)");
+      const house = hours.column("house temperature with store (degC)");
+      share.forEach((value, hour) => {
+        if (value === 0) assert(Number.isNaN(intake[hour]!), `hour ${hour} draws nothing`);
+        if (value === -1) assert(Math.abs(intake[hour]! - house[hour]!) < 0.5, `hour ${hour}`);
+      });
+      const kilowattHours = (values: readonly number[], way: number) =>
+        way * values.reduce((sum, value, k) => sum + (share[k]! * way > 0 ? value : 0), 0) / 1000;
+      for (
+        const [way, total, part] of [[1, "heatIn", "latentIn"], [
+          -1,
+          "heatOut",
+          "latentOut",
+        ]] as const
+      ) {
+        const stated = (key: string) => Number(figures[`store.${key}`]!.value);
+        const wet = kilowattHours(latent, way);
+        assert(Math.abs(wet - stated(part)) <= 0.002 * stated(total), part);
+        const heat = kilowattHours(air, way) + wet;
+        assert(Math.abs(heat / stated(total) - 1) < 0.002, `${total}: ${heat} kWh`);
+      }
     });
 
     await test.step("hourly.csv balances by itself: water, fan, air, sun", async () => {
