@@ -81,8 +81,7 @@ Deno.test("the fan's heat warms the air before the tubes", () => {
 
 Deno.test("charging draws the warm air of the ridge, by the share of full sun", () => {
   // Property: definition: 3 K at 800 W/m² above the air of the house, none in the dark
-  const { climate, inputs, houseInputs } = standInRequest();
-  const start = initialHouseState(withHeater(houseModel(houseInputs, climate), 0)).airTemperature;
+  const { climate, inputs } = standInRequest();
   for (const from of [NOON, NOON + 12]) {
     let first: StepReport | undefined;
     run({ mode: 1, reverse: true, from, see: (report) => first ??= { ...report } });
