@@ -9,16 +9,19 @@ import { findTube } from "./products.ts";
 const AIR_CHANGES = 5;
 /** m/s in the tube where no count is given. Common practice, no source. */
 const TUBE_SPEED = 2.5;
-/** m at each end of the house kept free for the headers. Common practice, no source. */
-const END_CLEARANCE = 1;
+/**
+ * m from the headers' centres to the ends of the house: the footing, the pit beyond the headers, and
+ * half of a header that goes between two layers. Common practice, no source.
+ */
+const END_CLEARANCE = allowance("footing width") + allowance("header space") + 0.3;
+/** Share of the house that tubes of a very short one take up. Common practice, no source. */
+const LEAST_SHARE = 1 / 3;
 /** m between tubes, where the layer then fits under the house. Common practice, no source. */
 const TUBE_SPACING = 0.4;
 /** Layers of more than one tube, unless they would be wider than the house. Common practice, no source. */
 const LAYERS = 2;
 /** Most layers that are chosen where none are given. Common practice, no source. */
 const MOST_LAYERS = 4;
-/** m from the outer tubes to the side of the house where no spacing is given. Common practice, no source. */
-const SIDE_CLEARANCE = 0.3;
 
 /** Fills what the section leaves open from the size of the house. */
 export function completeTubes(
@@ -42,7 +45,7 @@ export function completeTubes(
     given.count,
     () => Math.ceil(airFlow / (area * TUBE_SPEED)),
   );
-  const room = across - 2 * SIDE_CLEARANCE;
+  const room = across - 2 * sideClearance(outsideDiameter);
   const layers = note("tubes.layers", given.layers, () => {
     const inLayer = Math.max(
       1,
@@ -63,9 +66,14 @@ export function completeTubes(
     length: note(
       "tubes.length",
       given.length,
-      () => Math.max(lengthwise - 2 * END_CLEARANCE, lengthwise / 2),
+      () => roundTo(Math.max(lengthwise - 2 * END_CLEARANCE, lengthwise * LEAST_SHARE), 0.01),
     ),
   };
+}
+
+/** m from the outer tubes to the side of the house, so that the pit keeps off the footing. */
+function sideClearance(outsideDiameter: number): number {
+  return outsideDiameter / 2 + allowance("working margin") + allowance("footing width");
 }
 
 /** Least spacing at which the header keeps enough wall between the holes of neighbouring tubes, m. */

@@ -3,12 +3,13 @@ import {
   buildDoubts,
   buildFaults,
   buryHeaders,
+  fieldPit,
   headerCover,
   holeLayout,
 } from "../../lib/headers/mod.ts";
 import { checkStudyText } from "../../lib/study/file/check_study.ts";
 import { deriveDefaults } from "../../lib/study/file/derive.ts";
-import { findTube, tubePositions } from "../../lib/tubes/mod.ts";
+import { findTube, footingLine, tubePositions } from "../../lib/tubes/mod.ts";
 
 function inputsOf(length: number, width: number, more = ""): ReturnType<typeof deriveDefaults> {
   const text = `
@@ -31,7 +32,8 @@ function fieldOf({ inputs }: ReturnType<typeof deriveDefaults>) {
 const HOUSES = [[4, 3], [6, 4], [12, 6], [24, 8], [29, 9], [30, 6], [50, 9], [60, 12]] as const;
 
 Deno.test("the field of a study that gives only the size of its house can be built", () => {
-  // Property: straight tubes, wall between the holes, soil over the headers, headers clear of each other
+  // Property: straight tubes, wall between the holes, soil over the headers, headers clear of each other,
+  // and a pit that does not reach under the footings
   for (const [length, width] of HOUSES) {
     for (const direction of ["along", "across"]) {
       for (const tube of ["corrugated-4in", "corrugated-3in", "smooth-160mm"]) {
@@ -46,10 +48,11 @@ Deno.test("the field of a study that gives only the size of its house can be bui
           assertEquals(pair.rows.map(({ bend }) => bend), [0], name);
           assert(!holeLayout(field, pair).tooClose, name);
         }
-        const { positions, product } = field.tubes;
-        const across = direction === "along" ? width : length;
-        const reach = Math.max(...positions.map(({ x }) => Math.abs(x)));
-        assert(2 * reach + product.outsideDiameter <= across, name);
+        const house = direction === "along"
+          ? { along: length, across: width }
+          : { along: width, across: length };
+        const { distance } = footingLine(fieldPit(field), { footingDepth: null, house });
+        assert(distance >= 0, `${name}: the pit reaches ${-distance} m under the footing`);
       }
     }
   }
