@@ -70,7 +70,9 @@ export function footingRemark(line: FootingLine): string {
   const { footingDepth, room, topEdge, footingNeeded } = line;
   if (room === null) {
     if (footingNeeded === null) {
-      return `Footing depth unknown, and the pit reaches ${metres(-topEdge)} under the footing: ` +
+      return `Footing depth unknown, and the pit reaches ${
+        metres(-topEdge)
+      } under the wall or footing: ` +
         "find out before digging";
     }
     return footingNeeded === 0
@@ -79,6 +81,9 @@ export function footingRemark(line: FootingLine): string {
       : `Footing depth unknown: find out before digging; the pit is above the 45° line only if the footing is at least ${
         metres(footingNeeded)
       } deep`;
+  }
+  if (topEdge < 0 && room === topEdge) {
+    return `The pit reaches ${metres(-topEdge)} under the wall or footing: ask an engineer first`;
   }
   const from = footingDepth === 0 ? "from the floor at the wall" : "from the footing";
   const lead = footingDepth === 0 ? "No footing: " : "";
@@ -97,7 +102,7 @@ export function footingAtRisk({ room }: FootingLine): boolean {
 export function footingWarning(line: FootingLine): string | null {
   if (!footingAtRisk(line)) return null;
   const place = line.distance < 0
-    ? "under the footing"
+    ? "under the wall or footing"
     : `${showBoth(line.distance, "depth")} from the footing's inner edge`;
   const mend = line.room === null
     ? 'Give "house.footingDepth", or 0 m if there is no footing.'

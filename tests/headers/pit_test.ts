@@ -16,21 +16,21 @@ const room = (footingDepth: number | null, pit = PIT) =>
   footingLine(pit, { footingDepth, house: HOUSE });
 
 Deno.test("footingLine() falls by a metre for each metre below the footing", () => {
-  // Property: 45° line; hand arithmetic: 1.5 m to the outline, 0.2 m of footing
-  assertAlmostEquals(room(0.5).room!, 1.3 - 0.9, 1e-12);
+  // Property: 45° line; hand arithmetic: 1.5 m to the outline, 0.15 m of footing
+  assertAlmostEquals(room(0.5).room!, 1.35 - 0.9, 1e-12);
   assertAlmostEquals(room(0.9).room! - room(0.5).room!, 0.4, 1e-12);
-  assertAlmostEquals(room(0).room!, 1.3 - 1.4, 1e-12);
-  assertAlmostEquals(room(2).room!, 1.3, 1e-12);
-  assertAlmostEquals(room(null).footingNeeded!, 0.1, 1e-12);
+  assertAlmostEquals(room(0).room!, 1.35 - 1.4, 1e-12);
+  assertAlmostEquals(room(2).room!, 1.35, 1e-12);
+  assertAlmostEquals(room(null).footingNeeded!, 0.05, 1e-12);
 });
 
 Deno.test("footingLine() keeps the whole side of a battered pit off the footing", () => {
-  // Property: hand arithmetic: at 1:1 the upper edge lies 1.4 m nearer than the lower, 0.1 m past it
+  // Property: hand arithmetic: at 1:1 the upper edge lies 1.4 m nearer than the lower, 0.05 m past it
   const battered = room(2, { ...PIT, batter: 1 });
-  assertAlmostEquals(battered.topEdge, -0.1, 1e-12);
-  assertAlmostEquals(battered.room!, -0.1, 1e-12);
+  assertAlmostEquals(battered.topEdge, -0.05, 1e-12);
+  assertAlmostEquals(battered.room!, -0.05, 1e-12);
   assertEquals(room(null, { ...PIT, batter: 1 }).footingNeeded, null);
-  assertEquals(room(2, { ...PIT, batter: 0.5 }).room, 1.3 - 0.7);
+  assertAlmostEquals(room(2, { ...PIT, batter: 0.5 }).room!, 1.35 - 0.7, 1e-12);
 });
 
 Deno.test("a footing of the depth that is needed leaves just no room, and less cuts", () => {
