@@ -1,7 +1,7 @@
 /** The house chapter: what does the house lose and gain without a store? @module */
 import { chapter, extra } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
-import type { SoilResult } from "../soil/mod.ts";
+import { type SoilInputs, type SoilResult, studyLayers } from "../soil/mod.ts";
 import { houseChapter } from "./compute.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { limitsOutdoors } from "./crop/limits_outdoors.ts";
@@ -11,17 +11,18 @@ import { houseFigures } from "./figures.ts";
 import { rankMeasures } from "./ranking.ts";
 import { glazingLight } from "./skin/glazing_light.ts";
 import { summariseHouse } from "./summary.ts";
-import type { HouseInputs } from "./types.ts";
+import type { HouseGround, HouseInputs } from "./types.ts";
 
 interface HouseStudy {
   readonly house: HouseInputs;
   readonly climate: ClimateYear;
+  readonly soil: SoilInputs;
 }
 
 interface HouseTaken {
   readonly inputs: HouseInputs;
   readonly climate: ClimateYear;
-  readonly soil: Pick<SoilResult, "properties" | "wave">;
+  readonly soil: HouseGround;
 }
 
 /** The footing decides nothing in the heat balance: the tubes chapter looks at it. */
@@ -29,7 +30,7 @@ function takes(study: HouseStudy, { soil }: { readonly soil: SoilResult }): Hous
   return {
     inputs: { ...study.house, footingDepth: 0 },
     climate: plainWeather(study.climate),
-    soil: { properties: soil.properties, wave: soil.wave },
+    soil: { properties: soil.properties, wave: soil.wave, layers: studyLayers(study.soil) },
   };
 }
 

@@ -12,13 +12,12 @@ import {
 } from "../basics/mod.ts";
 import { designTemperature } from "../climate/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
-import type { SoilResult } from "../soil/mod.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { cropYear } from "./crop/crop_year.ts";
 import { type FloorColumn, floorColumn } from "./floor/floor_column.ts";
 import { lossParts } from "./skin/losses.ts";
 import { houseModel } from "./air/model.ts";
-import type { HouseInputs, HouseModel, HouseResult, OwnHeater } from "./types.ts";
+import type { HouseGround, HouseInputs, HouseModel, HouseResult, OwnHeater } from "./types.ts";
 import { runHouseYear, type YearRun } from "./year.ts";
 
 /** The same house with another heater, W; Infinity for one without limit, 0 to run free. */
@@ -32,12 +31,12 @@ export function withHeater(model: HouseModel, heaterPower: number): HouseModel {
  *
  * @param inputs house section of the study
  * @param climate one year of weather
- * @param soil result of the soil chapter; its properties and annual wave are used
+ * @param soil properties and annual wave of the soil chapter, layers of the study
  */
 export function houseChapter(
   inputs: HouseInputs,
   climate: ClimateYear,
-  soil: Pick<SoilResult, "properties" | "wave">,
+  soil: HouseGround,
 ): HouseResult {
   const model = houseModel(inputs, climate);
   const { geometry } = model;
@@ -46,6 +45,7 @@ export function houseChapter(
     edge: inputs,
     properties: soil.properties,
     wave: soil.wave,
+    layers: soil.layers,
   });
   const free = runHouseYear(withHeater(model, 0), column);
   const heated = runHouseYear(withHeater(model, Infinity), column);

@@ -3,7 +3,6 @@ import { showBoth, showSi, showUs } from "../units/mod.ts";
 import { min } from "d3-array";
 import { hoursBelow } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
-import type { SoilResult } from "../soil/mod.ts";
 import { withHeater } from "./compute.ts";
 import { floorColumn } from "./floor/floor_column.ts";
 import { usualCurtain } from "./skin/curtain.ts";
@@ -11,7 +10,7 @@ import { houseGeometry } from "./skin/geometry.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
 import { houseModel } from "./air/model.ts";
 import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
-import type { HouseInputs } from "./types.ts";
+import type { HouseGround, HouseInputs } from "./types.ts";
 import { layerResistance, WALL_FILMS } from "./skin/walls.ts";
 import { runHouseYear } from "./year.ts";
 
@@ -134,14 +133,14 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
  *
  * @param inputs house section of the study
  * @param climate one year of weather
- * @param soil result of the soil chapter; its properties and annual wave are used
+ * @param soil properties and annual wave of the soil chapter, layers of the study
  * @param measures improvements to try; the usual ones unless given
  * @returns heat demand of each in kWh a year and what it saves, the house as it is first
  */
 export function rankMeasures(
   inputs: HouseInputs,
   climate: ClimateYear,
-  soil: Pick<SoilResult, "properties" | "wave">,
+  soil: HouseGround,
   measures: readonly HouseMeasure[] = houseMeasures(inputs),
 ): readonly RankedMeasure[] {
   const base = tryHouse(inputs, climate, soil);
@@ -171,7 +170,7 @@ export function rankMeasures(
 function tryHouse(
   inputs: HouseInputs,
   climate: ClimateYear,
-  soil: Pick<SoilResult, "properties" | "wave">,
+  soil: HouseGround,
 ): Pick<RankedMeasure, "heatDemand" | "coldestHour" | "hoursBelowFreezing"> {
   const model = houseModel(inputs, climate);
   const column = floorColumn({
@@ -179,6 +178,7 @@ function tryHouse(
     edge: inputs,
     properties: soil.properties,
     wave: soil.wave,
+    layers: soil.layers,
   });
   const free = runHouseYear(withHeater(model, 0), column).year.airTemperature;
   return {

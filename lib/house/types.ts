@@ -2,6 +2,7 @@
 import type { CropYear } from "./crop/crop_year.ts";
 import type { Notice } from "../basics/mod.ts";
 import type { HouseGeometry } from "./skin/types.ts";
+import type { SoilLayer, SoilResult } from "../soil/mod.ts";
 import type { LossPart } from "./skin/losses.ts";
 
 export type { CurtainInputs, HouseInputs, HouseShape } from "./fields.ts";
@@ -148,4 +149,10 @@ export interface HouseResult {
   readonly edgeLossFactor: number;
   /** messages for the reader */
   readonly notices: readonly Notice[];
+}
+
+/** What the house takes of the ground. */
+export interface HouseGround extends Pick<SoilResult, "properties" | "wave"> {
+  /** soils from the surface down, whose water freezes under the floor; absent: nothing freezes */
+  readonly layers?: readonly SoilLayer[] | undefined;
 }

@@ -10,10 +10,9 @@ import {
   withHeater,
 } from "../house/mod.ts";
 import type { HouseModel, HouseYear } from "../house/types.ts";
-import { undisturbedTemperature } from "../soil/mod.ts";
 import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
 import { heatFlows } from "./ledger/flows.ts";
-import { winterFreezing, winterRecorder } from "./seasons/freezing.ts";
+import { freezingRecorder } from "./seasons/freezing.ts";
 import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
 import { storeNotices } from "./notices.ts";
 import { emptyStoreYear, yearRecorder } from "./seasons/recorder.ts";
@@ -32,13 +31,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   const year = emptyStoreYear();
   const record = yearRecorder(year, house, model.site);
   const camera = sectionCamera(model.site, engine);
-  const undisturbedAt = (depth: number) => (hour: number) =>
-    undisturbedTemperature(request.soil.wave, depth, (hour + 0.5) / 24);
-  const meshDepth = sum(model.site.mesh.heights);
-  const winter = winterRecorder(model.site, engine, {
-    outdoorAt: undisturbedAt(0),
-    deepAt: undisturbedAt(meshDepth),
-  });
+  const freezing = freezingRecorder(model.site, engine);
   let spellState: Float64Array | undefined;
   let coldestSoil = Infinity;
   const watch = () => {
@@ -56,7 +49,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
     listen: (report) => {
       record(report);
       camera.listen(report);
-      winter.listen(report);
+      freezing.listen(report);
       if (report.hour === SPELL_START) spellState ??= engine.save();
       watch();
     },
@@ -64,7 +57,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   return {
     run,
     year,
-    winter,
+    freezing: freezing.result(year.storeTemperature, request.soil.properties.latentHeat),
     coldestSoil,
     sections: camera.section(),
     soilState: engine.save(),
@@ -226,9 +219,7 @@ export function storeChapter(request: StoreRequest): StoreResult {
     nightLift: nightLift(request, year.house, noFan.year),
     stateOfCharge: stateOfCharge(year),
     emptying: emptyingSpell(request, model, main.spellState),
-    freezing: main.coldestSoil < 0
-      ? winterFreezing(model.site, main.winter, request.soil.properties)
-      : null,
+    freezing: main.freezing,
     coldestSoil: main.coldestSoil,
     cells: model.site.operator.capacity.length,
     slices: model.site.slices,

@@ -3,7 +3,7 @@ import { showBoth, showPower, showRange, showSi } from "../units/mod.ts";
 import { mean } from "d3-array";
 import { type Notice, notice } from "../basics/mod.ts";
 import type { StoreRequest } from "./site.ts";
-import type { StoreResult } from "./types.ts";
+import type { FreezingYear, StoreResult } from "./types.ts";
 
 /** Figures the notices look at. */
 export type JudgedStore = Omit<StoreResult, "notices" | "sections" | "flows">;
@@ -125,20 +125,27 @@ function seasonNotices(store: JudgedStore): Notice[] {
   return found;
 }
 
+/** Frozen ground is in the year; what it does to drains and footings is not. */
+function freezingNotice(freezing: FreezingYear): Notice {
+  const { coldest, hoursBelowFreezing, latentHeat, frozenDepth } = freezing;
+  const amount = `${showSi(latentHeat, "energy")} of latent heat, as much as ${
+    showBoth(frozenDepth, "depth")
+  } of soil frozen through`;
+  const where = hoursBelowFreezing > 0
+    ? `Soil between the tubes freezes: below 0 °C for ${
+      showSi(hoursBelowFreezing, "hours")
+    }, lowest ${showBoth(coldest, "temperature")}`
+    : "Soil under the floor freezes, but not between the tubes on average";
+  return notice(
+    "warning",
+    "store",
+    `${where}; at most ${amount}. Frozen wet soil heaves: take care with drains and footings.`,
+  );
+}
+
 function physicsNotices(store: JudgedStore, request: StoreRequest): Notice[] {
   const found: Notice[] = [];
-  if (store.freezing !== null) {
-    const { coldest, coldestLinear } = store.freezing;
-    found.push(notice(
-      "warning",
-      "store",
-      `Soil between the tubes reaches freezing. The year's run ignores latent heat and falls to ${
-        showBoth(coldestLinear, "temperature")
-      }; the winter run again with latent heat and the same heat flows falls to ${
-        showBoth(coldest, "temperature")
-      } and thaws later in spring. Frozen wet soil heaves: take care with drains and footings.`,
-    ));
-  }
+  if (store.freezing !== null) found.push(freezingNotice(store.freezing));
   const water = request.soilInputs.waterTableDepth;
   const deepest = Math.max(...request.tubes.positions.map((tube) => tube.depth));
   if (water !== null && water <= deepest + 0.5) {

@@ -84,16 +84,20 @@ export interface EmptyingSpell {
   readonly backupHeatNoFan: number;
 }
 
-/** The winter run again with the latent heat of freezing soil, same heat flows. */
-export interface FreezingCheck {
-  /** degC, lowest mean between the tubes without latent heat */
-  readonly coldestLinear: number;
-  /** the same with latent heat, degC */
+/** Freezing of the soil under the house in the settled year. */
+export interface FreezingYear {
+  /** degC, lowest hourly mean between the tubes */
   readonly coldest: number;
-  /** K, with less without, mean between the tubes from 1 November to 1 May */
-  readonly meanShift: number;
-  /** h below 0 °C between the tubes, with latent heat */
+  /** h a year below 0 °C between the tubes */
   readonly hoursBelowFreezing: number;
+  /** kWh, most heat that the freezing soil under the floor has set free at a time */
+  readonly latentHeat: number;
+  /** m of the study's soil under the floor that this heat would freeze through */
+  readonly frozenDepth: number;
+  /** hour index at which most is frozen */
+  readonly mostFrozen: number;
+  /** h a year with ice under the floor */
+  readonly hoursFrozen: number;
 }
 
 /** The soil across the middle of the tubes, thinned for a map. */
@@ -216,8 +220,8 @@ export interface StoreResult {
   readonly stateOfCharge: Float64Array;
   /** how fast it empties in a cold spell */
   readonly emptying: EmptyingSpell;
-  /** null where the soil around the tubes stays above freezing */
-  readonly freezing: FreezingCheck | null;
+  /** null where nothing freezes under the floor */
+  readonly freezing: FreezingYear | null;
   /** soil temperatures across the field */
   readonly sections: SoilSection;
   /** mean heat flows of the step */

@@ -1,6 +1,6 @@
 /** What the store chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { QUARTERS } from "../kit/calendar.ts";
+import { hourName, QUARTERS } from "../kit/calendar.ts";
 import { showBoth, showNumber, showPower, showSi } from "../../units/mod.ts";
 import type { FirstYear, SummarisedStore } from "../../store/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
@@ -171,31 +171,26 @@ export function emptyingTable(result: StoreResult): DisplayItem {
   ], "A sunless cold spell from 1 December, house held at its set point");
 }
 
-/** What freezing soil does to the result; nothing to show where the soil stays above freezing. */
+/** How much of the soil under the floor freezes, when and for how long. */
 export function freezingTable(result: StoreResult): DisplayItem {
   const { freezing } = result;
-  if (freezing === null) {
-    return paragraph("The soil around the tubes stays above freezing: nothing to correct.");
-  }
+  if (freezing === null) return paragraph("No soil freezes under the floor.");
   return numbers([
     {
-      label: "lowest between the tubes, latent heat ignored",
-      value: freezing.coldestLinear,
-      kind: "temperature",
-      note: "as in the charts of this chapter",
+      label: "most latent heat set free at a time",
+      value: freezing.latentHeat,
+      kind: "energy",
+      note: `on ${hourName(freezing.mostFrozen)}`,
     },
     {
-      label: "lowest between the tubes, latent heat included",
-      value: freezing.coldest,
-      kind: "temperature",
+      label: "soil frozen through, if it lay evenly under the floor",
+      value: freezing.frozenDepth,
+      kind: "depth",
     },
+    { label: "ice somewhere under the floor", value: freezing.hoursFrozen, kind: "hours" },
+    { label: "lowest between the tubes", value: freezing.coldest, kind: "temperature" },
     {
-      label: "mean shift from November to April",
-      value: freezing.meanShift,
-      kind: "temperatureDifference",
-    },
-    {
-      label: "below freezing between the tubes, latent heat included",
+      label: "below freezing between the tubes",
       value: freezing.hoursBelowFreezing,
       kind: "hours",
     },

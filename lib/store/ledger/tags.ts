@@ -2,6 +2,7 @@
 import { type TubeCoupling, tubeCouplings } from "../air/coupling.ts";
 import { quarterOf } from "./ledger.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
+import { withoutZones } from "../solver/reduced/assembly.ts";
 import type { ReducedSlice } from "../solver/reduced/reduction.ts";
 import type { StoreSite } from "../site.ts";
 import type { StepListener, StepReport } from "../step_report.ts";
@@ -42,7 +43,7 @@ class TaggedFields implements Tags {
 
   constructor(slice: ReducedSlice, site: StoreSite) {
     const segments = FIELDS * site.slices * site.field.tubes;
-    this.engine = reducedEngine(slice, FIELDS * site.slices, YEAR_STEPS, false);
+    this.engine = reducedEngine(withoutZones(slice), FIELDS * site.slices, YEAR_STEPS, false);
     this.#site = site;
     this.#lanes = site.slices;
     this.#couplings = tubeCouplings(this.engine, site.field, site.tubeLengthFactor);
@@ -146,7 +147,8 @@ class TaggedFields implements Tags {
 /**
  * Tagged fields on the same reduced soil.
  *
- * The soil is linear. What a charging pass puts in is a source of the running quarter's field. In a
+ * Conduction is linear, and the latent heat of freezing is a source like any other: it belongs to the
+ * undisturbed ground, so the fields know nothing of it. What a charging pass puts in is a source of the running quarter's field. In a
  * discharging pass every field warms its own share of the air: tagged air enters at 0 K and
  * exchanges with the tagged wall as the whole does, evaporation by the secant of the whole
  * segment; the undisturbed ground has the rest (real air entering, floor, weather), so the columns

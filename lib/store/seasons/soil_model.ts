@@ -4,6 +4,7 @@ import { undisturbedTemperature } from "../../soil/mod.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
 import { reducedState } from "../solver/reduced/fields.ts";
 import { type ReducedSlice, reduceSlice } from "../solver/reduced/reduction.ts";
+import { freezingZones } from "../ground/zones.ts";
 import { type StoreRequest, type StoreSite, storeSite } from "../site.ts";
 import { YEAR_STEPS } from "../step_report.ts";
 
@@ -32,7 +33,7 @@ export function soilModel(request: StoreRequest, house: HouseModel): SoilModel {
   const site = storeSite(request, house.floorFilm, house.geometry.floorArea);
   return {
     site,
-    slice: reduceSlice(site.operator),
+    slice: reduceSlice(site.operator, undefined, freezingZones(site.mesh, site.operator)),
     undisturbed: undisturbedCells(site, request),
   };
 }
