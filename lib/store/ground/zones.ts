@@ -27,8 +27,8 @@ const BELOW_TUBES = 0.25;
 /** m, lower edges of the bands in the ground outside, and how far from the floor they reach */
 const OUTSIDE_BANDS = [0.15, 0.36, 0.7, 1.1, 1.5];
 const OUTSIDE_REACH = 3;
-/** Outermost columns of tubes on each side that freeze apart from the others. */
-const OUTER_COLUMNS = 2;
+/** Outermost columns of tubes on each side, at the cold edge, that freeze apart from the others. */
+const OUTER_COLUMNS = 1;
 
 /** A tube's place, by the cells of its block. */
 interface Place {
