@@ -30,14 +30,13 @@ Deno.test("the fast engine closes the heat ledger to 1e-9 with latent heat", () 
   assert(Math.max(...halfWay.ice()) > 1e6, "soil is frozen at the end of January");
 });
 
-Deno.test("the fast engine freezes like the full model, house air within 0.07 K", () => {
-  // Property: lumps against cells, one winter. 0.07 K of 99 % of the hours claimed; without freezing
-  // the house is off by more than 0.2 K. Each has its own thermostat: one start more or less moves
-  // the little that a winter charges by 0.6 %, as 48 to 117 states of the linear engine show, whose
-  // house air agrees within 0.002 K.
+Deno.test("the fast engine freezes like the full model, house air within 0.06 K", () => {
+  // Property: lumps against cells, one winter. 0.06 K of 99 % of the hours claimed, and 1.5 %
+  // of the heat of half a year, in which one afternoon more of charging is 1 %;
+  // without freezing the house is off by more than 0.2 K.
   const full = runWinter(CASE, fullEngine(CASE));
   assertLess(Math.abs(full.residual), 1e-9);
-  assertLess(airDifference(fast, full).rms, 0.07);
+  assertLess(airDifference(fast, full).rms, 0.06);
   assertLess(airDifference(fast, full).p95, 0.2);
   assertAlmostEquals(fast.heatIn / full.heatIn, 1, 0.015, "heat in");
   assertAlmostEquals(fast.heatOut / full.heatOut, 1, 0.01, "heat out");
