@@ -1,15 +1,10 @@
 /** A placed table made into a whole year: gaps filled, the rest derived or set by default. @module */
 import { relativeHumidityFromDewPoint, standardPressure } from "../../air/mod.ts";
-import {
-  describeHour,
-  describeLocation,
-  HOURS_PER_YEAR,
-  type Notice,
-  notice,
-} from "../../basics/mod.ts";
+import { describeHour, describeLocation, HOURS_PER_YEAR, type Notice } from "../../basics/mod.ts";
 import { hourlySun } from "../../sun/mod.ts";
 import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { completeRadiation } from "./complete_radiation.ts";
+import { rowsOffTheHour, sumsOfPartHours } from "./row_times.ts";
 import { type Completion, fillStraight, hasValues, type HourSeries, tell } from "./fill_gaps.ts";
 import { firstRowOf, type HourRows, valuesByHour } from "../read/hour_rows.ts";
 import { type ClimateQuantity, QUANTITY_RULES } from "../read/quantities.ts";
@@ -82,42 +77,6 @@ export function completeYear(
     notices,
   };
 }
-
-/** Adds up sums over parts of an hour, and says so. */
-function sumsOfPartHours(layout: TableLayout, hours: HourRows, series: HourSeries): Notice[] {
-  const sums = layout.columns.filter(({ sum }) => sum === true);
-  if (hours.perHour === 1 || sums.length === 0) return [];
-  for (const { quantity } of sums) {
-    series[quantity] = series[quantity]!.map((value) => value * hours.perHour);
-  }
-  const names = sums.map(({ quantity, unit }) => `${QUANTITY_RULES[quantity].words} (${unit})`);
-  return [notice(
-    "info",
-    "climate",
-    `${names.join(", ")}: taken as sums over ${Math.round(60 / hours.perHour)} min, ` +
-      `${hours.perHour} per hour; if they are means, give their unit as W/m2`,
-  )];
-}
-
-/** Rows that do not fill clock hours, with what to write. */
-function rowsOffTheHour({ stampAt, layout }: TableLayout, { early, perHour }: HourRows): Notice[] {
-  const minutes = Math.round(Math.abs(early));
-  if (layout !== "columns" || minutes < LEAST_OFFSET) return [];
-  const from = minutes * perHour === 30 && perHour === 1
-    ? "from half past to half past"
-    : `from ${early > 0 ? minutes : Math.round(60 / perHour) - minutes} min past the hour`;
-  return [notice(
-    "warning",
-    "climate",
-    `Rows run ${from} (time.stamp: ${stampAt}) and are assigned to clock hours: everything is ` +
-      `${minutes} min too ${early > 0 ? "early" : "late"}. Write stamp: ` +
-      `${stampAt === "middle" ? "start or end" : "middle"} if that is what the stamps mark, or ` +
-      "export rows that start on the hour",
-  )];
-}
-
-/** Minutes off the clock hour that are worth a word. */
-const LEAST_OFFSET = 3;
 
 function refuseMissingQuantities({ series, layout }: Completion): void {
   const faults = new FaultList();
