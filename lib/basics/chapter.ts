@@ -8,6 +8,7 @@
 import type { Fields } from "./fields.ts";
 import type { FigureRow } from "./figures.ts";
 import type { ChapterName, Notice } from "./notices.ts";
+import type { ResultTable } from "./result_table.ts";
 
 /** Notes a value that the study file leaves open, as a default taken, and returns it. */
 export type NoteDefault = <T extends number | string>(
@@ -41,6 +42,8 @@ export interface Computation<Study, Earlier, Taken, Result> {
   readonly takes: (study: Study, earlier: Earlier) => Taken;
   /** The result; plain data that can be kept on disk. Sees only what `takes` returned. */
   readonly compute: (taken: Taken) => Result;
+  /** its tables for the files of a run; not there where the figures say it all */
+  readonly tables?: (result: Result) => readonly ResultTable[];
 }
 
 /**

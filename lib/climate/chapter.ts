@@ -7,6 +7,7 @@ import { climateQuality } from "./mend/quality.ts";
 import { summariseClimate } from "./summary.ts";
 import type { ClimateYear } from "./types.ts";
 import { openWeather, plainWeather } from "./weather.ts";
+import { climateTables, daylightTables, qualityTables } from "./result_tables.ts";
 
 interface ClimateStudy {
   readonly climate: ClimateYear;
@@ -22,14 +23,16 @@ export const climate = chapter({
   takes,
   compute: summariseClimate,
   figures: climateFigures,
+  tables: climateTables,
   extras: {
     /** How the radiation of each month fits the sun. */
-    climateQuality: extra({ after: [], takes, compute: climateQuality }),
+    climateQuality: extra({ after: [], takes, compute: climateQuality, tables: qualityTables }),
     /** Sun paths, skyline and short days of the place. */
     daylight: extra({
       after: [],
       takes: (study: ClimateStudy) => plainWeather(study.climate).place,
       compute: daylight,
+      tables: daylightTables,
     }),
   },
 });

@@ -17,6 +17,7 @@ const ENTRIES = [
   FAILURE,
   "hourly.csv",
   "quantities.csv",
+  "tables",
   "drawings",
   "notebooks",
   "report.html",

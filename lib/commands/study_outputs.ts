@@ -1,6 +1,6 @@
 /**
- * Everything a study writes but its notebooks and the report: figures, hourly series, drawings,
- * quantities.
+ * Everything a study writes but its notebooks and the report: figures, hourly series, tables,
+ * drawings, quantities.
  *
  * @module
  */
@@ -20,6 +20,7 @@ import {
   startRun,
   type StudyRun,
   writeResults,
+  writeTables,
 } from "../study/mod.ts";
 
 /** Which study, and where its outputs go. */
@@ -39,6 +40,7 @@ export async function writeStudyOutputs(request: OutputsRequest): Promise<Result
   const { path, climate, columns, folder } = request;
   const run = startRun(await openStudy(path, { climate, columns }));
   await writeResults(run, folder);
+  await writeTables(run, folder);
   await writeDrawings(run, folder);
   return await resultsOf(run);
 }

@@ -11,6 +11,7 @@ import { fanFigures } from "./figures.ts";
 import { summariseFan } from "./summary.ts";
 import type { FanInputs } from "./types.ts";
 import { fanVariants } from "./variants.ts";
+import { fanTables, fanVariantsTables } from "./result_tables.ts";
 
 interface FanStudy {
   readonly fan: FanInputs;
@@ -55,6 +56,7 @@ export const fan = chapter({
   takes,
   compute: ({ inputs, surroundings }) => summariseFan(inputs, fanChapter(inputs, surroundings)),
   figures: fanFigures,
+  tables: fanTables,
   extras: {
     /** Other fans, numbers, speeds and elevations. */
     fanVariants: extra({
@@ -72,6 +74,7 @@ export const fan = chapter({
         },
       }),
       compute: ({ inputs, surroundings, field }) => fanVariants(inputs, surroundings, field),
+      tables: fanVariantsTables,
     }),
   },
 });

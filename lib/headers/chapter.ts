@@ -13,6 +13,7 @@ import { pitNotices } from "./pit_notices.ts";
 import { summariseHeaders } from "./summary.ts";
 import type { HeadersInputs } from "./types.ts";
 import { headersVariants } from "./variants.ts";
+import { headersTables, headersVariantsTables } from "./result_tables.ts";
 
 interface HeadersStudy {
   readonly headers: HeadersInputs;
@@ -53,8 +54,14 @@ export const headers = chapter({
     return summariseHeaders({ ...result, notices }, tubes);
   },
   figures: headersFigures,
+  tables: headersTables,
   extras: {
     /** Other sizes and layouts, careless ends, flooded tubes, plates. */
-    headersVariants: extra({ after: ["tubes"], takes: question, compute: headersVariants }),
+    headersVariants: extra({
+      after: ["tubes"],
+      takes: question,
+      compute: headersVariants,
+      tables: headersVariantsTables,
+    }),
   },
 });

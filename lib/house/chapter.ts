@@ -11,6 +11,7 @@ import { houseFigures } from "./figures.ts";
 import { rankMeasures } from "./ranking.ts";
 import { glazingLight } from "./skin/glazing_light.ts";
 import { summariseHouse } from "./summary.ts";
+import { glazingTables, houseTables, outdoorLimitTables, rankingTables } from "./result_tables.ts";
 import type { HouseGround, HouseInputs } from "./types.ts";
 
 interface HouseStudy {
@@ -43,6 +44,7 @@ export const house = chapter({
   compute: ({ inputs, climate, soil }: HouseTaken) =>
     summariseHouse(inputs, climate, houseChapter(inputs, climate, soil)),
   figures: houseFigures,
+  tables: houseTables,
   extras: {
     /** Radiation on the glazed planes, and what glazings let through at each angle. */
     glazingLight: extra({
@@ -52,6 +54,7 @@ export const house = chapter({
         climate: plainWeather(climate),
       }),
       compute: ({ inputs, climate }) => glazingLight(inputs, climate),
+      tables: glazingTables,
     }),
     /** Cold outdoors against the limits of the crop and the set point. */
     limitsOutdoors: extra({
@@ -63,12 +66,14 @@ export const house = chapter({
       }),
       compute: ({ outdoors, crop, heatSetPoint }) =>
         limitsOutdoors(outdoors, findCrop(crop), heatSetPoint),
+      tables: outdoorLimitTables,
     }),
     /** What each improvement of the house brings before any store. */
     ranking: extra({
       after: ["soil"],
       takes,
       compute: ({ inputs, climate, soil }: HouseTaken) => rankMeasures(inputs, climate, soil),
+      tables: rankingTables,
     }),
   },
 });

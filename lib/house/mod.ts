@@ -99,3 +99,4 @@ export {
   summariseHouse,
 } from "./summary.ts";
 export { type TemperatureMonth, temperaturesByMonth } from "./temperatures_by_month.ts";
+export { type AirYear, cropLimitTable } from "./result_tables.ts";

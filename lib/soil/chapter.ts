@@ -7,6 +7,7 @@ import { soilFields } from "./fields.ts";
 import { soilFigures } from "./figures.ts";
 import { summariseSoil } from "./summary.ts";
 import type { SoilInputs } from "./types.ts";
+import { soilTables } from "./result_tables.ts";
 
 /** Where the layers of tubes lie, m. */
 interface TubeLayers {
@@ -39,5 +40,6 @@ export const soil = chapter({
   compute: ({ inputs, climate, tubeDepth }) =>
     summariseSoil(inputs, soilChapter(inputs, climate, tubeDepth)),
   figures: soilFigures,
+  tables: soilTables,
   extras: {},
 });

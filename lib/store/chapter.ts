@@ -20,6 +20,15 @@ import { tubeCounts } from "./tube_count.ts";
 import type { StoreInputs } from "./types.ts";
 import { storeVariants } from "./variants/variants.ts";
 import { type HouseWay, houseWays } from "./variants/ways.ts";
+import {
+  fieldSearchTables,
+  firstStepsTables,
+  tubeAlongTables,
+  tubeCountTables,
+  variantsTables,
+  waysTables,
+} from "./extra_tables.ts";
+import { storeTables } from "./result_tables.ts";
 
 interface StoreStudy {
   readonly store: StoreInputs;
@@ -82,18 +91,21 @@ export const store = chapter({
   takes,
   compute: (request) => summariseStore(request, storeChapter(request)),
   figures: storeFigures,
+  tables: storeTables,
   extras: {
     /** With and without store and curtain, on a coarser store. */
     ways: extra({
       after: AFTER,
       takes: takesCoarse,
       compute: (request: StoreRequest) => houseWays(request),
+      tables: waysTables,
     }),
     /** The store built or run otherwise, on a coarser store. */
     variants: extra({
       after: AFTER,
       takes: takesCoarse,
       compute: (request: StoreRequest) => storeVariants(request),
+      tables: variantsTables,
     }),
     /** Insulation or store first? */
     firstSteps: extra({
@@ -114,6 +126,7 @@ export const store = chapter({
         })),
       }),
       compute: firstSteps,
+      tables: firstStepsTables,
     }),
     /** One tube in the hour that brings most. */
     tubeAlong: extra({
@@ -127,6 +140,7 @@ export const store = chapter({
         };
       },
       compute: tubeAtStrongestHour,
+      tables: tubeAlongTables,
     }),
     /** Number of tubes by rules of thumb, with the heat of the store's own good days. */
     tubeCounts: extra({
@@ -143,6 +157,7 @@ export const store = chapter({
         latitude: study.climate.place.latitude,
       }),
       compute: tubeCounts,
+      tables: tubeCountTables,
     }),
     /** Other tube fields, with the study's own soil, fan and hours. */
     fieldSearch: extra({
@@ -161,6 +176,7 @@ export const store = chapter({
         fanShare: store.year.fanShare,
       }),
       compute: fieldSearch,
+      tables: fieldSearchTables,
     }),
   },
 });

@@ -18,6 +18,7 @@ export {
   writeResults,
 } from "./results/write_results.ts";
 export { hourlyCsv } from "./results/hourly.ts";
+export { resultTables, tableCsv, writeTables } from "./results/tables.ts";
 export { dateAfterMidsummer, timeOfHour } from "../climate/dates.ts";
 export { type LibraryVersion, libraryVersion } from "./run/library_version.ts";
 export { loadClimateFile, type LoadedClimate } from "./file/climate_source.ts";

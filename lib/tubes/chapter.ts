@@ -11,6 +11,7 @@ import { tubesFigures } from "./figures.ts";
 import { summariseTubes } from "./summary.ts";
 import type { TubesInputs, TubesResult } from "./types.ts";
 import { tubesVariants } from "./variants.ts";
+import { tubesTables, tubesVariantsTables } from "./result_tables.ts";
 
 interface TubesStudy {
   readonly tubes: TubesInputs;
@@ -44,6 +45,7 @@ export const tubes = chapter({
   takes,
   compute: ({ inputs, surroundings }) => summariseTubes(tubesChapter(inputs, surroundings)),
   figures: tubesFigures,
+  tables: tubesTables,
   extras: {
     /** Other tubes, flows, numbers and lengths; silt and water. */
     tubesVariants: extra({
@@ -58,6 +60,7 @@ export const tubes = chapter({
         };
       },
       compute: ({ inputs, surroundings, tubes }) => tubesVariants(inputs, surroundings, tubes),
+      tables: tubesVariantsTables,
     }),
   },
 });

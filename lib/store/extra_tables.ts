@@ -1,0 +1,116 @@
+/** Tables of what the store chapter computes only when asked for. @module */
+import { type ResultTable, resultTable, seriesColumns } from "../basics/mod.ts";
+import { dateAfterMidsummer } from "../climate/dates.ts";
+import type { FieldCandidate } from "../tubes/mod.ts";
+import type { FieldSearch } from "./field_search.ts";
+import type { FirstStep } from "./first_steps.ts";
+import type { StrongestHour } from "./tube_along.ts";
+import type { TubeCounts } from "./tube_count.ts";
+import type { ComparedVariant } from "./variants/variants.ts";
+import type { HouseWay } from "./variants/ways.ts";
+
+/** With and without store and curtain. */
+export function waysTables(ways: readonly HouseWay[]): ResultTable[] {
+  const limits = ways[0]!.hoursBelow.map(({ limit }) => limit);
+  return [
+    resultTable("store-ways", ways, [
+      ["house", "", (row) => row.name],
+      ["coldest hour", "degC", (row) => row.coldestHour],
+      [
+        "first frost after 1 July",
+        "",
+        (row) => row.firstFreeze === null ? null : dateAfterMidsummer(row.firstFreeze),
+      ],
+      ...seriesColumns<HouseWay>(
+        limits.map((limit) => `below ${limit} degC`),
+        "h",
+        (row, column) => row.hoursBelow[column]!.hours,
+      ),
+      ["back-up heat", "kWh", (row) => row.backupHeat],
+      ["saved", "kWh", (row) => row.saved],
+      ["saved by the store in this house", "kWh", (row) => row.savedByStore],
+    ]),
+  ];
+}
+
+/** The store built or run otherwise. */
+export function variantsTables(variants: readonly ComparedVariant[]): ResultTable[] {
+  return [
+    resultTable("store-variants", variants, [
+      ["store", "", (row) => row.name],
+      ["charged", "kWh", (row) => row.heatIn],
+      ["discharged", "kWh", (row) => row.heatOut],
+      ["fan", "kWh", (row) => row.fanEnergy],
+      ["gross recovery", "1", (row) => row.recovery],
+      ["discharged per fan energy", "1", (row) => row.cop],
+      ["coldest hour", "degC", (row) => row.coldestHour],
+      ["below freezing", "h", (row) => row.hoursBelowFreezing],
+      ["back-up heat", "kWh", (row) => row.backupHeat],
+      ["saved against the plan", "kWh", (row) => row.saved],
+      ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
+    ]),
+  ];
+}
+
+/** Insulation or store first? */
+export function firstStepsTables(steps: readonly FirstStep[]): ResultTable[] {
+  return [
+    resultTable("store-first-steps", steps, [
+      ["step", "", (row) => row.name],
+      ["kind", "", (row) => row.kind],
+      ["heat saved", "kWh", (row) => row.saved],
+      ["electricity used", "kWh", (row) => row.electricity],
+      ["heat saved minus electricity", "kWh", (row) => row.net],
+      ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
+    ]),
+  ];
+}
+
+/** One tube in the hour that brings most. */
+export function tubeAlongTables({ rows }: StrongestHour): ResultTable[] {
+  return [
+    resultTable("tubes-along", rows, [
+      ["from the inlet", "m", (row) => row.along],
+      ["air", "degC", (row) => row.temperature],
+      ["relative humidity", "1", (row) => row.relativeHumidity],
+      ["sensible heat", "W/m", (row) => row.sensible],
+      ["latent heat", "W/m", (row) => row.latent],
+      ["air without vapour", "degC", (row) => row.dryTemperature],
+      ["heat without vapour", "W/m", (row) => row.dry],
+    ]),
+  ];
+}
+
+/** Number of tubes by rules of thumb. */
+export function tubeCountTables({ rows }: TubeCounts): ResultTable[] {
+  return [
+    resultTable("tubes-count", rows, [
+      ["sized by", "", (row) => row.way],
+      ["number of tubes", "", (row) => row.count],
+      ["total length", "m", (row) => row.totalLength],
+    ]),
+  ];
+}
+
+/** Fields that no other one beats, and those worth a look. */
+export function fieldSearchTables({ front, picks }: FieldSearch): ResultTable[] {
+  type Row = FieldCandidate & { readonly why: string };
+  const rows: Row[] = [
+    ...picks.map(({ why, field }) => ({ why, ...field })),
+    ...front.map((field) => ({ why: "unbeaten", ...field })),
+  ];
+  return [
+    resultTable<Row>("tubes-field-search", rows, [
+      ["why", "", (row) => row.why],
+      ["tube", "", (row) => row.tube],
+      ["number of tubes", "", (row) => row.count],
+      ["length", "m", (row) => row.length],
+      ["spacing", "m", (row) => row.spacing],
+      ["layers", "", (row) => row.layers],
+      ["depth", "m", (row) => row.depth],
+      ["heat", "kWh/d", (row) => row.heat],
+      ["fan", "kWh/d", (row) => row.fanEnergy],
+      ["cost", "money", (row) => row.cost],
+    ]),
+  ];
+}
