@@ -31,7 +31,7 @@ export function quickSaturationOverWater(temperature: number): number {
 }
 
 /** Over ice below 0 degC, over water above, Pa; held at the ends outside -90 to 150 degC. */
-function quickSaturation(temperature: number): number {
+export function quickSaturation(temperature: number): number {
   ice ??= tabulate(saturationPressure);
   return look(ice, temperature);
 }

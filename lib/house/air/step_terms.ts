@@ -6,7 +6,7 @@ import { leafFilmResistance, stomatalResistance } from "../crop/transpiration.ts
 import { LEWIS_POWER } from "../skin/films.ts";
 import { leakageRate } from "../skin/leakage.ts";
 import type { HouseBoundary, HouseModel, HouseState, MassStore } from "../types.ts";
-import { quickSaturationOverWater, saturatedRatio } from "./saturation_table.ts";
+import { quickSaturationOverWater } from "./saturation_table.ts";
 
 /** ppm by volume of outside air (about 2020). */
 const CARBON_DIOXIDE = 420;
@@ -55,9 +55,8 @@ export interface StepTerms {
   readonly floorArea: number;
   readonly leafArea: number;
   readonly pressure: number;
-  /** kg/s from wet floor per unit of humidity ratio, and the ratio at its surface */
+  /** kg/s from wet floor per unit of humidity ratio */
   readonly floorVapour: number;
-  readonly floorRatio: number;
   /** kg/s onto the cover per unit of humidity ratio */
   readonly coverVapour: number;
   /** share U/h of the temperature drop that lies inside */
@@ -134,7 +133,6 @@ export function stepTerms(
     leafArea: model.leafArea,
     pressure: model.pressure,
     floorVapour: model.floorVapour,
-    floorRatio: saturatedRatio(boundary.floorTemperature, model.pressure),
     coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) /
       (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
     coverShare: model.coverArea > 0

@@ -1,6 +1,7 @@
 /** The vapour of the house: from crop and floor, onto the cover, out with the air. @module */
 import { AIR_HEAT_BY_VOLUME, HEAT_OF_VAPORISATION, MOLAR_MASS_RATIO } from "../../air/mod.ts";
 import { PSYCHROMETRIC_FACTOR } from "../crop/transpiration.ts";
+import { floorVapour } from "./floor_vapour.ts";
 import { quickSaturationOverWater, saturatedRatio } from "./saturation_table.ts";
 import type { StepTerms } from "./step_terms.ts";
 
@@ -41,6 +42,7 @@ export function solveVapour(
   const coverTemperature = temperature -
     terms.coverShare * (temperature - terms.glazingDriving);
   const coverRatio = saturatedRatio(coverTemperature, pressure);
+  const wet = floorVapour(terms, temperature);
   const flow = terms.leakFlow + opening * terms.ventFlow;
   const fixed = terms.vapourStore * start.humidityRatio + flow * terms.outsideRatio +
     terms.boundary.storeVapour;
@@ -49,13 +51,13 @@ export function solveVapour(
   let ratio = start.humidityRatio;
   for (let attempt = 0; attempt < 6; attempt++) {
     ratio = (fixed + (cropOn ? cropFixed : 0) +
-      (floorOn ? terms.floorVapour * terms.floorRatio : 0) +
+      (floorOn ? wet.conductance * wet.ratio : 0) +
       (coverOn ? terms.coverVapour * coverRatio : 0)) /
-      (slope + (cropOn ? cropSlope : 0) + (floorOn ? terms.floorVapour : 0) +
+      (slope + (cropOn ? cropSlope : 0) + (floorOn ? wet.conductance : 0) +
         (coverOn ? terms.coverVapour : 0));
     const [crop, floor, cover] = [
       cropFixed - cropSlope * ratio > 0,
-      terms.floorRatio > ratio,
+      wet.ratio > ratio,
       ratio > coverRatio,
     ];
     if (crop === cropOn && floor === floorOn && cover === coverOn) break;
@@ -65,7 +67,7 @@ export function solveVapour(
   ratio = Math.max(0, Math.min(ratio, full));
   result.humidityRatio = ratio;
   result.crop = cropOn ? Math.max(0, cropFixed - cropSlope * ratio) : 0;
-  result.floor = floorOn ? Math.max(0, terms.floorVapour * (terms.floorRatio - ratio)) : 0;
+  result.floor = floorOn ? Math.max(0, wet.conductance * (wet.ratio - ratio)) : 0;
   result.cover = coverOn ? Math.max(0, terms.coverVapour * (ratio - coverRatio)) : 0;
   result.carried = flow * (ratio - terms.outsideRatio);
   result.mist = terms.boundary.storeVapour + result.crop + result.floor - result.cover -

@@ -1,0 +1,45 @@
+/** Evaporation from the wet floor at the temperature of its surface. @module */
+import { HEAT_OF_VAPORISATION, MOLAR_MASS_RATIO } from "../../air/mod.ts";
+import { quickSaturation } from "./saturation_table.ts";
+import type { StepTerms } from "./step_terms.ts";
+
+/** Vapour of the floor as a straight line: conductance·(ratio − humidity ratio of the air), kg/s. */
+export interface FloorVapour {
+  /** kg/s per unit of humidity ratio, the cooling of the surface counted */
+  readonly conductance: number;
+  /** kg/kg at which the floor gives off nothing */
+  readonly ratio: number;
+}
+
+const PASSES = 3;
+
+/**
+ * Vapour of the floor at a trial air temperature.
+ *
+ * The surface lies behind the floor's film: T_s = T_d − q/f with q = c(T_d − T_0) and the driving
+ * temperature T_d = T + (S − L·E)/f, so T_s = A − B·E. E = V(w_s(T_s) − w) is solved for T_s at the
+ * humidity at the start of the step (Newton) and made a straight line there: evaporation cools the
+ * surface, which holds it back.
+ */
+export function floorVapour(terms: StepTerms, temperature: number): FloorVapour {
+  const { boundary, floorFilm, floorVapour: wet, pressure, start } = terms;
+  if (wet <= 0) return { conductance: 0, ratio: 0 };
+  const soil = Math.min(1, boundary.floorConductance / floorFilm);
+  const dry = soil * boundary.floorTemperature +
+    (1 - soil) * (temperature + terms.solarFloor / floorFilm);
+  const cooling = wet * (1 - soil) * HEAT_OF_VAPORISATION / floorFilm;
+  let surface = dry;
+  let [ratio, slope] = [0, 0];
+  for (let pass = 0; pass < PASSES; pass++) {
+    const vapour = Math.min(0.9 * pressure, quickSaturation(surface));
+    ratio = MOLAR_MASS_RATIO * vapour / (pressure - vapour);
+    slope = ratio * pressure / (pressure - vapour) * 4098 / (surface + 237.3) ** 2;
+    if (pass === PASSES - 1) break;
+    const error = surface - dry + cooling * (ratio - start.humidityRatio);
+    surface -= error / (1 + cooling * slope);
+  }
+  return {
+    conductance: wet / (1 + cooling * slope),
+    ratio: ratio + slope * (dry - surface),
+  };
+}
