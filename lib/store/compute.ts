@@ -29,7 +29,7 @@ import { startState } from "./seasons/year.ts";
 function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   const engine = freshEngine(model);
   const year = emptyStoreYear();
-  const record = yearRecorder(year, house, model.site);
+  const record = yearRecorder(year, house);
   const camera = sectionCamera(model.site, engine);
   const freezing = freezingRecorder(model.site, engine);
   let spellState: Float64Array | undefined;
@@ -160,7 +160,7 @@ export function storeChapter(request: StoreRequest): StoreResult {
   // where the lower end is not held, only the end walls conduct to the deep ground
   const beyond = model.site.deepHeld ? 0 : ledger.deep;
   const air = year.house.airTemperature;
-  const fanEnergy = kilowattHours(ledger.fanSeconds * model.site.fanPower);
+  const fanEnergy = kilowattHours(ledger.fanEnergy);
   const heatIn = kilowattHours(ledger.heatIn);
   const heatOut = kilowattHours(ledger.heatOut);
   const backupHeat = kilowattHours(backup.ledger.heater);

@@ -30,6 +30,8 @@ export interface StoreSite {
   readonly airRate: number;
   /** W electric while the fan runs */
   readonly fanPower: number;
+  /** kg/m³ at which flow, film and power of the fan hold */
+  readonly density: number;
   /** m³/s that the fan moves */
   readonly airFlow: number;
   /** m², all of the floor */
@@ -179,6 +181,7 @@ export function storeSite(
     heatRate,
     airRate,
     fanPower: fan.power,
+    density: fan.density,
     airFlow: fan.airFlow,
     floorArea,
     deepHeld: lowerEnd(request).held,

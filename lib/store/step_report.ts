@@ -1,6 +1,7 @@
 /** The steps of a year of the store, and what each reports. @module */
 import { HOUR } from "../basics/mod.ts";
 import type { HouseStep } from "../house/types.ts";
+import type { FlowAir } from "./air/flow_air.ts";
 import type { FanMode } from "./control.ts";
 
 /**
@@ -34,6 +35,10 @@ export interface StepReport {
   readonly floor: number;
   /** W that a plate collector gave the charging air */
   readonly collected: number;
+  /** W electric of the fan; 0 where it rests */
+  readonly fanPower: number;
+  /** air and tubes at the density of the step; null where the fan rests */
+  readonly air: FlowAir | null;
   /** W/m of tube by slice and tube; zero where the fan rests */
   readonly heat: Float64Array;
   readonly latentHeat: Float64Array;

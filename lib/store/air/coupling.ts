@@ -17,28 +17,38 @@ export interface TubeCoupling {
   readonly inverse: Float64Array | null;
 }
 
+/** Coupling of one step length of an engine. */
+export function tubeCoupling(
+  engine: SoilEngine,
+  field: TubeField,
+  lengthFactor: number,
+  step: number,
+): TubeCoupling {
+  const { tubes } = field;
+  const own = engine.tubeResponse[step]!.map((value, tube) =>
+    value * lengthFactor + field.soilSide[tube]!
+  );
+  const cross = engine.tubeCross[step]?.map((value) => value * lengthFactor) ?? null;
+  if (cross === null) return { own, cross, inverse: null };
+  const matrix = Matrix.zeros(tubes, tubes);
+  for (let tube = 0; tube < tubes; tube++) {
+    for (let other = 0; other < tubes; other++) {
+      const value = tube === other
+        ? own[tube]! + 1 / field.sensible[tube]!
+        : cross[tube * tubes + other]!;
+      matrix.set(tube, other, value);
+    }
+  }
+  return { own, cross, inverse: Float64Array.from(invert(matrix).to1DArray()) };
+}
+
 /** Couplings of all step lengths of an engine. */
 export function tubeCouplings(
   engine: SoilEngine,
   field: TubeField,
   lengthFactor: number,
 ): TubeCoupling[] {
-  const { tubes } = field;
-  return engine.tubeResponse.map((response, step) => {
-    const own = response.map((value, tube) => value * lengthFactor + field.soilSide[tube]!);
-    const cross = engine.tubeCross[step]?.map((value) => value * lengthFactor) ?? null;
-    if (cross === null) return { own, cross, inverse: null };
-    const matrix = Matrix.zeros(tubes, tubes);
-    for (let tube = 0; tube < tubes; tube++) {
-      for (let other = 0; other < tubes; other++) {
-        const value = tube === other
-          ? own[tube]! + 1 / field.sensible[tube]!
-          : cross[tube * tubes + other]!;
-        matrix.set(tube, other, value);
-      }
-    }
-    return { own, cross, inverse: Float64Array.from(invert(matrix).to1DArray()) };
-  });
+  return engine.tubeResponse.map((_, step) => tubeCoupling(engine, field, lengthFactor, step));
 }
 
 /** Heat of all tubes of a slice from what drives each, K; writes W/m into `heat`. */

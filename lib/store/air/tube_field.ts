@@ -98,3 +98,31 @@ export function tubeField(inputs: TubeFieldInputs): TubeField {
     waterHeld: each(() => inputs.perimeter * inputs.filmWater * segment),
   };
 }
+
+/** Film with mass flow (Dittus & Boelter 1930 [dittus-boelter-1930]). */
+const FILM_POWER = 0.8;
+
+/** What a segment exchanges for each metre at another flow: N goes with the film over the flow. */
+function exchangeAt(segment: number, given: number, stream: number, ratio: number): number {
+  const units = -Math.log1p(-given * segment / stream) * ratio ** (FILM_POWER - 1);
+  return -ratio * stream * Math.expm1(-units) / segment;
+}
+
+/**
+ * The same tubes with air of another density at the same volume flow.
+ *
+ * @param field at its own density
+ * @param ratio new density over it
+ */
+export function atDensity(field: TubeField, ratio: number): TubeField {
+  const { segment, heatRate, airRate } = field;
+  return {
+    ...field,
+    heatRate: heatRate.map((rate) => rate * ratio),
+    airRate: airRate.map((rate) => rate * ratio),
+    sensible: field.sensible.map((value, k) => exchangeAt(segment, value, heatRate[k]!, ratio)),
+    latent: field.latent.map((value, k) =>
+      exchangeAt(segment, value, airRate[k]! * HEAT_OF_VAPORISATION, ratio)
+    ),
+  };
+}

@@ -24,6 +24,8 @@ export interface SoilLedger {
   readonly inByQuarter: Float64Array;
   readonly outByQuarter: Float64Array;
   fanSeconds: number;
+  /** J of electricity */
+  fanEnergy: number;
   /** J that a plate collector gave the charging air */
   collected: number;
   /** J of back-up heat */
@@ -64,6 +66,7 @@ export function openLedger(site: StoreSite, engine: SoilEngine): SoilLedger {
     inByQuarter: new Float64Array(4),
     outByQuarter: new Float64Array(4),
     fanSeconds: 0,
+    fanEnergy: 0,
     collected: 0,
     heater: 0,
     evaporated: 0,
@@ -89,8 +92,9 @@ export interface BookedStep {
   readonly deep: number;
   /** kg/s to the air */
   readonly vapour: number;
-  /** W that a plate collector gave the charging air */
+  /** W that a plate collector gave the charging air, and W electric of the fan */
   readonly collected: number;
+  readonly fanPower: number;
   readonly house: Pick<HouseFlows, "heater" | "evaporated">;
 }
 
@@ -113,6 +117,7 @@ export function bookStep(ledger: SoilLedger, step: BookedStep): void {
   ledger.throughput += (Math.abs(sensible + latent) + Math.abs(floor) + Math.abs(outdoor) +
     Math.abs(deep)) * seconds;
   ledger.fanSeconds += mode === 0 ? 0 : seconds;
+  ledger.fanEnergy += step.fanPower * seconds;
   ledger.collected += step.collected * seconds;
   ledger.heater += step.house.heater * seconds;
   ledger.evaporated += step.house.evaporated * seconds;

@@ -1,5 +1,4 @@
 /** Heat tagged by the quarter it was put in, carried as temperature fields of their own. @module */
-import { type TubeCoupling, tubeCouplings } from "../air/coupling.ts";
 import { quarterOf } from "./ledger.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
 import { withoutZones } from "../solver/reduced/assembly.ts";
@@ -31,7 +30,6 @@ class TaggedFields implements Tags {
   readonly #site: StoreSite;
   /** no tagged heat reaches slices without tubes */
   readonly #lanes: number;
-  readonly #couplings: readonly TubeCoupling[];
   readonly #none: Float64Array;
   readonly #heat: Float64Array;
   readonly #latent: Float64Array;
@@ -46,7 +44,6 @@ class TaggedFields implements Tags {
     this.engine = reducedEngine(withoutZones(slice), FIELDS * site.slices, YEAR_STEPS, false);
     this.#site = site;
     this.#lanes = site.slices;
-    this.#couplings = tubeCouplings(this.engine, site.field, site.tubeLengthFactor);
     this.#none = new Float64Array(FIELDS * site.slices);
     this.#heat = new Float64Array(segments);
     this.#latent = new Float64Array(segments);
@@ -81,13 +78,14 @@ class TaggedFields implements Tags {
 
   /** Every field warms its share of the air; the undisturbed ground has the rest. */
   #discharge(report: StepReport): void {
-    const { field } = this.#site;
+    const { field } = report.air!;
+    const coupling = report.air!.coupling(report.step);
     const row = this.#ledger.back[this.#quarter]!;
     let tagged = 0;
     for (let tag = 0; tag < FIELDS; tag++) {
       const pass = {
         field,
-        coupling: this.#couplings[report.step]!,
+        coupling,
         block: this.engine.blockTemperature,
         first: tag * this.#lanes * field.tubes,
         reversed: report.reversed,

@@ -24,20 +24,8 @@ export function emptyStoreYear(): StoreYear {
   };
 }
 
-/** Fan and air of the running field. */
-interface RunningField {
-  /** W */
-  readonly fanPower: number;
-  /** W/K of the air through all tubes */
-  readonly heatRate: number;
-}
-
 /** A listener that fills a store year; means over each hour, those of the air over its running time. */
-export function yearRecorder(
-  year: StoreYear,
-  house: HouseModel,
-  { fanPower, heatRate }: RunningField,
-): StepListener {
+export function yearRecorder(year: StoreYear, house: HouseModel): StepListener {
   const running = new Float64Array(HOURS_PER_YEAR);
   const drawn = (series: Float64Array, hour: number, value: number, share: number) => {
     const before = running[hour]!;
@@ -55,11 +43,11 @@ export function yearRecorder(
       drawn(year.intakeTemperature, hour, report.intake, share);
       drawn(year.outletTemperature, hour, report.outlet, share);
       running[hour]! += share;
-      year.airRate[hour]! += share * heatRate;
+      year.airRate[hour]! += share * report.air!.heatRate;
     }
     year.storeTemperature[hour]! += share * report.store;
     year.fanShare[hour]! += share * report.mode;
-    year.fanPower[hour]! += report.mode === 0 ? 0 : share * fanPower;
+    year.fanPower[hour]! += share * report.fanPower;
     year.condensate[hour]! -= report.vapour * report.seconds;
     year.floor[hour]! += share * report.floor;
   };

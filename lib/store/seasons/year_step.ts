@@ -4,7 +4,6 @@ import { HOUR } from "../../basics/mod.ts";
 import type { HouseModel, HouseStep } from "../../house/types.ts";
 import {
   bookWater,
-  drySlope,
   marchAir,
   type MarchInput,
   type MarchOutput,
@@ -12,7 +11,7 @@ import {
 } from "../air/air_march.ts";
 import { collectorHeat, type CollectorYear, collectorYear } from "../air/collector_year.ts";
 import { type ControlSight, decideMode, type FanMode } from "../control.ts";
-import { type TubeCoupling, tubeCouplings } from "../air/coupling.ts";
+import { type FlowAir, flowAirs } from "../air/flow_air.ts";
 import type { SoilEngine } from "../solver/engine.ts";
 import { bookStep, type SoilLedger } from "../ledger/ledger.ts";
 import type { StoreSite } from "../site.ts";
@@ -36,9 +35,8 @@ export interface YearWork {
   readonly state: YearState;
   readonly ledger: SoilLedger;
   readonly listen: StepListener | undefined;
-  readonly couplings: readonly TubeCoupling[];
-  /** W/K by step length */
-  readonly slopes: readonly number[];
+  /** the fan's air at degC, kg/kg and Pa */
+  readonly airAt: (temperature: number, ratio: number, pressure: number) => FlowAir;
   readonly result: MarchOutput;
   /** by lane: degC outside, below, driving the floor */
   readonly outdoor: Float64Array;
@@ -58,7 +56,6 @@ export function yearWork(
 ): YearWork {
   const { site } = setting;
   const { engine } = state;
-  const couplings = tubeCouplings(engine, site.field, site.tubeLengthFactor);
   const byLane = () => new Float64Array(engine.lanes);
   return {
     setting,
@@ -66,8 +63,7 @@ export function yearWork(
     state,
     ledger,
     listen,
-    couplings,
-    slopes: couplings.map((coupling) => site.field.copies * drySlope(site.field, coupling)),
+    airAt: flowAirs(site, engine),
     result: marchOutput(site.field),
     outdoor: byLane(),
     deep: byLane(),
@@ -94,6 +90,8 @@ export function storeTemperature(site: StoreSite, engine: SoilEngine): number {
 /** What the thermostat sees, and W that the plate collector would give the intake. */
 interface IntakeSight extends ControlSight {
   readonly collected: number;
+  /** degC at the ridge, where the intake draws */
+  readonly ridge: number;
 }
 
 /** What the thermostat sees at the start of a step. */
@@ -107,6 +105,7 @@ export function sightOf(work: YearWork, hour: number): IntakeSight {
   return {
     intake: ridge + collected / site.heatRate,
     collected,
+    ridge,
     store: storeTemperature(site, state.engine),
     air,
     humidity: relativeHumidityFromRatio(air, state.house.humidityRatio, house.pressure),
@@ -126,6 +125,7 @@ function modeOf(work: YearWork, seen: ControlSight, hour: number, part: number, 
 /** What the tubes would give at the house's temperature of the step's start. */
 interface TubeTrial {
   readonly march: MarchInput;
+  readonly air: FlowAir;
   /** W to the house, fan included, and kg/s of vapour */
   readonly heat: number;
   readonly vapour: number;
@@ -139,18 +139,26 @@ interface TubeTrial {
  * end as far as it can be foreseen: what house and tubes did to it is carried on, damped as an
  * implicit step would.
  */
-function tryTubes(work: YearWork, seen: IntakeSight, step: number, mode: FanMode): TubeTrial {
+function tryTubes(
+  work: YearWork,
+  seen: IntakeSight,
+  step: number,
+  mode: FanMode,
+  pressure: number,
+): TubeTrial {
   const { setting, state, result } = work;
   const { site, inputs, house } = setting;
   const { copies } = site.field;
   const seconds = state.engine.steps[step]!;
-  const fanRise = site.fanPower / site.heatRate;
+  const collected = mode === 1 ? seen.collected : 0;
+  const air = work.airAt(mode === 1 ? seen.intake : seen.air, state.house.humidityRatio, pressure);
+  const drawn = mode === 1 ? seen.ridge + collected / air.heatRate : seen.air;
   const first: MarchInput = {
-    field: site.field,
+    field: air.field,
     saturation: site.saturation,
     block: state.engine.blockTemperature,
-    coupling: work.couplings[step]!,
-    temperature: (mode === 1 ? seen.intake : seen.air) + fanRise,
+    coupling: air.coupling(step),
+    temperature: drawn + air.fanPower / air.heatRate,
     ratio: state.house.humidityRatio,
     reversed: mode === -1 && inputs.reverse,
     water: state.water,
@@ -159,15 +167,15 @@ function tryTubes(work: YearWork, seen: IntakeSight, step: number, mode: FanMode
   marchAir(first, result);
   const share = seconds / house.dryAirMass;
   const ratio = state.house.humidityRatio + (state.vapourGain + copies * result.vapour) * share /
-      (1 + share * MOIST_SHARE * site.airRate);
+      (1 + share * MOIST_SHARE * air.airRate);
   const march = { ...first, ratio: Math.max(DRIEST, ratio) };
   marchAir(march, result);
-  const collected = mode === 1 ? seen.collected : 0;
   const brought = work.collector?.outdoors === true ? collected : 0;
   // the air gives up what lies between ridge and mean, and the fan's heat goes with it
   return {
     march,
-    heat: copies * result.toAir + site.fanPower + brought,
+    air,
+    heat: copies * result.toAir + air.fanPower + brought,
     vapour: copies * result.vapour,
     collected,
     brought,
@@ -196,7 +204,7 @@ function moveHouse(
     floorConductance: conductance,
     floorTemperature: pull / conductance,
     storeHeat: (trial?.heat ?? 0) + state.owed / seconds,
-    storeSlope: trial === null ? 0 : work.slopes[step]!,
+    storeSlope: trial?.air.slope(step) ?? 0,
     storeReference: seen.air,
     storeVapour: (trial?.vapour ?? 0) + state.vapourOwed / seconds,
   });
@@ -213,11 +221,11 @@ function settleTubes(
   const { setting, state, result, ledger } = work;
   const { site, house } = setting;
   const { copies } = site.field;
-  const { march } = trial;
+  const { march, air } = trial;
   const warmer = moved.state.airTemperature - seen.air;
   marchAir({ ...march, temperature: march.temperature + warmer }, result);
-  const given = copies * result.toAir + site.fanPower + trial.brought;
-  state.owed = (given - trial.heat - work.slopes[step]! * warmer) * march.seconds;
+  const given = copies * result.toAir + air.fanPower + trial.brought;
+  state.owed = (given - trial.heat - air.slope(step) * warmer) * march.seconds;
   state.vapourOwed = (copies * result.vapour - trial.vapour) * march.seconds;
   ledger.drained += copies * bookWater(march, result);
   state.vapourGain = (moved.state.humidityRatio - state.house.humidityRatio) * house.dryAirMass /
@@ -225,7 +233,7 @@ function settleTubes(
   for (let k = 0; k < result.heat.length; k++) {
     work.laneHeat[k] = result.heat[k]! * site.tubeLengthFactor;
   }
-  return march.temperature + warmer - site.fanPower / site.heatRate;
+  return march.temperature + warmer - air.fanPower / air.heatRate;
 }
 
 /** No air in the tubes: nothing given, nothing owed. */
@@ -255,7 +263,13 @@ export function stepStore(work: YearWork, hour: number, step: number, part: numb
   const seen = sightOf(work, hour);
   const mode = modeOf(work, seen, hour, part, seconds);
   engine.predict(step, work.outdoor, work.deep, mode !== 0);
-  const trial = mode === 0 ? null : tryTubes(work, seen, step, mode);
+  const trial = mode === 0 ? null : tryTubes(
+    work,
+    seen,
+    step,
+    mode,
+    setting.climate.pressure[hour]!,
+  );
   const moved = moveHouse(work, trial, seen, hour, step);
   if (trial === null) restTubes(work);
   const drawn = trial === null ? NaN : settleTubes(work, trial, moved, seen, step);
@@ -270,6 +284,7 @@ export function stepStore(work: YearWork, hour: number, step: number, part: numb
     deep: overLanes(engine.deepHeat, site.lengths),
     vapour: trial === null ? 0 : copies * result.vapour,
     collected: trial?.collected ?? 0,
+    fanPower: trial?.air.fanPower ?? 0,
   };
   bookStep(work.ledger, { hour, mode, seconds, house: moved.flows, ...flows });
   work.listen?.({
@@ -288,6 +303,8 @@ export function stepStore(work: YearWork, hour: number, step: number, part: numb
     store: seen.store,
     floor: flows.floor,
     collected: flows.collected,
+    fanPower: flows.fanPower,
+    air: trial?.air ?? null,
     heat: result.heat,
     latentHeat: result.latentHeat,
     latentSlope: result.latentSlope,

@@ -140,7 +140,7 @@ function variantRow(request: StoreRequest, variant: StoreVariant): VariantRow {
     start: free.soilState,
   });
   const { ledger, year } = free;
-  const fanEnergy = kilowattHours(ledger.fanSeconds * model.site.fanPower);
+  const fanEnergy = kilowattHours(ledger.fanEnergy);
   return {
     name: variant.name,
     heatIn: kilowattHours(ledger.heatIn),

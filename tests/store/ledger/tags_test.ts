@@ -47,6 +47,16 @@ Deno.test("tagFields() and the undisturbed ground, run by itself, sum to the who
     return engine;
   });
   const [whole, ground] = engines as [ReducedEngine, ReducedEngine];
+  const couplings = tubeCouplings(whole, site.field, site.tubeLengthFactor);
+  const { field, heatRate, airRate, fanPower } = site;
+  const flow = {
+    field,
+    heatRate,
+    airRate,
+    fanPower,
+    coupling: (step: number) => couplings[step]!,
+    slope: () => 0,
+  };
   const tags = tagFields(slice, site);
   tags.open();
   const outdoor = new Float64Array(lanes);
@@ -84,6 +94,8 @@ Deno.test("tagFields() and the undisturbed ground, run by itself, sum to the who
       outlet: air,
       sensible: all?.into ?? 0,
       collected: 0,
+      fanPower: 0,
+      air: flow,
       latent: 0,
       vapour: 0,
       store: 0,

@@ -71,9 +71,9 @@ Deno.test("the fan's heat warms the air before the tubes", () => {
     see: (report) => seen.push({ ...report }),
   });
   assert(site.fanPower / site.heatRate > 0.15, "a rise to be seen");
-  for (const { house, outlet, sensible } of seen) {
-    const entering = house.state.airTemperature + site.fanPower / site.heatRate;
-    assertAlmostEquals(sensible, site.heatRate * (entering - outlet), 1e-6 * Math.abs(sensible));
+  for (const { house, outlet, sensible, air } of seen) {
+    const entering = house.state.airTemperature + air!.fanPower / air!.heatRate;
+    assertAlmostEquals(sensible, air!.heatRate * (entering - outlet), 1e-6 * Math.abs(sensible));
     compared++;
   }
   assert(compared === 12);
