@@ -23,7 +23,6 @@ export interface SoilLedger {
   /** by quarter of the year */
   readonly inByQuarter: Float64Array;
   readonly outByQuarter: Float64Array;
-  fanSeconds: number;
   /** J of electricity */
   fanEnergy: number;
   /** J that a plate collector gave the charging air */
@@ -65,7 +64,6 @@ export function openLedger(site: StoreSite, engine: SoilEngine): SoilLedger {
     throughput: 0,
     inByQuarter: new Float64Array(4),
     outByQuarter: new Float64Array(4),
-    fanSeconds: 0,
     fanEnergy: 0,
     collected: 0,
     heater: 0,
@@ -116,7 +114,6 @@ export function bookStep(ledger: SoilLedger, step: BookedStep): void {
   ledger.deep += deep * seconds;
   ledger.throughput += (Math.abs(sensible + latent) + Math.abs(floor) + Math.abs(outdoor) +
     Math.abs(deep)) * seconds;
-  ledger.fanSeconds += mode === 0 ? 0 : seconds;
   ledger.fanEnergy += step.fanPower * seconds;
   ledger.collected += step.collected * seconds;
   ledger.heater += step.house.heater * seconds;
