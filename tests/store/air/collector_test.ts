@@ -143,7 +143,7 @@ for (const place of PLACES) {
     assertAlmostEquals(ledger.collected, plate, 1e-9 * plate);
     const brought = place === "outside" ? plate : 0;
     assertAlmostEquals(
-      toHouse,
+      toHouse + state.owed,
       walls + running + brought,
       1e-6 * Math.abs(walls),
     );
