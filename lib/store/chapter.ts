@@ -18,8 +18,8 @@ import { type SummarisedStore, summariseStore } from "./summary.ts";
 import { tubeAtStrongestHour } from "./tube_along.ts";
 import { tubeCounts } from "./tube_count.ts";
 import type { StoreInputs } from "./types.ts";
-import { storeVariants } from "./variants/variants.ts";
-import { type HouseWay, houseWays } from "./variants/ways.ts";
+import { storeVariants, type VariantRow } from "./variants/variants.ts";
+import { type HouseWay, houseWays, type KnownYears } from "./variants/ways.ts";
 import {
   fieldSearchTables,
   firstStepsTables,
@@ -83,6 +83,31 @@ function takesCoarse(study: StoreStudy, earlier: StoreEarlier): StoreRequest {
   return takes({ ...study, store: { ...study.store, slices } }, earlier);
 }
 
+/** The chapter's own years, with the store and with the fan always off. */
+function knownYears(result: SummarisedStore): KnownYears {
+  return {
+    store: { year: result.year.house, backupHeat: result.backupHeat },
+    noFan: { year: result.noFan, backupHeat: result.backupHeatNoFan },
+  };
+}
+
+/** The chapter's own year as the row of the plan. */
+function planRow(result: SummarisedStore): Omit<VariantRow, "name"> {
+  const { heatIn, heatOut, latentIn, fanEnergy, recovery, cop } = result;
+  const { coldestHour, hoursBelowFreezing, backupHeat } = result;
+  return {
+    heatIn,
+    heatOut,
+    latentIn,
+    fanEnergy,
+    recovery,
+    cop,
+    coldestHour,
+    hoursBelowFreezing,
+    backupHeat,
+  };
+}
+
 /** House, tubes and soil together, hour by hour, until the year repeats. */
 export const store = chapter({
   name: "store",
@@ -93,18 +118,24 @@ export const store = chapter({
   figures: storeFigures,
   tables: storeTables,
   extras: {
-    /** With and without store and curtain, on a coarser store. */
+    /** With and without store and curtain; the house as it is has its years from the chapter. */
     ways: extra({
-      after: AFTER,
-      takes: takesCoarse,
-      compute: (request: StoreRequest) => houseWays(request),
+      after: [...AFTER, "store"],
+      takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
+        request: takes(study, earlier),
+        known: knownYears(earlier.store),
+      }),
+      compute: ({ request, known }) => houseWays(request, known),
       tables: waysTables,
     }),
-    /** The store built or run otherwise, on a coarser store. */
+    /** The store built or run otherwise: differences on a coarser store, set on the chapter's year. */
     variants: extra({
-      after: AFTER,
-      takes: takesCoarse,
-      compute: (request: StoreRequest) => storeVariants(request),
+      after: [...AFTER, "store"],
+      takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
+        request: takesCoarse(study, earlier),
+        plan: planRow(earlier.store),
+      }),
+      compute: ({ request, plan }) => storeVariants(request, plan),
       tables: variantsTables,
     }),
     /** Insulation or store first? */

@@ -47,7 +47,9 @@ export function variantsTables(variants: readonly ComparedVariant[]): ResultTabl
       ["below freezing", "h", (row) => row.hoursBelowFreezing],
       ["back-up heat", "kWh", (row) => row.backupHeat],
       ["saved against the plan", "kWh", (row) => row.saved],
+      ["saving resolved to", "kWh", (row) => row.savedResolution],
       ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
+      ["gain resolved to", "K", (row) => row.gainResolution],
     ]),
   ];
 }

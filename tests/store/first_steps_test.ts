@@ -1,4 +1,4 @@
-import { assertEquals } from "@std/assert";
+import { assertAlmostEquals, assertEquals } from "@std/assert";
 import { firstSteps, variantsCompared, waysCompared } from "../../lib/store/mod.ts";
 import { ranking, variants, ways } from "../show/sample.ts";
 
@@ -34,4 +34,20 @@ Deno.test("variantsCompared() sets each store against the plan, which gains noth
   assertEquals(variantsCompared(variants).map((row) => Math.round(row.saved)), [0, 150, -600]);
   const gains = variantsCompared(variants).map((row) => Math.round(10 * row.coldestHourGain));
   assertEquals(gains, [0, 4, -7]);
+});
+
+Deno.test("variantsCompared() sets differences of coarse years on the plan's own year", () => {
+  // Property: the plan's row is the plan's own year, a variant's differs from it as the coarse ones do
+  const own = { ...variants[0]!, backupHeat: 19990, coldestHour: -5.9, heatIn: 12100 };
+  const [plan, longer] = variantsCompared(variants, own);
+  assertEquals([plan!.backupHeat, plan!.coldestHour, plan!.heatIn], [19990, -5.9, 12100]);
+  assertEquals(longer!.backupHeat, 19990 - longer!.saved);
+  assertAlmostEquals(longer!.coldestHour, -5.9 + longer!.coldestHourGain, 1e-12);
+  assertAlmostEquals(longer!.recovery, longer!.heatOut / longer!.heatIn, 1e-12);
+  assertEquals([longer!.savedResolution, plan!.savedResolved, longer!.savedResolved], [
+    10,
+    false,
+    true,
+  ]);
+  assertAlmostEquals(longer!.gainResolution, 0.1, 1e-12);
 });

@@ -71,9 +71,8 @@ export function waysChart(ways: readonly HouseWay[]): DisplayItem {
     alt: `Coldest hour, first freeze, hours below limits and back-up heat of four houses. ${
       ways.map((way) => `${way.name}: ${words(way)}`).join(". ")
     }.`,
-    note: "Each house on soil that has settled. A study without a curtain is given a typical " +
-      "one here. There are fewer slices along the tubes than in the chapter's own year, so numbers may differ " +
-      "in the last digits.",
+    note:
+      "Each house on soil that has settled. A study without a curtain is given a typical one here.",
     legend: curves.map((curve) => ({
       label: curve.label,
       colour: curve.colour,
@@ -85,10 +84,11 @@ export function waysChart(ways: readonly HouseWay[]): DisplayItem {
 
 /** What each change of the store does to the back-up heat and to the coldest hour. */
 export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem {
-  const rows = variants.slice(1).map(({ name, saved, coldestHourGain: gain }) => ({
-    name,
-    saved,
-    gain,
+  const rows = variants.slice(1).map((row) => ({
+    name: row.name,
+    saved: row.saved,
+    gain: row.coldestHourGain,
+    resolved: { saved: row.savedResolved, gain: row.gainResolved },
   }));
   const names = rows.map((row) => row.name);
   const bars = (value: "saved" | "gain", label: string, digits: number) => {
@@ -96,12 +96,13 @@ export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem
     const most = Math.max(0, ...rows.map((row) => row[value]));
     const span = Math.max(most - least, 10 ** -digits);
     const signed = (row: typeof rows[number]) => {
+      if (!row.resolved[value]) return "too small to tell";
       const text = showNumber(row[value], digits);
       return row[value] > 0 && Number(text) !== 0 ? `+${text}` : text;
     };
     const side = (positive: boolean) =>
       Plot.text(rows.filter((row) => (row[value] >= 0) === positive), {
-        x: value,
+        x: (row: typeof rows[number]) => row.resolved[value] ? row[value] : 0,
         y: "name",
         text: signed,
         textAnchor: positive ? "start" : "end",
@@ -114,7 +115,7 @@ export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem
       x: { label, grid: true, domain: [least - 0.15 * span, most + 0.15 * span] },
       y: { domain: names, label: null, padding: 0.3 },
       marks: [
-        Plot.barX(rows, {
+        Plot.barX(rows.filter((row) => row.resolved[value]), {
           x: value,
           y: "name",
           fill: (row: typeof rows[number]) => row[value] >= 0 ? PALETTE.warm : PALETTE.cold,
@@ -132,14 +133,14 @@ export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem
     title: "The same store built or run otherwise",
     alt: `Back-up heat saved and rise of the coldest hour compared with the store as planned. ${
       rows.map((row) =>
-        `${row.name}: ${showSi(row.saved, "energy")}, ${
-          showSi(row.gain, "temperatureDifference", 2)
+        `${row.name}: ${row.resolved.saved ? showSi(row.saved, "energy") : "too small to tell"}, ${
+          row.resolved.gain ? showSi(row.gain, "temperatureDifference", 2) : "too small to tell"
         }`
       ).join(". ")
     }.`,
     note:
-      "Air flow and fan power are as planned in every row. There are fewer slices along the tubes than in " +
-      "the chapter's own year; compare the rows only with each other.",
+      "Air flow and fan power are as planned in every row. The differences come from years with fewer " +
+      "slices along the tubes; what those slices cannot resolve is called too small to tell.",
     table: dataTable(variants, VARIANT_COLUMNS),
   });
 }

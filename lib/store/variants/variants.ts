@@ -15,12 +15,23 @@ export interface StoreVariant {
   readonly change: (request: StoreRequest) => StoreRequest;
 }
 
-/** Year of one variant against the plan. */
+/**
+ * Year of one variant against the plan. Variants run on fewer slices: their values are the plan's own
+ * with the difference that the change makes on these slices.
+ */
 export interface ComparedVariant extends VariantRow {
   /** kWh a year of back-up heat less than with the plan */
   readonly saved: number;
   /** K that the coldest hour is warmer than with the plan */
   readonly coldestHourGain: number;
+  /** kWh a year that fewer slices move the plan's back-up heat: smaller effects are not resolved */
+  readonly savedResolution: number;
+  /** K that fewer slices move the plan's coldest hour: smaller effects are not resolved */
+  readonly gainResolution: number;
+  /** whether the saving is larger than its resolution */
+  readonly savedResolved: boolean;
+  /** whether the gain is larger than its resolution */
+  readonly gainResolved: boolean;
 }
 
 /** Year of one variant. */
@@ -156,30 +167,70 @@ function variantRow(request: StoreRequest, variant: StoreVariant): VariantRow {
 }
 
 /**
- * Rows of all variants, the plan first.
+ * All variants against the plan, the plan first.
  *
- * @param request the store's request, SI inside
- * @param variants what each changes
+ * @param request the store's request, on as few slices as the comparison may take
+ * @param plan the plan's own year, on all its slices; that on these slices unless given
+ * @param variants what each changes; the first is the plan
  * @returns heat and fan energy in kWh a year, coldest hour in degC, hours below 0 degC
  */
 export function storeVariants(
   request: StoreRequest,
+  plan?: Omit<VariantRow, "name">,
   variants: readonly StoreVariant[] = STORE_VARIANTS,
 ): ComparedVariant[] {
-  return variantsCompared(variants.map((variant) => variantRow(request, variant)));
+  return variantsCompared(variants.map((variant) => variantRow(request, variant)), plan);
 }
+
+/** Values that a change moves; the ratios follow from them. */
+const MOVED = [
+  "heatIn",
+  "heatOut",
+  "latentIn",
+  "fanEnergy",
+  "coldestHour",
+  "hoursBelowFreezing",
+  "backupHeat",
+] as const;
 
 /**
  * What each variant saves against the plan, and what the coldest hour gains.
  *
- * @param rows the plan first
+ * @param rows years on the slices of the comparison, the plan first
+ * @param own the plan's own year, on all its slices; the first row unless given
  */
-export function variantsCompared(rows: readonly VariantRow[]): ComparedVariant[] {
-  const plan = rows[0];
+export function variantsCompared(
+  rows: readonly VariantRow[],
+  own?: Omit<VariantRow, "name">,
+): ComparedVariant[] {
+  const [plan] = rows;
   if (plan === undefined) throw new RangeError("Cannot compare stores: give at least the plan");
-  return rows.map((row) => ({
-    ...row,
-    saved: plan.backupHeat - row.backupHeat,
-    coldestHourGain: row.coldestHour - plan.coldestHour,
-  }));
+  const shown = own ?? plan;
+  const savedResolution = Math.abs(plan.backupHeat - shown.backupHeat);
+  const gainResolution = Math.abs(plan.coldestHour - shown.coldestHour);
+  return rows.map((row) => {
+    const saved = plan.backupHeat - row.backupHeat;
+    const coldestHourGain = row.coldestHour - plan.coldestHour;
+    return {
+      ...moved(row, plan, shown),
+      saved,
+      coldestHourGain,
+      savedResolution,
+      gainResolution,
+      savedResolved: Math.abs(saved) > savedResolution,
+      gainResolved: Math.abs(coldestHourGain) > gainResolution,
+    };
+  });
+}
+
+/** The plan as shown, moved by the difference between two coarse rows. */
+function moved(row: VariantRow, plan: VariantRow, shown: Omit<VariantRow, "name">): VariantRow {
+  const values: { -readonly [K in keyof VariantRow]: VariantRow[K] } = { ...row };
+  for (const key of MOVED) values[key] = shown[key] + (row[key] - plan[key]);
+  const { heatIn, heatOut, fanEnergy } = values;
+  return {
+    ...values,
+    recovery: heatIn > 0 ? heatOut / heatIn : 0,
+    cop: fanEnergy > 0 ? heatOut / fanEnergy : 0,
+  };
 }

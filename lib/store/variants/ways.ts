@@ -3,7 +3,7 @@ import { min } from "d3-array";
 import { firstHourBelow, hoursBelow, kilowattHours } from "../../basics/mod.ts";
 import type { LimitHours } from "../../climate/types.ts";
 import { houseModel, usualCurtain, withHeater } from "../../house/mod.ts";
-import type { HouseYear } from "../../house/types.ts";
+import type { HouseInputs, HouseYear } from "../../house/types.ts";
 import { settledYear } from "../seasons/settled_year.ts";
 import type { StoreRequest } from "../site.ts";
 import { soilModel } from "../seasons/soil_model.ts";
@@ -37,15 +37,32 @@ export interface HouseWay {
 /** degC whose hours are counted */
 const LIMITS = [-10, -5, 0, 5];
 
+/** A year of the study's own house that is known already. */
+export interface KnownYear {
+  /** hourly year of the free-running house */
+  readonly year: HouseYear;
+  /** kWh a year to hold the heating set point */
+  readonly backupHeat: number;
+}
+
+/** Years of the study's own house, curtain as it is. */
+export interface KnownYears {
+  /** with the store */
+  readonly store: KnownYear;
+  /** fan always off */
+  readonly noFan: KnownYear;
+}
+
 /**
  * Four settled years: neither, curtain alone, store alone, both; all on the store's soil. A study
  * without a curtain is given a usual one.
  *
  * @param request the store's request, SI inside
+ * @param known years of the house as the study has it, which are not run again
  * @returns settled years of the four houses
  */
-export function houseWays(request: StoreRequest): HouseWay[] {
-  return waysCompared(fourHouses(request));
+export function houseWays(request: StoreRequest, known?: KnownYears): HouseWay[] {
+  return waysCompared(fourHouses(request, known));
 }
 
 /** A house before it is compared with the others. */
@@ -66,34 +83,45 @@ export function waysCompared(houses: readonly HouseAlone[]): HouseWay[] {
   }));
 }
 
-function fourHouses(request: StoreRequest): HouseAlone[] {
-  const curtain = request.houseInputs.curtain ??
-    usualCurtain(request.houseInputs.heatSetPoint);
+function fourHouses(request: StoreRequest, known?: KnownYears): HouseAlone[] {
+  const own = request.houseInputs.curtain;
+  const curtain = own ?? usualCurtain(request.houseInputs.heatSetPoint);
   return [false, true].flatMap((store) =>
     [false, true].map((curtained): HouseAlone => {
-      const houseInputs = { ...request.houseInputs, curtain: curtained ? curtain : null };
-      const changed = { ...request, houseInputs };
-      const house = houseModel(houseInputs, request.climate);
-      const model = soilModel(changed, house);
-      const run = { request: changed, model, fan: store };
-      const free = settledYear({ ...run, house: withHeater(house, 0) });
-      const heated = settledYear({
-        ...run,
-        house: withHeater(house, Infinity),
-        start: free.soilState,
-      });
-      const air = free.year.airTemperature;
+      const asStudied = curtained === (own !== null) ? known : undefined;
+      const { year, backupHeat } = asStudied?.[store ? "store" : "noFan"] ??
+        settledHouse(request, store, curtained ? curtain : null);
+      const air = year.airTemperature;
       return {
         name: `${store ? "store" : "no store"}, ${curtained ? "curtain" : "no curtain"}`,
         store,
         curtain: curtained,
-        year: free.year,
+        year,
         coldestHour: min(air)!,
         hoursBelowFreezing: hoursBelow(air, 0),
         firstFreeze: firstHourBelow(air, 0),
-        backupHeat: kilowattHours(heated.ledger.heater),
+        backupHeat,
         hoursBelow: LIMITS.map((limit) => ({ limit, hours: hoursBelow(air, limit) })),
       };
     })
   );
+}
+
+/** The house with another curtain on soil that has settled to it, free running and heated. */
+function settledHouse(
+  request: StoreRequest,
+  fan: boolean,
+  curtain: HouseInputs["curtain"],
+): KnownYear {
+  const houseInputs = { ...request.houseInputs, curtain };
+  const changed = { ...request, houseInputs };
+  const house = houseModel(houseInputs, request.climate);
+  const run = { request: changed, model: soilModel(changed, house), fan };
+  const free = settledYear({ ...run, house: withHeater(house, 0) });
+  const heated = settledYear({
+    ...run,
+    house: withHeater(house, Infinity),
+    start: free.soilState,
+  });
+  return { year: free.year, backupHeat: kilowattHours(heated.ledger.heater) };
 }

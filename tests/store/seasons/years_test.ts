@@ -131,6 +131,7 @@ Deno.test("storeVariants() puts more heat into longer tubes, less into drier soi
   // [agrawal-2020]
   const rows = storeVariants(
     standInRequest({ store: { slices: 1 } }),
+    undefined,
     STORE_VARIANTS.filter(({ name }) => /planned|longer|drier/.test(name)),
   );
   const heat = (name: string) => rows.find((row) => row.name.includes(name))!.heatIn;
