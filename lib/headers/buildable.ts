@@ -18,7 +18,7 @@ export interface BuildFault {
 }
 
 /** Soil over a header, m, below which it is in the way of the floor (common practice, no source). */
-export const LEAST_HEADER_COVER = 0.1;
+const LEAST_HEADER_COVER = 0.1;
 
 const millimetres = (value: number): string => showBoth(value, "smallLength");
 

@@ -71,11 +71,11 @@ export interface BuriedHeaders {
 }
 
 /** m between headers that lie above or beside each other (common practice, no source). */
-export const HEADER_GAP = 0.015;
+const HEADER_GAP = 0.015;
 /** m of header left between its outermost hole and its cap, at least (common practice, no source). */
 const END_WALL = 0.02;
 /** share of the header's radius by which tubes may enter off its centre (common practice, no source). */
-export const MOST_OFF_CENTRE = 0.35;
+const MOST_OFF_CENTRE = 0.35;
 /** Largest angle of the holes for two layers on one header: a stock bend (common practice, no source). */
 const BEND = 45;
 /** Largest angle of the holes for more than two layers (common practice, no source). */

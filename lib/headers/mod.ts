@@ -30,15 +30,13 @@ export {
   buryHeaders,
   fieldFall,
   fieldPit,
-  HEADER_GAP,
   headerLength,
   holeDiameter,
-  MOST_OFF_CENTRE,
 } from "./in_ground.ts";
 export type { Hole, HoleLayout } from "./holes.ts";
 export { holeLayout, largestHoleLayout } from "./holes.ts";
 export type { BuildFault } from "./buildable.ts";
-export { buildDoubts, buildFaults, headerCover, LEAST_HEADER_COVER } from "./buildable.ts";
+export { buildDoubts, buildFaults, headerCover } from "./buildable.ts";
 export type { HouseOverPit } from "./pit_notices.ts";
 export { pitNotices } from "./pit_notices.ts";
 export { headers } from "./chapter.ts";
@@ -53,4 +51,4 @@ export { blockedTubes } from "./flooded_tubes.ts";
 export type { HeadersVariants, HeaderVariant, LayoutVariant, WantedHeader } from "./variants.ts";
 export { headersVariants, headerVariants, layoutVariants, wantedHeaders } from "./variants.ts";
 export type { HeadersSummary, SummarisedHeaders, TubeShare } from "./summary.ts";
-export { EVEN_WITHIN, summariseHeaders } from "./summary.ts";
+export { summariseHeaders } from "./summary.ts";

@@ -39,7 +39,7 @@ export interface SummarisedHeaders extends HeadersResult {
 }
 
 /** Share of the mean by which a tube may be off: common practice, no source. */
-export const EVEN_WITHIN = 0.1;
+const EVEN_WITHIN = 0.1;
 
 /**
  * Adds the tables and sums of a study's headers.

@@ -10,7 +10,7 @@ export {
   plateTransfer,
 } from "./air/collector.ts";
 export { type HouseAlone, type HouseWay, houseWays, waysCompared } from "./variants/ways.ts";
-export { PLATE_SUCTION, suctionFault } from "./air/collector_year.ts";
+export { suctionFault } from "./air/collector_year.ts";
 export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING } from "./control.ts";
 export type { StoreRequest } from "./site.ts";
 export {

@@ -1,6 +1,6 @@
 /** Number of tubes by rules of thumb, led by air and led by the heat of the store's own good days. @module */
 import type { HouseResult } from "../house/types.ts";
-import { airChangeFlow, crossSection } from "../tubes/mod.ts";
+import { airChangeFlow, flowLedCount, heatLedCount } from "../tubes/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import { goodDay, winterDays } from "./good_days.ts";
 import type { StoreYear } from "./types.ts";
@@ -64,11 +64,12 @@ export function tubeCounts(question: TubeCountQuestion): TubeCounts {
   const winter = goodDay(year, 5, winterDays(question.latitude)) / tubes.totalLength;
   const any = goodDay(year, 10) / tubes.totalLength;
   const byFlow = (changes: number, speed: number) =>
-    airChangeFlow(house.volume, changes) / (speed * crossSection(tubes.diameter));
-  const byHeat = (share: number, perMetre: number) => share * night / (perMetre * tubes.length);
-  const row = (way: string, count: number): TubeCountRow => {
-    const whole = count < TOO_MANY ? Math.ceil(count - 1e-9) : null;
-    return { way, count: whole, totalLength: whole === null ? null : whole * tubes.length };
+    flowLedCount(airChangeFlow(house.volume, changes), speed, tubes.diameter);
+  const byHeat = (share: number, perMetre: number) =>
+    perMetre > 0 ? heatLedCount(share * night, perMetre * tubes.length) : TOO_MANY;
+  const row = (way: string, found: number): TubeCountRow => {
+    const count = found < TOO_MANY ? found : null;
+    return { way, count, totalLength: count === null ? null : count * tubes.length };
   };
   return {
     rows: [

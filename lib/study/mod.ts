@@ -24,5 +24,4 @@ export { type LibraryVersion, libraryVersion } from "./run/library_version.ts";
 export { loadClimateFile, type LoadedClimate } from "./file/climate_source.ts";
 export { greenhouseLog, LOG_VARIABLE } from "./file/greenhouse_log.ts";
 export { readTextFile } from "./file/read_text.ts";
-export { DESIGN_AIR_TEMPERATURE } from "../tubes/mod.ts";
 export { meanPressure } from "../climate/mod.ts";

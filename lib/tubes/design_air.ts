@@ -3,7 +3,7 @@ import type { ClimateYear } from "../climate/types.ts";
 import { meanPressure } from "../climate/weather.ts";
 
 /** Air temperature the tube field is sized at, degC: a house being charged. Common practice, no source. */
-export const DESIGN_AIR_TEMPERATURE = 25;
+const DESIGN_AIR_TEMPERATURE = 25;
 
 /** Pressure, Pa, and temperature, degC, of the air at the design flow. */
 export interface DesignAir {

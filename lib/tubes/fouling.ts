@@ -166,25 +166,3 @@ export function standingWater(sag: Sag): StandingWater {
     closed: level >= diameter,
   };
 }
-
-/**
- * Litres of condensate that a field gives in a time.
- *
- * @param condensate kg/s of the field
- * @param seconds s
- * @returns litres
- */
-export function condensateLitres(condensate: number, seconds: number): number {
-  return condensate * seconds;
-}
-
-/**
- * Fall of a tube between its ends.
- *
- * @param length m
- * @param slope m/m
- * @returns m
- */
-export function fall(length: number, slope: number): number {
-  return length * slope;
-}

@@ -2,9 +2,9 @@
 import type { TubesResult } from "./types.ts";
 
 /** Gnielinski 1975 [gnielinski-1976] states about ±10 % for his film coefficient. */
-export const FILM_SPREAD = 0.1;
+const FILM_SPREAD = 0.1;
 /** Manning's n of one make is known to about ±7 %: ±14 % of friction, which goes with its square. */
-export const FRICTION_SPREAD = 0.14;
+const FRICTION_SPREAD = 0.14;
 
 /** Low and high end of what one tube does. */
 export interface TubeSpread {

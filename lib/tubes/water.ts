@@ -62,14 +62,3 @@ export function fouledTubes(
   });
   return [...silt, ...sags];
 }
-
-/**
- * Least fall at which a sag of a tenth of the tube's height over 3 m still drains: 4·sag/span, where
- * a parabola of that sag nowhere rises against the fall.
- *
- * @param tubes inside diameter and length, m
- * @returns m/m
- */
-export function slopeThatDrains(tubes: Pick<TubesResult, "diameter" | "length">): number {
-  return 4 * 0.1 * tubes.diameter / Math.min(SPAN, tubes.length);
-}

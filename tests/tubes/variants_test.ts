@@ -9,7 +9,6 @@ import {
   fouledTubes,
   heatByLength,
   materialRows,
-  slopeThatDrains,
   tubesAtCounts,
   tubesAtFlows,
   tubeSpread,
@@ -87,11 +86,6 @@ Deno.test("fouledTubes() takes more air with more silt and shuts the tube with t
   }
   assertEquals(sags.at(-1), 0);
   for (const row of rows) assert(row.heat <= 1 && row.heat >= 0);
-});
-
-Deno.test("slopeThatDrains() is the steepest slope of the sag", () => {
-  // Property: a parabola of a tenth of the height over 3 m has 4·h/L at its ends
-  assertAlmostEquals(slopeThatDrains({ diameter: 0.1, length: 20 }), 4 * 0.01 / 3, 1e-12);
 });
 
 const field = (index: number) => ({

@@ -41,7 +41,7 @@ export interface CollectorGiven {
 /** degC at which the plate's air is taken, common practice, no source. */
 const COLLECTOR_AIR = 20;
 /** m/s towards the plate that the published relation can be stretched to; it was found at 0.02 to 0.1. */
-export const PLATE_SUCTION = { least: 0.005, most: 0.2 } as const;
+const PLATE_SUCTION = { least: 0.005, most: 0.2 } as const;
 
 /** What to say of a plate that does not fit its air flow; null where it does. */
 export function suctionFault(area: number, airFlow: number): string | null {
