@@ -16,8 +16,10 @@ import {
 } from "../../lib/fan/mod.ts";
 import { headersChapter } from "../../lib/headers/mod.ts";
 import { field, HEADERS, STATE, TUBES } from "../headers/fields.ts";
+import { DEFAULTS } from "../harness/defaults.ts";
 
 const INPUTS: FanInputs = {
+  ...DEFAULTS.fan,
   fan: "duct-315",
   count: 1,
   speed: 0.7,

@@ -1,6 +1,7 @@
 /** Fields of tubes for the tests of headers and fan. */
 import type { HeadersInputs } from "../../lib/headers/mod.ts";
 import { tubesChapter, type TubesInputs, type TubesResult } from "../../lib/tubes/mod.ts";
+import { DEFAULTS } from "../harness/defaults.ts";
 
 /** Air of the tests. */
 export const STATE = { pressure: 95000, airTemperature: 22 };
@@ -9,6 +10,7 @@ export const HOUSE = { parts: [], floorArea: 192, volume: 600, perimeter: 64 };
 
 /** 16 corrugated tubes of 15 m in one layer at 2 m/s. */
 export const TUBES: TubesInputs = {
+  ...DEFAULTS.tubes,
   tube: "corrugated-4in",
   count: 16,
   length: 15,
@@ -24,6 +26,7 @@ export const TUBES: TubesInputs = {
 
 /** Headers of 12 inches, flush. */
 export const HEADERS: HeadersInputs = {
+  ...DEFAULTS.headers,
   layout: "Z",
   diameter: 0.305,
   returnDiameter: 0.305,

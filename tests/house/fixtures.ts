@@ -3,8 +3,10 @@ import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../lib/basics/mod.ts";
 import type { ClimateYear } from "../../lib/climate/types.ts";
 import type { HouseBoundary, HouseInputs } from "../../lib/house/mod.ts";
 import type { SoilResult } from "../../lib/soil/mod.ts";
+import { DEFAULTS } from "../harness/defaults.ts";
 
 export const HOUSE: HouseInputs = {
+  ...DEFAULTS.house,
   shape: "gable",
   length: 24,
   width: 8,

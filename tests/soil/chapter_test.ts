@@ -4,6 +4,7 @@ import { OutOfRangeError } from "../../lib/basics/mod.ts";
 import type { ClimateYear } from "../../lib/climate/types.ts";
 import { findSoil, fitWave, soilChapter, undisturbedTemperature } from "../../lib/soil/mod.ts";
 import type { SoilInputs } from "../../lib/soil/mod.ts";
+import { DEFAULTS } from "../harness/defaults.ts";
 
 const hourly = (f: (hour: number) => number) => Float64Array.from({ length: 8760 }, (_, i) => f(i));
 const season = (hour: number) => Math.cos((2 * Math.PI * (hour / 24 - 15)) / 365);
@@ -28,6 +29,7 @@ function madeClimate(mean: number, amplitude: number): ClimateYear {
 }
 
 const INPUTS: SoilInputs = {
+  ...DEFAULTS.soil,
   ...findSoil("loam"),
   measuredConductivity: null,
   waterTableDepth: 6,

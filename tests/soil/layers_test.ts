@@ -8,8 +8,10 @@ import {
   studyLayers,
 } from "winterground/soil/mod.ts";
 import { sampleYear } from "../climate/sample.ts";
+import { DEFAULTS } from "../harness/defaults.ts";
 
 const LOAM: SoilInputs = {
+  ...DEFAULTS.soil,
   texture: "loam",
   dryDensity: 1450,
   moisture: 0.25,

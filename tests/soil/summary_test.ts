@@ -10,6 +10,7 @@ import {
   twoEstimates,
 } from "winterground/soil/mod.ts";
 import * as sample from "../show/sample.ts";
+import { DEFAULTS } from "../harness/defaults.ts";
 
 Deno.test("frostDays() finds both ends of the frozen ground between the depths of the map", () => {
   // Property: straight profiles with known crossings; thawed from above; all thawed
@@ -50,6 +51,7 @@ Deno.test("penetration() grows with the square root of the period", () => {
 Deno.test("soilLayerRows() ends each layer where the next begins, the last without end", () => {
   // Property: depths add up; properties are those of each soil
   const loam: SoilInputs = {
+    ...DEFAULTS.soil,
     ...findSoil("loam"),
     measuredConductivity: 1.1,
     waterTableDepth: null,

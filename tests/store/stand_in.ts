@@ -6,6 +6,7 @@ import type { SoilInputs } from "../../lib/soil/types.ts";
 import type { StoreRequest } from "../../lib/store/site.ts";
 import type { StoreInputs } from "../../lib/store/types.ts";
 import type { TubesInputs } from "../../lib/tubes/types.ts";
+import { DEFAULTS } from "../harness/defaults.ts";
 
 /** A year by formula: daily and annual wave, clear and dull spells of five days. */
 export function formulaClimate(
@@ -50,6 +51,7 @@ export function formulaClimate(
 
 /** Loam, moist. */
 export const SOIL_INPUTS: SoilInputs = {
+  ...DEFAULTS.soil,
   texture: "loam",
   dryDensity: 1450,
   moisture: 0.25,
@@ -61,6 +63,7 @@ export const SOIL_INPUTS: SoilInputs = {
 
 /** Gable house with a curtain, free running. */
 export const HOUSE_INPUTS: HouseInputs = {
+  ...DEFAULTS.house,
   shape: "gable",
   length: 12,
   width: 6,
@@ -100,6 +103,7 @@ export const HOUSE_INPUTS: HouseInputs = {
 
 /** Two layers of ten tubes. */
 export const TUBES_INPUTS: TubesInputs = {
+  ...DEFAULTS.tubes,
   tube: "corrugated-100",
   count: 20,
   length: 11,
@@ -115,6 +119,7 @@ export const TUBES_INPUTS: TubesInputs = {
 
 /** Thresholds as a builder would set them. */
 export const STORE_INPUTS: StoreInputs = {
+  ...DEFAULTS.store,
   chargeStart: 5,
   chargeStop: 2,
   chargeAbove: 20,

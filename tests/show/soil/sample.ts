@@ -2,9 +2,11 @@
 import { findSoil, summariseSoil } from "../../../lib/soil/mod.ts";
 import type { SoilInputs, SoilResult } from "../../../lib/soil/types.ts";
 import { made } from "../made.ts";
+import { DEFAULTS } from "../../harness/defaults.ts";
 
 const depths = [0, 0.3, 0.6, 1, 1.5, 2, 3, 5];
 export const soilInputs: SoilInputs = {
+  ...DEFAULTS.soil,
   ...findSoil("loam"),
   measuredConductivity: null,
   waterTableDepth: 2.5,

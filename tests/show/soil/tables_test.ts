@@ -2,12 +2,14 @@ import { assert } from "@std/assert";
 import { estimatesTable, groundWaterTable, layerTable } from "../../../lib/show/soil/tables.ts";
 import { findSoil, type SoilInputs, summariseSoil } from "../../../lib/soil/mod.ts";
 import { soilResult } from "./sample.ts";
+import { DEFAULTS } from "../../harness/defaults.ts";
 
 const text = (item: { readonly "text/plain": string }) =>
   item["text/plain"].replaceAll(/[\u00a0\u202f]/g, " ");
 const lineOf = (found: string, start: string) =>
   found.split("\n").find((line) => line.startsWith(start)) ?? "";
 const LOAM: SoilInputs = {
+  ...DEFAULTS.soil,
   ...findSoil("loam"),
   measuredConductivity: null,
   waterTableDepth: 2.5,
