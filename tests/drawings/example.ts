@@ -1,4 +1,5 @@
 import type { DrawingInputs } from "winterground/drawings/mod.ts";
+import { DEFAULTS } from "../harness/defaults.ts";
 
 /** What a test may change of the made-up field. */
 export interface ExampleChanges {
@@ -34,6 +35,7 @@ export function exampleInputs(overrides: ExampleChanges = {}): DrawingInputs {
   return {
     title: overrides.title ?? "Drawing test, an invented field",
     house: {
+      ...DEFAULTS.house,
       shape: "gable",
       length: overrides.houseLength ?? 24,
       width: overrides.houseWidth ?? 8,
@@ -71,6 +73,7 @@ export function exampleInputs(overrides: ExampleChanges = {}): DrawingInputs {
       heaterPower: 0,
     },
     tubesInputs: {
+      ...DEFAULTS.tubes,
       tube: "corrugated 100",
       count: layers * perLayer,
       length,
@@ -112,6 +115,7 @@ export function exampleInputs(overrides: ExampleChanges = {}): DrawingInputs {
       notices: [],
     } as unknown as DrawingInputs["tubes"],
     headersInputs: {
+      ...DEFAULTS.headers,
       layout: overrides.layout ?? "U",
       diameter: overrides.header ?? 0.381,
       returnDiameter: overrides.header ?? 0.381,
