@@ -26,7 +26,7 @@ export function vapourDiffusivity(temperature: number, pressure: number): number
  *
  * @param temperature degC
  * @param pressure Pa
- * @returns about 0.85
+ * @returns a ratio, about 0.85
  */
 export function lewisNumber(temperature: number, pressure: number): number {
   const air = airProperties(temperature, pressure);
