@@ -17,6 +17,10 @@ import { type RunningTotals, runningTotals } from "./running_totals.ts";
 import type { HeatFlow, StoreResult } from "./types.ts";
 import { type StoreWeek, storeWeek } from "./week.ts";
 
+/** degC below which an hour belongs to the cold end, and the fewest such hours shown. */
+const COLD = 2;
+const LEAST_COLD_HOURS = 48;
+
 /** Hours below one limit with the fan always off and with the store. */
 export interface HoursBelow {
   /** degC */
@@ -47,6 +51,8 @@ export interface StoreSummary {
   readonly coldestHourNoFan: number;
   /** h a year below 0 degC with the fan always off */
   readonly hoursBelowFreezingNoFan: number;
+  /** h a year, at least 48, in which the house with the fan always off is below 2 degC */
+  readonly coldHours: number;
   /** h below freezing with the store, 1 K warmer and colder */
   readonly freezingRange: FreezingRange;
   /** hours below -10 to 30 degC */
@@ -111,6 +117,7 @@ export function summariseStore(
     latentShare: result.latentIn / Math.max(result.heatIn, 1e-9),
     coldestHourNoFan: min(without)!,
     hoursBelowFreezingNoFan: hoursBelow(without, 0),
+    coldHours: Math.max(LEAST_COLD_HOURS, hoursBelow(without, COLD)),
     freezingRange: freezingRange(air),
     hoursBelow: LIMITS.map((limit) => ({
       limit,

@@ -30,10 +30,22 @@ export interface DurationInput {
   readonly kind: Kind;
   /** limits drawn as thin lines and counted in the table */
   readonly limits: readonly number[];
+  /** hours of a second picture of the cold end; none unless given */
+  readonly coldEnd?: number;
+  /** lines drawn and named in that picture, such as a crop's limits */
+  readonly marked?: readonly MarkedLimit[];
   /** heading of the picture */
   readonly title: string;
   /** the picture in words */
   readonly alt: string;
+}
+
+/** A limit with a name. */
+export interface MarkedLimit {
+  /** in the unit of the curves */
+  readonly limit: number;
+  /** what happens there */
+  readonly name: string;
 }
 
 /** Values sorted from the lowest; x is the number of hours at or below. */
@@ -52,22 +64,10 @@ export function durationFigure(input: DurationInput): DisplayItem {
       digits: 0,
     })),
   ]);
-  return figure({
-    x: { label: "hours of the year at or below, h", domain: [0, 8760] },
-    y: { label: input.axis, grid: true },
-    marks: [
-      Plot.ruleY(input.limits, { stroke: PALETTE.ink, strokeWidth: 0.8, strokeDasharray: "2 3" }),
-      ...input.curves.map((curve) =>
-        Plot.lineY(thin(durationCurve(curve.series), 600), {
-          x: "x",
-          y: "y",
-          stroke: curve.colour,
-          strokeWidth: 2,
-          ...(curve.dashed === true ? { strokeDasharray: "6 4" } : {}),
-        })
-      ),
-    ],
-  }, {
+  const whole = durationPlot(input, 8760, 600);
+  const { coldEnd } = input;
+  const plots = coldEnd === undefined ? [whole] : [durationPlot(input, coldEnd, 400), whole];
+  return figure(plots, {
     title: input.title,
     alt: input.alt,
     table,
@@ -77,4 +77,43 @@ export function durationFigure(input: DurationInput): DisplayItem {
       sign: curve.dashed === true ? "dash" : "line",
     })),
   });
+}
+
+/** The coldest `hours` of the curves; the whole year without the named limits. */
+function durationPlot(input: DurationInput, hours: number, points: number): Plot.PlotOptions {
+  const whole = hours === 8760;
+  const marked = whole ? [] : input.marked ?? [];
+  return {
+    ...(whole ? {} : { height: 260 }),
+    x: {
+      label: whole ? "hours of the year at or below, h" : "coldest hours of the year, h",
+      domain: [0, hours],
+    },
+    y: { label: input.axis, grid: true },
+    marks: [
+      Plot.ruleY(whole ? input.limits : [0], {
+        stroke: PALETTE.ink,
+        strokeWidth: 0.8,
+        strokeDasharray: "2 3",
+      }),
+      Plot.ruleY(marked, { y: "limit", stroke: PALETTE.latent, strokeWidth: 1.2 }),
+      Plot.text(marked, {
+        x: hours,
+        y: "limit",
+        text: "name",
+        textAnchor: "end",
+        dy: -6,
+        fill: PALETTE.ink,
+      }),
+      ...input.curves.map((curve) =>
+        Plot.lineY(thin(durationCurve(curve.series).slice(0, hours), points), {
+          x: "x",
+          y: "y",
+          stroke: curve.colour,
+          strokeWidth: 2,
+          ...(curve.dashed === true ? { strokeDasharray: "6 4" } : {}),
+        })
+      ),
+    ],
+  };
 }

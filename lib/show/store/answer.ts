@@ -3,8 +3,11 @@ import type { DisplayItem } from "../kit/figure.ts";
 import { hourName, QUARTERS } from "../kit/calendar.ts";
 import { showBoth, showNumber, showPower, showSi } from "../../units/mod.ts";
 import type { FirstYear, SummarisedStore } from "../../store/mod.ts";
+import { findCrop, type HouseInputs, type HouseResult } from "../../house/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { answerCard } from "../kit/answer.ts";
+import { cropTable } from "../house/crop_table.ts";
+import { killingText, savedText } from "./crop_words.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
 import { firstFreezeText, freezingText, frostLight, needText } from "../house/frost_words.ts";
 
@@ -20,7 +23,9 @@ export function answer(result: SummarisedStore): DisplayItem {
       } instead of ${showBoth(coldestHourNoFan, "temperature")} with the fan always ` +
       `off, and spends ${showSi(result.hoursBelowFreezing, "hours")} instead of ${
         showSi(without, "hours")
-      } below freezing; ${firstFreezeText(result.firstFreeze)}.` + needText(without),
+      } below freezing; ${killingText(result)}; ${savedText(result)}; ${
+        firstFreezeText(result.firstFreeze)
+      }.` + needText(without),
     range:
       `The heat balance closes to ${
         showPower(result.balanceResidual)
@@ -30,9 +35,11 @@ export function answer(result: SummarisedStore): DisplayItem {
       `the study again with each of them changed.`,
     drivenBy: `the surplus sun by day: ${showBoth(result.heatIn, "energy")} a year is charged, ${
       showSi(latentShare, "share")
-    } of it as condensing water; ${showBoth(result.heatOut, "energy")} is discharged for ${
-      showSi(result.fanEnergy, "energy")
-    } of fan energy.`,
+    } of it as condensing water, and ${
+      showSi(result.taggedReturn, "share")
+    } of it comes back through the tubes; with the warmth of the ground itself ${
+      showBoth(result.heatOut, "energy")
+    } is discharged for ${showSi(result.fanEnergy, "energy")} of fan energy.`,
     changesWith: `the house lost less: holding the set point takes ${
       showBoth(result.backupHeat, "energy")
     } with the store, ${showBoth(Math.abs(result.savedHeat), "energy")} ${
@@ -44,6 +51,19 @@ export function answer(result: SummarisedStore): DisplayItem {
 /** The store's year in numbers. */
 export function summaryTable(result: StoreResult): DisplayItem {
   return numbers([
+    {
+      label: "back-up heat saved",
+      value: result.savedHeat,
+      kind: "energy",
+      note: "fan always off less with the store",
+    },
+    { label: "saved per kWh of fan energy", value: result.savedHeatPerFanEnergy, kind: "ratio" },
+    {
+      label: "charged heat that comes back",
+      value: result.taggedReturn,
+      kind: "share",
+      note: "through the tubes, followed by tags",
+    },
     { label: "heat charged", value: result.heatIn, kind: "energy", note: "into the tube walls" },
     { label: "of which latent", value: result.latentIn, kind: "energy", note: "water condensing" },
     {
@@ -59,10 +79,10 @@ export function summaryTable(result: StoreResult): DisplayItem {
       note: "water evaporating",
     },
     {
-      label: "recovery",
+      label: "gross recovery",
       value: result.recovery,
       kind: "share",
-      note: "recovery: discharged over charged",
+      note: "discharged over charged, whatever warmed the soil",
     },
     { label: "fan energy", value: result.fanEnergy, kind: "energy" },
     {
@@ -88,6 +108,24 @@ export function summaryTable(result: StoreResult): DisplayItem {
     { label: "water condensed in the tubes", value: result.condensed, kind: "mass" },
     { label: "of which drained", value: result.drained, kind: "mass" },
     { label: "back-up heat to hold the set point", value: result.backupHeat, kind: "energy" },
+    {
+      label: "lost at the edge",
+      value: result.edgeLoss,
+      kind: "energy",
+      note: "from the soil outdoors",
+    },
+    {
+      label: "air above 90 % humidity",
+      value: result.damp.humid,
+      kind: "hours",
+      note: `fan always off: ${showSi(result.dampNoFan.humid, "hours")}`,
+    },
+    {
+      label: "cover dripping",
+      value: result.damp.dripping,
+      kind: "hours",
+      note: `fan always off: ${showSi(result.dampNoFan.dripping, "hours")}`,
+    },
     { label: "residual of the heat balance", value: showPower(result.balanceResidual) },
   ]);
 }
@@ -113,6 +151,19 @@ export function withWithoutTable(result: SummarisedStore): DisplayItem {
     { head: "lowest", value: (row) => row.low, kind: "temperature" },
     { head: "below freezing", value: (row) => row.freezing, kind: "hours" },
     { head: "heat to hold the set point", value: (row) => row.heat, kind: "energy" },
+  ]);
+}
+
+/** Hours below freezing and the crop's limits, with the store, with the fan always off, outdoors. */
+export function cropLimitsTable(
+  result: StoreResult,
+  house: HouseResult,
+  { crop }: HouseInputs,
+): DisplayItem {
+  return cropTable(findCrop(crop).name, [
+    { where: "with the store", year: result.crop },
+    { where: "fan always off", year: result.cropNoFan },
+    { where: "outdoors", year: house.cropOutdoors },
   ]);
 }
 

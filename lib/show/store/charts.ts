@@ -8,6 +8,7 @@ import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
+import { cropLimits, killingText } from "./crop_words.ts";
 import { lineLegend, type TimeLine, timePlot } from "../kit/lines.ts";
 import { PALETTE, TEMPERATURE_CLASSES } from "../kit/palette.ts";
 
@@ -97,9 +98,11 @@ export function durationChart(result: SummarisedStore): DisplayItem {
     axis: "house air temperature, degC",
     kind: "temperature",
     limits: hoursBelow.map(({ limit }) => limit),
+    coldEnd: result.summary.coldHours,
+    marked: cropLimits(result.crop),
     title: "House with and without the store: hours at or below each temperature",
     alt: `Hours below freezing: ${hoursBelowFreezingNoFan} with the fan always off, ` +
-      `${result.hoursBelowFreezing} with the store.`,
+      `${result.hoursBelowFreezing} with the store. ${killingText(result)}.`,
   });
 }
 

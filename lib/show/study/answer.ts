@@ -3,6 +3,7 @@ import type { DisplayItem } from "../kit/figure.ts";
 import { showBoth, showSi } from "../../units/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { answerCard } from "../kit/answer.ts";
+import { killingText, savedText } from "../store/crop_words.ts";
 import { table } from "../kit/table.ts";
 import { firstFreezeText, freezingText, frostLight, needText } from "../house/frost_words.ts";
 
@@ -24,7 +25,9 @@ export function answer(results: ChapterResults): DisplayItem {
     answer:
       `${verdict} Coldest hour ${showBoth(store.coldestHour, "temperature")}, ${
         showSi(store.hoursBelowFreezing, "hours")
-      } below freezing (${showSi(house.hoursBelowFreezingNoStore, "hours")} without the store); ${
+      } below freezing (${
+        showSi(store.summary.hoursBelowFreezingNoFan, "hours")
+      } with the fan always off); ${killingText(store)}; ${savedText(store)}; ${
         firstFreezeText(store.firstFreeze)
       }.` + needText(store.summary.hoursBelowFreezingNoFan),
     range: `House temperatures are not known to better than a kelvin: ${

@@ -7,6 +7,7 @@ import {
   variantsCompared,
   waysCompared,
 } from "../../../lib/store/mod.ts";
+import { cropYear, findCrop } from "../../../lib/house/mod.ts";
 import type { StoreResult } from "../../../lib/store/types.ts";
 import { climateYear, zeros } from "../climate/sample.ts";
 import { houseYear, ranking } from "../house/sample.ts";
@@ -60,6 +61,13 @@ export const storeResult = summariseStore(
     stateOfCharge: hourly((hour) => 0.5 + 0.5 * season(hour - 700)),
     backupHeatNoFan: 24000,
     savedHeat: 4000,
+    savedHeatPerFanEnergy: 7.6,
+    taggedReturn: 0.3,
+    edgeLoss: 2500,
+    crop: cropYear(houseYear(8).airTemperature, findCrop("spinach")),
+    cropNoFan: cropYear(houseYear(5).airTemperature, findCrop("spinach")),
+    damp: { humid: 2000, dripping: 3000, condensed: 900 },
+    dampNoFan: { humid: 2500, dripping: 3500, condensed: 1100 },
     backupYear: houseYear(5),
     earlyYears: [{ year: 1, heatIn: 13000, heatOut: 6000 }],
     yearsUntilPeriodic: 3,
