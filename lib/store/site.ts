@@ -6,8 +6,14 @@ import { type SaturationTable, saturationTable } from "./air/saturation.ts";
 import { airRates, siteField } from "./air/site_tubes.ts";
 import type { TubeField } from "./air/tube_field.ts";
 import type { StoreRequest } from "./request.ts";
-import { PRODUCTION_MESH, type SliceMesh, sliceMesh } from "./ground/mesh.ts";
 import { endWalls } from "./ground/end_walls.ts";
+import {
+  type MeshSettings,
+  penetrationDepth,
+  PRODUCTION_MESH,
+  type SliceMesh,
+  sliceMesh,
+} from "./ground/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "./ground/operator.ts";
 import { boards, lowerEnd, soilZones } from "./ground/site_soil.ts";
 export type { StoreRequest } from "./request.ts";
@@ -48,14 +54,6 @@ function extents(request: StoreRequest): { across: number; along: number } {
     : { across: houseInputs.length, along: houseInputs.width };
 }
 
-/** Settings of the mesh that refined runs may change. */
-export interface MeshSettings {
-  readonly blockCells: number;
-  readonly growth: number;
-  readonly surfaceCell: number;
-  readonly largestCell: number;
-}
-
 /** Mesh of one slice across the tubes, and conduction in it. */
 function siteSlice(
   request: StoreRequest,
@@ -70,6 +68,7 @@ function siteSlice(
   const { inputs, tubes, soil } = request;
   const tubeRadius = tubes.product.outsideDiameter / 2;
   const soilBoards = boards(request);
+  const zones = soilZones(request);
   const { depth, held } = lowerEnd(request);
   const mesh = sliceMesh({
     floorWidth: given.across,
@@ -77,6 +76,7 @@ function siteSlice(
     depth,
     tubes: tubes.positions,
     tubeRadius,
+    penetration: Math.min(...[soil.properties, ...zones].map(penetrationDepth)),
     half: given.half,
     ...settings,
     faces: soilBoards.map((board) => board.depth),
@@ -87,7 +87,7 @@ function siteSlice(
     conductivity: soil.properties.conductivity,
     heatCapacity: soil.properties.heatCapacity,
     freezing: soil.properties,
-    zones: soilZones(request),
+    zones,
     boards: soilBoards,
     floorFilm: given.floorFilm,
     outdoorFilm: Infinity,

@@ -1,7 +1,7 @@
 import { assertAlmostEquals, assertLess } from "@std/assert";
 import { adiEngine } from "../../lib/store/solver/full/engine.ts";
 import { annulusOperator } from "../support/annulus.ts";
-import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/ground/mesh.ts";
+import { penetrationDepth, PRODUCTION_MESH, sliceMesh } from "../../lib/store/ground/mesh.ts";
 import { sliceOperator } from "../../lib/store/ground/operator.ts";
 import { runPipe } from "../store/pipe_rig.ts";
 
@@ -148,6 +148,7 @@ Deno.test("adiEngine() warms round a line source as Carslaw & Jaeger 1959 §10.4
   const side = 6;
   const mesh = sliceMesh({
     ...PRODUCTION_MESH,
+    penetration: penetrationDepth(loam),
     floorWidth: side,
     outsideSoil: 0,
     depth: side,

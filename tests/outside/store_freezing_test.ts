@@ -1,5 +1,5 @@
 import { assertAlmostEquals, assertLess } from "@std/assert";
-import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/ground/mesh.ts";
+import { penetrationDepth, PRODUCTION_MESH, sliceMesh } from "../../lib/store/ground/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "../../lib/store/ground/operator.ts";
 import { freezingZones } from "../../lib/store/ground/zones.ts";
 import { adiEngine, uniformState } from "../../lib/store/solver/full/engine.ts";
@@ -51,6 +51,7 @@ const mesh = sliceMesh({
   tubeRadius: 0.055,
   half: true,
   ...PRODUCTION_MESH,
+  penetration: penetrationDepth(phase),
   faces: [],
 });
 const operator = sliceOperator(mesh, {

@@ -3,7 +3,12 @@ import { adiEngine } from "../../lib/store/solver/full/engine.ts";
 import { marchAir, marchOutput } from "../../lib/store/air/air_march.ts";
 import { type TubeCoupling, tubeCouplings } from "../../lib/store/air/coupling.ts";
 import type { SoilEngine } from "../../lib/store/solver/engine.ts";
-import { PRODUCTION_MESH, sliceMesh } from "../../lib/store/ground/mesh.ts";
+import {
+  type MeshSettings,
+  penetrationDepth,
+  PRODUCTION_MESH,
+  sliceMesh,
+} from "../../lib/store/ground/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "../../lib/store/ground/operator.ts";
 import { saturationTable } from "../../lib/store/air/saturation.ts";
 import { tubeField } from "../../lib/store/air/tube_field.ts";
@@ -104,19 +109,19 @@ export function squareOperator(given: {
   readonly radius: number;
   readonly conductivity: number;
   readonly heatCapacity: number;
-  readonly blockCells?: number;
-  readonly growth?: number;
+  readonly mesh?: MeshSettings;
+  /** W/(m² K) through the upper face, to keep the steady field finite; none unless given */
+  readonly leak?: number;
 }): ConductionOperator {
   const mesh = sliceMesh({
-    ...PRODUCTION_MESH,
+    ...(given.mesh ?? PRODUCTION_MESH),
+    penetration: penetrationDepth(given),
     floorWidth: given.side,
     outsideSoil: 0,
     depth: given.side,
     tubes: [{ x: 0, depth: given.side / 2 }],
     tubeRadius: given.radius,
     half: true,
-    blockCells: given.blockCells ?? PRODUCTION_MESH.blockCells,
-    growth: given.growth ?? PRODUCTION_MESH.growth,
     faces: [],
   });
   return sliceOperator(mesh, {
@@ -124,7 +129,7 @@ export function squareOperator(given: {
     heatCapacity: given.heatCapacity,
     zones: [],
     boards: [],
-    floorFilm: 0,
+    floorFilm: given.leak ?? 0,
     outdoorFilm: 0,
     deepHeld: false,
     tubeRadius: given.radius,

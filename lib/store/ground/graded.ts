@@ -7,6 +7,15 @@ export interface Growth {
   readonly ratio: number;
   /** largest cell, m */
   readonly largest: number;
+  /** cells smaller than this, m, grow by the smaller ratio */
+  readonly fine?: { readonly ratio: number; readonly below: number } | undefined;
+}
+
+/** Size of the next cell. */
+function grown(size: number, growth: Growth): number {
+  const { ratio, largest, fine } = growth;
+  if (fine === undefined || size >= fine.below) return Math.min(size * ratio, largest);
+  return Math.min(size * fine.ratio, largest);
 }
 
 /**
@@ -29,11 +38,11 @@ export function fillGap(gap: number, first: number, last: number, growth: Growth
     if (nearSize <= farSize || !Number.isFinite(last)) {
       near.push(nearSize);
       total += nearSize;
-      nearSize = Math.min(nearSize * growth.ratio, growth.largest);
+      nearSize = grown(nearSize, growth);
     } else {
       far.unshift(farSize);
       total += farSize;
-      farSize = Math.min(farSize * growth.ratio, growth.largest);
+      farSize = grown(farSize, growth);
     }
   }
   const scale = gap / total;

@@ -11,8 +11,22 @@ export interface SliceTube {
   readonly depth: number;
 }
 
+/** How fine a mesh is; refined runs change it. */
+export interface MeshSettings {
+  /** largest cell at a tube over the penetration depth of half a day */
+  readonly tubeCell: number;
+  /** cells smaller than `nearCell` penetration depths grow by `nearGrowth`, larger by `growth` */
+  readonly nearCell: number;
+  readonly nearGrowth: number;
+  readonly growth: number;
+  /** m, first cell under the surface */
+  readonly surfaceCell: number;
+  /** m, largest cell */
+  readonly largestCell: number;
+}
+
 /** What the mesh of one slice is built from. */
-export interface SliceGeometry {
+export interface SliceGeometry extends MeshSettings {
   /** m, floor seen in the slice */
   readonly floorWidth: number;
   /** m of soil on each side of the floor */
@@ -24,14 +38,8 @@ export interface SliceGeometry {
   readonly tubeRadius: number;
   /** keep only x ≥ 0; the plane x = 0 lets no heat through */
   readonly half: boolean;
-  /** cells across a tube's block: 4 in production, 6 or more in refined runs */
-  readonly blockCells: number;
-  /** cells grow by this away from tubes and surfaces */
-  readonly growth: number;
-  /** m, first cell under the surface */
-  readonly surfaceCell: number;
-  /** m, largest cell */
-  readonly largestCell: number;
+  /** m, depth that a swing of half a day reaches in the soil round the tubes */
+  readonly penetration: number;
   /** m, depths where a face must lie (foot of the edge board, board below the tubes) */
   readonly faces: readonly number[];
   /** m of wall base on each side of the floor, whose top lets no heat through; 0 unless given */
@@ -44,8 +52,6 @@ export interface SliceGeometry {
 export interface TubeBlock {
   /** all cells, index row·columns + column */
   readonly cells: Int32Array;
-  /** cells along the wall, which take the heat: all of a 2 × 2 block, else the outermost */
-  readonly wall: Int32Array;
   /** 1, or 0.5 where the mirror plane cuts the tube in halves */
   readonly part: number;
   /** m, side of the whole block */
@@ -72,21 +78,38 @@ export interface SliceMesh {
 }
 
 /** Production settings: found adequate by halving (see docs/store.md). */
-export const PRODUCTION_MESH = {
-  blockCells: 4,
+export const PRODUCTION_MESH: MeshSettings = {
+  tubeCell: 0.5,
+  nearCell: 1,
+  nearGrowth: 1.2,
   growth: 1.4,
   surfaceCell: 0.04,
   largestCell: 1.6,
-} as const;
+};
+
+/** s, half a day: the shortest swing that carries much heat. */
+const SHORTEST_SWING = 43200;
 
 /**
- * Side of a tube's block over its outside radius. With 2 r the cells along the wall lie about on
- * the circle, so their mean follows the wall in short steps as well as in long ones, and they keep
- * some soil; a 4 × 4 block gives the daily wall impedance of a cylinder within 1 % and 4 % in phase
- * (docs/store.md). A 2 × 2 block has to be smaller and is for scanning only.
+ * Depth to which a swing of half a day is felt: to the e-th part, √(aT/π).
+ *
+ * Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §2.6.
+ *
+ * @param soil conductivity W/(m K) and heat capacity J/(m³ K)
+ * @returns m
  */
-function blockSide(radius: number, blockCells: number): number {
-  return (blockCells <= 2 ? 1.85 : 2) * radius;
+export function penetrationDepth(
+  soil: { readonly conductivity: number; readonly heatCapacity: number },
+): number {
+  return Math.sqrt(soil.conductivity / soil.heatCapacity * SHORTEST_SWING / Math.PI);
+}
+
+/** Fewest cells across a tube: with fewer its wall is no circle. */
+const LEAST_ACROSS = 4;
+
+/** Cells across a tube: an even number, so that the mirror plane may cut it. */
+function cellsAcross({ tubeRadius, tubeCell, penetration }: SliceGeometry): number {
+  return Math.max(LEAST_ACROSS, 2 * Math.ceil(tubeRadius / (tubeCell * penetration)));
 }
 
 /** Positions that fall in one column (or row) of blocks are moved onto their mean. */
@@ -142,14 +165,20 @@ function edgeLines(geometry: SliceGeometry): AxisPlan["lines"] {
 /**
  * Builds the mesh of a slice.
  *
- * Each tube becomes a square block of equal cells; cells grow away from blocks, surface, edges of
- * the floor and boards.
+ * Each tube lies in a square block of equal cells as wide as it is; cells grow away from blocks,
+ * surface, edges of the floor and boards.
  *
  * @throws {InputError} where tubes overlap, stick out of the soil or lie too near the surface
  */
 export function sliceMesh(geometry: SliceGeometry): SliceMesh {
-  const { tubes, tubeRadius, half, blockCells, growth, largestCell } = geometry;
-  const side = blockSide(tubeRadius, blockCells);
+  const { tubes, tubeRadius, half } = geometry;
+  const side = 2 * tubeRadius;
+  const blockCells = cellsAcross(geometry);
+  const growth = {
+    ratio: geometry.growth,
+    largest: geometry.largestCell,
+    fine: { ratio: geometry.nearGrowth, below: geometry.nearCell * geometry.penetration },
+  };
   const edge = geometry.floorWidth / 2;
   const outer = edge + (geometry.wall ?? 0) + geometry.outsideSoil;
   const kept = tubes.filter((tube) => !half || tube.x > -1e-6);
@@ -174,7 +203,7 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
         : { from: x - side / 2, to: x + side / 2, cells: blockCells }
     ),
     lines: edgeLines(geometry),
-    growth: { ratio: growth, largest: largestCell },
+    growth,
   }));
   const heights = Float64Array.from(cutAxis({
     from: 0,
@@ -188,7 +217,7 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
       { at: 0, size: geometry.surfaceCell },
       ...geometry.faces.map((at) => ({ at, size: 0.15 })),
     ],
-    growth: { ratio: growth, largest: largestCell },
+    growth,
   }));
   const x = centres(widths, half ? 0 : -outer);
   const rowDepths = centres(heights, 0);
@@ -196,14 +225,8 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
     const columns = rangeAround(x, places[index]!, side);
     const rows = rangeAround(rowDepths, depths[index]!, side);
     const cells = rows.flatMap((row) => columns.map((column) => row * widths.length + column));
-    const onWall = (row: number, column: number) =>
-      row === rows[0] || row === rows.at(-1) || column === columns.at(-1) ||
-      (column === columns[0] && !(half && places[index] === 0));
     return {
       cells: Int32Array.from(cells),
-      wall: Int32Array.from(
-        cells.filter((cell) => onWall(Math.floor(cell / widths.length), cell % widths.length)),
-      ),
       part: half && places[index] === 0 ? 0.5 : 1,
       side,
     };

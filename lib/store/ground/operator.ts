@@ -1,16 +1,16 @@
 /** Conduction in one metre of soil slice as capacities and conductances between cells. @module */
 import { sum } from "d3-array";
 import { cellFreezing } from "./cell_freezing.ts";
-import { equivalentRadius } from "./equivalent_radius.ts";
-import type { SliceMesh, TubeBlock } from "./mesh.ts";
+import type { SliceMesh } from "./mesh.ts";
 import type {
   ConductionOperator,
   SliceSoil,
   SoilBoard,
   SoilZone,
   SurfacePort,
-  TubePort,
 } from "./slice_types.ts";
+import { cutMesh } from "./tube_cut.ts";
+import { tubePlaces, tubePorts } from "./tube_ports.ts";
 
 export type {
   ConductionOperator,
@@ -20,59 +20,6 @@ export type {
   SurfacePort,
   TubePort,
 } from "./slice_types.ts";
-
-const RIM = 7;
-
-/** Sizes around a block, mirrored where the mirror plane cuts it. */
-function patchAxis(sizes: Float64Array, from: number, to: number, cut: boolean) {
-  const right = Array.from(sizes.slice(to, to + RIM));
-  const block = Array.from(sizes.slice(from, to));
-  const left = cut ? [...right].reverse() : Array.from(sizes.slice(Math.max(0, from - RIM), from));
-  const whole = cut ? [...[...block].reverse(), ...block] : block;
-  const pad = (list: number[], atStart: boolean) => {
-    while (list.length < RIM) {
-      if (atStart) list.unshift(list[0] ?? block[0]!);
-      else list.push(list.at(-1) ?? block[0]!);
-    }
-    return list;
-  };
-  return {
-    sizes: [...pad(left, true), ...whole, ...pad(right, false)],
-    range: [RIM, RIM + whole.length] as const,
-  };
-}
-
-function tubePorts(mesh: SliceMesh, soil: SliceSoil, conductivityAt: Float64Array): TubePort[] {
-  const known = new Map<string, number>();
-  return mesh.blocks.map((block) => {
-    const columns = Array.from(block.cells, (cell) => cell % mesh.columns);
-    const rows = Array.from(block.cells, (cell) => Math.floor(cell / mesh.columns));
-    const across = patchAxis(
-      mesh.widths,
-      Math.min(...columns),
-      Math.max(...columns) + 1,
-      block.part < 1,
-    );
-    const down = patchAxis(mesh.heights, Math.min(...rows), Math.max(...rows) + 1, false);
-    const key = [...across.sizes, ...down.sizes].map((size) => size.toFixed(6)).join();
-    const radius = known.get(key) ?? equivalentRadius({
-      widths: across.sizes,
-      heights: down.sizes,
-      blockColumns: across.range,
-      blockRows: down.range,
-      rim: true,
-    });
-    known.set(key, radius);
-    const count = block.wall.length;
-    return {
-      cells: block.wall,
-      weights: new Float64Array(count).fill(1 / count),
-      resistance: Math.log(radius / soil.tubeRadius) /
-        (2 * Math.PI * conductivityAt[block.cells[0]!]!),
-      part: block.part,
-    };
-  });
-}
 
 /** Surface of a half cell in series with a film, W/(m K). */
 function surface(
@@ -165,20 +112,6 @@ function boardResistance(
   return resistance;
 }
 
-/** Least share of its capacity that a cell keeps, so that no time constant vanishes. */
-const LEAST_CAPACITY = 0.02;
-
-/** Takes the air space of a tube out of its block: first from the core, the rest along the wall. */
-function emptyTube(block: TubeBlock, capacity: Float64Array, radius: number): void {
-  const each = block.side ** 2 / (block.cells.length / block.part);
-  const wall = new Set(block.wall);
-  const core = block.cells.filter((cell) => !wall.has(cell));
-  for (const cell of core) capacity[cell]! *= LEAST_CAPACITY;
-  const air = Math.PI * radius ** 2 * block.part - core.length * each;
-  const kept = Math.max(LEAST_CAPACITY, 1 - air / (block.wall.length * each));
-  for (const cell of block.wall) capacity[cell]! *= kept;
-}
-
 /**
  * Builds capacities and conductances of one metre of slice by finite volumes: two half cells in
  * series between centres, the air space of a tube taken out of the capacity of its block.
@@ -191,27 +124,26 @@ export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOpera
   const capacity = new Float64Array(count);
   const sideways = new Float64Array(count);
   const downwards = new Float64Array(count);
+  const places = tubePlaces(mesh);
+  const cut = cutMesh(widths, heights, places, soil.tubeRadius);
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
       const c = row * columns + column;
-      const width = widths[column]!;
-      const height = heights[row]!;
-      capacity[c] = soils[c]!.heatCapacity * width * height;
+      capacity[c] = soils[c]!.heatCapacity * cut.area[c]!;
       if (column + 1 < columns) {
-        const series = width / (2 * conductivity[c]!) +
-          widths[column + 1]! / (2 * conductivity[c + 1]!) +
+        const series = (widths[column]! - cut.across[c]!) / conductivity[c]! +
+          cut.across[c + 1]! / conductivity[c + 1]! +
           boardResistance(mesh, soil.boards, standsBeside, c);
-        sideways[c] = height / series;
+        sideways[c] = cut.openRight[c]! / series;
       }
       if (row + 1 < rows) {
-        const series = height / (2 * conductivity[c]!) +
-          heights[row + 1]! / (2 * conductivity[c + columns]!) +
+        const series = (heights[row]! - cut.down[c]!) / conductivity[c]! +
+          cut.down[c + columns]! / conductivity[c + columns]! +
           boardResistance(mesh, soil.boards, liesBelow, c);
-        downwards[c] = width / series;
+        downwards[c] = cut.openBelow[c]! / series;
       }
     }
   }
-  for (const block of mesh.blocks) emptyTube(block, capacity, soil.tubeRadius);
   const top = Array.from({ length: columns }, (_, column) => column);
   const bottom = soil.deepHeld ? top.map((column) => (rows - 1) * columns + column) : [];
   const throughSurface = (cell: number, film: number) =>
@@ -223,7 +155,7 @@ export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOpera
     capacity,
     sideways,
     downwards,
-    tubes: tubePorts(mesh, soil, conductivity),
+    tubes: tubePorts({ mesh, places, radius: soil.tubeRadius, conductivity }),
     floor: surface(
       soil.floorFilm > 0 ? top.filter((column) => mesh.underFloor[column] === 1) : [],
       (cell) => throughSurface(cell, soil.floorFilm),

@@ -9,7 +9,7 @@ import {
   withHeater,
 } from "../../../lib/house/mod.ts";
 import { endWalls } from "../../../lib/store/ground/end_walls.ts";
-import { PRODUCTION_MESH, sliceMesh } from "../../../lib/store/ground/mesh.ts";
+import { penetrationDepth, PRODUCTION_MESH, sliceMesh } from "../../../lib/store/ground/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "../../../lib/store/ground/operator.ts";
 import { settledYear } from "../../../lib/store/seasons/settled_year.ts";
 import { soilModel } from "../../../lib/store/seasons/soil_model.ts";
@@ -127,6 +127,7 @@ function publishedSlice(given: {
     tubeRadius: 0.05,
     half: true,
     ...PRODUCTION_MESH,
+    penetration: penetrationDepth({ conductivity: 1.9, heatCapacity: 2e6 }),
     faces: [],
     wall: 0.24,
   });

@@ -1,6 +1,5 @@
 import { assert, assertAlmostEquals, assertEquals, assertLess } from "@std/assert";
-import { sliceMesh } from "../../../lib/store/ground/mesh.ts";
-import { PRODUCTION_MESH } from "../../../lib/store/ground/mesh.ts";
+import { penetrationDepth, PRODUCTION_MESH, sliceMesh } from "../../../lib/store/ground/mesh.ts";
 import { sliceOperator } from "../../../lib/store/ground/operator.ts";
 import { freezingZones } from "../../../lib/store/ground/zones.ts";
 import {
@@ -82,6 +81,7 @@ Deno.test("freezingZones() keep soils apart and leave a dry bed of gravel out", 
     tubeRadius: 0.055,
     half: true,
     ...PRODUCTION_MESH,
+    penetration: penetrationDepth({ conductivity: 1.2, heatCapacity: 2e6 }),
     faces: [0.3],
   });
   const water = (latentHeat: number) => ({

@@ -7,7 +7,7 @@ import { adiKernel } from "../../../lib/store/solver/full/kernel.ts";
 import { factorShifted, solveBanded } from "../../../lib/store/solver/reduced/banded_cholesky.ts";
 import { equivalentRadius } from "../../../lib/store/ground/equivalent_radius.ts";
 import { fillGap } from "../../../lib/store/ground/graded.ts";
-import { PRODUCTION_MESH, sliceMesh } from "../../../lib/store/ground/mesh.ts";
+import { penetrationDepth, PRODUCTION_MESH, sliceMesh } from "../../../lib/store/ground/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "../../../lib/store/ground/operator.ts";
 import { reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
 import { reducedState } from "../../../lib/store/solver/reduced/fields.ts";
@@ -16,6 +16,7 @@ import { reduceSlice } from "../../../lib/store/solver/reduced/reduction.ts";
 function slice(change: { half?: boolean; tubes?: { x: number; depth: number }[] } = {}) {
   const mesh = sliceMesh({
     ...PRODUCTION_MESH,
+    penetration: penetrationDepth({ conductivity: 1.4, heatCapacity: 2.1e6 }),
     floorWidth: 4,
     outsideSoil: 6,
     depth: 8,
@@ -79,6 +80,7 @@ Deno.test("equivalentRadius() of one square cell in an even mesh is 0.2 of its s
     heights: cells,
     blockColumns: [10, 11],
     blockRows: [10, 11],
+    radius: 0,
   });
   assertAlmostEquals(radius, 0.01985, 0.0002);
 });
@@ -201,6 +203,7 @@ Deno.test("without flow and sun the soil relaxes to the undisturbed profile of K
   const wave = { mean: 5, amplitude: 14, minimumDay: 20, diffusivity: 1.4 / 2.1e6 };
   const mesh = sliceMesh({
     ...PRODUCTION_MESH,
+    penetration: penetrationDepth({ conductivity: 1.4, heatCapacity: 2.1e6 }),
     floorWidth: 0.2,
     outsideSoil: 2,
     depth: 12,

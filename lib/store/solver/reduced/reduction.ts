@@ -17,7 +17,7 @@ export type { ReducedSlice } from "./slice.ts";
  * @param zones in which its water freezes
  */
 export function productionStates(tubes: number, zones = 0): number {
-  return Math.min(128, Math.round(26 + 2.2 * tubes + 0.3 * zones));
+  return Math.min(128, Math.round(30 + 2.2 * tubes + 0.3 * zones));
 }
 
 /**
