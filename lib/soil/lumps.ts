@@ -116,14 +116,16 @@ function lumpPower(
   return mush >= -range ? content - slope * mush : content + latent;
 }
 
-/** Moves the content by the power; what is all but thawed is thawed, heat kept. */
+/** Share of the latent heat within which a lump counts as thawed, or as frozen through. */
+const NEARLY = 1e-10;
+
+/** Moves the content by the power; what is all but thawed or frozen through is so, heat kept. */
 function closeLump(step: LumpStep, state: LumpState, start: number, lump: number): void {
   const { content, power } = state;
   const at = start + lump;
+  const all = step.lumps.latent[lump]!;
   const left = content[at]! - power[at]! * step.seconds;
-  if (left < -1e-10 * step.lumps.latent[lump]!) content[at] = left;
-  else {
-    power[at] = content[at]! / step.seconds;
-    content[at] = 0;
-  }
+  const end = left >= -NEARLY * all ? 0 : left <= (NEARLY - 1) * all ? -all : left;
+  if (end !== left) power[at] = (content[at]! - end) / step.seconds;
+  content[at] = end;
 }

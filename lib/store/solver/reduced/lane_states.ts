@@ -17,15 +17,16 @@ export class LaneStates extends LaneResults {
   protected readonly blocks: number;
   /** surfaces that can carry anything: the deep end only where it is held */
   protected readonly surfaces: number;
-  /** runs of ports: tubes and surfaces, surfaces alone; the same with the zones; none */
+  /** runs of ports: tubes and surfaces, surfaces alone, none */
   protected readonly all: InputRun;
   protected readonly onSurfaces: InputRun;
-  protected readonly allAndZones: InputRun;
-  protected readonly surfacesAndZones: InputRun;
   protected readonly none: InputRun;
   protected readonly x: Float64Array;
   /** tube heat, floor driving, outdoor and deep temperature, latent power of the step */
   protected readonly input: Float64Array;
+  /** the same with the first zones, by how many */
+  readonly #allAndZones: readonly InputRun[];
+  readonly #surfacesAndZones: readonly InputRun[];
   /** null where nothing freezes */
   protected readonly latent: ZoneLatent | null;
   readonly #thermometer: boolean;
@@ -47,8 +48,12 @@ export class LaneStates extends LaneResults {
     const to = tubes + this.surfaces;
     this.all = { ports, from: 0, to };
     this.onSurfaces = { ports, from: tubes, to };
-    this.allAndZones = { ports, from: 0, to: ports };
-    this.surfacesAndZones = { ports, from: tubes, to: ports };
+    const upTo = (from: number, first: InputRun) => [
+      first,
+      ...zones.map((_, k) => ({ ports, from, to: ports - zones.length + k + 1 })),
+    ];
+    this.#allAndZones = upTo(0, this.all);
+    this.#surfacesAndZones = upTo(tubes, this.onSurfaces);
     this.none = { ports, from: to, to };
     this.x = new Float64Array(this.blocks * BLOCK * states);
     this.input = new Float64Array(this.blocks * BLOCK * ports);
@@ -61,11 +66,10 @@ export class LaneStates extends LaneResults {
     return Math.min(BLOCK, this.lanes - block * BLOCK);
   }
 
-  /** Ports of a block that carry anything: with its zones where it holds ice. */
+  /** Ports of a block that carry anything: with its zones up to the last that holds ice. */
   protected runOf(block: number, withTubes: boolean): InputRun {
-    const ice = this.latent?.holds(block) ?? false;
-    if (ice) return withTubes ? this.allAndZones : this.surfacesAndZones;
-    return withTubes ? this.all : this.onSurfaces;
+    const zones = this.latent?.reach(block) ?? 0;
+    return withTubes ? this.#allAndZones[zones]! : this.#surfacesAndZones[zones]!;
   }
 
   /** Index of a lane's first state; the next ones follow every four. */

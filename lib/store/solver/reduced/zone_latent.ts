@@ -14,9 +14,9 @@ import {
 import type { StepPlan } from "./plan.ts";
 import type { ReducedSlice } from "./slice.ts";
 
-/** K above 0 degC from which a zone need not be watched, and how fast it may fall, K/s. */
+/** K away from freezing or thawing from which a zone need not be watched; its fastest change, K/s. */
 const SAFE = 0.3;
-const FASTEST_FALL = 2 / HOUR;
+const FASTEST = 2 / HOUR;
 
 /** States and inputs of all lanes, as the engine holds them. */
 export interface LaneBuffers {
@@ -42,8 +42,8 @@ function endResponse(slice: ReducedSlice, plan: StepPlan): Float64Array {
 /**
  * Ice of all zones of all lanes. Within a step the engine moves its states without latent heat,
  * this reads the zones, finds the latent power that makes temperature and ice belong together at
- * the step's end, and adds it to the states. A zone far from freezing is not read again before it
- * could freeze.
+ * the step's end, and adds it to the states. A zone far from freezing, or frozen through and far from
+ * thawing, is not read again before it could.
  */
 export class ZoneLatent {
   /** J/m and W/m, lane·zones + zone */
@@ -52,14 +52,14 @@ export class ZoneLatent {
   readonly #free: Float64Array;
   /** s until a zone of a block must be read again, block·zones + zone */
   readonly #rest: Float64Array;
-  /** 1 where a block holds ice or latent power */
-  readonly #holds: Uint8Array;
+  /** zones of a block up to the last that froze or thawed in the last step; 0 where none did */
+  readonly #reach: Int32Array;
   readonly #slice: ReducedSlice;
   readonly #lanes: number;
   readonly #steps: readonly LumpStep[];
   readonly #moves: readonly StateMove[];
-  /** ports of the zones, and of all that comes before them */
-  readonly #own: InputRun;
+  /** ports of the first zones, by how many; ports before them all */
+  readonly #own: readonly InputRun[];
   readonly #before: number;
   readonly #due: Int32Array;
   readonly #listed: Int32Array;
@@ -87,7 +87,7 @@ export class ZoneLatent {
     };
     this.#free = new Float64Array(lanes * zones);
     this.#rest = new Float64Array(blocks * zones);
-    this.#holds = new Uint8Array(blocks);
+    this.#reach = new Int32Array(blocks);
     this.#steps = plans.map((plan) => ({
       lumps,
       seconds: plan.seconds,
@@ -96,14 +96,17 @@ export class ZoneLatent {
     const kept = new Float64Array(states).fill(1);
     this.#moves = plans.map(({ growth }) => ({ decay: kept, growth, gains }));
     this.#before = ports - zones;
-    this.#own = { ports, from: this.#before, to: ports };
+    this.#own = Array.from(
+      { length: zones + 1 },
+      (_, k) => ({ ports, from: this.#before, to: this.#before + k }),
+    );
     this.#due = new Int32Array(zones);
     this.#listed = new Int32Array(zones);
   }
 
-  /** True where the inputs of a block's zones are other than 0. */
-  holds(block: number): boolean {
-    return this.#holds[block] === 1;
+  /** How many of a block's zones there are up to the last whose input is other than 0. */
+  reach(block: number): number {
+    return this.#reach[block]!;
   }
 
   /**
@@ -119,7 +122,7 @@ export class ZoneLatent {
     const count = this.#findDue(block, seconds);
     this.#read(block, count, run, buffers);
     const last = Math.min(this.#lanes, (block + 1) * BLOCK);
-    let active = this.#holds[block] === 1;
+    let active = this.reach(block) > 0;
     for (let lane = block * BLOCK; lane < last; lane++) {
       active = this.#settleLane(step, lane, count) || active;
     }
@@ -128,7 +131,7 @@ export class ZoneLatent {
     const { states, ports } = this.#slice;
     moveStates(
       this.#moves[step]!,
-      this.#own,
+      this.#own[this.reach(block)]!,
       buffers.input,
       block * ports * BLOCK,
       buffers.x,
@@ -173,13 +176,19 @@ export class ZoneLatent {
   #take(block: number, zone: number, read: Float64Array, from: number): void {
     const zones = this.#due.length;
     const lanes = Math.min(BLOCK, this.#lanes - block * BLOCK);
-    let coldest = Infinity;
+    const { latent, range } = this.#slice.zones[zone]!;
+    let away = Infinity;
     for (let l = 0; l < lanes; l++) {
       const at = (block * BLOCK + l) * zones + zone;
-      this.#free[at] = read[from + l]!;
-      coldest = Math.min(coldest, this.#state.content[at] === 0 ? read[from + l]! : 0);
+      const temperature = read[from + l]!;
+      const held = this.#state.content[at]!;
+      this.#free[at] = temperature;
+      away = Math.min(
+        away,
+        held === 0 ? temperature : held === -latent ? -range - temperature : 0,
+      );
     }
-    this.#rest[block * zones + zone] = Math.max(0, (coldest - SAFE) / FASTEST_FALL);
+    this.#rest[block * zones + zone] = Math.max(0, (away - SAFE) / FASTEST);
   }
 
   /** Solves one lane; false where nothing in it freezes or thaws. */
@@ -187,7 +196,7 @@ export class ZoneLatent {
     const { content, power } = this.#state;
     const zones = this.#due.length;
     const start = lane * zones;
-    const held = this.holds(Math.floor(lane / BLOCK));
+    const held = this.reach(Math.floor(lane / BLOCK)) > 0;
     let listed = 0;
     for (let i = 0; i < count; i++) {
       const z = this.#due[i]!;
@@ -199,20 +208,20 @@ export class ZoneLatent {
     return true;
   }
 
-  /** Writes the power of the step into the inputs, and whether there is any left to come. */
+  /** Writes the power of the step into the inputs, and how far it reaches. */
   #placePower(block: number, last: number, input: Float64Array): void {
-    const { content, power } = this.#state;
+    const { power } = this.#state;
     const zones = this.#due.length;
     const known = (block * this.#slice.ports + this.#before) * BLOCK;
-    let any = 0;
+    let reach = 0;
     for (let lane = block * BLOCK; lane < last; lane++) {
       for (let z = 0; z < zones; z++) {
         const k = lane * zones + z;
         input[known + z * BLOCK + lane % BLOCK] = power[k]!;
-        if (content[k] !== 0 || power[k] !== 0) any = 1;
+        if (power[k] !== 0) reach = Math.max(reach, z + 1);
       }
     }
-    this.#holds[block] = any;
+    this.#reach[block] = reach;
   }
 
   /** Latent content of a lane, J/m, 0 or less; of the zones under the floor alone where asked. */
@@ -242,7 +251,7 @@ export class ZoneLatent {
     content.set(saved.subarray(0, content.length));
     power.set(saved.subarray(content.length, content.length + power.length));
     this.#rest.fill(0);
-    for (let block = 0; block < this.#holds.length; block++) {
+    for (let block = 0; block < this.#reach.length; block++) {
       this.#placePower(block, Math.min(this.#lanes, (block + 1) * BLOCK), input);
     }
   }
