@@ -9,7 +9,13 @@ export {
   type PlateTransfer,
   plateTransfer,
 } from "./air/collector.ts";
-export { type HouseAlone, type HouseWay, houseWays, waysCompared } from "./variants/ways.ts";
+export {
+  type HouseAlone,
+  type HouseWay,
+  houseWays,
+  type KnownYears,
+  waysCompared,
+} from "./variants/ways.ts";
 export { suctionFault } from "./air/collector_year.ts";
 export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING } from "./control.ts";
 export type { StoreRequest } from "./site.ts";

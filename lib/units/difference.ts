@@ -19,8 +19,8 @@ const DEGREES = /\s*(?:deg|°)?\s*(c|f|celsius|fahrenheit)$/i;
  * assertEquals(readsAsTemperature("9 degF", 15), undefined);
  * assertEquals(
  *   readsAsTemperature("80 degF", 15),
- *   "80 degF looks like a temperature (26.7 degC): write how far the two temperatures are apart, " +
- *     "such as 5 K or 9 degF; where 44.4 K is meant, write 44.4 K",
+ *   "80 degF looks like a temperature (26.7 degC): write the difference between the two " +
+ *     "temperatures, such as 5 K or 9 degF; if you mean 44.4 K, write 44.4 K",
  * );
  * ```
  *

@@ -30,6 +30,7 @@ export {
   type HoursBelow,
   type HouseWay,
   houseWays,
+  type KnownYears,
   type PlateAir,
   type PlateCollector,
   plateEfficiency,

@@ -6,7 +6,8 @@ import { needsShortSteps } from "../control.ts";
 import { closeLedger, openLedger, type SoilLedger } from "../ledger/ledger.ts";
 import type { YearSetting, YearState } from "./year_state.ts";
 import type { StepListener } from "../step_report.ts";
-import { sightOf, stepStore, yearWork } from "./year_step.ts";
+import { sightOf, stepStore } from "./year_step.ts";
+import { yearWork } from "./year_work.ts";
 export * from "./year_state.ts";
 
 /**

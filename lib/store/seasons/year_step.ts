@@ -1,22 +1,14 @@
 /** One step of house, tubes and soil together. @module */
 import { relativeHumidityFromRatio } from "../../air/mod.ts";
-import { HOUR } from "../../basics/mod.ts";
-import type { HouseModel, HouseStep } from "../../house/types.ts";
-import {
-  bookWater,
-  marchAir,
-  type MarchInput,
-  type MarchOutput,
-  marchOutput,
-} from "../air/air_march.ts";
-import { collectorHeat, type CollectorYear, collectorYear } from "../air/collector_year.ts";
+import type { HouseStep } from "../../house/types.ts";
+import { bookWater, marchAir, type MarchInput } from "../air/air_march.ts";
+import { collectorHeat } from "../air/collector_year.ts";
 import { type ControlSight, decideMode, type FanMode } from "../control.ts";
-import { type FlowAir, flowAirs } from "../air/flow_air.ts";
+import { type FlowAir } from "../air/flow_air.ts";
 import type { SoilEngine } from "../solver/engine.ts";
-import { bookStep, type SoilLedger } from "../ledger/ledger.ts";
+import { bookStep } from "../ledger/ledger.ts";
 import type { StoreSite } from "../site.ts";
-import type { YearSetting, YearState } from "./year_state.ts";
-import type { StepListener } from "../step_report.ts";
+import type { YearWork } from "./year_work.ts";
 
 /** W/m² of sun at which the stratification of the study holds, and the most it may exceed it. */
 const FULL_SUN = 800;
@@ -25,60 +17,6 @@ const MOST_SUN = 1.25;
 const MOIST_SHARE = 0.9;
 /** kg/kg */
 const DRIEST = 1e-5;
-
-/** Everything a year's steps share; buffers are reused. */
-export interface YearWork {
-  readonly setting: YearSetting;
-  /** the setting's house, in the shade of a plate collector where there is one inside */
-  readonly house: HouseModel;
-  readonly collector: CollectorYear | null;
-  readonly state: YearState;
-  readonly ledger: SoilLedger;
-  readonly listen: StepListener | undefined;
-  /** the fan's air at degC, kg/kg and Pa */
-  readonly airAt: (temperature: number, ratio: number, pressure: number) => FlowAir;
-  readonly result: MarchOutput;
-  /** by lane: degC outside, below, driving the floor */
-  readonly outdoor: Float64Array;
-  readonly deep: Float64Array;
-  readonly driving: Float64Array;
-  /** W/m of soil by lane and tube */
-  readonly laneHeat: Float64Array;
-  readonly partsPerHour: number;
-}
-
-/** Prepares a year. */
-export function yearWork(
-  setting: YearSetting,
-  state: YearState,
-  ledger: SoilLedger,
-  listen: StepListener | undefined,
-): YearWork {
-  const { site } = setting;
-  const { engine } = state;
-  const byLane = () => new Float64Array(engine.lanes);
-  return {
-    setting,
-    ...houseAndCollector(setting),
-    state,
-    ledger,
-    listen,
-    airAt: flowAirs(site, engine),
-    result: marchOutput(site.field),
-    outdoor: byLane(),
-    deep: byLane(),
-    driving: byLane(),
-    laneHeat: new Float64Array(engine.lanes * site.field.tubes),
-    partsPerHour: Math.round(HOUR / engine.steps[0]!),
-  };
-}
-
-function houseAndCollector(setting: YearSetting): Pick<YearWork, "house" | "collector"> {
-  const { inputs: { collector: plate }, climate, house, site } = setting;
-  if (plate === undefined) return { house, collector: null };
-  const given = { plate, climate, houseInputs: house.inputs, airFlow: site.airFlow };
-  return collectorYear(given, house);
-}
 
 /** Temperature between the tubes, mean over the slices that have tubes. */
 export function storeTemperature(site: StoreSite, engine: SoilEngine): number {
