@@ -13,6 +13,7 @@ export {
   type HouseAlone,
   type HouseWay,
   houseWays,
+  type KnownYear,
   type KnownYears,
   waysCompared,
 } from "./variants/ways.ts";

@@ -30,6 +30,7 @@ export {
   type HoursBelow,
   type HouseWay,
   houseWays,
+  type KnownYear,
   type KnownYears,
   type PlateAir,
   type PlateCollector,
