@@ -24,11 +24,11 @@ export function emptyStoreYear(): StoreYear {
   };
 }
 
-/** A listener that fills a store year; means over each hour, those of the air over its running time. */
+/** A listener that fills a store year; means over each hour, those of the air by what flowed. */
 export function yearRecorder(year: StoreYear, house: HouseModel): StepListener {
-  const running = new Float64Array(HOURS_PER_YEAR);
+  const flowed = new Float64Array(HOURS_PER_YEAR);
   const drawn = (series: Float64Array, hour: number, value: number, share: number) => {
-    const before = running[hour]!;
+    const before = flowed[hour]!;
     series[hour] = before === 0
       ? value
       : (series[hour]! * before + value * share) / (before + share);
@@ -40,10 +40,11 @@ export function yearRecorder(year: StoreYear, house: HouseModel): StepListener {
     year.sensible[hour]! += share * report.sensible;
     year.latent[hour]! += share * report.latent;
     if (report.mode !== 0) {
-      drawn(year.intakeTemperature, hour, report.intake, share);
-      drawn(year.outletTemperature, hour, report.outlet, share);
-      running[hour]! += share;
-      year.airRate[hour]! += share * report.air!.heatRate;
+      const carried = share * report.air!.heatRate;
+      drawn(year.intakeTemperature, hour, report.intake, carried);
+      drawn(year.outletTemperature, hour, report.outlet, carried);
+      flowed[hour]! += carried;
+      year.airRate[hour]! += carried;
     }
     year.storeTemperature[hour]! += share * report.store;
     year.fanShare[hour]! += share * report.mode;
