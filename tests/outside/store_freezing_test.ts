@@ -24,8 +24,8 @@ const CASE = {
 const DAYS = 30;
 const exact = neumannFront(CASE, DAYS * 86400);
 
-Deno.test("neumannRoot() is that of the worked two-phase case, Carslaw & Jaeger 1959 §11.2", () => {
-  // Source: transcendental equation of Carslaw & Jaeger 1959 §11.2 (xi), root worked out apart from the
+Deno.test("neumannRoot() is that of the worked two-phase case, Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §11.2", () => {
+  // Source: transcendental equation of Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §11.2 (xi), root worked out apart from the
   // project with a general root finder: frozen 2.0 W/(m K), 1.9 MJ/(m³ K), unfrozen 1.5 and 2.6,
   // 334 kJ/kg × 300 kg/m³, +5 and −10 °C
   const worked = {
@@ -86,7 +86,7 @@ const start = new Float64Array(operator.capacity.length).fill(CASE.start);
 
 for (const seconds of [900, 3600]) {
   Deno.test(`the full model freezes as Neumann says, production mesh, steps of ${seconds} s`, () => {
-    // Source: Carslaw & Jaeger 1959 §11.2 (xi), two phases, equal properties
+    // Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §11.2 (xi), two phases, equal properties
     const engine = adiEngine(operator, 1, [seconds], true);
     engine.load(uniformState(1, start));
     const taken = freeze(engine, seconds);
@@ -117,7 +117,7 @@ for (const seconds of [900, 3600]) {
 }
 
 Deno.test("the full model's column of equal cells finds front and temperatures of Neumann", () => {
-  // Source: Carslaw & Jaeger 1959 §11.2 (xi); a fixed mesh should find the front within one cell and
+  // Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §11.2 (xi); a fixed mesh should find the front within one cell and
   // temperatures within 0.15 K
   const [cells, height] = [100, 0.05];
   const none = { cells: new Int32Array(), conductances: new Float64Array() };

@@ -1,4 +1,4 @@
-/** The two-phase freezing front of Neumann, exact: Carslaw & Jaeger 1959 §11.2 (xi). */
+/** The two-phase freezing front of Neumann, exact: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §11.2 (xi). */
 
 /** erf by its series, to rounding for |x| < 3. */
 export function erf(x: number): number {

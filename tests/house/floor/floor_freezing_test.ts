@@ -69,7 +69,7 @@ Deno.test("floorColumn() takes each layer's water from its own soil", () => {
 });
 
 Deno.test("floorStepper() freezes as Neumann says", () => {
-  // Source: Carslaw & Jaeger 1959 §11.2 (xi), two phases, equal properties; layers 3 to 28 cm thick
+  // Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §11.2 (xi), two phases, equal properties; layers 3 to 28 cm thick
   const properties = { ...loam, freezingRange: 0.2 };
   const column = {
     ...floorColumn({
