@@ -86,7 +86,7 @@ export function tubePorts(given: {
     const place = places[k]!;
     const across = patchAxis(mesh.widths, ...place.columns, block.part < 1);
     const down = patchAxis(mesh.heights, ...place.rows, false);
-    const key = [...across.sizes, ...down.sizes].map((size) => size.toFixed(6)).join();
+    const key = [...across.sizes, ...down.sizes].map((size) => Math.round(1e6 * size)).join();
     const equivalent = known.get(key) ?? equivalentRadius({
       widths: across.sizes,
       heights: down.sizes,
