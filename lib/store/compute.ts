@@ -66,15 +66,11 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
 }
 
 function monthsOf(year: StoreYear, backup: HouseYear, backupNoFan: HouseYear): StoreMonth[] {
-  const total = year.sensible.map((value, hour) => value + year.latent[hour]!);
-  const part = (series: Float64Array, sign: number) =>
-    monthlyHeat(series.map((value, hour) => year.fanShare[hour]! * sign > 0 ? sign * value : 0));
-  const [heatIn, heatOut, latentIn, latentOut] = [
-    part(total, 1),
-    part(total, -1),
-    part(year.latent, 1),
-    part(year.latent, -1),
-  ];
+  const total = (sensible: Float64Array, latent: Float64Array) =>
+    monthlyHeat(sensible.map((value, hour) => value + latent[hour]!));
+  const heatIn = total(year.sensibleIn, year.latentIn);
+  const heatOut = total(year.sensibleOut, year.latentOut);
+  const [latentIn, latentOut] = [monthlyHeat(year.latentIn), monthlyHeat(year.latentOut)];
   const fan = monthlyHeat(year.fanPower);
   const store = monthlyMeans(year.storeTemperature);
   const [heater, heaterNoFan] = [monthlyHeat(backup.heater), monthlyHeat(backupNoFan.heater)];

@@ -25,25 +25,28 @@ export interface HeatDay {
  * @param startHour hour of the clock at which a day starts
  */
 export function heatByDay(
-  year: Pick<StoreYear, "sensible" | "latent" | "fanPower">,
+  year: Pick<
+    StoreYear,
+    "sensibleIn" | "latentIn" | "sensibleOut" | "latentOut" | "fanPower"
+  >,
   startHour = 0,
 ): HeatDay[] {
-  const hours = year.sensible.length;
+  const hours = year.fanPower.length;
   return Array.from({ length: Math.floor(hours / 24) }, (_, day) => {
-    const sum = (series: Float64Array, sign: 1 | -1) => {
+    const sum = (series: Float64Array) => {
       let total = 0;
       for (let hour = 0; hour < 24; hour++) {
-        total += Math.max(0, sign * series[(day * 24 + startHour + hour) % hours]!) / 1000;
+        total += series[(day * 24 + startHour + hour) % hours]! / 1000;
       }
       return total;
     };
     return {
       day,
-      sensibleIn: sum(year.sensible, 1),
-      latentIn: sum(year.latent, 1),
-      sensibleOut: sum(year.sensible, -1),
-      latentOut: sum(year.latent, -1),
-      fan: sum(year.fanPower, 1),
+      sensibleIn: sum(year.sensibleIn),
+      latentIn: sum(year.latentIn),
+      sensibleOut: sum(year.sensibleOut),
+      latentOut: sum(year.latentOut),
+      fan: sum(year.fanPower),
     };
   });
 }

@@ -1,5 +1,5 @@
 /** Heat into and out of the tube walls month by month. @module */
-import { monthlySums } from "../basics/mod.ts";
+import { monthlyHeat, monthlySums } from "../basics/mod.ts";
 import type { StoreYear } from "./types.ts";
 
 /** Heat of one month, kWh; what is given back is counted positive too. */
@@ -21,19 +21,17 @@ export interface HeatMonth {
 }
 
 /**
- * Monthly sums of heat into and out of the tube walls; hours that put in sensible and give back
- * latent heat, or the other way round, count on both sides.
+ * Monthly sums of heat charged and discharged. What evaporates while the fan charges is taken off
+ * the latent heat put in, and what condenses while it discharges off that given back.
  *
  * @param year hourly year of the store
  */
 export function heatByMonth(year: StoreYear): HeatMonth[] {
-  const part = (series: Float64Array, sign: 1 | -1) =>
-    monthlySums(series.map((value) => Math.max(0, sign * value) / 1000));
-  const sensibleIn = part(year.sensible, 1);
-  const sensibleOut = part(year.sensible, -1);
-  const latentIn = part(year.latent, 1);
-  const latentOut = part(year.latent, -1);
-  const fan = part(year.fanPower, 1);
+  const sensibleIn = monthlyHeat(year.sensibleIn);
+  const sensibleOut = monthlyHeat(year.sensibleOut);
+  const latentIn = monthlyHeat(year.latentIn);
+  const latentOut = monthlyHeat(year.latentOut);
+  const fan = monthlyHeat(year.fanPower);
   return monthlySums(year.condensate).map((condensate, month) => ({
     month,
     sensibleIn: sensibleIn[month]!,

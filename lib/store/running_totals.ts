@@ -3,9 +3,9 @@ import type { StoreYear } from "./types.ts";
 
 /** Running totals of each hour, kWh since 1 January. */
 export interface RunningTotals {
-  /** kWh put in, hours in which more goes in than comes back */
+  /** kWh put in while charging */
   readonly heatIn: Float64Array;
-  /** kWh given back, hours in which more comes back than goes in */
+  /** kWh given back while discharging */
   readonly heatOut: Float64Array;
   /** kWh put in less given back */
   readonly difference: Float64Array;
@@ -16,14 +16,18 @@ export interface RunningTotals {
  *
  * @param year hourly year of the store, W
  */
-export function runningTotals(year: Pick<StoreYear, "sensible" | "latent">): RunningTotals {
-  const total = (part: (heat: number) => number) => {
+export function runningTotals(
+  year: Pick<StoreYear, "sensibleIn" | "latentIn" | "sensibleOut" | "latentOut">,
+): RunningTotals {
+  const total = (sensible: Float64Array, latent: Float64Array) => {
     let sum = 0;
-    return year.sensible.map((value, hour) => sum += part((value + year.latent[hour]!) / 1000));
+    return sensible.map((value, hour) => sum += (value + latent[hour]!) / 1000);
   };
+  const heatIn = total(year.sensibleIn, year.latentIn);
+  const heatOut = total(year.sensibleOut, year.latentOut);
   return {
-    heatIn: total((heat) => Math.max(0, heat)),
-    heatOut: total((heat) => Math.max(0, -heat)),
-    difference: total((heat) => heat),
+    heatIn,
+    heatOut,
+    difference: heatIn.map((value, hour) => value - heatOut[hour]!),
   };
 }

@@ -12,6 +12,14 @@ export interface StoreYear {
   readonly sensible: Float64Array;
   /** latent heat into the walls (condensing > 0, evaporating < 0) */
   readonly latent: Float64Array;
+  /** sensible heat into the walls while charging */
+  readonly sensibleIn: Float64Array;
+  /** latent heat into the walls while charging, less what evaporates */
+  readonly latentIn: Float64Array;
+  /** sensible heat out of the walls while discharging, counted positive */
+  readonly sensibleOut: Float64Array;
+  /** latent heat out of the walls while discharging, less what condenses, counted positive */
+  readonly latentOut: Float64Array;
   /** degC of the air drawn in while the fan ran, before the fan's heat; NaN in hours in which it rested */
   readonly intakeTemperature: Float64Array;
   /** degC of the air blown out while the fan ran; NaN in hours in which it rested */

@@ -14,6 +14,7 @@ import {
   storeWeek,
   yearFlows,
 } from "../../lib/store/mod.ts";
+import { heatSeries } from "../show/made.ts";
 import { climateYear, hourly, storeResult } from "../show/sample.ts";
 
 const { year } = storeResult;
@@ -49,8 +50,10 @@ Deno.test("recoveryByDay() takes the middle day, and ratios worked by hand", () 
   const clock = (hour: number) => hour % 24;
   const made = {
     ...year,
-    sensible: hourly((hour) => clock(hour) >= 10 && clock(hour) < 14 ? 3000 : 0),
-    latent: hourly((hour) => clock(hour) < 4 ? -1000 : 0),
+    ...heatSeries(
+      hourly((hour) => clock(hour) >= 10 && clock(hour) < 14 ? 3000 : 0),
+      hourly((hour) => clock(hour) < 4 ? -1000 : 0),
+    ),
     fanPower: hourly((hour) =>
       clock(hour) < 4 || (clock(hour) >= 10 && clock(hour) < 14) ? 100 : 0
     ),
@@ -64,8 +67,7 @@ Deno.test("recoveryByDay() takes the middle day, and ratios worked by hand", () 
   assertEquals(recoveryByDay(made, 60)[4]!.chargeDays, 365);
   const idle = {
     ...year,
-    sensible: hourly(() => 0),
-    latent: hourly(() => 0),
+    ...heatSeries(hourly(() => 0), hourly(() => 0)),
     fanPower: hourly(() => 0),
   };
   const none = recoveryByDay(idle, 60)[4]!;

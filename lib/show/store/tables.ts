@@ -101,8 +101,7 @@ export function recoveryTable(result: SummarisedStore): DisplayItem {
         digits: 1,
       },
     ],
-    "Days run from 06:00 to 06:00, so that a sunny day and its night count as one; hours " +
-      "that charge sensible and discharge latent heat, or the other way round, count on both sides",
+    "Days run from 06:00 to 06:00, so that a sunny day and its night count as one",
   );
 }
 

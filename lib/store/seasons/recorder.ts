@@ -16,6 +16,10 @@ export function emptyStoreYear(): StoreYear {
     intakeTemperature: none(),
     outletTemperature: none(),
     airRate: series(),
+    sensibleIn: series(),
+    latentIn: series(),
+    sensibleOut: series(),
+    latentOut: series(),
     storeTemperature: series(),
     fanShare: series(),
     fanPower: series(),
@@ -40,6 +44,11 @@ export function yearRecorder(year: StoreYear, house: HouseModel): StepListener {
     year.sensible[hour]! += share * report.sensible;
     year.latent[hour]! += share * report.latent;
     if (report.mode !== 0) {
+      const [sensible, latent] = report.mode > 0
+        ? [year.sensibleIn, year.latentIn]
+        : [year.sensibleOut, year.latentOut];
+      sensible[hour]! += share * report.mode * report.sensible;
+      latent[hour]! += share * report.mode * report.latent;
       const carried = share * report.air!.heatRate;
       drawn(year.intakeTemperature, hour, report.intake, carried);
       drawn(year.outletTemperature, hour, report.outlet, carried);

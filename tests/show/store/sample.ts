@@ -11,15 +11,17 @@ import { cropYear, findCrop } from "../../../lib/house/mod.ts";
 import type { StoreResult } from "../../../lib/store/types.ts";
 import { climateYear, zeros } from "../climate/sample.ts";
 import { houseYear, ranking } from "../house/sample.ts";
-import { daytime, hourly, made, season } from "../made.ts";
+import { daytime, heatSeries, hourly, made, season } from "../made.ts";
 
 export const storeResult = summariseStore(
   { climate: climateYear, tubes: { count: 20, length: 22 } },
   made<StoreResult>({
     year: {
       house: houseYear(8),
-      sensible: hourly((hour) => 6000 * daytime(hour) - 1500),
-      latent: hourly((hour) => 2000 * daytime(hour) - 300),
+      ...heatSeries(
+        hourly((hour) => 6000 * daytime(hour) - 1500),
+        hourly((hour) => 2000 * daytime(hour) - 300),
+      ),
       intakeTemperature: zeros,
       outletTemperature: zeros,
       airRate: zeros,

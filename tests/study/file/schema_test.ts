@@ -1,3 +1,4 @@
+import Papa from "papaparse";
 import { assert, assertEquals } from "@std/assert";
 import { FIELDS } from "winterground/study/file/fields.ts";
 import { STUDY_KEYS, STUDY_SCHEMA } from "winterground/study/file/schema.ts";
@@ -70,4 +71,13 @@ Deno.test("the schema takes words in place of quantities only where they mean so
   const wrong = STUDY_SCHEMA.safeParse({ place: {}, climate: {}, house: { length: "glazed" } });
   assert(!wrong.success);
   assert(wrong.error.issues.some((issue) => issue.path.join(".") === "house.length"));
+});
+
+Deno.test("no row of data/studies/fields.csv has a comma that is not quoted", async () => {
+  // Property: every row has as many cells as the head, so that no meaning is cut short
+  const text = await Deno.readTextFile(
+    new URL("../../../data/studies/fields.csv", import.meta.url),
+  );
+  const { data } = Papa.parse<string[]>(text.trim());
+  for (const row of data) assertEquals(row.length, data[0]!.length, row.join(","));
 });

@@ -57,6 +57,25 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       assert(await run.store() === await run.store());
     });
 
+    await test.step("months, days, seasons and running totals of the store add up to its figures", async () => {
+      const { heatIn, heatOut, latentIn, latentOut, months, summary } = await run.store();
+      const total = (rows: readonly number[]) => rows.reduce((sum, value) => sum + value, 0);
+      const close = (found: number, stated: number, what: string) =>
+        assert(Math.abs(found - stated) <= 1e-9 * heatIn, `${what}: ${found}, ${stated}`);
+      close(total(months.map((row) => row.heatIn)), heatIn, "months in");
+      close(total(months.map((row) => row.heatOut)), heatOut, "months out");
+      close(total(months.map((row) => row.latentIn)), latentIn, "months latent in");
+      close(total(months.map((row) => row.latentOut)), latentOut, "months latent out");
+      for (const rows of [summary.heatMonths, summary.heatDays]) {
+        close(total(rows.map((row) => row.sensibleIn + row.latentIn)), heatIn, "in");
+        close(total(rows.map((row) => row.sensibleOut + row.latentOut)), heatOut, "out");
+      }
+      close(summary.recoveryByDay.at(-1)!.heatIn, heatIn, "recovery in");
+      close(summary.recoveryByDay.at(-1)!.heatOut, heatOut, "recovery out");
+      close(summary.runningTotals.heatIn.at(-1)!, heatIn, "running total in");
+      close(summary.runningTotals.heatOut.at(-1)!, heatOut, "running total out");
+    });
+
     await test.step("a second run takes everything from disk, bit for bit", async () => {
       const start = performance.now();
       const again = startRun(await openSmallStudy(), { cacheFolder: `${folder}/cache` });
