@@ -11,3 +11,4 @@ export * from "./chapter.ts";
 export * from "./round.ts";
 export * from "./interpolate.ts";
 export * from "./roots.ts";
+export * from "./same.ts";

@@ -1,4 +1,5 @@
 /** The store's soil made ready: site, reduced slice, undisturbed start. @module */
+import { samePlain } from "../../basics/mod.ts";
 import type { HouseModel } from "../../house/types.ts";
 import { undisturbedTemperature } from "../../soil/mod.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
@@ -28,12 +29,30 @@ export function undisturbedCells(site: StoreSite, request: StoreRequest, day = 0
   );
 }
 
+/** Slices kept: the plan's, and those of the changes tried last. */
+const KEPT = 4;
+const known: { readonly of: Pick<StoreSite, "mesh" | "operator">; readonly slice: ReducedSlice }[] =
+  [];
+
+/**
+ * The reduced slice of a site. Another house above it, longer tubes or a reversed flow leave the
+ * slice as it is, and reducing it takes longer than running a year.
+ */
+function keptSlice({ mesh, operator }: StoreSite): ReducedSlice {
+  const found = known.find(({ of }) => samePlain(of, { mesh, operator }));
+  if (found !== undefined) return found.slice;
+  const slice = reduceSlice(operator, undefined, freezingZones(mesh, operator));
+  known.unshift({ of: { mesh, operator }, slice });
+  known.length = Math.min(known.length, KEPT);
+  return slice;
+}
+
 /** Builds mesh, reduced slice and start of a study's store. */
 export function soilModel(request: StoreRequest, house: HouseModel): SoilModel {
   const site = storeSite(request, house.floorFilm, house.geometry.floorArea);
   return {
     site,
-    slice: reduceSlice(site.operator, undefined, freezingZones(site.mesh, site.operator)),
+    slice: keptSlice(site),
     undisturbed: undisturbedCells(site, request),
   };
 }
