@@ -78,7 +78,7 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "store.backupHeatNoFan",
       store.backupHeatNoFan,
       "kWh",
-      "the same with the fan always off",
+      "annual heat to hold the heating set point, fan always off",
     ),
     numberFigure(
       "store.balanceResidual",

@@ -19,10 +19,18 @@ export function wantedTable(rows: readonly WantedHeader[]): DisplayItem {
       value: (row) => row.sized?.diameter ?? null,
       kind: "smallLength",
     },
-    { head: "smallest over mean", value: (row) => row.sized?.flowMin ?? null, digits: 2 },
-    { head: "largest over mean", value: (row) => row.sized?.flowMax ?? null, digits: 2 },
     {
-      head: "pressure",
+      head: "smallest over mean at that size",
+      value: (row) => row.sized?.flowMin ?? null,
+      digits: 2,
+    },
+    {
+      head: "largest over mean at that size",
+      value: (row) => row.sized?.flowMax ?? null,
+      digits: 2,
+    },
+    {
+      head: "pressure at that size",
       value: (row) => row.sized?.pressureDrop ?? null,
       kind: "pressure",
       us: false,
