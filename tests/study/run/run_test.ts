@@ -8,6 +8,7 @@ import {
   startRun,
   writeResults,
 } from "winterground/study/mod.ts";
+import { findCrop } from "../../../lib/house/mod.ts";
 import { openSmallStudy } from "../../harness/small_study.ts";
 import {
   carriedByAir,
@@ -74,6 +75,29 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       close(summary.recoveryByDay.at(-1)!.heatOut, heatOut, "recovery out");
       close(summary.runningTotals.heatIn.at(-1)!, heatIn, "running total in");
       close(summary.runningTotals.heatOut.at(-1)!, heatOut, "running total out");
+    });
+
+    await test.step("headline figures are what their names say", async () => {
+      const { house, store } = await run.results();
+      const stated = (key: string) => Number(figures[key]!.value);
+      const saved = stated("store.backupHeatNoFan") - stated("store.backupHeat");
+      assert(Math.abs(stated("store.savedHeat") - saved) < 1e-9 * stated("store.backupHeatNoFan"));
+      const perFan = saved / stated("fan.energyPerYear");
+      assert(Math.abs(stated("store.savedHeatPerFanEnergy") - perFan) < 1e-9 * Math.abs(perFan));
+      // heat followed by its tags: what was put in and came back, without the ground's own warmth
+      const back = store.tagged.reduce((sum, quarter) => sum + quarter.givenBack, 0);
+      const returned = stated("store.taggedReturn");
+      assert(Math.abs(returned - back / store.heatIn) < 1e-9 && returned > 0 && returned < 1);
+      const ground = store.quarters.reduce((sum, row) => sum + row[4]!, 0);
+      assert(Math.abs(back + ground - store.heatOut) < 1e-6 * store.heatIn, `${ground}`);
+      const limit = findCrop(run.study.house.crop).killingLimit;
+      const below = (air: Float64Array) => air.filter((value) => value < limit).length;
+      assertEquals(stated("store.hoursBelowCropLimit"), below(store.year.house.airTemperature));
+      assertEquals(
+        stated("house.hoursBelowCropLimitNoStore"),
+        below(house.freeRunning.airTemperature),
+      );
+      assert(stated("house.edgeLoss") > 0 && stated("store.edgeLoss") > 0);
     });
 
     await test.step("a second run takes everything from disk, bit for bit", async () => {
