@@ -65,14 +65,16 @@ export function climateFigures(climate: ClimateResult): readonly FigureRow[] {
  * @param key `chapter.name`
  * @param hour hour index of the year, null where it never happens
  * @param label name shown, such as "last frost in the house with the store"
+ * @param from words after the name where there is a day, such as " after 1 July"; none unless given
  */
-export function dayFigure(key: string, hour: number | null, label: string): FigureRow {
+export function dayFigure(key: string, hour: number | null, label: string, from = ""): FigureRow {
   return [
     key,
     hour === null ? { value: null, unit: "date", label: `${label}: it never freezes there` } : {
       value: dateAfterMidsummer(hour),
       unit: "date",
-      label: `${label} (a typical year has no calendar year; its winter is dated 2001 to 2002)`,
+      label:
+        `${label}${from} (a typical year has no calendar year; its winter is dated 2001 to 2002)`,
     },
   ];
 }
@@ -85,15 +87,5 @@ export function dayFigure(key: string, hour: number | null, label: string): Figu
  * @param where place named in the label, such as "in the house with the store"
  */
 export function freezeFigure(key: string, hour: number | null, where: string): FigureRow {
-  return [
-    key,
-    hour === null
-      ? { value: null, unit: "date", label: `first frost ${where}: it never freezes there` }
-      : {
-        value: dateAfterMidsummer(hour),
-        unit: "date",
-        label:
-          `first frost ${where} after 1 July (a typical year has no calendar year; its winter is dated 2001 to 2002)`,
-      },
-  ];
+  return dayFigure(key, hour, `first frost ${where}`, " after 1 July");
 }

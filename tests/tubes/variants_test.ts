@@ -14,6 +14,7 @@ import {
   tubeSpread,
 } from "../../lib/tubes/mod.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
+import { candidate, front } from "./candidates.ts";
 
 const study = await openStudy(defaultStudyPath());
 const { inputs, surroundings } = tubesPart.takes(study, {
@@ -88,22 +89,6 @@ Deno.test("fouledTubes() takes more air with more silt and shuts the tube with t
   for (const row of rows) assert(row.heat <= 1 && row.heat >= 0);
 });
 
-const field = (index: number) => ({
-  tube: "corrugated-4in",
-  count: 10 + index,
-  length: 20,
-  spacing: 0.4,
-  layers: 2,
-  depth: 0.6,
-  totalLength: 20 * (10 + index),
-  airSpeed: 3 - index / 10,
-  pressureDrop: 60,
-  heat: 20 + 2 * index,
-  fanEnergy: 3 - index / 8,
-  cost: 1000 + 100 * index,
-});
-const front = Array.from({ length: 12 }, (_, index) => field(index));
-
 Deno.test("costClasses() splits the front into three parts of like number", () => {
   // Property: every class holds a third, within one
   const [low, high] = costClasses(front);
@@ -114,7 +99,7 @@ Deno.test("costClasses() splits the front into three parts of like number", () =
 
 Deno.test("fieldPicks() takes the ends of the front, and the study alone where it is empty", () => {
   // Property: cheapest first, most heat last of the made-up front
-  const own = field(3);
+  const own = candidate(3);
   const picks = fieldPicks({ front, own });
   assertEquals(picks[0]!.field, front[0]);
   assertEquals(picks[1]!.field, front.at(-1));

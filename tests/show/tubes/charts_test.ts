@@ -1,15 +1,11 @@
 import { assertMatch } from "@std/assert";
 import * as tubes from "winterground/tubes";
 import { type FieldSearch } from "../../../lib/store/mod.ts";
-import {
-  costClasses,
-  type FieldCandidate,
-  fieldPicks,
-  type TubeAlong,
-} from "../../../lib/tubes/mod.ts";
+import { costClasses, fieldPicks, type TubeAlong } from "../../../lib/tubes/mod.ts";
 import { checkFigures } from "../figure_rules.ts";
 import { tubesResult } from "./sample.ts";
 import { storeResult } from "../store/sample.ts";
+import { candidate, front } from "../../tubes/candidates.ts";
 
 const speeds = [1, 2, 3].map((airSpeed) => ({
   ...tubesResult,
@@ -33,23 +29,6 @@ const along = {
   intake: { temperature: 28, relativeHumidity: 0.7 },
   moist: { sensible: 300, latent: 400 },
 } as unknown as TubeAlong;
-
-const candidate = (index: number): FieldCandidate => ({
-  tube: "corrugated-4in",
-  count: 10 + index,
-  length: 20,
-  spacing: 0.4,
-  layers: 2,
-  depth: 0.6,
-  totalLength: 20 * (10 + index),
-  airSpeed: 3 - index / 10,
-  pressureDrop: 60,
-  heat: 20 + 2 * index,
-  fanEnergy: 3 - index / 8,
-  cost: 1000 + 100 * index,
-});
-
-const front = Array.from({ length: 12 }, (_, index) => candidate(index));
 
 const own = { ...candidate(3), heat: 22 };
 
