@@ -5,6 +5,7 @@ export {
   dewPoint,
   dewPointOverWater,
   DRY_AIR_HEAT_CAPACITY,
+  HEAT_OF_SUBLIMATION,
   HEAT_OF_VAPORISATION,
   humidityRatio,
   humidityRatioFromRelativeHumidity,

@@ -5,7 +5,7 @@
  * @module
  */
 import psychrolib from "psychrolib";
-import { requireInRange, ZERO_CELSIUS } from "../basics/mod.ts";
+import { HEAT_OF_FUSION, requireInRange, ZERO_CELSIUS } from "../basics/mod.ts";
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
@@ -19,6 +19,11 @@ export const LATENT_HEAT = 2.501e6;
  * number for all of house and tubes. FAO-56 (1998) [fao56-1998] eq. 3-1.
  */
 export const HEAT_OF_VAPORISATION = 2.45e6;
+/**
+ * Heat that turns a kilogram of ice into vapour at 0 degC, J/kg: {@link LATENT_HEAT} and the heat of
+ * fusion together, 2.834e6. ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 (from memory).
+ */
+export const HEAT_OF_SUBLIMATION: number = LATENT_HEAT + HEAT_OF_FUSION;
 /** Specific heat of dry air, J/(kg K). ASHRAE Fundamentals 2017 [ashrae-2017] ch. 1 eq. 30. */
 export const DRY_AIR_HEAT_CAPACITY = 1006;
 /**

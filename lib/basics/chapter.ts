@@ -5,13 +5,13 @@
  *
  * @module
  */
-import type { Fields } from "./fields.ts";
+import type { Fields, Monthly } from "./fields.ts";
 import type { FigureRow } from "./figures.ts";
 import type { ChapterName, Notice } from "./notices.ts";
 import type { ResultTable } from "./result_table.ts";
 
 /** Notes a value that the study file leaves open, as a default taken, and returns it. */
-export type NoteDefault = <T extends number | string>(
+export type NoteDefault = <T extends Monthly | string>(
   key: string,
   given: T | undefined,
   otherwise: () => T,

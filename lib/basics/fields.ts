@@ -17,6 +17,7 @@ export type FieldForm =
     readonly find: Finder<number>;
     readonly words: readonly string[];
   }
+  | { readonly form: "byMonth" }
   | { readonly form: "choice"; readonly words: readonly string[] }
   | { readonly form: "id"; readonly find: Finder }
   | { readonly form: "list"; readonly entry: AnyFields }
@@ -74,6 +75,15 @@ export function quantityIdOrWord<const W extends string>(
 ): Field<number | W> {
   return { form: "quantityOrId", find, words: [word] };
 }
+
+/** One value for the whole year, or twelve, January first. */
+export type Monthly = number | readonly number[];
+
+/**
+ * A quantity, twelve of them, or values by the name of their month; a month that is not named keeps
+ * the value of the one before it.
+ */
+export const byMonth: Field<Monthly> = { form: "byMonth" };
 
 /** One of a few words. */
 export function choice<const T extends string>(...words: readonly T[]): Field<T> {

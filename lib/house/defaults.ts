@@ -1,5 +1,6 @@
 /** Defaults of the house section that follow from its other keys. @module */
 import { COLD_ABOVE_SET_POINT } from "./skin/curtain.ts";
+import { leafAreaOfCrop } from "./crop/leaf_area.ts";
 import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
 import { type NoteDefault, roundTo } from "../basics/mod.ts";
 import type { HouseGiven, HouseInputs } from "./fields.ts";
@@ -20,6 +21,7 @@ export function completeHouse(given: HouseGiven, _before: unknown, note: NoteDef
       given.waterSurface,
       () => roundTo(given.waterVolume * DRUM_SURFACE, 0.1),
     ),
+    leafArea: note("house.leafArea", given.leafArea, () => leafAreaOfCrop(given.crop)),
     heatSetPointDay: note(
       "house.heatSetPointDay",
       given.heatSetPointDay,

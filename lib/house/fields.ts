@@ -1,8 +1,10 @@
 /** The `house` section of the study file. @module */
 import {
+  byMonth,
   choice,
   type Fields,
   id,
+  type Monthly,
   open,
   part,
   type Partly,
@@ -90,8 +92,8 @@ export interface HouseInputs {
   readonly summerShadeAbove: number;
   /** id in data/crops */
   readonly crop: string;
-  /** ratio of leaf area to floor area, 0 to 5 */
-  readonly leafArea: number;
+  /** ratio of leaf area to floor area, 0 to 8; one for the year or twelve, January first */
+  readonly leafArea: Monthly;
   /** degC */
   readonly heatSetPoint: number;
   /** degC the heater holds while the sun is up; `heatSetPoint` is held by night */
@@ -110,7 +112,10 @@ export interface HouseInputs {
 export type CurtainGiven = Partly<CurtainInputs, "closeBelowOutside">;
 /** The section as given: these keys may still wait for their default. */
 export type HouseGiven =
-  & Omit<Partly<HouseInputs, "ridgeHeight" | "waterSurface" | "heatSetPointDay">, "curtain">
+  & Omit<
+    Partly<HouseInputs, "ridgeHeight" | "waterSurface" | "leafArea" | "heatSetPointDay">,
+    "curtain"
+  >
   & { readonly curtain: CurtainGiven | null };
 
 const curtainFields: Fields<CurtainGiven> = {
@@ -155,7 +160,7 @@ export const houseFields: Fields<HouseGiven> = {
   summerShade: quantity,
   summerShadeAbove: quantity,
   crop: id(findCrop),
-  leafArea: quantity,
+  leafArea: open(byMonth),
   heatSetPoint: quantity,
   heatSetPointDay: open(quantity),
   ventSetPoint: quantity,

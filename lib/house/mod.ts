@@ -2,6 +2,7 @@
 export type * from "./types.ts";
 export { leakageRate } from "./skin/leakage.ts";
 export { houseChapter, withHeater } from "./compute.ts";
+export { leafAreaByHour, leafAreaOfCrop } from "./crop/leaf_area.ts";
 export { type Crop, CROPS, findCrop } from "./crop/crop_table.ts";
 export {
   type GroundSection,
@@ -47,6 +48,7 @@ export {
   type CanopyState,
   canopyTranspiration,
   leafFilmResistance,
+  openStomata,
   stomatalResistance,
   type StomataState,
 } from "./crop/transpiration.ts";

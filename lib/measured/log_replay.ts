@@ -152,7 +152,7 @@ function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
     coverArea: p.coverArea,
     coverFilm: insideFilm,
     floorVapour: 0.1 * 3.3 / (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
-    leafArea: p.leafArea,
+    leafArea: new Float64Array(count).fill(p.leafArea),
     leafLength: 0.1,
   };
 }

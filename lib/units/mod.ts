@@ -11,6 +11,7 @@ export {
   showUs,
 } from "./display_units.ts";
 export { type Kind, kindOf, type KindOfQuantity, KINDS, type ShownUnit } from "./kinds.ts";
+export { formatMonthly } from "./monthly.ts";
 export { formatQuantity, parseQuantity, QuantityError, type UnitSystem } from "./quantity.ts";
 export { readsAsTemperature } from "./difference.ts";
 export { readTimeZone } from "./time_zone.ts";

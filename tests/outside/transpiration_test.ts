@@ -154,13 +154,13 @@ Deno.test("the house transpires what canopyTranspiration() says of its air (Stan
   const before = vapourPressure(start.humidityRatio, model.pressure);
   const latent = canopyTranspiration({
     absorbedRadiation: absorbed,
-    leafArea: model.leafArea,
+    leafArea: model.leafArea[hour]!,
     airTemperature: step.state.airTemperature,
     vapourPressure: vapourPressure(step.state.humidityRatio, model.pressure),
     pressure: model.pressure,
     filmResistance: leafFilmResistance(model.leafLength, 1),
     stomatalResistance: stomatalResistance({
-      lightPerLeaf: absorbed / (2 * model.leafArea),
+      lightPerLeaf: absorbed / (2 * model.leafArea[hour]!),
       leafTemperature: 20,
       vapourDeficit: (saturationPressureOverWater(20) - before) / 1000,
       carbonDioxide: 420,

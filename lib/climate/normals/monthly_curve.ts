@@ -10,7 +10,16 @@ import { HOURS_PER_YEAR, MONTH_FIRST_HOURS, monthlyMeans, monthOfHour } from "..
  * @returns 8760 values
  */
 export function curveOfMeans(means: readonly number[]): Float64Array {
-  const knots = solve(WEIGHTS, Matrix.columnVector([...means])).to1DArray();
+  return curveThrough(solve(WEIGHTS, Matrix.columnVector([...means])).to1DArray());
+}
+
+/**
+ * Continuous hourly curve, straight between given values at the middles of the months.
+ *
+ * @param knots twelve values, January first
+ * @returns 8760 values
+ */
+export function curveThrough(knots: readonly number[]): Float64Array {
   const curve = new Float64Array(HOURS_PER_YEAR);
   for (let hour = 0; hour < HOURS_PER_YEAR; hour++) {
     const left = LEFT_KNOT[hour]!;

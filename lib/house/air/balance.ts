@@ -41,7 +41,7 @@ export function massAfter(terms: StepTerms, temperature: number): number {
 /** degC that drives heat into the floor: air plus sun less evaporation over the film. */
 export function floorDriving(terms: StepTerms, temperature: number, vapour: VapourBalance): number {
   return temperature +
-    (terms.solarFloor - HEAT_OF_VAPORISATION * vapour.floor) / terms.floorFilm;
+    (terms.solarFloor - terms.floorLatent * vapour.floor) / terms.floorFilm;
 }
 
 /** W to the air and light things at a trial temperature, their storage taken off; heater not in it. */
@@ -63,7 +63,8 @@ export function heatBalance(
     (floorDriving(terms, temperature, vapour) - boundary.floorTemperature);
   const flow = terms.leakFlow + opening * terms.ventFlow;
   return terms.solarAir + terms.solarCrop + terms.solarFloor + mass - floor -
-    latent * (vapour.crop + vapour.floor - vapour.mist - (1 - terms.coverShare) * vapour.cover) -
+    latent * (vapour.crop - vapour.mist - (1 - terms.coverShare) * vapour.cover) -
+    terms.floorLatent * vapour.floor -
     terms.glazing * (temperature - terms.glazingDriving) -
     (terms.filmSlope * temperature + terms.filmConstant) -
     terms.opaque * (temperature - terms.opaqueDriving) -

@@ -1,5 +1,5 @@
 /** Evaporation from the wet floor at the temperature of its surface. @module */
-import { HEAT_OF_VAPORISATION, MOLAR_MASS_RATIO } from "../../air/mod.ts";
+import { MOLAR_MASS_RATIO } from "../../air/mod.ts";
 import { quickSaturation } from "./saturation_table.ts";
 import type { StepTerms } from "./step_terms.ts";
 
@@ -12,7 +12,6 @@ export interface FloorVapour {
 }
 
 const PASSES = 3;
-
 /**
  * Vapour of the floor at a trial air temperature.
  *
@@ -27,7 +26,7 @@ export function floorVapour(terms: StepTerms, temperature: number): FloorVapour 
   const soil = Math.min(1, boundary.floorConductance / floorFilm);
   const dry = soil * boundary.floorTemperature +
     (1 - soil) * (temperature + terms.solarFloor / floorFilm);
-  const cooling = wet * (1 - soil) * HEAT_OF_VAPORISATION / floorFilm;
+  const cooling = wet * (1 - soil) * terms.floorLatent / floorFilm;
   let surface = dry;
   let [ratio, slope] = [0, 0];
   for (let pass = 0; pass < PASSES; pass++) {

@@ -78,8 +78,8 @@ export interface HouseModel {
   readonly coverFilm: number;
   /** kg/s per unit of humidity ratio: wet floor to air */
   readonly floorVapour: number;
-  /** ratio of leaf area to floor area */
-  readonly leafArea: number;
+  /** ratio of leaf area to floor area, hourly */
+  readonly leafArea: Float64Array;
   /** m */
   readonly leafLength: number;
 }

@@ -1,6 +1,6 @@
 /** Everything about the house that does not change from step to step. @module */
 import { WATER_HEAT_CAPACITY } from "../../basics/mod.ts";
-import { sum } from "d3-array";
+import { mean, sum } from "d3-array";
 import {
   airDensity,
   DRY_AIR_HEAT_CAPACITY,
@@ -10,6 +10,7 @@ import type { ClimateYear } from "../../climate/types.ts";
 import { hourlySun, skyLongwave } from "../../sun/mod.ts";
 import { thermalMass } from "../barrels_and_masonry.ts";
 import { findCrop } from "../crop/crop_table.ts";
+import { leafAreaByHour } from "../crop/leaf_area.ts";
 import { curtainSchedule } from "../skin/curtain.ts";
 import { FLOOR_FILM, INSIDE_CONVECTION, LEWIS_POWER, splitGlazing } from "../skin/films.ts";
 import { houseGeometry } from "../skin/geometry.ts";
@@ -40,7 +41,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   const geometry = houseGeometry(inputs);
   const glazing = findGlazing(inputs.glazing);
   const crop = findCrop(inputs.crop);
-  const leafArea = crop.id === "bare" ? 0 : inputs.leafArea;
+  const leafArea = leafAreaByHour(crop.id === "bare" ? 0 : inputs.leafArea);
   const sun = hourlySun(climate.place);
   const longwave = skyLongwave(climate, sun);
   const curtainClosed = curtainSchedule(inputs, climate);
@@ -51,6 +52,8 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   const pressure = sum(climate.pressure) / hours;
   const dryAirMass = geometry.volume * airDensity(10, 0, pressure);
   const floorArea = geometry.floorArea;
+  // of one weight all year: leaves bring their own heat when they grow and take it when they are cut
+  const meanLeafArea = typeof inputs.leafArea === "number" ? leafArea[0]! : mean(leafArea)!;
   return {
     inputs,
     geometry,
@@ -76,7 +79,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     pressure,
     dryAirMass,
     airCapacity: dryAirMass * DRY_AIR_HEAT_CAPACITY +
-      floorArea * (LIGHT_STRUCTURE + leafArea * crop.freshMass * WATER_HEAT_CAPACITY),
+      floorArea * (LIGHT_STRUCTURE + meanLeafArea * crop.freshMass * WATER_HEAT_CAPACITY),
     ...thermalMass(inputs),
     coverArea: geometry.parts.reduce((sum, p) => sum + (p.kind === "glazed" ? p.area : 0), 0),
     coverFilm: splitGlazing(glazing.heatTransmittance, glazing.longWaveTransmittance).insideFilm,

@@ -66,7 +66,7 @@ function gatherFlows(
     floor: boundary.floorConductance *
       (boundary.floorTemperature - floorDriving(terms, temperature, vapour)),
     store: boundary.storeHeat + boundary.storeSlope * (temperature - boundary.storeReference),
-    evaporation: -latent * (vapour.crop + vapour.floor - vapour.mist),
+    evaporation: -latent * (vapour.crop - vapour.mist) - terms.floorLatent * vapour.floor,
     mass:
       (terms.massConductance > 0
         ? terms.massStart - massContent(terms.massStore, massTemperature)

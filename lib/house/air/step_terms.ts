@@ -2,10 +2,11 @@
 import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
 import { HOUR, STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
 import { massContent } from "../barrels_and_masonry.ts";
-import { leafFilmResistance, stomatalResistance } from "../crop/transpiration.ts";
+import { leafFilmResistance, openStomata, stomatalResistance } from "../crop/transpiration.ts";
 import { LEWIS_POWER } from "../skin/films.ts";
 import { leakageRate } from "../skin/leakage.ts";
 import type { HouseBoundary, HouseModel, HouseState, MassStore } from "../types.ts";
+import { heatPerVapour } from "./frozen_surface.ts";
 import { quickSaturationOverWater } from "./saturation_table.ts";
 
 /** ppm by volume of outside air (about 2020). */
@@ -57,6 +58,8 @@ export interface StepTerms {
   readonly pressure: number;
   /** kg/s from wet floor per unit of humidity ratio */
   readonly floorVapour: number;
+  /** J/kg that this vapour takes, from water or from ice */
+  readonly floorLatent: number;
   /** kg/s onto the cover per unit of humidity ratio */
   readonly coverVapour: number;
   /** share U/h of the temperature drop that lies inside */
@@ -73,6 +76,19 @@ function overStep(store: MassStore, seconds: number): MassStore {
     freezing: store.freezing / seconds,
     frozen: store.frozen / seconds,
   };
+}
+
+/** degC of the floor's surface as the step begins: between soil and air, warmed by the sun. */
+function surfaceAtStart(
+  model: HouseModel,
+  start: HouseState,
+  hour: number,
+  boundary: HouseBoundary,
+): number {
+  const film = model.floorFilm * model.geometry.floorArea;
+  const soil = Math.min(1, boundary.floorConductance / film);
+  return soil * boundary.floorTemperature +
+    (1 - soil) * (start.airTemperature + model.solarFloor[hour]! / film);
 }
 
 /** Gathers the terms of one step. */
@@ -93,6 +109,7 @@ export function stepTerms(
   const vapour = model.pressure * start.humidityRatio / (MOLAR_MASS_RATIO + start.humidityRatio);
   const deficit = quickSaturationOverWater(start.airTemperature) - vapour;
   const glazing = model.glazingConductance[hour]!;
+  const leafArea = model.leafArea[hour]!;
   const massStore = overStep(model.massStore, stepSeconds);
   return {
     airStore: model.airCapacity / stepSeconds,
@@ -120,19 +137,20 @@ export function stepTerms(
     solarMass: model.solarMass[hour]! * (1 - model.masonrySunShare),
     solarMasonry: model.solarMass[hour]! * model.masonrySunShare,
     solarAir: model.solarAir[hour]!,
-    leafFilm: model.leafArea > 0 ? leafFilmResistance(model.leafLength, LEAF_DIFFERENCE) : 1,
-    stomata: model.leafArea > 0
+    leafFilm: leafArea > 0 ? leafFilmResistance(model.leafLength, LEAF_DIFFERENCE) : 1,
+    stomata: leafArea > 0
       ? stomatalResistance({
-        lightPerLeaf: model.solarCrop[hour]! / floorArea / (2 * model.leafArea),
+        lightPerLeaf: model.solarCrop[hour]! / floorArea / (2 * leafArea),
         leafTemperature: start.airTemperature,
         vapourDeficit: deficit / 1000,
         carbonDioxide: CARBON_DIOXIDE,
-      })
+      }) / openStomata(start.airTemperature)
       : 1,
     floorArea,
-    leafArea: model.leafArea,
+    leafArea,
     pressure: model.pressure,
     floorVapour: model.floorVapour,
+    floorLatent: heatPerVapour(surfaceAtStart(model, start, hour, boundary)),
     coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) /
       (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
     coverShare: model.coverArea > 0

@@ -125,7 +125,8 @@ export interface SolarGainInputs {
   readonly geometry: HouseGeometry;
   readonly glazing: Glazing;
   readonly crop: Crop;
-  readonly leafArea: number;
+  /** ratio of leaf area to floor area, hourly */
+  readonly leafArea: Float64Array;
   readonly sun: HourlySun;
   /** radiation on a plane */
   readonly series: PlaneSeries;
@@ -179,15 +180,17 @@ export function solarGain(given: SolarGainInputs): SolarGain {
     return kept * (direct * (1 - lost) + diffuse[hour]!);
   });
   const toAir = LIGHT_TO_AIR;
-  const toCrop = (1 - toAir) * (1 - Math.exp(-given.crop.lightExtinction * given.leafArea));
-  const rest = 1 - toAir - toCrop;
-  const toMass = rest * massShare(given.inputs, geometry);
+  const toCrop = given.leafArea.map((leaves) =>
+    (1 - toAir) * (1 - Math.exp(-given.crop.lightExtinction * leaves))
+  );
+  const rest = toCrop.map((share) => 1 - toAir - share);
+  const mass = massShare(given.inputs, geometry);
   return {
     outside,
-    crop: inside.map((heat) => heat * toCrop),
-    mass: inside.map((heat) => heat * toMass),
+    crop: inside.map((heat, hour) => heat * toCrop[hour]!),
+    mass: inside.map((heat, hour) => heat * (rest[hour]! * mass)),
     air: inside.map((heat) => heat * toAir),
-    floor: inside.map((heat) => heat * (rest - toMass)),
+    floor: inside.map((heat, hour) => heat * (rest[hour]! - rest[hour]! * mass)),
   };
 }
 

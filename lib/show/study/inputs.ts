@@ -3,7 +3,7 @@ import type { DisplayItem } from "../kit/figure.ts";
 import { showNumber } from "../../units/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { type FieldRow, FIELDS } from "../../study/file/fields.ts";
-import { formatQuantity } from "../../units/mod.ts";
+import { formatMonthly, formatQuantity } from "../../units/mod.ts";
 import { type NamedNumber, numbers, table } from "../kit/table.ts";
 
 /** Sections of the study file that chapters read. */
@@ -30,7 +30,8 @@ export function inputRows(study: Study, section: InputSection): InputRow[] {
     .filter((row) => row.key.startsWith(`${section}.`))
     .flatMap((row) => {
       const value = valueAt(study, row.key);
-      if (value === undefined || (typeof value === "object" && value !== null)) return [];
+      const nested = typeof value === "object" && value !== null && !isMonthly(value);
+      if (value === undefined || nested) return [];
       const from = defaults.get(row.key);
       return [{
         key: row.key,
@@ -52,10 +53,19 @@ function valueAt(study: Study, key: string): unknown {
 
 function bothSystems(value: unknown, row: FieldRow): { readonly si: string; readonly us: string } {
   if (value === null) return { si: "none", us: "" };
+  if (isMonthly(value) && row.kind !== "text") {
+    return { si: formatMonthly(value, row.kind), us: "" };
+  }
   if (typeof value !== "number" || row.kind === "text") return { si: String(value), us: "" };
   const si = formatQuantity(value, row.kind, "SI");
   const us = formatQuantity(value, row.kind, "US");
   return { si, us: us === si ? "" : us };
+}
+
+/** True for twelve values, one a month. */
+function isMonthly(value: unknown): value is readonly number[] {
+  return Array.isArray(value) && value.length === 12 &&
+    value.every((one) => typeof one === "number");
 }
 
 /** Table of the inputs of one section, with what was given and what is a default. */

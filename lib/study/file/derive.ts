@@ -1,7 +1,7 @@
 /** Fills what the study file may leave open, chapter by chapter. @module */
 import type { NoteDefault, Section } from "../../basics/mod.ts";
 import { FANS } from "../../fan/mod.ts";
-import { formatQuantity } from "../../units/mod.ts";
+import { formatMonthly } from "../../units/mod.ts";
 import { CHAPTERS, type StudyInputs } from "../chapters.ts";
 import type { DefaultTaken } from "../types.ts";
 import { fieldKind, fieldRow } from "./fields.ts";
@@ -29,7 +29,7 @@ export function deriveDefaults(
   const note: NoteDefault = (key, value, otherwise, shownKey = key) => {
     if (value !== undefined) return value;
     const chosen = otherwise();
-    const shown = typeof chosen === "string" ? chosen : formatQuantity(chosen, fieldKind(key));
+    const shown = typeof chosen === "string" ? chosen : formatMonthly(chosen, fieldKind(key));
     taken.push({ key: shownKey, value: shown, source: fieldRow(key).source });
     return chosen;
   };

@@ -1,6 +1,7 @@
 /** Schema of one key of the study file: text in, value in SI out. @module */
 import { z } from "zod";
-import type { AnyFields, Field, FieldForm, Finder } from "../../basics/fields.ts";
+import type { AnyFields, Field, FieldForm, Finder, Monthly } from "../../basics/fields.ts";
+import { MONTH_ABBREVIATIONS, MONTH_NAMES } from "../../basics/mod.ts";
 import {
   kindOf,
   matchWord,
@@ -103,6 +104,8 @@ function reading(key: string, field: FieldForm): Reading {
         read: orId(quantityReader(key), field.find, field.words),
         shown: quantityShown(key, ...field.words),
       };
+    case "byMonth":
+      return { read: monthlyReader(key), shown: monthlyShown(key) };
     case "whole":
       return { read: wholeReader(key), shown: { type: ["integer", "string"] } };
     case "timeZone":
@@ -199,6 +202,59 @@ function found<T>(find: Finder<T>, id: string, refuse: Refuse): T {
   } catch (error) {
     return refuse(error instanceof Error ? error.message : String(error));
   }
+}
+
+/** What an editor is told of values by month. */
+function monthlyShown(key: string): Reading["shown"] {
+  const [first, second] = kindOf(fieldKind(key)).examples;
+  return {
+    type: ["string", "number", "array", "object"],
+    examples: [first, { Oct: first, Jan: second }],
+  };
+}
+
+/** One value, twelve from January, or values by the name of their month. */
+function monthlyReader(key: string): Reader<Monthly> {
+  const read = quantityReader(key);
+  const wanted = `one value, a list of twelve from January, or values by month such as {Oct: 2}`;
+  return (value, refuse) => {
+    if (typeof value !== "object" || value === null) return read(value, refuse);
+    if (!Array.isArray(value)) return namedMonths(key, value, read, refuse);
+    if (value.length !== 12) {
+      refuse(`"${key}" is ${wanted}; found a list of ${value.length}`);
+    }
+    return value.map((one) => read(one, refuse));
+  };
+}
+
+/** Twelve values from named months; a month that is not named keeps the value before it. */
+function namedMonths(
+  key: string,
+  value: object,
+  read: Reader<number>,
+  refuse: Refuse,
+): readonly number[] {
+  const found = new Map<number, number>();
+  for (const [name, one] of Object.entries(value)) {
+    const month = monthNamed(name);
+    if (month < 0) {
+      refuse(`"${key}" has no month "${name}": expected ${MONTH_ABBREVIATIONS.join(", ")}`);
+    }
+    if (found.has(month)) refuse(`"${key}" gives ${MONTH_NAMES[month]} twice`);
+    found.set(month, read(one, refuse));
+  }
+  if (found.size === 0) refuse(`"${key}" names no month`);
+  const last = Math.max(...found.keys());
+  let held = found.get(last)!;
+  return MONTH_NAMES.map((_, month) => held = found.get(month) ?? held);
+}
+
+/** 0 to 11 for a month's name or its first three letters in any case; -1 for anything else. */
+function monthNamed(name: string): number {
+  const word = name.trim().toLowerCase();
+  return MONTH_NAMES.findIndex((month) =>
+    month.toLowerCase() === word || month.slice(0, 3).toLowerCase() === word
+  );
 }
 
 function wholeReader(key: string): Reader<number> {

@@ -212,16 +212,20 @@ export function unusualValues(study: Checked): readonly Notice[] {
       (part, name) => (part as Record<string, unknown> | null | undefined)?.[name],
       study,
     );
-    if (typeof value !== "number") continue;
+    const values = Array.isArray(value) ? value : [value];
+    if (!values.every((one) => typeof one === "number")) continue;
     const kind = fieldKind(row.key);
     const low = row.usualLeast === "" ? -Infinity : parseQuantity(row.usualLeast, kind);
     const high = row.usualMost === "" ? Infinity : parseQuantity(row.usualMost, kind);
-    const slack = 1e-9 * Math.max(1, Math.abs(value));
-    if (value >= low - slack && value <= high + slack) continue;
+    const odd = values.find((one) => {
+      const slack = 1e-9 * Math.max(1, Math.abs(one));
+      return one < low - slack || one > high + slack;
+    });
+    if (odd === undefined) continue;
     notices.push(notice(
       "warning",
       "study",
-      `${row.key} is ${formatQuantity(value, kind)}, outside the usual ${row.usualLeast} to ` +
+      `${row.key} is ${formatQuantity(odd, kind)}, outside the usual ${row.usualLeast} to ` +
         `${row.usualMost}: check it`,
     ));
   }

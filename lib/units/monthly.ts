@@ -1,0 +1,18 @@
+/** One quantity for the year, or twelve by month, as a study file writes them. @module */
+import type { Kind } from "./kinds.ts";
+import { formatQuantity } from "./quantity.ts";
+
+const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
+
+/**
+ * A quantity as text; of twelve, those that differ from the month before, by name.
+ *
+ * @param value in SI: one for the year or twelve, January first
+ * @param kind of quantity
+ */
+export function formatMonthly(value: number | readonly number[], kind: Kind): string {
+  if (typeof value === "number") return formatQuantity(value, kind);
+  return value.flatMap((one, month) =>
+    month > 0 && one === value[month - 1] ? [] : [`${MONTHS[month]}: ${formatQuantity(one, kind)}`]
+  ).join(", ");
+}
