@@ -72,6 +72,11 @@ export interface Chapter<
   readonly section: Section<Given, Before, Inputs>;
   /** its figures in results.json, in order */
   readonly figures: (result: Result) => readonly FigureRow[];
+  /**
+   * Figures that a later chapter gives under the same keys, better founded; these stand where that
+   * chapter is not run, and their labels say so.
+   */
+  readonly provisionalFigures?: (result: Result) => readonly FigureRow[];
   /** results computed only when somebody asks for them, kept like the others */
   readonly extras: Extras;
 }

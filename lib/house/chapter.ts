@@ -1,4 +1,4 @@
-/** The house chapter: what does the house lose and gain without a store? @module */
+/** The house chapter: what does the house lose and gain, before any store? @module */
 import { chapter, extra } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
 import { type SoilInputs, type SoilResult, studyLayers } from "../soil/mod.ts";
@@ -7,7 +7,7 @@ import { findCrop } from "./crop/crop_table.ts";
 import { limitsOutdoors } from "./crop/limits_outdoors.ts";
 import { completeHouse } from "./defaults.ts";
 import { houseFields } from "./fields.ts";
-import { houseFigures } from "./figures.ts";
+import { houseFigures, screeningFigures } from "./figures.ts";
 import { rankMeasures } from "./ranking.ts";
 import { glazingLight } from "./skin/glazing_light.ts";
 import { summariseHouse } from "./summary.ts";
@@ -35,7 +35,7 @@ function takes(study: HouseStudy, { soil }: { readonly soil: SoilResult }): Hous
   };
 }
 
-/** Hourly heat and vapour balance of the house without a store. */
+/** Hourly heat and vapour balance of the house in its screening year. */
 export const house = chapter({
   name: "house",
   section: { fields: houseFields, required: true, complete: completeHouse },
@@ -44,6 +44,7 @@ export const house = chapter({
   compute: ({ inputs, climate, soil }: HouseTaken) =>
     summariseHouse(inputs, climate, houseChapter(inputs, climate, soil)),
   figures: houseFigures,
+  provisionalFigures: screeningFigures,
   tables: houseTables,
   extras: {
     /** Radiation on the glazed planes, and what glazings let through at each angle. */

@@ -1,4 +1,4 @@
-/** The week around the coldest hour of the house without a store, day by day. @module */
+/** The week around the coldest hour of the house alone, day by day. @module */
 import { sum } from "d3-array";
 import { weekAroundLowest } from "../basics/mod.ts";
 

@@ -1,4 +1,4 @@
-/** The house chapter: what the house loses, gains and sweats without a store. @module */
+/** The house chapter: what the house loses, gains and sweats in its screening year. @module */
 import { showBoth } from "../units/mod.ts";
 import { max, mean, min } from "d3-array";
 import {
@@ -26,8 +26,8 @@ export function withHeater(model: HouseModel, heaterPower: number): HouseModel {
 }
 
 /**
- * Runs the house without a store: a free-running year, a year held at the heating set point, and
- * the steady loss coefficient.
+ * Runs the house alone, its floor soil as separate columns: a free-running screening year, one held
+ * at the heating set point, and the steady loss coefficient.
  *
  * @param inputs house section of the study
  * @param climate one year of weather
@@ -71,11 +71,8 @@ export function houseChapter(
     peakHeatLoss: lossCoefficient * difference,
     heatDemand: heated.ledger.heater,
     ownHeater,
-    coldestHourNoStore: min(air)!,
-    hoursBelowFreezingNoStore: crop.freezing.hours,
-    firstFreezeNoStore: crop.freezing.first,
-    lastFreezeNoStore: crop.freezing.last,
-    cropNoStore: crop,
+    coldestHour: min(air)!,
+    crop,
     cropOutdoors: cropYear(climate.dryBulb, findCrop(inputs.crop)),
     edgeLoss: -free.ledger.edge,
     freeRunning: free.year,
@@ -94,7 +91,7 @@ export function houseChapter(
   };
 }
 
-/** The year with the study's own heater. */
+/** The screening year with the study's own heater. */
 function heldBy(model: HouseModel, column: FloorColumn): OwnHeater {
   const { year, ledger } = runHouseYear(model, column);
   const power = model.inputs.heaterPower;
@@ -117,14 +114,14 @@ function heaterNotices(heater: OwnHeater | null, heated: YearRun): Notice[] {
   if (heater.hoursTooSmall === 0) {
     const heat = showBoth(heater.heat, "energy");
     return [
-      notice("info", "house", `${power} holds the set point all year without a store: ${heat}`),
+      notice("info", "house", `${power} holds the set point through the screening year: ${heat}`),
     ];
   }
   const needed = max(heated.year.heater)!;
   return [notice(
     "warning",
     "house",
-    `${power} is too small for ${heater.hoursTooSmall} hours: without a store the house falls to ` +
+    `${power} is too small for ${heater.hoursTooSmall} hours of the screening year: the house falls to ` +
       `${showBoth(heater.coldestHour, "temperature")}; holding the set point needs up to ${
         showBoth(needed, "heatFlow")
       }. ` +
@@ -162,7 +159,7 @@ function houseNotices(
     notices.push(notice(
       "caution",
       "house",
-      `The air is above 95 % humidity for ${damp} hours: expect mould on leaves and wood; ventilate when the weather allows and keep leaves dry overnight`,
+      `The air is above 95 % humidity for ${damp} hours of the screening year: expect mould on leaves and wood; ventilate when the weather allows and keep leaves dry overnight`,
     ));
   }
   const drift = Math.max(free.drift, heated.drift);

@@ -66,6 +66,7 @@ export {
   WALLS,
 } from "./skin/walls.ts";
 export { house } from "./chapter.ts";
+export { noStoreFigures, SCREENING_YEAR, type YearWithoutStore } from "./figures.ts";
 export { houseFields } from "./fields.ts";
 export { type CropYear, cropYear } from "./crop/crop_year.ts";
 export { DAMP, type DampHours, dampHours } from "./air/damp_hours.ts";

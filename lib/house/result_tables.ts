@@ -68,19 +68,19 @@ const LEDGER: readonly (readonly [keyof HouseLedger, string])[] = [
   ["air", "air"],
 ];
 
-/** Losses, limits, months and the coldest week of the house without a store. */
+/** Losses, limits, months and the coldest week of the house in its screening year. */
 export function houseTables(result: SummarisedHouse): ResultTable[] {
   return [
     ...lossTables(result),
     ...monthTables(result),
     cropLimitTable("house-crop-limits", [
-      { air: "house without store", year: result.cropNoStore },
+      { air: "house, screening year", year: result.crop },
       { air: "outdoors", year: result.cropOutdoors },
     ]),
     resultTable("house-hours-below", result.summary.hoursBelow, [
       ["limit", "degC", (row) => row.limit],
       ["outdoors below", "h", (row) => row.outdoors],
-      ["house without store below", "h", (row) => row.inside],
+      ["house in the screening year below", "h", (row) => row.inside],
     ]),
     resultTable("house-coldest-week", result.summary.coldestWeek.days, [
       ["day starts", "", (row) => timeOfHour(row.hour)],
@@ -88,7 +88,7 @@ export function houseTables(result: SummarisedHouse): ResultTable[] {
       ["house lowest", "degC", (row) => row.insideLowest],
       ["house highest", "degC", (row) => row.insideHighest],
       ["horizontal radiation", "kWh/m2", (row) => row.radiation],
-      ["heat demand", "kWh", (row) => row.heatDemand],
+      ["heat demand, screening year", "kWh", (row) => row.heatDemand],
     ]),
   ];
 }
@@ -104,8 +104,8 @@ function lossTables({ summary, freeRunningLedger, heatedLedger }: SummarisedHous
     ]),
     resultTable("house-heat-balance", LEDGER, [
       ["part, gains positive", "", ([, words]) => words],
-      ["free-running", "kWh", ([key]) => freeRunningLedger[key]],
-      ["held at the set point", "kWh", ([key]) => heatedLedger[key]],
+      ["free-running screening year", "kWh", ([key]) => freeRunningLedger[key]],
+      ["held at the set point, screening year", "kWh", ([key]) => heatedLedger[key]],
     ]),
   ];
 }
@@ -115,8 +115,8 @@ function monthTables({ summary, heatDemandByMonth }: SummarisedHouse): ResultTab
     resultTable("house-temperatures-by-month", summary.temperatureMonths, [
       ["month", "", (row) => row.month + 1],
       ["outdoors lowest", "degC", (row) => row.outdoorsLowest],
-      ["house lowest", "degC", (row) => row.insideLowest],
-      ["house highest", "degC", (row) => row.insideHighest],
+      ["house lowest, screening year", "degC", (row) => row.insideLowest],
+      ["house highest, screening year", "degC", (row) => row.insideHighest],
     ]),
     resultTable("house-humidity-by-month", summary.humidityMonths, [
       ["month", "", (row) => row.month + 1],
@@ -127,7 +127,7 @@ function monthTables({ summary, heatDemandByMonth }: SummarisedHouse): ResultTab
     ]),
     resultTable("house-heat-by-month", summary.heatMonths, [
       ["month", "", (row) => row.month + 1],
-      ["heat demand", "kWh", (row) => heatDemandByMonth[row.month]!],
+      ["heat demand, screening year", "kWh", (row) => heatDemandByMonth[row.month]!],
       ["sun", "kWh", (row) => row.solar],
       ["floor soil", "kWh", (row) => row.floor],
       ["glazing", "kWh", (row) => row.glazing],

@@ -28,7 +28,7 @@ export interface HoursBelow {
   readonly inside: number;
 }
 
-/** Tables and sums of the house without a store; free running unless said. */
+/** Tables and sums of the house in its screening year; free running unless said. */
 export interface HouseSummary {
   /** m² of the skin */
   readonly areas: SkinAreas;

@@ -87,7 +87,7 @@ export interface HouseYear {
   readonly evaporated: Float64Array;
 }
 
-/** What the study's own heater can do in the house without a store. */
+/** What the study's own heater can do in the screening year. */
 export interface OwnHeater {
   /** W */
   readonly power: number;
@@ -101,7 +101,11 @@ export interface OwnHeater {
   readonly hoursTooSmall: number;
 }
 
-/** Result of the house chapter. */
+/**
+ * Result of the house chapter. Its years are screening years: the floor soil is a set of separate
+ * columns. What the study says of the house without a store comes from the store chapter's year with
+ * the fan never on, where that chapter is run.
+ */
 export interface HouseResult {
   /** geometry worked out from the inputs */
   readonly geometry: HouseGeometry;
@@ -111,17 +115,13 @@ export interface HouseResult {
   readonly lossCoefficient: number;
   /** W at the 99.6 % design hour and the heating set point */
   readonly peakHeatLoss: number;
-  /** kWh a year to hold the heating set point, unlimited heater */
+  /** kWh to hold the heating set point through the screening year, unlimited heater */
   readonly heatDemand: number;
-  /** the year with the study's own heater, no store; null where there is none */
+  /** the screening year with the study's own heater; null where there is none */
   readonly ownHeater: OwnHeater | null;
-  /** degC, free running, no store */
-  readonly coldestHourNoStore: number;
-  /** h a year */
-  readonly hoursBelowFreezingNoStore: number;
-  /** hour index of the first hour below 0 degC after 1 July, null where it never freezes */
-  readonly firstFreezeNoStore: number | null;
-  /** free running without a store */
+  /** degC, free-running screening year */
+  readonly coldestHour: number;
+  /** free-running screening year */
   readonly freeRunning: HouseYear;
   /** held at the heating set point by a heater without limit */
   readonly heated: HouseYear;
@@ -135,10 +135,8 @@ export interface HouseResult {
   readonly heatDemandByMonth: readonly number[];
   /** kg of water condensed on the cover in each month, free running */
   readonly condensateByMonth: readonly number[];
-  /** hour index of the last hour below 0 degC before 1 July, null where it never freezes */
-  readonly lastFreezeNoStore: number | null;
-  /** the year against the crop's limits: free running without a store */
-  readonly cropNoStore: CropYear;
+  /** the free-running screening year against freezing and the crop's limits */
+  readonly crop: CropYear;
   /** the same for the outdoor air */
   readonly cropOutdoors: CropYear;
   /** kWh a year that leave the floor soil sideways to the ground outside, free running */

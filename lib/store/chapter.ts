@@ -94,7 +94,7 @@ function knownYears(result: SummarisedStore): KnownYears {
 /** The chapter's own year as the row of the plan. */
 function planRow(result: SummarisedStore): Omit<VariantRow, "name"> {
   const { heatIn, heatOut, latentIn, fanEnergy, recovery, cop } = result;
-  const { coldestHour, hoursBelowFreezing, backupHeat } = result;
+  const { coldestHour, backupHeat } = result;
   return {
     heatIn,
     heatOut,
@@ -103,7 +103,7 @@ function planRow(result: SummarisedStore): Omit<VariantRow, "name"> {
     recovery,
     cop,
     coldestHour,
-    hoursBelowFreezing,
+    hoursBelowFreezing: result.crop.freezing.hours,
     backupHeat,
   };
 }
@@ -145,7 +145,7 @@ export const store = chapter({
         curtain: study.house.curtain !== null,
         store: {
           savedHeat: store.savedHeat,
-          coldestHourGain: store.coldestHour - store.summary.coldestHourNoFan,
+          coldestHourGain: store.coldestHour - store.coldestHourNoFan,
           fanEnergy: store.fanEnergy,
         },
         ranking,

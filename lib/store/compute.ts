@@ -10,6 +10,7 @@ import {
   withHeater,
 } from "../house/mod.ts";
 import type { HouseModel, HouseYear } from "../house/types.ts";
+import { baselineYears } from "./baseline.ts";
 import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
 import { heatFlows } from "./ledger/flows.ts";
 import { freezingRecorder } from "./seasons/freezing.ts";
@@ -17,7 +18,7 @@ import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
 import { storeNotices } from "./notices.ts";
 import { emptyStoreYear, yearRecorder } from "./seasons/recorder.ts";
 import { sectionCamera } from "./seasons/section.ts";
-import type { StoreRequest } from "./site.ts";
+import type { StoreRequest, StoreSite } from "./site.ts";
 import { JUMPS_FROM_AFAR, settledSetting, settledYear } from "./seasons/settled_year.ts";
 import { freshEngine, type SoilModel, soilModel } from "./seasons/soil_model.ts";
 import { periodicYear, yearsUntilPeriodic } from "./seasons/spin_up.ts";
@@ -121,6 +122,12 @@ function nightLift(request: StoreRequest, withFan: HouseYear, without: HouseYear
   return hours > 0 ? sum / hours : 0;
 }
 
+/** J that leave the soil for the ground and air outdoors. */
+function heatToOutdoors(ledger: SoilLedger, site: StoreSite): number {
+  // where the lower end is not held, only the end walls conduct to the deep ground
+  return -(ledger.outdoor + (site.deepHeld ? 0 : ledger.deep));
+}
+
 function stateOfCharge(year: StoreYear): Float64Array {
   const { storeTemperature } = year;
   const low = min(storeTemperature)!;
@@ -131,8 +138,8 @@ function stateOfCharge(year: StoreYear): Float64Array {
 
 /**
  * Runs the store: an hourly year with short steps where the fan runs, tubes in every slice of 2-D
- * soil, house, floor and tubes coupled in the same step; the same without the fan; and both again
- * with a heater that keeps the set point.
+ * soil, house, floor and tubes coupled in the same step; the same with the fan never on; and both
+ * again with a heater that keeps the set point.
  *
  * The house runs free in the main year. Soil: linear conduction reduced to a few dozen states
  * (docs/store.md gives equations, checks and limits).
@@ -145,16 +152,11 @@ export function storeChapter(request: StoreRequest): StoreResult {
   const model = soilModel(request, house);
   const main = mainRun(request, model, house);
   const { ledger, plain, tags } = main.run;
-  const soilState = main.soilState;
   const heated = withHeater(house, Infinity);
-  const settled = { request, model, start: soilState };
-  const never = { ...settled, fan: false, jumps: JUMPS_FROM_AFAR };
-  const noFan = settledYear({ ...never, house });
-  const backup = settledYear({ ...settled, house: heated, fan: true });
-  const backupNoFan = settledYear({ ...never, house: heated });
+  const { free: noFan, held: backupNoFan } = baselineYears(request, model, house);
+  const backup = settledYear({ request, model, start: main.soilState, house: heated, fan: true });
   const { year } = main;
-  // where the lower end is not held, only the end walls conduct to the deep ground
-  const beyond = model.site.deepHeld ? 0 : ledger.deep;
+  const outdoors = heatToOutdoors(ledger, model.site);
   const air = year.house.airTemperature;
   const fanEnergy = kilowattHours(ledger.fanEnergy);
   const heatIn = kilowattHours(ledger.heatIn);
@@ -181,9 +183,7 @@ export function storeChapter(request: StoreRequest): StoreResult {
     quarters,
     tagged: taggedQuarters(tags!),
     coldestHour: min(air)!,
-    hoursBelowFreezing: crop.freezing.hours,
-    firstFreeze: crop.freezing.first,
-    lastFreeze: crop.freezing.last,
+    coldestHourNoFan: min(noFan.year.airTemperature)!,
     crop,
     cropNoFan: cropYear(noFan.year.airTemperature, grown),
     damp: dampHours(year.house, house.geometry.floorArea),
@@ -193,9 +193,11 @@ export function storeChapter(request: StoreRequest): StoreResult {
     savedHeat,
     savedHeatPerFanEnergy: fanEnergy > 0 ? savedHeat / fanEnergy : 0,
     taggedReturn: heatIn > 0 ? sum(quarters, (row) => sum(row.slice(0, 4))) / heatIn : 0,
-    edgeLoss: -kilowattHours(ledger.outdoor + beyond),
+    edgeLoss: kilowattHours(outdoors),
+    edgeLossNoFan: kilowattHours(heatToOutdoors(noFan.ledger, model.site)),
     collectedHeat: kilowattHours(ledger.collected),
     backupYear: backup.year,
+    heaterNoFan: backupNoFan.year.heater,
     balanceResidual: balanceResidual(ledger),
     months: monthsOf(year, backup.year, backupNoFan.year),
     earlyYears: plain.map((early, k) => ({
@@ -205,8 +207,8 @@ export function storeChapter(request: StoreRequest): StoreResult {
     })),
     yearsUntilPeriodic: yearsUntilPeriodic(plain.map((early) => early.heatOut), ledger.heatOut),
     floorHeat: kilowattHours(ledger.floor),
-    outdoorHeat: kilowattHours(ledger.outdoor + beyond),
-    deepHeat: kilowattHours(ledger.deep - beyond),
+    outdoorHeat: -kilowattHours(outdoors),
+    deepHeat: kilowattHours(model.site.deepHeld ? ledger.deep : 0),
     condensed: ledger.condensed,
     drained: ledger.drained,
     evaporated: ledger.evaporated,

@@ -1,9 +1,11 @@
 /** Figures of the store chapter. @module */
 import { type FigureRow, numberFigure } from "../basics/figures.ts";
 import { dayFigure, freezeFigure } from "../climate/figures.ts";
+import { noStoreFigures } from "../house/mod.ts";
+import { NO_STORE_YEAR } from "./baseline.ts";
 import type { StoreResult } from "./types.ts";
 
-/** Every figure of the chapter. */
+/** Every figure of the chapter, and those of the house without a store on its settled ground. */
 export function storeFigures(store: StoreResult): readonly FigureRow[] {
   return [
     numberFigure(
@@ -64,7 +66,7 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
     ),
     numberFigure(
       "store.hoursBelowFreezing",
-      store.hoursBelowFreezing,
+      store.crop.freezing.hours,
       "h",
       "hours a year below 0 degC in the house with the store",
     ),
@@ -86,8 +88,12 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "1",
       "residual of the heat balance over the heat moved",
     ),
-    freezeFigure("store.firstFreeze", store.firstFreeze, "in the house with the store"),
-    dayFigure("store.lastFreeze", store.lastFreeze, "last frost in the house with the store"),
+    freezeFigure("store.firstFreeze", store.crop.freezing.first, "in the house with the store"),
+    dayFigure(
+      "store.lastFreeze",
+      store.crop.freezing.last,
+      "last frost in the house with the store",
+    ),
     numberFigure(
       "store.hoursBelowCropLimit",
       store.crop.killing.hours,
@@ -119,5 +125,11 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "hours a year in which the cover drips (over 10 g/h per m2 of floor), with the store",
     ),
     numberFigure("fan.energyPerYear", store.fanEnergy, "kWh", "annual fan electricity"),
+    ...noStoreFigures({
+      heatDemand: store.backupHeatNoFan,
+      coldestHour: store.coldestHourNoFan,
+      crop: store.cropNoFan,
+      edgeLoss: store.edgeLossNoFan,
+    }, NO_STORE_YEAR),
   ];
 }

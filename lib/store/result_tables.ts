@@ -17,7 +17,7 @@ export function storeTables(result: SummarisedStore): ResultTable[] {
   ];
 }
 
-function heatTables({ summary }: SummarisedStore): ResultTable[] {
+function heatTables({ summary, months }: SummarisedStore): ResultTable[] {
   return [
     resultTable("store-heat-by-month", summary.heatMonths, [
       ["month", "", (row) => row.month + 1],
@@ -27,6 +27,8 @@ function heatTables({ summary }: SummarisedStore): ResultTable[] {
       ["discharged, latent", "kWh", (row) => row.latentOut],
       ["fan", "kWh", (row) => row.fan],
       ["water left in the tubes", "kg", (row) => row.condensate],
+      ["back-up heat with the store", "kWh", (row) => months[row.month]!.backupHeat],
+      ["back-up heat, fan always off", "kWh", (row) => months[row.month]!.backupHeatNoFan],
     ]),
     resultTable("store-heat-by-day", summary.heatDays, [
       ["day of the year from 1", "", (row) => row.day + 1],

@@ -47,10 +47,6 @@ export interface DailyTemperatures {
 export interface StoreSummary {
   /** latent part of the heat put in, 0 to 1 */
   readonly latentShare: number;
-  /** degC, coldest hour with the fan always off */
-  readonly coldestHourNoFan: number;
-  /** h a year below 0 degC with the fan always off */
-  readonly hoursBelowFreezingNoFan: number;
   /** h a year, at least 48, in which the house with the fan always off is below 2 degC */
   readonly coldHours: number;
   /** h below freezing with the store, 1 K warmer and colder */
@@ -115,8 +111,6 @@ export function summariseStore(
   const air = year.house.airTemperature;
   const summary: StoreSummary = {
     latentShare: result.latentIn / Math.max(result.heatIn, 1e-9),
-    coldestHourNoFan: min(without)!,
-    hoursBelowFreezingNoFan: hoursBelow(without, 0),
     coldHours: Math.max(LEAST_COLD_HOURS, hoursBelow(without, COLD)),
     freezingRange: freezingRange(air),
     hoursBelow: LIMITS.map((limit) => ({

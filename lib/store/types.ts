@@ -144,7 +144,7 @@ export interface EarlyYear {
 export interface StoreResult {
   /** hourly year */
   readonly year: StoreYear;
-  /** same soil and house, fan always off */
+  /** the baseline: same house, fan always off, on its own settled ground */
   readonly noFan: HouseYear;
   /** kWh a year; in and out of the tube walls, sensible + latent */
   readonly heatIn: number;
@@ -166,15 +166,11 @@ export interface StoreResult {
   readonly quarters: readonly (readonly number[])[];
   /** by quarter put in */
   readonly tagged: readonly TaggedQuarter[];
-  /** degC */
+  /** degC, with the store */
   readonly coldestHour: number;
-  /** h a year */
-  readonly hoursBelowFreezing: number;
-  /** hour index after 1 July, null where it never freezes */
-  readonly firstFreeze: number | null;
-  /** hour index of the last hour below 0 degC before 1 July, null where it never freezes */
-  readonly lastFreeze: number | null;
-  /** the year against the crop's limits, with the store */
+  /** degC, with the fan always off */
+  readonly coldestHourNoFan: number;
+  /** the year against freezing and the crop's limits, with the store */
   readonly crop: CropYear;
   /** the same with the fan always off */
   readonly cropNoFan: CropYear;
@@ -190,14 +186,18 @@ export interface StoreResult {
   readonly taggedReturn: number;
   /** kWh a year that leave the soil for the ground and air outdoors */
   readonly edgeLoss: number;
+  /** the same with the fan always off, kWh */
+  readonly edgeLossNoFan: number;
   /** kWh a year that a plate collector gives the charging air; 0 without one */
   readonly collectedHeat: number;
   /** kWh a year to keep the heating set point with the store */
   readonly backupHeat: number;
-  /** the same house and soil without the fan, kWh */
+  /** kWh a year to keep the heating set point with the fan always off */
   readonly backupHeatNoFan: number;
   /** hourly back-up heat with the store, W */
   readonly backupYear: HouseYear;
+  /** hourly back-up heat with the fan always off, W */
+  readonly heaterNoFan: Float64Array;
   /** relative: (heat in − heat out − losses − change of content) / throughput */
   readonly balanceResidual: number;
   /** January to December */

@@ -112,8 +112,8 @@ Deno.test("coldestWeek() holds the coldest hour and sums each day", () => {
 Deno.test("the hours below each limit are those of the chapter", () => {
   // Property: one number for one thing
   const freezing = summary.hoursBelow.find((row) => row.limit === 0)!;
-  assertEquals(freezing.inside, result.hoursBelowFreezingNoStore);
+  assertEquals(freezing.inside, result.crop.freezing.hours);
   const lowest = Math.min(...summary.temperatureMonths.map((month) => month.insideLowest));
-  assertEquals(lowest, result.coldestHourNoStore);
+  assertEquals(lowest, result.coldestHour);
   assertEquals(summary.peakDemand, Math.max(...result.heated.heater));
 });

@@ -48,16 +48,32 @@ function labelled(rows: readonly string[][]): ReadonlyMap<string, string[]> {
   return found;
 }
 
-Deno.test("no label of the workbook's tables has two values", async () => {
-  // Property: one number for one thing, over all tables of the committed, executed notebooks
+/** Figures of results.json that a table shows, by key: the key stands in the row's last column. */
+function keyed(rows: readonly string[][]): ReadonlyMap<string, string> {
+  if (!rows[0]?.at(-1)?.startsWith("key in results.json")) return new Map();
+  return new Map(rows.slice(1).map((row) => [row.at(-1)!, row.slice(0, -1).join(" | ")]));
+}
+
+async function executedNotebooks(): Promise<readonly (readonly [string, Notebook])[]> {
+  const names = [...Deno.readDirSync(FOLDER)].map(({ name }) => name)
+    .filter((name) => name.endsWith(".ipynb")).sort();
+  return await Promise.all(names.map(async (name) =>
+    [
+      name,
+      parseNotebook(await Deno.readTextFile(new URL(name, FOLDER)), name),
+    ] as const
+  ));
+}
+
+/** Values under one name that differ, over all tables of the notebooks. */
+async function differences(
+  valuesOf: (rows: readonly string[][]) => Iterable<readonly [string, string]>,
+): Promise<{ readonly names: number; readonly faults: readonly string[] }> {
   const known = new Map<string, Found>();
   const faults: string[] = [];
-  for (const { name } of [...Deno.readDirSync(FOLDER)].sort((a, b) => a.name < b.name ? -1 : 1)) {
-    if (!name.endsWith(".ipynb")) continue;
-    const text = await Deno.readTextFile(new URL(name, FOLDER));
-    for (const { where, rows } of tablesOf(parseNotebook(text, name), name)) {
-      for (const [label, list] of labelled(rows)) {
-        const values = list.join("; ");
+  for (const [name, notebook] of await executedNotebooks()) {
+    for (const { where, rows } of tablesOf(notebook, name)) {
+      for (const [label, values] of valuesOf(rows)) {
         const before = known.get(label);
         if (before === undefined) known.set(label, { where, values });
         else if (before.values !== values) {
@@ -66,6 +82,21 @@ Deno.test("no label of the workbook's tables has two values", async () => {
       }
     }
   }
-  assert(known.size > 500, `only ${known.size} labels`);
+  return { names: known.size, faults };
+}
+
+Deno.test("no label of the workbook's tables has two values", async () => {
+  // Property: one number for one thing, over all tables of the committed, executed notebooks
+  const { names, faults } = await differences((rows) =>
+    [...labelled(rows)].map(([label, list]) => [label, list.join("; ")] as const)
+  );
+  assert(names > 500, `only ${names} labels`);
+  assertEquals(faults, []);
+});
+
+Deno.test("no figure of results.json stands with two values or labels in two notebooks", async () => {
+  // Property: one number for one thing, by key, over all tables that name keys
+  const { names, faults } = await differences(keyed);
+  assert(names > 70, `only ${names} keys`);
   assertEquals(faults, []);
 });

@@ -168,10 +168,7 @@ Deno.test("storeWeek() runs over New Year and holds the coldest hour unless told
 
 Deno.test("the summary counts the same hours as the chapter would", () => {
   // Property: one number for one thing
-  const { hoursBelow, hoursBelowFreezingNoFan, coldestHourNoFan } = storeResult.summary;
-  assertEquals(hoursBelow.find((row) => row.limit === 0)!.noFan, hoursBelowFreezingNoFan);
-  assertEquals(
-    coldestHourNoFan,
-    storeResult.noFan.airTemperature.reduce((low, value) => Math.min(low, value)),
-  );
+  const freezing = storeResult.summary.hoursBelow.find((row) => row.limit === 0)!;
+  assertEquals(freezing.noFan, storeResult.cropNoFan.freezing.hours);
+  assertEquals(freezing.store, storeResult.crop.freezing.hours);
 });

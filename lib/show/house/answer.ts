@@ -20,14 +20,15 @@ export function answer(result: SummarisedHouse): DisplayItem {
   const largest = lossShares.reduce((a, b) => a.conductance > b.conductance ? a : b);
   const [half, twice] = leakageRange.map((loss) => showBoth(loss, "conductance"));
   return answerCard({
-    light: frostLight(result.hoursBelowFreezingNoStore),
-    answer: `Without a store and heating, the house falls to ${
-      showBoth(result.coldestHourNoStore, "temperature")
-    } and spends ${showSi(result.hoursBelowFreezingNoStore, "hours")} a year below freezing; ${
-      firstFreezeText(result.firstFreezeNoStore)
-    }. Holding the heating set point would take ${showBoth(result.heatDemand, "energy")} a year, ${
-      showBoth(result.peakHeatLoss, "heatFlow")
-    } at the design night.`,
+    light: frostLight(result.crop.freezing.hours),
+    answer:
+      `In the screening year (floor as separate columns), without heating, the house falls to ${
+        showBoth(result.coldestHour, "temperature")
+      } and spends ${showSi(result.crop.freezing.hours, "hours")} below freezing; ${
+        firstFreezeText(result.crop.freezing.first)
+      }. Holding the heating set point would take ${showBoth(result.heatDemand, "energy")}, ${
+        showBoth(result.peakHeatLoss, "heatFlow")
+      } at the design night.`,
     range:
       `Leakage is the least certain part: with half of it the house loses ${half}, with twice ${twice}, compared with ${
         showBoth(result.lossCoefficient, "conductance")
@@ -77,7 +78,7 @@ export function skinTable(result: SummarisedHouse): DisplayItem {
 /** First and last hour below freezing and below the crop's limits, and the hours between. */
 export function frostTable(result: HouseResult, inputs: HouseInputs): DisplayItem {
   return cropTable(findCrop(inputs.crop).name, [
-    { where: "in the house", year: result.cropNoStore },
+    { where: "house, screening year", year: result.crop },
     { where: "outdoors", year: result.cropOutdoors },
   ]);
 }
@@ -111,7 +112,7 @@ const LEDGER_WORDS: readonly (readonly [keyof HouseLedger, string])[] = [
 export function ledgerTable(result: HouseResult): DisplayItem {
   const { freeRunningLedger: free, heatedLedger: heated } = result;
   return table(LEDGER_WORDS, [
-    { head: "annual heat, gains positive", value: ([, words]) => words },
+    { head: "heat of the screening year, gains positive", value: ([, words]) => words },
     { head: "free-running", value: ([key]) => free[key], kind: "energy" },
     { head: "held at the set point", value: ([key]) => heated[key], kind: "energy" },
   ]);

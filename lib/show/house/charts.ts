@@ -126,7 +126,7 @@ export function freeRunningDurationChart(
         dashed: true,
       },
       {
-        label: "house without a store",
+        label: "house, screening year",
         colour: PALETTE.warm,
         series: result.freeRunning.airTemperature,
         hoursBelow: hoursBelow.map(({ inside }) => inside),
@@ -135,21 +135,21 @@ export function freeRunningDurationChart(
     axis: "air temperature, degC",
     kind: "temperature",
     limits: hoursBelow.map(({ limit }) => limit),
-    title: "Free-running house: hours at or below each temperature",
-    alt: `The house without store or heating falls to ${
-      showSi(result.coldestHourNoStore, "temperature")
-    } and spends ${showSi(result.hoursBelowFreezingNoStore, "hours")} below freezing.`,
+    title: "Free-running house, screening year: hours at or below each temperature",
+    alt: `In the screening year (floor as separate columns) the house without heating falls to ${
+      showSi(result.coldestHour, "temperature")
+    } and spends ${showSi(result.crop.freezing.hours, "hours")} below freezing.`,
   });
 }
 
-/** The seven days around the coldest hour of the house without a store. */
+/** The seven days around the coldest hour of the house in its screening year. */
 export function coldestWeekChart(result: SummarisedHouse, climate: ClimateYear): DisplayItem {
   const { start, days } = result.summary.coldestWeek;
   const week = { start, hours: 168 };
   const temperatures: TimeLine[] = [
     { label: "outdoors", colour: PALETTE.cold, series: climate.dryBulb, dashed: true },
     {
-      label: "house without a store",
+      label: "house, screening year",
       colour: PALETTE.warm,
       series: result.freeRunning.airTemperature,
     },
@@ -170,13 +170,12 @@ export function coldestWeekChart(result: SummarisedHouse, climate: ClimateYear):
     timePlot({ ...week, lines: [sun], axis: "radiation, W/m²", height: 150 }),
     ...(heated ? [timePlot({ ...week, lines: [heater], axis: "heater, kW", height: 150 })] : []),
   ], {
-    title: "The coldest week of the house without a store",
+    title: "The coldest week of the house, screening year",
     alt:
       `Seven days from ${
         hourName(start)
       }: outdoor and indoor temperature, radiation and heat demand; ` +
-      ` ` +
-      `lowest indoor temperature ${showSi(result.coldestHourNoStore, "temperature")}.`,
+      `lowest indoor temperature ${showSi(result.coldestHour, "temperature")}.`,
     legend: lineLegend([...temperatures, sun, ...(heated ? [heater] : [])]),
     table: dataTable(days, [
       { head: "day", value: ({ hour }) => hourName(hour).replace(" 00:00", "") },

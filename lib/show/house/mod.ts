@@ -1,4 +1,4 @@
-/** The house: what it loses and gains hour by hour, without a store. @module */
+/** The house: what it loses and gains hour by hour, before any store. @module */
 export * from "./answer.ts";
 export * from "./charts.ts";
 export * from "./exercises.ts";

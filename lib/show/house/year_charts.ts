@@ -45,9 +45,10 @@ export function freeRunningYearChart(
       Plot.ruleY([crop.killingLimit], { stroke: PALETTE.latent, strokeWidth: 1.5 }),
     ],
   }, {
-    title: "The house on its own, day by day",
-    alt: `Coldest hour of each day inside and outdoors, and each day's range inside; the house ` +
-      `falls to ${showSi(result.coldestHourNoStore, "temperature")}.`,
+    title: "The house on its own, day by day, screening year",
+    alt:
+      `Coldest hour of each day inside and outdoors, and each day's range inside in the screening year; the ` +
+      `house falls to ${showSi(result.coldestHour, "temperature")}.`,
     legend: [
       { label: "house, coldest hour of the day", colour: PALETTE.warm, sign: "line" },
       { label: "house, coldest to warmest hour", colour: "#f4d2bb" },
@@ -102,10 +103,11 @@ export function humidityChart(result: SummarisedHouse, purgeHumidity: number): D
       Plot.ruleY([0], { stroke: PALETTE.ink }),
     ],
   }], {
-    title: "Humidity and condensation on the cover",
-    alt: `Humidity in the house without heating or store, and water condensing on the cover: ${
-      showSi(condensed, "mass")
-    } a year, ${showSi(dampHours, "hours")} at or above 90 %.`,
+    title: "Humidity and condensation on the cover, screening year",
+    alt:
+      `Humidity in the house without heating, screening year, and water condensing on the cover: ${
+        showSi(condensed, "mass")
+      } a year, ${showSi(dampHours, "hours")} at or above 90 %.`,
     legend: [
       { label: "daily mean", colour: PALETTE.latent, sign: "line" },
       { label: "driest to dampest hour", colour: "#e2c6e0" },
@@ -150,10 +152,11 @@ export function heatFlowsChart(result: SummarisedHouse): DisplayItem {
       Plot.ruleY([0], { stroke: PALETTE.ink }),
     ],
   }, {
-    title: "Heat in and out, month by month, held at the set point",
-    alt: `Stacked bars of gains and losses in each month; the heater supplies ${
-      showSi(result.heatDemand, "energy")
-    } a year.`,
+    title: "Heat in and out, month by month, held at the set point, screening year",
+    alt:
+      `Stacked bars of gains and losses in each month of the screening year; the heater supplies ${
+        showSi(result.heatDemand, "energy")
+      } a year.`,
     note:
       "Heat stored in barrels and air from one month to the next is left out: bars up and down may " +
       "differ by that amount.",
@@ -190,10 +193,10 @@ export function heatDemandChart(result: SummarisedHouse): DisplayItem {
       Plot.ruleY([0], { stroke: PALETTE.ink }),
     ],
   }, {
-    title: "Heat demand by month",
+    title: "Heat demand by month, screening year",
     alt: peak <= 0
       ? "The house needs no heat to hold the set point in any hour of the year."
-      : `Heat to hold the set point: ${
+      : `Heat to hold the set point in the screening year: ${
         showSi(result.heatDemand, "energy")
       } a year, most in ${worst.month} with ${
         showSi(worst.heat, "energy")

@@ -13,18 +13,18 @@ import { firstFreezeText, freezingText, frostLight, needText } from "../house/fr
 
 /** The answer card. */
 export function answer(result: SummarisedStore): DisplayItem {
-  const { latentShare, coldestHourNoFan, freezingRange } = result.summary;
-  const without = result.summary.hoursBelowFreezingNoFan;
+  const { latentShare, freezingRange } = result.summary;
+  const without = result.cropNoFan.freezing.hours;
   return answerCard({
-    light: frostLight(result.hoursBelowFreezing),
+    light: frostLight(result.crop.freezing.hours),
     answer:
       `With the store the house falls to ${
         showBoth(result.coldestHour, "temperature")
-      } instead of ${showBoth(coldestHourNoFan, "temperature")} with the fan always ` +
-      `off, and spends ${showSi(result.hoursBelowFreezing, "hours")} instead of ${
+      } instead of ${showBoth(result.coldestHourNoFan, "temperature")} with the fan always ` +
+      `off, and spends ${showSi(result.crop.freezing.hours, "hours")} instead of ${
         showSi(without, "hours")
       } below freezing; ${killingText(result)}; ${savedText(result)}; ${
-        firstFreezeText(result.firstFreeze)
+        firstFreezeText(result.crop.freezing.first)
       }.` + needText(without),
     range:
       `The heat balance closes to ${
@@ -135,14 +135,14 @@ export function withWithoutTable(result: SummarisedStore): DisplayItem {
   const rows = [
     {
       name: "fan always off",
-      low: result.summary.coldestHourNoFan,
-      freezing: result.summary.hoursBelowFreezingNoFan,
+      low: result.coldestHourNoFan,
+      freezing: result.cropNoFan.freezing.hours,
       heat: result.backupHeatNoFan,
     },
     {
       name: "with the store",
       low: result.coldestHour,
-      freezing: result.hoursBelowFreezing,
+      freezing: result.crop.freezing.hours,
       heat: result.backupHeat,
     },
   ];

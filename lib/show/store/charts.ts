@@ -72,13 +72,13 @@ export function temperatureCarpet(result: StoreResult): DisplayItem {
     title: "House with the store: every hour of the year",
     alt: `Carpet plot of indoor temperature with the store. Lowest ${
       showSi(result.coldestHour, "temperature")
-    }; ${showSi(result.hoursBelowFreezing, "hours")} below freezing.`,
+    }; ${showSi(result.crop.freezing.hours, "hours")} below freezing.`,
   });
 }
 
 /** With the store against the same house and soil with the fan always off. */
 export function durationChart(result: SummarisedStore): DisplayItem {
-  const { hoursBelow, hoursBelowFreezingNoFan } = result.summary;
+  const { hoursBelow } = result.summary;
   return durationFigure({
     curves: [
       {
@@ -101,8 +101,8 @@ export function durationChart(result: SummarisedStore): DisplayItem {
     coldEnd: result.summary.coldHours,
     marked: cropLimits(result.crop),
     title: "House with and without the store: hours at or below each temperature",
-    alt: `Hours below freezing: ${hoursBelowFreezingNoFan} with the fan always off, ` +
-      `${result.hoursBelowFreezing} with the store. ${killingText(result)}.`,
+    alt: `Hours below freezing: ${result.cropNoFan.freezing.hours} with the fan always off, ` +
+      `${result.crop.freezing.hours} with the store. ${killingText(result)}.`,
   });
 }
 

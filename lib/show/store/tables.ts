@@ -159,7 +159,11 @@ export function variantsTable(variants: readonly ComparedVariant[]): DisplayItem
 export function heaterTable(result: SummarisedStore, house: HouseResult): DisplayItem {
   const peaks = result.summary.heaterPeaks;
   return numbers([
-    { label: "house on its design night, no store", value: house.peakHeatLoss, kind: "heatFlow" },
+    {
+      label: "house on its design night, steady loss",
+      value: house.peakHeatLoss,
+      kind: "heatFlow",
+    },
     { label: "highest hour of the year, with the store", value: peaks.hour, kind: "heatFlow" },
     { label: "highest day, with the store", value: peaks.day, kind: "heatFlow" },
     { label: "highest three days, with the store", value: peaks.threeDays, kind: "heatFlow" },

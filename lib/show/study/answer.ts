@@ -14,7 +14,7 @@ export function answer(results: ChapterResults): DisplayItem {
     0,
     3,
   );
-  const light = frostLight(store.hoursBelowFreezing);
+  const light = frostLight(store.crop.freezing.hours);
   const verdict = {
     yes: "The house with its store stays free of frost in this year.",
     partly: "The house with its store freezes occasionally in this year.",
@@ -24,12 +24,12 @@ export function answer(results: ChapterResults): DisplayItem {
     light,
     answer:
       `${verdict} Coldest hour ${showBoth(store.coldestHour, "temperature")}, ${
-        showSi(store.hoursBelowFreezing, "hours")
+        showSi(store.crop.freezing.hours, "hours")
       } below freezing (${
-        showSi(store.summary.hoursBelowFreezingNoFan, "hours")
+        showSi(store.cropNoFan.freezing.hours, "hours")
       } with the fan always off); ${killingText(store)}; ${savedText(store)}; ${
-        firstFreezeText(store.firstFreeze)
-      }.` + needText(store.summary.hoursBelowFreezingNoFan),
+        firstFreezeText(store.crop.freezing.first)
+      }.` + needText(store.cropNoFan.freezing.hours),
     range: `House temperatures are not known to better than a kelvin: ${
       freezingText(store.summary.freezingRange)
     }. Back-up heat to hold the set point: ${

@@ -278,7 +278,7 @@ Deno.test("houseChapter() orders its figures as physics demands", () => {
     HOUSE.heatSetPoint - sorted[35]!,
     0.1,
   );
-  assert(base.coldestHourNoStore > -20 && base.coldestHourNoStore < 2);
+  assert(base.coldestHour > -20 && base.coldestHour < 2);
   assertAlmostEquals(
     base.heated.airTemperature.reduce((least, value) => Math.min(least, value), 99),
     HOUSE.heatSetPoint,

@@ -44,7 +44,7 @@ Deno.test("houseChapter() runs the study's own heater and says where it is too s
   const peak = none.heated.heater.reduce((most, value) => Math.max(most, value), 0);
   const small = chapter(peak / 3);
   const own = small.ownHeater!;
-  assert(own.coldestHour > none.coldestHourNoStore + 0.5 && own.coldestHour < 3.9);
+  assert(own.coldestHour > none.coldestHour + 0.5 && own.coldestHour < 3.9);
   assert(own.heat < own.power * 8760 / 1000 && own.heat < none.heatDemand);
   assert(own.hoursTooSmall > 0);
   const words = small.notices.map((notice) => notice.text).join("\n");

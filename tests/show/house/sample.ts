@@ -1,5 +1,5 @@
 /** A made-up house. */
-import { type RankedMeasure, summariseHouse } from "../../../lib/house/mod.ts";
+import { cropYear, findCrop, type RankedMeasure, summariseHouse } from "../../../lib/house/mod.ts";
 import type { HouseResult, HouseYear } from "../../../lib/house/types.ts";
 import { HOUSE } from "../../house/fixtures.ts";
 import { climateYear, outdoors, radiation, zeros } from "../climate/sample.ts";
@@ -34,9 +34,8 @@ export const houseResult = summariseHouse(
     lossCoefficient: 570,
     peakHeatLoss: 20000,
     heatDemand: 30000,
-    coldestHourNoStore: -14,
-    hoursBelowFreezingNoStore: 1700,
-    firstFreezeNoStore: 6700,
+    coldestHour: -14,
+    crop: cropYear(houseYear(4).airTemperature, findCrop("spinach")),
     freeRunning: houseYear(4),
     heated: houseYear(6),
     heatDemandByMonth: [6000, 5000, 3000, 1000, 0, 0, 0, 0, 0, 1000, 3000, 6000],

@@ -23,8 +23,8 @@ Deno.test("skinTable() ends with leakage, floor edge and the loss coefficient", 
 Deno.test("frostTable() tells dates in a cold year and never in a warm one", () => {
   // Property: null is told in words; a stricter limit is crossed later in autumn
   const cold = frostTable(result, inputs)["text/plain"];
-  assert(/^freezing .*in the house/m.test(cold) && cold.includes("plants die"), cold);
-  assert(result.firstFreezeNoStore !== null && !/^freezing .*never/m.test(cold), cold);
+  assert(/^freezing .*house, screening year/m.test(cold) && cold.includes("plants die"), cold);
+  assert(result.crop.freezing.first !== null && !/^freezing .*never/m.test(cold), cold);
   const warm = houseChapter(
     HOUSE,
     simpleYear({ temperature: () => 18 }),

@@ -77,7 +77,8 @@ Deno.test("a run's tables are complete, each with units, and agree with its figu
       near(sum(find("climate-months")("global")), "climate.globalRadiation");
       near(Math.min(...find("climate-months")("lowest").map(Number)), "climate.coldestHour");
       near(sum(find("house-losses")("loss at night")), "house.lossCoefficient");
-      near(sum(find("house-heat-by-month")("heat demand")), "house.heatDemand");
+      near(sum(find("store-heat-by-month")("back-up heat, fan always off")), "house.heatDemand");
+      near(sum(find("store-heat-by-month")("back-up heat with the store")), "store.backupHeat");
       const freezing = find("store-hours-below")("limit").indexOf(0);
       near(find("store-hours-below")("with the store")[freezing], "store.hoursBelowFreezing");
       const quarters = find("store-quarters");

@@ -1,5 +1,6 @@
 import { assert, assertEquals } from "@std/assert";
 import Papa from "papaparse";
+import { studyFigures } from "winterground/study/figures.ts";
 import { FIELDS } from "winterground/study/file/fields.ts";
 import {
   CHAPTERS,
@@ -78,7 +79,7 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
     });
 
     await test.step("headline figures are what their names say", async () => {
-      const { house, store } = await run.results();
+      const { store } = await run.results();
       const stated = (key: string) => Number(figures[key]!.value);
       const saved = stated("store.backupHeatNoFan") - stated("store.backupHeat");
       assert(Math.abs(stated("store.savedHeat") - saved) < 1e-9 * stated("store.backupHeatNoFan"));
@@ -95,9 +96,27 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       assertEquals(stated("store.hoursBelowCropLimit"), below(store.year.house.airTemperature));
       assertEquals(
         stated("house.hoursBelowCropLimitNoStore"),
-        below(house.freeRunning.airTemperature),
+        below(store.noFan.airTemperature),
       );
       assert(stated("house.edgeLoss") > 0 && stated("store.edgeLoss") > 0);
+    });
+
+    await test.step("what the house does without a store is the store's year with the fan never on", async () => {
+      const { house, store } = await run.results();
+      const stated = (key: string) => Number(figures[key]!.value);
+      assertEquals(stated("house.heatDemand"), stated("store.backupHeatNoFan"));
+      assertEquals(stated("house.coldestHourNoStore"), Math.min(...store.noFan.airTemperature));
+      assertEquals(stated("house.hoursBelowFreezingNoStore"), store.cropNoFan.freezing.hours);
+      const early = studyFigures({ house });
+      const screening = Object.keys(early).filter((key) => /screening/.test(early[key]!.label));
+      assertEquals(screening.length, 8);
+      assertEquals(early["house.coldestHourNoStore"]!.value, house.coldestHour);
+      for (const key of screening) {
+        assert(figures[key] !== undefined && !/screening/.test(figures[key].label), key);
+        assert(figures[key].label.includes("fan always off"), key);
+      }
+      const labels = Object.values(figures).map(({ label }) => label);
+      assertEquals(new Set(labels).size, labels.length, "no two figures under one label");
     });
 
     await test.step("a second run takes everything from disk, bit for bit", async () => {
@@ -170,10 +189,11 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       const { house, store } = await run.results();
       const { noFan, year } = store;
       const named: readonly (readonly [string, Float64Array, number])[] = [
-        ["house temperature without store (degC)", house.freeRunning.airTemperature, 0.0051],
-        ["house temperature fan off (degC)", noFan.airTemperature, 0.0051],
+        ["house temperature in screening year (degC)", house.freeRunning.airTemperature, 0.0051],
+        ["house temperature without store (degC)", noFan.airTemperature, 0.0051],
+        ["heater holding the set point without store (W)", store.heaterNoFan, 0.51],
         ["house temperature with store (degC)", year.house.airTemperature, 0.0051],
-        ["house humidity without store (1)", house.freeRunning.relativeHumidity, 0.00051],
+        ["house humidity without store (1)", noFan.relativeHumidity, 0.00051],
         ["house humidity with store (1)", year.house.relativeHumidity, 0.00051],
         ["solar heat in house (W)", year.house.solar, 0.51],
         ["vent heat (W)", year.house.vent, 0.51],
