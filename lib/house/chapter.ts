@@ -8,10 +8,9 @@ import { limitsOutdoors } from "./crop/limits_outdoors.ts";
 import { completeHouse } from "./defaults.ts";
 import { houseFields } from "./fields.ts";
 import { houseFigures, screeningFigures } from "./figures.ts";
-import { rankMeasures } from "./ranking.ts";
 import { glazingLight } from "./skin/glazing_light.ts";
 import { summariseHouse } from "./summary.ts";
-import { glazingTables, houseTables, outdoorLimitTables, rankingTables } from "./result_tables.ts";
+import { glazingTables, houseTables, outdoorLimitTables } from "./result_tables.ts";
 import type { HouseGround, HouseInputs } from "./types.ts";
 
 interface HouseStudy {
@@ -68,13 +67,6 @@ export const house = chapter({
       compute: ({ outdoors, crop, heatSetPoint }) =>
         limitsOutdoors(outdoors, findCrop(crop), heatSetPoint),
       tables: outdoorLimitTables,
-    }),
-    /** What each improvement of the house brings before any store. */
-    ranking: extra({
-      after: ["soil"],
-      takes,
-      compute: ({ inputs, climate, soil }: HouseTaken) => rankMeasures(inputs, climate, soil),
-      tables: rankingTables,
     }),
   },
 });

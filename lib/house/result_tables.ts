@@ -9,7 +9,6 @@ import {
 import { dateAfterMidsummer, timeOfHour } from "../climate/dates.ts";
 import type { CropYear } from "./crop/crop_year.ts";
 import type { OutdoorLimit } from "./crop/limits_outdoors.ts";
-import type { RankedMeasure } from "./ranking.ts";
 import {
   ANGLES,
   type GlazingAngles,
@@ -135,22 +134,6 @@ function monthTables({ summary, heatDemandByMonth }: SummarisedHouse): ResultTab
       ["leakage", "kWh", (row) => row.leakage],
       ["vents", "kWh", (row) => row.vent],
       ["evaporation", "kWh", (row) => row.evaporation],
-    ]),
-  ];
-}
-
-/** What each improvement of the house brings, the house as it is first. */
-export function rankingTables(ranking: readonly RankedMeasure[]): ResultTable[] {
-  return [
-    resultTable("house-measures", ranking, [
-      ["measure", "", (row) => row.name],
-      ["change", "", (row) => row.change],
-      ["heat demand", "kWh", (row) => row.heatDemand],
-      ["saved", "kWh", (row) => row.saved],
-      ["saved share", "1", (row) => row.savedShare],
-      ["coldest hour without heat", "degC", (row) => row.coldestHour],
-      ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
-      ["below freezing without heat", "h", (row) => row.hoursBelowFreezing],
     ]),
   ];
 }

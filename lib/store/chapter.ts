@@ -3,7 +3,6 @@ import { chapter, extra } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
 import type { FanResult } from "../fan/types.ts";
 import type { HeadersResult } from "../headers/types.ts";
-import type { RankedMeasure } from "../house/mod.ts";
 import type { HouseInputs, HouseResult } from "../house/types.ts";
 import type { SoilInputs, SoilResult } from "../soil/types.ts";
 import { designAir } from "../tubes/mod.ts";
@@ -14,6 +13,7 @@ import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
 import type { StoreRequest } from "./site.ts";
 import { firstSteps } from "./first_steps.ts";
+import { type RankedKnown, type RankedMeasure, rankMeasures } from "./ranking.ts";
 import { type SummarisedStore, summariseStore } from "./summary.ts";
 import { tubeAtStrongestHour } from "./tube_along.ts";
 import { tubeCounts } from "./tube_count.ts";
@@ -23,6 +23,7 @@ import { type HouseWay, houseWays, type KnownYears } from "./variants/ways.ts";
 import {
   fieldSearchTables,
   firstStepsTables,
+  rankingTables,
   tubeAlongTables,
   tubeCountTables,
   variantsTables,
@@ -91,6 +92,22 @@ function knownYears(result: SummarisedStore): KnownYears {
   };
 }
 
+/** The chapter's own years as rows of the ranking. */
+function rankedYears(result: SummarisedStore): RankedKnown {
+  return {
+    asItIs: {
+      heatDemand: result.backupHeatNoFan,
+      coldestHour: result.coldestHourNoFan,
+      hoursBelowFreezing: result.cropNoFan.freezing.hours,
+    },
+    store: {
+      heatDemand: result.backupHeat,
+      coldestHour: result.coldestHour,
+      hoursBelowFreezing: result.crop.freezing.hours,
+    },
+  };
+}
+
 /** The chapter's own year as the row of the plan. */
 function planRow(result: SummarisedStore): Omit<VariantRow, "name"> {
   const { heatIn, heatOut, latentIn, fanEnergy, recovery, cop } = result;
@@ -137,6 +154,16 @@ export const store = chapter({
       }),
       compute: ({ request, plan }) => storeVariants(request, plan),
       tables: variantsTables,
+    }),
+    /** What each improvement of the house brings on the same ground, and the store. */
+    ranking: extra({
+      after: [...AFTER, "store"],
+      takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
+        request: takes(study, earlier),
+        known: rankedYears(earlier.store),
+      }),
+      compute: ({ request, known }) => rankMeasures(request, known),
+      tables: rankingTables,
     }),
     /** Insulation or store first? */
     firstSteps: extra({

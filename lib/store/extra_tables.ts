@@ -4,6 +4,7 @@ import { dateAfterMidsummer } from "../climate/dates.ts";
 import type { FieldCandidate } from "../tubes/mod.ts";
 import type { FieldSearch } from "./field_search.ts";
 import type { FirstStep } from "./first_steps.ts";
+import type { RankedMeasure } from "./ranking.ts";
 import type { StrongestHour } from "./tube_along.ts";
 import type { TubeCounts } from "./tube_count.ts";
 import type { ComparedVariant } from "./variants/variants.ts";
@@ -29,6 +30,23 @@ export function waysTables(ways: readonly HouseWay[]): ResultTable[] {
       ["back-up heat", "kWh", (row) => row.backupHeat],
       ["saved", "kWh", (row) => row.saved],
       ["saved by the store in this house", "kWh", (row) => row.savedByStore],
+    ]),
+  ];
+}
+
+/** What each improvement of the house and the store bring, the house as it is first. */
+export function rankingTables(ranking: readonly RankedMeasure[]): ResultTable[] {
+  return [
+    resultTable("store-measures", ranking, [
+      ["measure", "", (row) => row.name],
+      ["kind", "", (row) => row.kind],
+      ["change", "", (row) => row.change],
+      ["heat demand", "kWh", (row) => row.heatDemand],
+      ["saved", "kWh", (row) => row.saved],
+      ["saved share", "1", (row) => row.savedShare],
+      ["coldest hour without heat", "degC", (row) => row.coldestHour],
+      ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
+      ["below freezing without heat", "h", (row) => row.hoursBelowFreezing],
     ]),
   ];
 }

@@ -1,5 +1,5 @@
 /** Insulation or store first? What each saves. @module */
-import type { RankedMeasure } from "../house/mod.ts";
+import type { RankedMeasure } from "./ranking.ts";
 import type { HouseWay } from "./variants/ways.ts";
 
 /** One thing money can be spent on. */
@@ -28,8 +28,11 @@ export interface FirstStepsQuestion {
     readonly coldestHourGain: number;
     readonly fanEnergy: number;
   };
-  /** improvements of the house, the house as it is first */
-  readonly ranking: readonly Pick<RankedMeasure, "name" | "saved" | "coldestHourGain">[];
+  /** improvements of the house, with the house as it is and the store among them */
+  readonly ranking: readonly Pick<
+    RankedMeasure,
+    "name" | "kind" | "saved" | "coldestHourGain"
+  >[];
   /** with and without store and curtain */
   readonly ways: readonly Pick<HouseWay, "store" | "curtain" | "backupHeat" | "coldestHour">[];
 }
@@ -68,7 +71,9 @@ export function firstSteps(question: FirstStepsQuestion): FirstStep[] {
       electricity: store.fanEnergy,
       net: store.savedHeat - store.fanEnergy,
     },
-    ...ranking.slice(1).map(({ name, saved, coldestHourGain }): FirstStep => ({
+    ...ranking.filter(({ kind }) => kind === "house").map((
+      { name, saved, coldestHourGain },
+    ): FirstStep => ({
       name,
       kind: "house",
       saved,

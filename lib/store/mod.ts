@@ -41,6 +41,7 @@ export { heatByDay, type HeatDay } from "./heat_by_day.ts";
 export { heatByMonth, type HeatMonth } from "./heat_by_month.ts";
 export { type HeaterPeaks, heaterPeaks } from "./heater_peaks.ts";
 export { yearFlows } from "./ledger/year_flows.ts";
+export { type RankedKnown, type RankedMeasure, type RankedYear, rankMeasures } from "./ranking.ts";
 export { recoveryByDay, type SeasonRecovery } from "./recovery_by_day.ts";
 export { type RunningTotals, runningTotals } from "./running_totals.ts";
 export {

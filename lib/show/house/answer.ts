@@ -7,7 +7,6 @@ import {
   type HouseInputs,
   type HouseLedger,
   type HouseResult,
-  type RankedMeasure,
   type SummarisedHouse,
 } from "../../house/mod.ts";
 import { answerCard } from "../kit/answer.ts";
@@ -80,18 +79,6 @@ export function frostTable(result: HouseResult, inputs: HouseInputs): DisplayIte
   return cropTable(findCrop(inputs.crop).name, [
     { where: "house, screening year", year: result.crop },
     { where: "outdoors", year: result.cropOutdoors },
-  ]);
-}
-
-/** What each improvement brings, the house as it is in the first line. */
-export function measuresTable(ranking: readonly RankedMeasure[]): DisplayItem {
-  return table(ranking, [
-    { head: "measure", value: (row) => row.name },
-    { head: "what is changed", value: (row) => row.change },
-    { head: "heat demand", value: (row) => row.heatDemand, kind: "energy", us: false },
-    { head: "saved", value: (row) => row.saved, kind: "energy", us: false },
-    { head: "coldest hour, unheated", value: (row) => row.coldestHour, kind: "temperature" },
-    { head: "below freezing", value: (row) => row.hoursBelowFreezing, kind: "hours" },
   ]);
 }
 

@@ -2,7 +2,6 @@
 export * from "./answer.ts";
 export * from "./charts.ts";
 export * from "./exercises.ts";
-export * from "./measures_charts.ts";
 export * from "./year_charts.ts";
 export {
   type CanopyState,
@@ -53,8 +52,6 @@ export {
   nightTransmittance,
   type PlaneMonth,
   type PlaneMonths,
-  type RankedMeasure,
-  rankMeasures,
   runHouseYear,
   type SectionHeat,
   type SkinAreas,

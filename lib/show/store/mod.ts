@@ -6,6 +6,7 @@ export * from "./exercises.ts";
 export * from "./flow_chart.ts";
 export * from "./ground_charts.ts";
 export * from "./heat_charts.ts";
+export * from "./measures_charts.ts";
 export * from "./tables.ts";
 export * from "./ways_charts.ts";
 export {
@@ -39,6 +40,10 @@ export {
   type PlateTransfer,
   plateTransfer,
   type QuarterCharge,
+  type RankedKnown,
+  type RankedMeasure,
+  type RankedYear,
+  rankMeasures,
   recoveryByDay,
   type ReturnedPart,
   type RunningTotals,

@@ -3,10 +3,11 @@ import { min } from "d3-array";
 import { firstHourBelow, hoursBelow, kilowattHours } from "../../basics/mod.ts";
 import type { LimitHours } from "../../climate/types.ts";
 import { houseModel, usualCurtain, withHeater } from "../../house/mod.ts";
-import type { HouseInputs, HouseYear } from "../../house/types.ts";
+import type { HouseInputs, HouseModel, HouseYear } from "../../house/types.ts";
+import { type Baseline, baselineYears } from "../baseline.ts";
 import { settledYear } from "../seasons/settled_year.ts";
 import type { StoreRequest } from "../site.ts";
-import { soilModel } from "../seasons/soil_model.ts";
+import { type SoilModel, soilModel } from "../seasons/soil_model.ts";
 
 /** One of the four houses. */
 export interface HouseWay {
@@ -116,12 +117,21 @@ function settledHouse(
   const houseInputs = { ...request.houseInputs, curtain };
   const changed = { ...request, houseInputs };
   const house = houseModel(houseInputs, request.climate);
-  const run = { request: changed, model: soilModel(changed, house), fan };
-  const free = settledYear({ ...run, house: withHeater(house, 0) });
-  const heated = settledYear({
-    ...run,
+  const model = soilModel(changed, house);
+  const { free, held } = fan
+    ? storeYears(changed, model, house)
+    : baselineYears(changed, model, house);
+  return { year: free.year, backupHeat: kilowattHours(held.ledger.heater) };
+}
+
+function storeYears(request: StoreRequest, model: SoilModel, house: HouseModel): Baseline {
+  const free = settledYear({ request, model, house: withHeater(house, 0), fan: true });
+  const held = settledYear({
+    request,
+    model,
     house: withHeater(house, Infinity),
+    fan: true,
     start: free.soilState,
   });
-  return { year: free.year, backupHeat: kilowattHours(heated.ledger.heater) };
+  return { free, held };
 }

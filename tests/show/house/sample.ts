@@ -1,5 +1,5 @@
 /** A made-up house. */
-import { cropYear, findCrop, type RankedMeasure, summariseHouse } from "../../../lib/house/mod.ts";
+import { cropYear, findCrop, summariseHouse } from "../../../lib/house/mod.ts";
 import type { HouseResult, HouseYear } from "../../../lib/house/types.ts";
 import { HOUSE } from "../../house/fixtures.ts";
 import { climateYear, outdoors, radiation, zeros } from "../climate/sample.ts";
@@ -36,6 +36,7 @@ export const houseResult = summariseHouse(
     heatDemand: 30000,
     coldestHour: -14,
     crop: cropYear(houseYear(4).airTemperature, findCrop("spinach")),
+    cropOutdoors: cropYear(outdoors, findCrop("spinach")),
     freeRunning: houseYear(4),
     heated: houseYear(6),
     heatDemandByMonth: [6000, 5000, 3000, 1000, 0, 0, 0, 0, 0, 1000, 3000, 6000],
@@ -43,25 +44,3 @@ export const houseResult = summariseHouse(
     notices: [],
   }),
 );
-
-const changed = { coldestHour: -13, coldestHourGain: 1, hoursBelowFreezing: 1500 };
-const unchanged = { coldestHour: -14, coldestHourGain: 0, hoursBelowFreezing: 1700 };
-export const ranking: readonly RankedMeasure[] = [
-  { name: "as it is", change: "", heatDemand: 30000, saved: 0, savedShare: 0, ...unchanged },
-  {
-    name: "sealing",
-    change: "leakage halved",
-    heatDemand: 27000,
-    saved: 3000,
-    savedShare: 0.1,
-    ...changed,
-  },
-  {
-    name: "water barrels",
-    change: "more water",
-    heatDemand: 30300,
-    saved: -300,
-    savedShare: -0.01,
-    ...changed,
-  },
-];

@@ -1,8 +1,7 @@
 import { assert } from "@std/assert";
 import { houseChapter, summariseHouse } from "../../../lib/house/mod.ts";
-import { frostTable, measuresTable, skinTable } from "../../../lib/show/house/answer.ts";
+import { frostTable, skinTable } from "../../../lib/show/house/answer.ts";
 import { HOUSE, simpleSoil, simpleYear } from "../../house/fixtures.ts";
-import { ranking } from "./sample.ts";
 
 const climate = simpleYear({
   temperature: (hour) => 2 - 17 * Math.cos(2 * Math.PI * (hour / 8760 - 0.05)),
@@ -33,11 +32,4 @@ Deno.test("frostTable() tells dates in a cold year and never in a warm one", () 
   const lines = frostTable(warm, HOUSE)["text/plain"].split("\n").slice(1);
   for (const line of lines) assert(/ 0 .*never.*never/.test(line), line);
   assert(lines.length >= 8, `${lines.length}`);
-});
-
-Deno.test("measuresTable() keeps the order of the ranking, the house as it is first", () => {
-  // Property: order
-  const shown = measuresTable(ranking)["text/plain"];
-  const places = ranking.map(({ name }) => shown.indexOf(name));
-  assert(places.every((place, i) => place > 0 && (i === 0 || place > places[i - 1]!)), shown);
 });

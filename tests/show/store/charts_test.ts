@@ -1,10 +1,10 @@
 import { assert, assertEquals } from "@std/assert";
 import * as store from "winterground/store";
 import { cellLimits } from "../../../lib/show/kit/cell_limits.ts";
-import { checkFigures } from "../figure_rules.ts";
+import { checkFigures, svgOf } from "../figure_rules.ts";
 import { climateYear } from "../climate/sample.ts";
 import { tubesResult } from "../tubes/sample.ts";
-import { storeResult, variants, ways } from "./sample.ts";
+import { ranking, storeResult, variants, ways } from "./sample.ts";
 
 checkFigures({
   storeWeek: [() => store.weekChart(storeResult, climateYear), ["degC", "kW"]],
@@ -20,7 +20,23 @@ checkFigures({
   heatFlow: [() => store.heatFlowChart(storeResult), ["kWh", "soil"]],
   soilWeeks: [() => store.soilWeeksChart(storeResult, 1), ["degC", "1 Jan"]],
   ways: [() => store.waysChart(ways), ["degC", "kWh a year"]],
+  measures: [() => store.measuresChart(ranking), ["kWh a year", "sealing", "heat store"]],
   variants: [() => store.variantsChart(variants), ["kWh a year", ", K"]],
+});
+
+Deno.test("measuresChart() says so where there is no heat to save, and keeps its axes", () => {
+  // Property: warm climates
+  const none = { ...ranking[0]!, heatDemand: 0, saved: 0, savedShare: 0 };
+  const item = store.measuresChart([none, none]);
+  assert(!/0\.0000/.test(svgOf(item)), "axis without a span");
+  assert(/[Nn]o heat/.test(item["text/plain"]));
+});
+
+Deno.test("measuresTable() keeps the order of the ranking, the house as it is first", () => {
+  // Property: order
+  const shown = store.measuresTable(ranking)["text/plain"];
+  const places = ranking.map(({ name }) => shown.indexOf(name));
+  assert(places.every((place, i) => place > 0 && (i === 0 || place > places[i - 1]!)), shown);
 });
 
 Deno.test("the same data give the same bytes", () => {

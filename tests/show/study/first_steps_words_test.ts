@@ -1,8 +1,7 @@
 import { assert, assertMatch } from "@std/assert";
 import { firstSteps } from "../../../lib/store/mod.ts";
 import { firstStepsWords } from "../../../lib/show/study/first_steps_words.ts";
-import { ranking } from "../house/sample.ts";
-import { ways } from "../store/sample.ts";
+import { ranking, ways } from "../store/sample.ts";
 
 Deno.test("firstStepsWords() names what saves more than the store, and says so where none is", () => {
   // Property: the verdict follows the numbers

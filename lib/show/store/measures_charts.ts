@@ -1,15 +1,22 @@
-/** "Do this first": what each improvement of the house brings, as bars and in numbers. @module */
+/** "Do this first": what house improvements and the store bring, as bars and in numbers. @module */
 import * as Plot from "@observablehq/plot";
-import type { RankedMeasure } from "../../house/mod.ts";
+import type { RankedMeasure } from "../../store/mod.ts";
 import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
+import { table } from "../kit/table.ts";
 
 /** "+1.2 K", with its sign */
 function gainText(gain: number): string {
   const text = showNumber(gain, 1);
   return `${text.startsWith("−") || Number(text) === 0 ? "" : "+"}${text}\u00a0K`;
 }
+
+const COLOURS: Readonly<Record<RankedMeasure["kind"], string>> = {
+  present: PALETTE.air,
+  house: PALETTE.warm,
+  store: PALETTE.soil,
+};
 
 /** Heat saved by each measure alone, from the most; the first entry of the ranking is the house as it is. */
 export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
@@ -28,7 +35,11 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
     },
     y: { domain: measures.map((measure) => measure.name), label: null, padding: 0.3 },
     marks: [
-      Plot.barX(measures, { x: "saved", y: "name", fill: PALETTE.warm }),
+      Plot.barX(measures, {
+        x: "saved",
+        y: "name",
+        fill: (measure: RankedMeasure) => COLOURS[measure.kind],
+      }),
       Plot.text(measures, {
         x: (measure: RankedMeasure) => Math.max(0, measure.saved),
         y: "name",
@@ -42,6 +53,12 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
     ],
   }, {
     title: "What each improvement saves",
+    legend: [
+      { label: "house improvement", colour: COLOURS.house },
+      ...(measures.some(({ kind }) => kind === "store")
+        ? [{ label: "heat store", colour: COLOURS.store }]
+        : []),
+    ],
     alt: best === undefined || base!.heatDemand <= 0
       ? "There is no heat to save: the house holds its set point without heating."
       : `Heat demand saved by each improvement on its own in this climate; most by ${best.name}: ${
@@ -49,6 +66,18 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
       } of ${showSi(base!.heatDemand, "energy")} a year.`,
     note: base!.heatDemand <= 0
       ? "No heat to save in this climate; only the coldest hour changes."
-      : "Each measure on its own, all else unchanged: two together save less than the sum.",
+      : "Each on its own, all else unchanged, on its own settled ground, the fan always off but for the store: two together save less than the sum.",
   });
+}
+
+/** What each improvement brings, the house as it is in the first line. */
+export function measuresTable(ranking: readonly RankedMeasure[]): DisplayItem {
+  return table(ranking, [
+    { head: "measure", value: (row) => row.name },
+    { head: "what is changed", value: (row) => row.change },
+    { head: "heat demand", value: (row) => row.heatDemand, kind: "energy", us: false },
+    { head: "saved", value: (row) => row.saved, kind: "energy", us: false },
+    { head: "coldest hour, unheated", value: (row) => row.coldestHour, kind: "temperature" },
+    { head: "below freezing", value: (row) => row.hoursBelowFreezing, kind: "hours" },
+  ]);
 }

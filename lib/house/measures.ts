@@ -1,38 +1,11 @@
-/** "Do this first": what each improvement of the house brings before any store. @module */
+/** The usual improvements of a house, as far as it does not have them. @module */
 import { showBoth, showSi, showUs } from "../units/mod.ts";
-import { min } from "d3-array";
-import { hoursBelow } from "../basics/mod.ts";
-import type { ClimateYear } from "../climate/types.ts";
-import { withHeater } from "./compute.ts";
-import { floorColumn } from "./floor/floor_column.ts";
 import { usualCurtain } from "./skin/curtain.ts";
 import { houseGeometry } from "./skin/geometry.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
-import { houseModel } from "./air/model.ts";
 import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
-import type { HouseGround, HouseInputs } from "./types.ts";
+import type { HouseInputs } from "./types.ts";
 import { layerResistance, WALL_FILMS } from "./skin/walls.ts";
-import { runHouseYear } from "./year.ts";
-
-/** One improvement and what a year with it says. */
-export interface RankedMeasure {
-  /** short name */
-  readonly name: string;
-  /** what was changed, in words and numbers */
-  readonly change: string;
-  /** kWh a year to hold the heating set point */
-  readonly heatDemand: number;
-  /** kWh a year less than the house as it is */
-  readonly saved: number;
-  /** saved over the demand of the house as it is, 0 to 1 */
-  readonly savedShare: number;
-  /** degC, coldest hour without heater */
-  readonly coldestHour: number;
-  /** K that the coldest hour gains */
-  readonly coldestHourGain: number;
-  /** hours below 0 degC without heater */
-  readonly hoursBelowFreezing: number;
-}
 
 /** A changed house. */
 export interface HouseMeasure {
@@ -125,65 +98,4 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
     },
   );
   return list;
-}
-
-/**
- * Runs the year again with each improvement alone and puts the one that saves most heat first.
- * The first row is the house as it is.
- *
- * @param inputs house section of the study
- * @param climate one year of weather
- * @param soil properties and annual wave of the soil chapter, layers of the study
- * @param measures improvements to try; the usual ones unless given
- * @returns heat demand of each in kWh a year and what it saves, the house as it is first
- */
-export function rankMeasures(
-  inputs: HouseInputs,
-  climate: ClimateYear,
-  soil: HouseGround,
-  measures: readonly HouseMeasure[] = houseMeasures(inputs),
-): readonly RankedMeasure[] {
-  const base = tryHouse(inputs, climate, soil);
-  const rows = measures.map((measure): RankedMeasure => {
-    const found = tryHouse(measure.inputs, climate, soil);
-    const saved = base.heatDemand - found.heatDemand;
-    return {
-      name: measure.name,
-      change: measure.change,
-      ...found,
-      saved,
-      savedShare: base.heatDemand > 0 ? saved / base.heatDemand : 0,
-      coldestHourGain: found.coldestHour - base.coldestHour,
-    };
-  });
-  const asIs = {
-    name: "as it is",
-    change: "",
-    ...base,
-    saved: 0,
-    savedShare: 0,
-    coldestHourGain: 0,
-  };
-  return [asIs, ...rows.toSorted((a, b) => b.saved - a.saved)];
-}
-
-function tryHouse(
-  inputs: HouseInputs,
-  climate: ClimateYear,
-  soil: HouseGround,
-): Pick<RankedMeasure, "heatDemand" | "coldestHour" | "hoursBelowFreezing"> {
-  const model = houseModel(inputs, climate);
-  const column = floorColumn({
-    geometry: model.geometry,
-    edge: inputs,
-    properties: soil.properties,
-    wave: soil.wave,
-    layers: soil.layers,
-  });
-  const free = runHouseYear(withHeater(model, 0), column).year.airTemperature;
-  return {
-    heatDemand: runHouseYear(withHeater(model, Infinity), column).ledger.heater,
-    coldestHour: min(free)!,
-    hoursBelowFreezing: hoursBelow(free, 0),
-  };
 }

@@ -1,0 +1,96 @@
+/** "Do this first": what each improvement of the house brings, and what the store brings. @module */
+import { min } from "d3-array";
+import { hoursBelow, kilowattHours } from "../basics/mod.ts";
+import { type HouseMeasure, houseMeasures, houseModel } from "../house/mod.ts";
+import { baselineYears } from "./baseline.ts";
+import { soilModel } from "./seasons/soil_model.ts";
+import type { StoreRequest } from "./site.ts";
+
+/** What a settled year says of a house. */
+export interface RankedYear {
+  /** kWh a year to hold the heating set point */
+  readonly heatDemand: number;
+  /** degC, coldest hour without heater */
+  readonly coldestHour: number;
+  /** hours below 0 degC without heater */
+  readonly hoursBelowFreezing: number;
+}
+
+/** One improvement and what a year with it says. */
+export interface RankedMeasure extends RankedYear {
+  /** short name */
+  readonly name: string;
+  /** the house as it is, a change of the house, or the store; the fan runs in the last alone */
+  readonly kind: "present" | "house" | "store";
+  /** what was changed, in words and numbers */
+  readonly change: string;
+  /** kWh a year less than the house as it is */
+  readonly saved: number;
+  /** saved over the demand of the house as it is, 0 to 1 */
+  readonly savedShare: number;
+  /** K that the coldest hour gains */
+  readonly coldestHourGain: number;
+}
+
+/** The store chapter's own years. */
+export interface RankedKnown {
+  /** the house as it is, fan always off */
+  readonly asItIs: RankedYear;
+  /** the house as it is, with the store */
+  readonly store: RankedYear;
+}
+
+/**
+ * Runs the settled year with the fan always off again with each improvement alone, and puts the one
+ * that saves most heat first. The first row is the house as it is; the store stands among the rest.
+ * All years are those of the store chapter's ground, so that measures and store compare.
+ *
+ * @param request the store's request
+ * @param known the store chapter's own years; without them the house as it is is run, and the store
+ * left out
+ * @param measures improvements to try; the usual ones unless given
+ * @returns heat demand of each in kWh a year and what it saves, the house as it is first
+ */
+export function rankMeasures(
+  request: StoreRequest,
+  known?: RankedKnown,
+  measures: readonly HouseMeasure[] = houseMeasures(request.houseInputs),
+): readonly RankedMeasure[] {
+  const asItIs = known?.asItIs ?? yearWithoutStore(request);
+  const row = (
+    name: string,
+    kind: RankedMeasure["kind"],
+    change: string,
+    year: RankedYear,
+  ): RankedMeasure => {
+    const saved = asItIs.heatDemand - year.heatDemand;
+    return {
+      name,
+      kind,
+      change,
+      ...year,
+      saved,
+      savedShare: asItIs.heatDemand > 0 ? saved / asItIs.heatDemand : 0,
+      coldestHourGain: year.coldestHour - asItIs.coldestHour,
+    };
+  };
+  const rows = measures.map(({ name, change, inputs }) =>
+    row(name, "house", change, yearWithoutStore({ ...request, houseInputs: inputs }))
+  );
+  if (known !== undefined) rows.push(row("heat store", "store", "as planned", known.store));
+  return [
+    row("as it is", "present", "fan always off", asItIs),
+    ...rows.toSorted((a, b) => b.saved - a.saved),
+  ];
+}
+
+function yearWithoutStore(request: StoreRequest): RankedYear {
+  const house = houseModel(request.houseInputs, request.climate);
+  const { free, held } = baselineYears(request, soilModel(request, house), house);
+  const air = free.year.airTemperature;
+  return {
+    heatDemand: kilowattHours(held.ledger.heater),
+    coldestHour: min(air)!,
+    hoursBelowFreezing: hoursBelow(air, 0),
+  };
+}
