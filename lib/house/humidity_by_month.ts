@@ -1,6 +1,6 @@
 /** Damp air and dripping cover: the water of the free-running house month by month. @module */
 import { HOUR, hoursOfMonth, monthlyMeans, monthlySums } from "../basics/mod.ts";
-import { DAMP } from "./air/damp_hours.ts";
+import { isDamp } from "./air/damp_hours.ts";
 import type { HouseYear } from "./types.ts";
 
 /** Water of one month. */
@@ -9,7 +9,7 @@ export interface HumidityMonth {
   readonly month: number;
   /** mean relative humidity, 0 to 1 */
   readonly meanHumidity: number;
-  /** h at or above 90 % */
+  /** h above 90 % */
   readonly dampHours: number;
   /** kg evaporated by crop and soil */
   readonly evaporated: number;
@@ -31,7 +31,7 @@ export function humidityByMonth(
   return mean.map((meanHumidity, month) => ({
     month,
     meanHumidity,
-    dampHours: hoursOfMonth(year.relativeHumidity, month).filter((value) => value >= DAMP).length,
+    dampHours: hoursOfMonth(year.relativeHumidity, month).filter(isDamp).length,
     evaporated: evaporated[month]! * HOUR,
     condensed: condensed[month]! * HOUR,
   }));

@@ -120,7 +120,7 @@ function monthTables({ summary, heatDemandByMonth }: SummarisedHouse): ResultTab
     resultTable("house-humidity-by-month", summary.humidityMonths, [
       ["month", "", (row) => row.month + 1],
       ["mean relative humidity", "1", (row) => row.meanHumidity],
-      ["at or above 90 %", "h", (row) => row.dampHours],
+      ["above 90 %", "h", (row) => row.dampHours],
       ["evaporated by crop and soil", "kg", (row) => row.evaporated],
       ["condensed on the cover", "kg", (row) => row.condensed],
     ]),

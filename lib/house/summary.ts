@@ -56,7 +56,7 @@ export interface HouseSummary {
   readonly temperatureMonths: readonly TemperatureMonth[];
   /** humidity and water by month */
   readonly humidityMonths: readonly HumidityMonth[];
-  /** h a year at or above 90 % relative humidity */
+  /** h a year above 90 % relative humidity */
   readonly dampHours: number;
   /** kg a year condensed on the cover */
   readonly condensed: number;

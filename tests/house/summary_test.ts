@@ -2,6 +2,7 @@ import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { HOUR, hoursBelow } from "../../lib/basics/mod.ts";
 import {
   coldestWeek,
+  dampHours,
   freezingRange,
   heatByMonth,
   houseChapter,
@@ -85,8 +86,18 @@ Deno.test("humidityByMonth() and the days of the summary keep the year's water",
   close(summary.condensed);
   const evaporated = rows.reduce((sum, row) => sum + row.evaporated, 0);
   assertAlmostEquals(evaporated, kg(result.freeRunning.evaporated), 1e-9 * evaporated);
-  const damp = result.freeRunning.relativeHumidity.filter((value) => value >= 0.9).length;
+  const damp = dampHours(result.freeRunning, result.geometry.floorArea).humid;
   assertEquals(summary.dampHours, damp);
+});
+
+Deno.test("months and years count damp hours by one rule", () => {
+  // Property: an hour at the limit itself is counted by both or by neither
+  const flat = (value: number) => new Float64Array(8760).fill(value);
+  for (const humidity of [0.89, 0.9, 0.91]) {
+    const year = { relativeHumidity: flat(humidity), evaporated: flat(0), condensed: flat(0) };
+    const months = humidityByMonth(year).reduce((sum, month) => sum + month.dampHours, 0);
+    assertEquals(months, dampHours(year, 100).humid);
+  }
 });
 
 Deno.test("coldestWeek() holds the coldest hour and sums each day", () => {

@@ -8,6 +8,15 @@ export const DAMP = 0.9;
 /** kg/h for each m² of floor from which a cover drips instead of misting. Own judgement. */
 const DRIPS = 0.01;
 
+/**
+ * Whether an hour is damp: the one rule by which months, years and figures count.
+ *
+ * @param relativeHumidity 0 to 1
+ */
+export function isDamp(relativeHumidity: number): boolean {
+  return relativeHumidity > DAMP;
+}
+
 /** How damp a year is. */
 export interface DampHours {
   /** h a year with air above {@link DAMP} */
@@ -31,7 +40,7 @@ export function dampHours(
   let [humid, dripping, condensed] = [0, 0, 0];
   for (const [hour, humidity] of year.relativeHumidity.entries()) {
     const water = year.condensed[hour]! * HOUR;
-    if (humidity > DAMP) humid++;
+    if (isDamp(humidity)) humid++;
     if (water > DRIPS * floorArea) dripping++;
     condensed += water;
   }

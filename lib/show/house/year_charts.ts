@@ -107,7 +107,7 @@ export function humidityChart(result: SummarisedHouse, purgeHumidity: number): D
     alt:
       `Humidity in the house without heating, screening year, and water condensing on the cover: ${
         showSi(condensed, "mass")
-      } a year, ${showSi(dampHours, "hours")} at or above 90 %.`,
+      } a year, ${showSi(dampHours, "hours")} above 90 %.`,
     legend: [
       { label: "daily mean", colour: PALETTE.latent, sign: "line" },
       { label: "driest to dampest hour", colour: "#e2c6e0" },
@@ -117,7 +117,7 @@ export function humidityChart(result: SummarisedHouse, purgeHumidity: number): D
     table: dataTable(result.summary.humidityMonths, [
       { head: "month", value: ({ month }) => MONTHS[month]! },
       { head: "mean humidity", value: (row) => row.meanHumidity, kind: "share" },
-      { head: "at or above 90 %", value: (row) => row.dampHours, kind: "hours" },
+      { head: "above 90 %", value: (row) => row.dampHours, kind: "hours" },
       { head: "evaporated by crop and soil", value: (row) => row.evaporated, kind: "mass" },
       { head: "condensed on the cover", value: (row) => row.condensed, kind: "mass" },
     ]),

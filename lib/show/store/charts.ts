@@ -128,7 +128,7 @@ export function yearChart(result: SummarisedStore): DisplayItem {
     {
       label: "soil between the tubes",
       colour: PALETTE.soil,
-      series: result.year.storeTemperature,
+      series: daily(means.store),
       width: 2.5,
     },
   ];

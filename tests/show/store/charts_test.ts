@@ -39,6 +39,14 @@ Deno.test("measuresTable() keeps the order of the ranking, the house as it is fi
   assert(places.every((place, i) => place > 0 && (i === 0 || place > places[i - 1]!)), shown);
 });
 
+Deno.test("yearChart() draws daily means of every line, the soil's too", () => {
+  // Property: what happens within a day does not show
+  const { year } = storeResult;
+  const within = year.storeTemperature.map((value, hour) => value + (hour % 24 < 12 ? 3 : -3));
+  const other = { ...storeResult, year: { ...year, storeTemperature: within } };
+  assertEquals(svgOf(store.yearChart(other)), svgOf(store.yearChart(storeResult)));
+});
+
 Deno.test("the same data give the same bytes", () => {
   // Property: deterministic pictures, so that committed notebooks can be compared
   assertEquals(store.monthlyHeatChart(storeResult), store.monthlyHeatChart(storeResult));
