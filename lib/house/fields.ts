@@ -86,6 +86,10 @@ export interface HouseInputs {
   readonly masonrySurface: number;
   /** share of the surface of barrels and masonry that sees the sun, 0 to 1 */
   readonly massSunView: number;
+  /** share of the light that solid walls and roofs take up inside, 0 to 1; white paint takes up little */
+  readonly wallAbsorptance: number;
+  /** share of the light kept that warms the air at once, 0 to 1; null: what falls on walls and roof */
+  readonly lightToAir: number | null;
   /** share of the light kept out by whitewash or shade cloth while it is on; 0 for none */
   readonly summerShade: number;
   /** degC, it is on while the mean of the past 30 days outside is above this */
@@ -157,6 +161,8 @@ export const houseFields: Fields<HouseGiven> = {
   masonryVolume: quantity,
   masonrySurface: quantity,
   massSunView: quantity,
+  wallAbsorptance: quantity,
+  lightToAir: quantityOr("geometry", null),
   summerShade: quantity,
   summerShadeAbove: quantity,
   crop: id(findCrop),

@@ -42,7 +42,15 @@ export { MASS_FREEZING_RANGE, massContent } from "./barrels_and_masonry.ts";
 export { houseModel, initialHouseState } from "./air/model.ts";
 export { type HouseMeasure, houseMeasures } from "./measures.ts";
 export { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./skin/plane_months.ts";
-export { glazingOptics, planeSeries, roomAbsorptance } from "./skin/solar_gain.ts";
+export { glazingOptics, planeSeries, solarGain } from "./skin/solar_gain.ts";
+export {
+  beamLanding,
+  type RoomSurface,
+  type SunDirection,
+  sunDirection,
+} from "./skin/beam_landing.ts";
+export { diffuseEnds, endedLight, type LightEnds, lightSurfaces } from "./skin/light_inside.ts";
+export { spotViewFactor, viewFactors } from "./skin/view_factors.ts";
 export { stepHouse } from "./air/step.ts";
 export {
   type CanopyState,

@@ -6,7 +6,7 @@ import { DEFAULTS } from "../harness/defaults.ts";
 /** Air of the tests. */
 export const STATE = { pressure: 95000, airTemperature: 22 };
 /** A house of 24 m by 8 m. */
-export const HOUSE = { parts: [], floorArea: 192, volume: 600, perimeter: 64 };
+export const HOUSE = { parts: [], floorOutline: [], floorArea: 192, volume: 600, perimeter: 64 };
 
 /** 16 corrugated tubes of 15 m in one layer at 2 m/s. */
 export const TUBES: TubesInputs = {

@@ -38,6 +38,8 @@ export const HOUSE: HouseInputs = {
   masonryVolume: 0,
   masonrySurface: 0,
   massSunView: 0.5,
+  wallAbsorptance: 0.6,
+  lightToAir: null,
   summerShade: 0,
   summerShadeAbove: 15,
   crop: "spinach",

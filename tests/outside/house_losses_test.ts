@@ -26,6 +26,7 @@ Deno.test("lossParts() gives 36.0 kW for 300 m² at 4.0 W/(m² K) and 30 K", () 
       kind: "glazed" as const,
       area: 300,
       plane: { tilt: 30, azimuth: 180 },
+      outline: [],
       transmittanceHeat: 4,
     }],
   };
@@ -44,7 +45,7 @@ Deno.test("lossParts() gives 5.03 kW for one air change of 500 m³ at 30 K", () 
   // Source: hand-worked ρc·V·n·ΔT/3600 with ρc 1207.2 J/(m³ K).
   const parts = lossParts({
     inputs: { ...HOUSE, leakage: 0, leakageWind: 1 },
-    geometry: { parts: [], floorArea: 1, volume: 500, perimeter: 0 },
+    geometry: { parts: [], floorOutline: [], floorArea: 1, volume: 500, perimeter: 0 },
     dryAirMass: 500 * AIR / DRY_AIR_HEAT_CAPACITY,
     edgeLossFactor: 0,
     difference: 30,

@@ -32,6 +32,8 @@ export interface HouseModel {
   readonly solarMass: Float64Array;
   /** W that warms the air at once */
   readonly solarAir: Float64Array;
+  /** W of that which rises with warm air along walls and under the roof */
+  readonly solarRising: Float64Array;
   /** degC the heater holds in each hour */
   readonly setPoint: Float64Array;
   /** W of radiation on all glazing, outside */

@@ -62,6 +62,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     solarCrop: shaded(gain.crop),
     solarMass: shaded(gain.mass),
     solarAir: shaded(gain.air),
+    solarRising: shaded(gain.rising),
     setPoint: setPoints(inputs, climate),
     solarOutside: gain.outside,
     curtainClosed,

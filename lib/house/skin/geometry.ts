@@ -2,6 +2,7 @@
 import { InputError } from "../../basics/mod.ts";
 import type { Plane } from "../../sun/types.ts";
 import { findGlazing } from "./glazing_table.ts";
+import { endOutline, type Outline, type ProfilePoint, strip } from "./outline.ts";
 import type { HouseGeometry, HouseInputs, SkinPart } from "../types.ts";
 
 const DEGREES = 180 / Math.PI;
@@ -16,13 +17,18 @@ function plane(tilt: number, azimuth: number): Plane {
 
 type Place = Pick<SkinPart, "side" | "element" | "name">;
 
-function part(place: Place, area: number, face: Plane, skin: Skin, glazing: number): SkinPart {
+interface Face {
+  readonly area: number;
+  readonly plane: Plane;
+  readonly outline: Outline;
+}
+
+function part(place: Place, face: Face, skin: Skin, glazing: number): SkinPart {
   const glazed = skin === "glazed";
   return {
     ...place,
     kind: glazed ? "glazed" : "opaque",
-    area,
-    plane: face,
+    ...face,
     transmittanceHeat: glazed ? glazing : skin,
   };
 }
@@ -34,26 +40,42 @@ const WALL_NAMES = {
   right: "right end wall",
 } as const;
 
+/** A wall before its knee wall is taken off. */
+interface WallSide {
+  readonly area: number;
+  readonly length: number;
+  readonly azimuth: number;
+  readonly skin: Skin;
+  /** corners between two heights, m */
+  readonly outline: (low: number, high: number) => Outline;
+}
+
 /** A wall: solid as a whole, or glazed above a solid knee wall. */
 function wall(
   at: SkinPart["side"],
-  side: { area: number; length: number; azimuth: number; skin: Skin },
+  side: WallSide,
   inputs: HouseInputs,
   glazing: number,
 ): SkinPart[] {
-  const face = plane(90, side.azimuth);
+  const face = (area: number, low: number, high: number): Face => ({
+    area,
+    plane: plane(90, side.azimuth),
+    outline: side.outline(low, high),
+  });
   const place = { side: at, element: "wall", name: WALL_NAMES[at] } as const;
-  if (side.skin !== "glazed") return [part(place, side.area, face, side.skin, glazing)];
-  const kneeArea = Math.min(side.area, inputs.kneeWallHeight * side.length);
+  if (side.skin !== "glazed") {
+    return [part(place, face(side.area, 0, Infinity), side.skin, glazing)];
+  }
+  const knee = inputs.kneeWallHeight;
+  const kneeArea = Math.min(side.area, knee * side.length);
   return [
     part(
       { side: at, element: "knee wall", name: `${place.name} knee wall` },
-      kneeArea,
-      face,
+      face(kneeArea, 0, knee),
       inputs.kneeWall,
       glazing,
     ),
-    part(place, side.area - kneeArea, face, "glazed", glazing),
+    part(place, face(side.area - kneeArea, knee, Infinity), "glazed", glazing),
   ];
 }
 
@@ -62,16 +84,19 @@ interface Profile {
   readonly endArea: number;
   /** roof strips from the glazed side to the back: arc length, m, tilt, degrees, and side */
   readonly strips: readonly { length: number; tilt: number; back: boolean }[];
+  /** ends of the strips from the front eave to the top of the back wall, m */
+  readonly roof: readonly ProfilePoint[];
   readonly backHeight: number;
 }
 
 function gableProfile(inputs: HouseInputs): Profile {
   const half = inputs.width / 2;
   const rise = inputs.ridgeHeight - inputs.eaveHeight;
-  const strip = { length: Math.hypot(half, rise), tilt: Math.atan2(rise, half) * DEGREES };
+  const slope = { length: Math.hypot(half, rise), tilt: Math.atan2(rise, half) * DEGREES };
   return {
     endArea: inputs.width * (inputs.eaveHeight + rise / 2),
-    strips: [{ ...strip, back: false }, { ...strip, back: true }],
+    strips: [{ ...slope, back: false }, { ...slope, back: true }],
+    roof: [[0, inputs.eaveHeight], [half, inputs.ridgeHeight], [inputs.width, inputs.eaveHeight]],
     backHeight: inputs.eaveHeight,
   };
 }
@@ -85,6 +110,7 @@ function leanToProfile(inputs: HouseInputs): Profile {
       tilt: Math.atan2(rise, inputs.width) * DEGREES,
       back: false,
     }],
+    roof: [[0, inputs.eaveHeight], [inputs.width, inputs.ridgeHeight]],
     backHeight: inputs.ridgeHeight,
   };
 }
@@ -109,6 +135,10 @@ function hoopProfile(inputs: HouseInputs): Profile {
     ];
     return { length: arcLength(point, to, from), tilt: chordTilt(point, to, from) };
   });
+  const ends = Array.from({ length: 2 * HOOP_STRIPS + 1 }, (_, i): ProfilePoint => {
+    const [across, up] = point(opening * (i - HOOP_STRIPS) / HOOP_STRIPS);
+    return [half + across, inputs.eaveHeight + Math.max(0, up)];
+  });
   const segment = circular
     ? radius * radius * (opening - Math.sin(opening) * Math.cos(opening))
     : Math.PI * half * rise / 2;
@@ -118,6 +148,7 @@ function hoopProfile(inputs: HouseInputs): Profile {
       ...strips.map((strip) => ({ ...strip, back: false })),
       ...strips.toReversed().map((strip) => ({ ...strip, back: true })),
     ],
+    roof: ends,
     backHeight: inputs.eaveHeight,
   };
 }
@@ -178,23 +209,41 @@ export function houseGeometry(inputs: HouseInputs): HouseGeometry {
   const profile = PROFILES[inputs.shape](inputs);
   const { length, width, facing } = inputs;
   const back = facing + 180;
+  const long = (at: number, top: number) => (low: number, high: number) =>
+    low < top ? strip([at, low], [at, Math.min(high, top)], length) : [];
   const front = {
     area: length * inputs.eaveHeight,
     length,
     azimuth: facing,
     skin: "glazed" as const,
+    outline: long(0, inputs.eaveHeight),
   };
-  const rear = { area: length * profile.backHeight, length, azimuth: back, skin: inputs.northWall };
-  const end = { area: profile.endArea, length: width, skin: inputs.endWalls };
-  const roof = profile.strips.map((strip, i) => {
-    const side = strip.back ? "back" : "front";
+  const rear = {
+    area: length * profile.backHeight,
+    length,
+    azimuth: back,
+    skin: inputs.northWall,
+    outline: long(width, profile.backHeight),
+  };
+  const section: ProfilePoint[] = [[0, 0], ...profile.roof, [width, 0]];
+  const end = (along: number, azimuth: number) => ({
+    area: profile.endArea,
+    length: width,
+    azimuth,
+    skin: inputs.endWalls,
+    outline: (low: number, high: number) => endOutline(section, along, low, high),
+  });
+  const roof = profile.strips.map((piece, i) => {
+    const side = piece.back ? "back" : "front";
     const name = profile.strips.length > 2 ? `${side} roof strip ${i + 1}` : `${side} roof`;
-    const face = plane(strip.tilt, strip.back ? back : facing);
     return part(
       { side, element: "roof", name },
-      strip.length * length,
-      face,
-      strip.back ? inputs.northRoof : "glazed",
+      {
+        area: piece.length * length,
+        plane: plane(piece.tilt, piece.back ? back : facing),
+        outline: strip(profile.roof[i]!, profile.roof[i + 1]!, length),
+      },
+      piece.back ? inputs.northRoof : "glazed",
       glazing,
     );
   });
@@ -202,12 +251,13 @@ export function houseGeometry(inputs: HouseInputs): HouseGeometry {
     ...wall("front", front, inputs, glazing),
     ...roof,
     ...wall("back", rear, inputs, glazing),
-    ...wall("left", { ...end, azimuth: facing + 90 }, inputs, glazing),
-    ...wall("right", { ...end, azimuth: facing - 90 }, inputs, glazing),
+    ...wall("left", end(length, facing + 90), inputs, glazing),
+    ...wall("right", end(0, facing - 90), inputs, glazing),
   ].filter((surface) => surface.area > 1e-9);
   return {
     parts,
     floorArea: length * width,
+    floorOutline: strip([0, 0], [width, 0], length),
     volume: profile.endArea * length,
     perimeter: 2 * (length + width),
   };

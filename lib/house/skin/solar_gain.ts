@@ -1,4 +1,5 @@
 /** Sun that comes in through every plane, and where it ends. @module */
+import { sum } from "d3-array";
 import { DEGREE } from "../../basics/mod.ts";
 import { type ClimateYear, groundAlbedo } from "../../climate/mod.ts";
 import {
@@ -11,11 +12,8 @@ import type { GlazingOptics, Plane, PlaneRadiation } from "../../sun/mod.ts";
 import type { Crop } from "../crop/crop_table.ts";
 import type { Glazing } from "./glazing_table.ts";
 import type { HouseGeometry, HouseInputs, SkinPart } from "../types.ts";
-
-/** Absorptance of soil, leaves and walls for the light that comes in (from memory: soil 0.8, leaves 0.75). */
-const INSIDE_ABSORPTANCE = 0.75;
-/** Share of the light that frame, walls and benches turn into warm air at once (common practice, no source). */
-const LIGHT_TO_AIR = 0.1;
+import { lightSurfaces } from "./light_inside.ts";
+import { type LetIn, lightEnds } from "./sun_shares.ts";
 
 /** Hourly radiation outside and inside the house, W. */
 export interface SolarGain {
@@ -24,7 +22,16 @@ export interface SolarGain {
   readonly floor: Float64Array;
   readonly crop: Float64Array;
   readonly mass: Float64Array;
+  /** what solid walls and roofs take up and pass to the air */
   readonly air: Float64Array;
+  /** of that, what rises with warm air along walls and under the roof */
+  readonly rising: Float64Array;
+  /** let in through the glazing, bars and dirt taken off */
+  readonly letIn: Float64Array;
+  /** of that, out again through and into the glazing */
+  readonly out: Float64Array;
+  /** of that, through solid walls and roofs outwards */
+  readonly throughSolid: Float64Array;
 }
 
 /** Optics of a row of the glazing table. */
@@ -80,45 +87,6 @@ export function sunCosine(part: SkinPart, sun: HourlySun, hour: number): number 
     Math.cos(elevation) * Math.sin(tilt) * Math.cos(turn);
 }
 
-/**
- * Share of the beam inside the house that meets glazing from within and goes straight out again.
- *
- * A closed convex space shows the sun the same projected area in front and behind, so the beam is
- * spread over floor and far surfaces by area times cosine of incidence.
- */
-function beamLost(
-  geometry: HouseGeometry,
-  sun: HourlySun,
-  hour: number,
-  transmittance: (cosine: number) => number,
-): number {
-  const elevation = sun.elevation[hour]!;
-  if (elevation <= 0) return 0;
-  let [behind, out] = [geometry.floorArea * Math.sin(elevation * DEGREE), 0];
-  for (const part of geometry.parts) {
-    const cosine = -sunCosine(part, sun, hour);
-    if (cosine <= 0) continue;
-    behind += part.area * cosine;
-    if (part.kind === "glazed") out += part.area * cosine * transmittance(cosine);
-  }
-  return behind > 0 ? out / behind : 0;
-}
-
-/**
- * Share of the light inside that is absorbed before it finds its way out.
- * α' = α/(α + (1 − α)·τ_d·A_g/A_i).
- *
- * Source: Duffie & Beckman 2013 [duffie-beckman-2013] §5.11 (from memory).
- *
- * @param glazed glazing area, m²
- * @param inside area of floor and solid walls, m²
- * @param diffuse transmittance for diffuse light from inside
- */
-export function roomAbsorptance(glazed: number, inside: number, diffuse: number): number {
-  const alpha = INSIDE_ABSORPTANCE;
-  return alpha / (alpha + (1 - alpha) * diffuse * glazed / inside);
-}
-
 /** What {@link solarGain} needs. */
 export interface SolarGainInputs {
   readonly inputs: HouseInputs;
@@ -145,59 +113,113 @@ function transmittanceByCosine(optics: GlazingOptics): (cosine: number) => numbe
   };
 }
 
-/**
- * Sun that comes in through every glazed plane, less what goes straight out again, shared between
- * crop (1 − exp(−k·L)), barrels, floor and air.
- */
-export function solarGain(given: SolarGainInputs): SolarGain {
+/** Light let in through each glazed part, and on all of them outside, W. */
+function letThrough(
+  given: SolarGainInputs,
+  optics: GlazingOptics,
+): { parts: LetIn[]; outside: Float64Array } {
   const { geometry, glazing, sun } = given;
-  const optics = glazingOptics(glazing);
   const beamThrough = transmittanceByCosine(optics);
-  const diffuseThrough = diffuseTransmittance(optics);
+  const diffuseThrough = diffuseTransmittance(optics) * glazing.lightFactor;
   const hours = sun.cosZenith.length;
-  const glazed = geometry.parts.filter((part) => part.kind === "glazed");
   const outside = new Float64Array(hours);
-  const beam = new Float64Array(hours);
-  const diffuse = new Float64Array(hours);
-  for (const part of glazed) {
+  const parts: LetIn[] = [];
+  geometry.parts.forEach((part, index) => {
+    if (part.kind !== "glazed") return;
     const radiation = given.series(part.plane);
+    const beam = new Float64Array(hours);
+    const diffuse = new Float64Array(hours);
     for (let hour = 0; hour < hours; hour++) {
       const spread = radiation.skyDiffuse[hour]! + radiation.groundReflected[hour]!;
       const direct = radiation.beam[hour]!;
       outside[hour] = outside[hour]! + part.area * (direct + spread);
-      diffuse[hour] = diffuse[hour]! + part.area * spread * diffuseThrough;
+      diffuse[hour] = part.area * spread * diffuseThrough;
       if (direct <= 0) continue;
-      const cosine = radiation.cosIncidence[hour]!;
-      beam[hour] = beam[hour]! + part.area * direct * beamThrough(cosine);
+      const through = beamThrough(radiation.cosIncidence[hour]!);
+      beam[hour] = part.area * direct * through * glazing.lightFactor;
     }
-  }
-  const glazedArea = glazed.reduce((sum, part) => sum + part.area, 0);
-  const solidArea = geometry.parts.reduce((sum, part) => sum + part.area, 0) - glazedArea +
-    geometry.floorArea;
-  const kept = roomAbsorptance(glazedArea, solidArea, diffuseThrough) * glazing.lightFactor;
-  const inside = beam.map((direct, hour) => {
-    const lost = direct > 0 ? beamLost(geometry, sun, hour, beamThrough) : 0;
-    return kept * (direct * (1 - lost) + diffuse[hour]!);
+    parts.push({ part: index, beam, diffuse });
   });
-  const toAir = LIGHT_TO_AIR;
-  const toCrop = given.leafArea.map((leaves) =>
-    (1 - toAir) * (1 - Math.exp(-given.crop.lightExtinction * leaves))
-  );
-  const rest = toCrop.map((share) => 1 - toAir - share);
-  const mass = massShare(given.inputs, geometry);
-  return {
-    outside,
-    crop: inside.map((heat, hour) => heat * toCrop[hour]!),
-    mass: inside.map((heat, hour) => heat * (rest[hour]! * mass)),
-    air: inside.map((heat) => heat * toAir),
-    floor: inside.map((heat, hour) => heat * (rest[hour]! - rest[hour]! * mass)),
-  };
+  return { parts, outside };
 }
 
-/** The sunlit part of barrels and masonry, next to the floor. */
-function massShare(inputs: HouseInputs, geometry: HouseGeometry): number {
+/**
+ * Sun that comes in through every glazed plane and where it ends, by the geometry of the house and
+ * the place of the sun ({@link lightEnds}).
+ *
+ * What floor and crop take up is shared between crop (1 − exp(−k·L)) and floor. Barrels and masonry
+ * stand before a solid back wall and take its light by their share of it; what has no room there
+ * shares with the floor. `lightToAir` sets the share that goes to the air at once instead.
+ */
+export function solarGain(given: SolarGainInputs): SolarGain {
+  const { geometry, glazing, inputs } = given;
+  const optics = glazingOptics(glazing);
+  const { parts, outside } = letThrough(given, optics);
+  const surfaces = lightSurfaces(geometry, optics, glazing.lightFactor, inputs.wallAbsorptance);
+  const ends = lightEnds({
+    geometry,
+    optics,
+    lightFactor: glazing.lightFactor,
+    surfaces,
+    sun: given.sun,
+    letIn: parts,
+  });
+  const toCrop = given.leafArea.map((leaves) => 1 - Math.exp(-given.crop.lightExtinction * leaves));
+  const mass = massShares(inputs, geometry);
+  const hours = ends.length;
+  const make = () => new Float64Array(hours);
+  const gain = {
+    outside,
+    floor: make(),
+    crop: make(),
+    mass: make(),
+    air: make(),
+    rising: make(),
+    letIn: make(),
+    out: make(),
+    throughSolid: make(),
+  };
+  ends.forEach((light, hour) => {
+    const kept = light.floor + light.backWall + light.otherSolid;
+    const byGeometry = light.otherSolid + (1 - mass.ofBackWall) * light.backWall;
+    const air = inputs.lightToAir === null || byGeometry >= kept
+      ? byGeometry
+      : inputs.lightToAir * kept;
+    const rest = byGeometry < kept ? (kept - air) / (kept - byGeometry) : 0;
+    const floor = rest * light.floor;
+    const onMass = floor * (1 - toCrop[hour]!) * mass.ofFloor;
+    gain.air[hour] = air;
+    gain.rising[hour] = byGeometry > 0
+      ? light.rising * air / (light.backWall + light.otherSolid)
+      : 0;
+    gain.crop[hour] = floor * toCrop[hour]!;
+    gain.floor[hour] = floor * (1 - toCrop[hour]!) - onMass;
+    gain.mass[hour] = onMass + rest * mass.ofBackWall * light.backWall;
+    gain.out[hour] = light.glazing;
+    gain.throughSolid[hour] = light.throughSolid;
+    for (const { beam, diffuse } of parts) {
+      gain.letIn[hour] = gain.letIn[hour]! + beam[hour]! + diffuse[hour]!;
+    }
+  });
+  return gain;
+}
+
+/** Shares of the back wall's and of the floor's light that barrels and masonry take. */
+function massShares(
+  inputs: HouseInputs,
+  geometry: HouseGeometry,
+): { ofBackWall: number; ofFloor: number } {
   const water = inputs.waterVolume > 0 ? inputs.waterSurface : 0;
   const masonry = inputs.masonryVolume > 0 ? inputs.masonrySurface : 0;
   const seen = (water + masonry) * inputs.massSunView;
-  return seen / (seen + geometry.floorArea);
+  const wall = sum(
+    geometry.parts,
+    ({ side, element, kind, area }) =>
+      side === "back" && element === "wall" && kind === "opaque" ? area : 0,
+  );
+  const before = Math.min(seen, wall);
+  return {
+    ofBackWall: wall > 0 ? before / wall : 0,
+    ofFloor: (seen - before) / (seen - before + geometry.floorArea),
+  };
 }

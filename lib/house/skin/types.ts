@@ -1,5 +1,6 @@
 /** Surfaces of the house. @module */
 import type { Plane } from "../../sun/types.ts";
+import type { Outline } from "./outline.ts";
 
 /** One surface of the skin. */
 export interface SkinPart {
@@ -15,6 +16,8 @@ export interface SkinPart {
   readonly area: number;
   /** orientation of the surface */
   readonly plane: Plane;
+  /** its corners, m; a hoop's strips are flat between theirs, so their area is a little less */
+  readonly outline: Outline;
   /** W/(m² K), curtain open */
   readonly transmittanceHeat: number;
 }
@@ -25,6 +28,8 @@ export interface HouseGeometry {
   readonly parts: readonly SkinPart[];
   /** m² */
   readonly floorArea: number;
+  /** corners of the floor, m */
+  readonly floorOutline: Outline;
   /** m³ */
   readonly volume: number;
   /** m around the floor */

@@ -102,6 +102,7 @@ function inside(given: CollectorGiven, house: HouseModel) {
       solarFloor: rest(house.solarFloor),
       solarCrop: rest(house.solarCrop),
       solarMass: rest(house.solarMass),
+      solarRising: rest(house.solarRising),
       solarAir: house.solarAir.map((value, hour) => value * left[hour]! + most[hour]!),
     },
   };

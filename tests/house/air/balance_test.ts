@@ -40,7 +40,7 @@ Deno.test("runHouseYear(): heat and vapour balances close to 1e-6 of the through
     assert(Math.abs(run.ledger.residual) < 1e-6, `heat ${run.ledger.residual}`);
     assert(Math.abs(run.water.residual) < 1e-6, `water ${run.water.residual}`);
     assert(
-      run.water.condensed > 100 && run.ledger.vent < 0,
+      run.water.condensed > 100 && Math.abs(run.ledger.vent) > 100,
       `the year exercises the balance: ${JSON.stringify(run.ledger)}`,
     );
     assert(run.drift < 0.05, `floor soil drifts by ${run.drift} K`);

@@ -25,7 +25,7 @@ export const houseResult = summariseHouse(
   HOUSE,
   climateYear,
   made<HouseResult>({
-    geometry: { parts: [], floorArea: 192, volume: 600, perimeter: 64 },
+    geometry: { parts: [], floorOutline: [], floorArea: 192, volume: 600, perimeter: 64 },
     lossParts: [
       { id: "glazing", name: "glazing", conductance: 420 },
       { id: "walls", name: "north wall & roof <insulated>", conductance: 40 },
