@@ -2,6 +2,7 @@
 export type * from "./types.ts";
 export { leakageRate } from "./skin/leakage.ts";
 export { houseChapter, withHeater } from "./compute.ts";
+export { openSky } from "./crop/canopy_cover.ts";
 export { leafAreaByHour, leafAreaOfCrop } from "./crop/leaf_area.ts";
 export { type Crop, CROPS, findCrop } from "./crop/crop_table.ts";
 export {

@@ -1,6 +1,7 @@
 /** The house's balance of heat for a trial air temperature. @module */
 import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
 import { massStoreAt, massTemperature } from "../barrels_and_masonry.ts";
+import { drivingSlope, floorDriving, floorRise, riseSlope } from "./floor_surface.ts";
 import type { StepTerms } from "./step_terms.ts";
 import type { VapourBalance } from "./vapour.ts";
 
@@ -17,7 +18,8 @@ export function balanceSlope(terms: StepTerms, opening: number, temperature: num
     mass += film * store / (store + film);
   }
   return terms.airStore + terms.glazing + terms.filmSlope + terms.opaque + mass +
-    boundary.floorConductance - boundary.storeSlope +
+    boundary.floorConductance * drivingSlope(terms) + terms.view.skin * riseSlope(terms) -
+    boundary.storeSlope +
     (terms.leakFlow + opening * terms.ventFlow) * terms.heatCapacity;
 }
 
@@ -38,12 +40,6 @@ export function massAfter(terms: StepTerms, temperature: number): number {
   );
 }
 
-/** degC that drives heat into the floor: air plus sun less evaporation over the film. */
-export function floorDriving(terms: StepTerms, temperature: number, vapour: VapourBalance): number {
-  return temperature +
-    (terms.solarFloor - terms.floorLatent * vapour.floor) / terms.floorFilm;
-}
-
 /** W to the air and light things at a trial temperature, their storage taken off; heater not in it. */
 export function heatBalance(
   terms: StepTerms,
@@ -60,13 +56,14 @@ export function heatBalance(
     ? terms.masonryConductance * (masonryAfter(terms, temperature) - temperature)
     : terms.solarMasonry;
   const floor = boundary.floorConductance *
-    (floorDriving(terms, temperature, vapour) - boundary.floorTemperature);
+    (floorDriving(terms, temperature, vapour.floor) - boundary.floorTemperature);
   const flow = terms.leakFlow + opening * terms.ventFlow;
   return terms.solarAir + terms.solarCrop + terms.solarFloor + mass - floor -
     latent * (vapour.crop - vapour.mist - (1 - terms.coverShare) * vapour.cover) -
     terms.floorLatent * vapour.floor -
     terms.glazing * (temperature - terms.glazingDriving) -
     (terms.filmSlope * temperature + terms.filmConstant) -
+    terms.view.skin * floorRise(terms, temperature, vapour.floor) -
     terms.opaque * (temperature - terms.opaqueDriving) -
     flow * terms.heatCapacity * (temperature - terms.outside) +
     boundary.storeHeat + boundary.storeSlope * (temperature - boundary.storeReference) -

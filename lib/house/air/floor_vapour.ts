@@ -1,5 +1,6 @@
 /** Evaporation from the wet floor at the temperature of its surface. @module */
 import { MOLAR_MASS_RATIO } from "../../air/mod.ts";
+import { floorRise } from "./floor_surface.ts";
 import { quickSaturation } from "./saturation_table.ts";
 import type { StepTerms } from "./step_terms.ts";
 
@@ -15,18 +16,16 @@ const PASSES = 3;
 /**
  * Vapour of the floor at a trial air temperature.
  *
- * The surface lies behind the floor's film: T_s = T_d − q/f with q = c(T_d − T_0) and the driving
- * temperature T_d = T + (S − L·E)/f, so T_s = A − B·E. E = V(w_s(T_s) − w) is solved for T_s at the
+ * The surface lies behind the floor's film and sees cover and sky past the leaves, so it is linear in
+ * what evaporates, T_s = T + D = A − B·E ({@link floorRise}). E = V(w_s(T_s) − w) is solved for T_s at the
  * humidity at the start of the step (Newton) and made a straight line there: evaporation cools the
  * surface, which holds it back.
  */
 export function floorVapour(terms: StepTerms, temperature: number): FloorVapour {
-  const { boundary, floorFilm, floorVapour: wet, pressure, start } = terms;
+  const { floorFilm, floorVapour: wet, pressure, start, view } = terms;
   if (wet <= 0) return { conductance: 0, ratio: 0 };
-  const soil = Math.min(1, boundary.floorConductance / floorFilm);
-  const dry = soil * boundary.floorTemperature +
-    (1 - soil) * (temperature + terms.solarFloor / floorFilm);
-  const cooling = wet * (1 - soil) * terms.floorLatent / floorFilm;
+  const dry = temperature + floorRise(terms, temperature, 0);
+  const cooling = wet * (1 - view.soil) * terms.floorLatent / floorFilm / view.held;
   let surface = dry;
   let [ratio, slope] = [0, 0];
   for (let pass = 0; pass < PASSES; pass++) {

@@ -24,6 +24,8 @@ export interface HouseModel {
   readonly geometry: HouseGeometry;
   /** W/(m² K), constant film of the floor surface towards air and surroundings */
   readonly floorFilm: number;
+  /** share of the skin's view, hourly, that is floor with no leaves over it */
+  readonly floorView: Float64Array;
   /** hourly solar absorbed by floor, crop, mass and air, W */
   readonly solarFloor: Float64Array;
   /** W taken up by the crop */

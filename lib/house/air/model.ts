@@ -9,6 +9,7 @@ import {
 import type { ClimateYear } from "../../climate/types.ts";
 import { hourlySun, skyLongwave } from "../../sun/mod.ts";
 import { thermalMass } from "../barrels_and_masonry.ts";
+import { openSky } from "../crop/canopy_cover.ts";
 import { findCrop } from "../crop/crop_table.ts";
 import { leafAreaByHour } from "../crop/leaf_area.ts";
 import { curtainSchedule } from "../skin/curtain.ts";
@@ -52,12 +53,14 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   const pressure = sum(climate.pressure) / hours;
   const dryAirMass = geometry.volume * airDensity(10, 0, pressure);
   const floorArea = geometry.floorArea;
+  const skinArea = sum(geometry.parts, (part) => part.area);
   // of one weight all year: leaves bring their own heat when they grow and take it when they are cut
   const meanLeafArea = typeof inputs.leafArea === "number" ? leafArea[0]! : mean(leafArea)!;
   return {
     inputs,
     geometry,
     floorFilm: FLOOR_FILM,
+    floorView: leafArea.map((leaves) => openSky(leaves) * floorArea / skinArea),
     solarFloor: shaded(gain.floor),
     solarCrop: shaded(gain.crop),
     solarMass: shaded(gain.mass),

@@ -2,7 +2,8 @@
 import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
 import { massContent } from "../barrels_and_masonry.ts";
 import type { HouseBoundary, HouseFlows, HouseModel, HouseState, HouseStep } from "../types.ts";
-import { balanceSlope, floorDriving, masonryAfter, massAfter } from "./balance.ts";
+import { balanceSlope, masonryAfter, massAfter } from "./balance.ts";
+import { floorDriving, floorRise } from "./floor_surface.ts";
 import { type StepTerms, stepTerms } from "./step_terms.ts";
 import { solveTemperature, tryAt } from "./trial.ts";
 import { type VapourBalance } from "./vapour.ts";
@@ -57,14 +58,15 @@ function gatherFlows(
     solar: terms.solarAir + terms.solarCrop + terms.solarFloor + terms.solarMass +
       terms.solarMasonry,
     glazing: -terms.glazing * (temperature - terms.glazingDriving) -
-      (terms.filmSlope * temperature + terms.filmConstant) +
+      (terms.filmSlope * temperature + terms.filmConstant) -
+      terms.view.skin * floorRise(terms, temperature, vapour.floor) +
       latent * (1 - terms.coverShare) * vapour.cover,
     opaque: -terms.opaque * (temperature - terms.opaqueDriving),
     leakage: -terms.leakFlow * toAir,
     vent: -opening * terms.ventFlow * toAir,
     heater,
     floor: boundary.floorConductance *
-      (boundary.floorTemperature - floorDriving(terms, temperature, vapour)),
+      (boundary.floorTemperature - floorDriving(terms, temperature, vapour.floor)),
     store: boundary.storeHeat + boundary.storeSlope * (temperature - boundary.storeReference),
     evaporation: -latent * (vapour.crop - vapour.mist) - terms.floorLatent * vapour.floor,
     mass:
@@ -130,6 +132,6 @@ export function stepHouse(
       ventOpening: settled.opening,
     },
     flows: gatherFlows(terms, closed, vapour),
-    floorDriving: floorDriving(terms, temperature, vapour),
+    floorDriving: floorDriving(terms, temperature, vapour.floor),
   };
 }

@@ -6,6 +6,7 @@ import { leafFilmResistance, openStomata, stomatalResistance } from "../crop/tra
 import { LEWIS_POWER } from "../skin/films.ts";
 import { leakageRate } from "../skin/leakage.ts";
 import type { HouseBoundary, HouseModel, HouseState, MassStore } from "../types.ts";
+import { type FloorView, floorView } from "./floor_view.ts";
 import { heatPerVapour } from "./frozen_surface.ts";
 import { quickSaturationOverWater } from "./saturation_table.ts";
 
@@ -45,6 +46,8 @@ export interface StepTerms {
   readonly heatCapacity: number;
   /** W/K of floor film, all of the floor */
   readonly floorFilm: number;
+  /** what the floor sees of cover and sky */
+  readonly view: FloorView;
   readonly solarFloor: number;
   readonly solarCrop: number;
   readonly solarMass: number;
@@ -110,6 +113,18 @@ export function stepTerms(
   const deficit = quickSaturationOverWater(start.airTemperature) - vapour;
   const glazing = model.glazingConductance[hour]!;
   const leafArea = model.leafArea[hour]!;
+  const coverShare = model.coverArea > 0
+    ? Math.min(1, glazing / (model.coverArea * model.coverFilm))
+    : 0;
+  const skin = {
+    glazing,
+    glazingDriving: model.glazingDriving[hour]!,
+    coverShare,
+    filmSlope,
+    filmConstant: model.filmArea[hour]! *
+        (STEFAN_BOLTZMANN * kelvin ** 4 - model.filmLongwave[hour]!) -
+      filmSlope * start.airTemperature,
+  };
   const massStore = overStep(model.massStore, stepSeconds);
   return {
     airStore: model.airCapacity / stepSeconds,
@@ -118,12 +133,7 @@ export function stepTerms(
     massConductance: model.massConductance,
     masonryStore: model.masonryStore / stepSeconds,
     masonryConductance: model.masonryConductance,
-    glazing,
-    glazingDriving: model.glazingDriving[hour]!,
-    filmSlope,
-    filmConstant: model.filmArea[hour]! *
-        (STEFAN_BOLTZMANN * kelvin ** 4 - model.filmLongwave[hour]!) -
-      filmSlope * start.airTemperature,
+    ...skin,
     opaque: model.opaqueConductance[hour]!,
     opaqueDriving: model.opaqueDriving[hour]!,
     outside,
@@ -132,6 +142,7 @@ export function stepTerms(
     ventFlow: airChanges * model.inputs.ventCapacity,
     heatCapacity: DRY_AIR_HEAT_CAPACITY + outsideRatio * VAPOUR_HEAT_CAPACITY,
     floorFilm: model.floorFilm * floorArea,
+    view: floorView(model, hour, skin, boundary),
     solarFloor: model.solarFloor[hour]!,
     solarCrop: model.solarCrop[hour]!,
     solarMass: model.solarMass[hour]! * (1 - model.masonrySunShare),
@@ -153,9 +164,6 @@ export function stepTerms(
     floorLatent: heatPerVapour(surfaceAtStart(model, start, hour, boundary)),
     coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) /
       (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
-    coverShare: model.coverArea > 0
-      ? Math.min(1, glazing / (model.coverArea * model.coverFilm))
-      : 0,
     vapourStore: model.dryAirMass / stepSeconds,
     start,
     boundary,

@@ -1,7 +1,6 @@
 /** Schema of one key of the study file: text in, value in SI out. @module */
 import { z } from "zod";
 import type { AnyFields, Field, FieldForm, Finder, Monthly } from "../../basics/fields.ts";
-import { MONTH_ABBREVIATIONS, MONTH_NAMES } from "../../basics/mod.ts";
 import {
   kindOf,
   matchWord,
@@ -11,6 +10,7 @@ import {
   readTimeZone,
 } from "../../units/mod.ts";
 import { fieldKind, type FieldRow, fieldRow } from "./fields.ts";
+import { namedMonths } from "./named_months.ts";
 
 type Refuse = (message: string) => never;
 type Reader<T> = (value: unknown, refuse: Refuse) => T;
@@ -219,42 +219,12 @@ function monthlyReader(key: string): Reader<Monthly> {
   const wanted = `one value, a list of twelve from January, or values by month such as {Oct: 2}`;
   return (value, refuse) => {
     if (typeof value !== "object" || value === null) return read(value, refuse);
-    if (!Array.isArray(value)) return namedMonths(key, value, read, refuse);
+    if (!Array.isArray(value)) return namedMonths(key, value, (one) => read(one, refuse), refuse);
     if (value.length !== 12) {
       refuse(`"${key}" is ${wanted}; found a list of ${value.length}`);
     }
     return value.map((one) => read(one, refuse));
   };
-}
-
-/** Twelve values from named months; a month that is not named keeps the value before it. */
-function namedMonths(
-  key: string,
-  value: object,
-  read: Reader<number>,
-  refuse: Refuse,
-): readonly number[] {
-  const found = new Map<number, number>();
-  for (const [name, one] of Object.entries(value)) {
-    const month = monthNamed(name);
-    if (month < 0) {
-      refuse(`"${key}" has no month "${name}": expected ${MONTH_ABBREVIATIONS.join(", ")}`);
-    }
-    if (found.has(month)) refuse(`"${key}" gives ${MONTH_NAMES[month]} twice`);
-    found.set(month, read(one, refuse));
-  }
-  if (found.size === 0) refuse(`"${key}" names no month`);
-  const last = Math.max(...found.keys());
-  let held = found.get(last)!;
-  return MONTH_NAMES.map((_, month) => held = found.get(month) ?? held);
-}
-
-/** 0 to 11 for a month's name or its first three letters in any case; -1 for anything else. */
-function monthNamed(name: string): number {
-  const word = name.trim().toLowerCase();
-  return MONTH_NAMES.findIndex((month) =>
-    month.toLowerCase() === word || month.slice(0, 3).toLowerCase() === word
-  );
 }
 
 function wholeReader(key: string): Reader<number> {
