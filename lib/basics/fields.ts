@@ -20,6 +20,11 @@ export type FieldForm =
   | { readonly form: "byMonth" }
   | { readonly form: "choice"; readonly words: readonly string[] }
   | { readonly form: "id"; readonly find: Finder }
+  | {
+    readonly form: "written";
+    readonly read: (value: unknown) => string;
+    readonly example: string;
+  }
   | { readonly form: "list"; readonly entry: AnyFields }
   | { readonly form: "part"; readonly fields: AnyFields; readonly none: unknown };
 
@@ -93,6 +98,11 @@ export function choice<const T extends string>(...words: readonly T[]): Field<T>
 /** An id of a data table. */
 export function id(find: Finder): Field<string> {
   return { form: "id", find };
+}
+
+/** A text that `read` checks and writes in one way; it throws where the text is not what it wants. */
+export function written(read: (value: unknown) => string, example: string): Field<string> {
+  return { form: "written", read, example };
 }
 
 /** A list of entries with the given keys, or the word none. */

@@ -75,6 +75,8 @@ export function fanChapter(inputs: FanInputs, surroundings: FanSurroundings): Fa
   const system = systemPressure(path);
   const point = operatingPoint(curve, system);
   if (!point.reached) throw new InputError(`${rated.name}: ${point.reason}`);
+  const at = (key: "chargeSpeed" | "dischargeSpeed") =>
+    pointAtShare(curve, system, inputs[key] ?? 1, `fan.${key}`);
   const dirty = operatingPoint(curve, systemPressure(path, inputs.filterDirty));
   const exponent = systemSlope(system, point.airFlow);
   const most = curve.airFlow.at(-1)!;
@@ -94,9 +96,26 @@ export function fanChapter(inputs: FanInputs, surroundings: FanSurroundings): Fa
       return { airFlow, pressure: system(airFlow) };
     }),
     flowRatio: point.airFlow / path.designFlow,
+    charge: at("chargeSpeed"),
+    discharge: at("dischargeSpeed"),
     dirtyFilter: dirty.reached ? pointOnly(dirty) : null,
   };
   return { ...result, notices: fanNotices(result, point, path.filterPressure > 0) };
+}
+
+/** Where the fans meet the field at a share of their speed, by the fan laws. */
+function pointAtShare(
+  curve: FanCurve,
+  system: (airFlow: number) => number,
+  share: number,
+  key: string,
+): FanPoint {
+  requireInRange(key, share, 0.2, 1, "of the fan's speed");
+  const point = operatingPoint(share === 1 ? curve : changeFan(curve, { speed: share }), system);
+  if (!point.reached) {
+    throw new InputError(`"${key}" of ${showSi(share, "share")}: ${point.reason}`);
+  }
+  return pointOnly(point);
 }
 
 function pointOnly({ airFlow, pressure, power }: PointReached): FanPoint {

@@ -12,6 +12,10 @@ export interface FanInputs {
   readonly count: number;
   /** speed over the rated speed, 0.2 to 1.2 */
   readonly speed: number;
+  /** share of that speed while the store is charged, 0.2 to 1; absent: all of it */
+  readonly chargeSpeed?: number | undefined;
+  /** the same while it is discharged */
+  readonly dischargeSpeed?: number | undefined;
   /** riser, screen, elbows outside the tube field: velocity heads at the riser's diameter */
   readonly riserDiameter: number;
   /** velocity heads at the riser's diameter, elbows and screen included */
@@ -35,6 +39,8 @@ export const fanFields: Fields<FanGiven> = {
   curves: open(text),
   count: open(whole),
   speed: quantity,
+  chargeSpeed: quantity,
+  dischargeSpeed: quantity,
   riserDiameter: open(quantity),
   riserLosses: quantity,
   filterPressure: quantity,

@@ -4,6 +4,11 @@ import type { SummarisedFan } from "./summary.ts";
 import type { FanTrial } from "./trial.ts";
 import type { FanVariants } from "./variants.ts";
 
+/** The operating points of the two modes of the store. */
+function fanModes({ charge, discharge }: SummarisedFan) {
+  return [{ name: "charging", ...charge }, { name: "discharging", ...discharge }];
+}
+
 /** Curve of the fans and of the field. */
 export function fanTables(result: SummarisedFan): ResultTable[] {
   const curve: readonly ResultColumn<{ readonly airFlow: number; readonly pressure: number }>[] = [
@@ -13,6 +18,12 @@ export function fanTables(result: SummarisedFan): ResultTable[] {
   return [
     resultTable("fan-curve", result.summary.curve, curve),
     resultTable("fan-system-curve", result.systemCurve, curve),
+    resultTable("fan-modes", fanModes(result), [
+      ["fan", "", (row) => row.name],
+      ["air flow", "m3/s", (row) => row.airFlow],
+      ["pressure", "Pa", (row) => row.pressure],
+      ["electric power", "W", (row) => row.power],
+    ]),
   ];
 }
 

@@ -41,6 +41,10 @@ export interface FanResult {
   readonly systemCurve: readonly { readonly airFlow: number; readonly pressure: number }[];
   /** share of the design flow that is reached */
   readonly flowRatio: number;
+  /** the same while the store is charged, at the speed for it */
+  readonly charge: FanPoint;
+  /** and while it is discharged */
+  readonly discharge: FanPoint;
   /** the same with the dirty filter; null where the fans no longer reach it */
   readonly dirtyFilter: FanPoint | null;
   /** messages for the reader */

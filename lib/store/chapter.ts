@@ -74,7 +74,13 @@ function takes(study: StoreStudy, { soil, tubes, headers, fan }: StoreEarlier): 
     tubesInputs: { direction: study.tubes.direction, airFlow: study.tubes.airFlow },
     tubes: { product, count, length, diameter, positions, filmCoefficient },
     headers: { shares: headers.shares },
-    fan: { airFlow: fan.airFlow, power: fan.power, density: fan.density },
+    fan: {
+      airFlow: fan.airFlow,
+      power: fan.power,
+      density: fan.density,
+      charge: fan.charge,
+      discharge: fan.discharge,
+    },
   };
 }
 

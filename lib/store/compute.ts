@@ -154,8 +154,10 @@ export function storeChapter(request: StoreRequest): StoreResult {
   const { ledger, plain, tags } = main.run;
   const heated = withHeater(house, Infinity);
   const { free: noFan, held: backupNoFan } = baselineYears(request, model, house);
-  const backup = settledYear({ request, model, start: main.soilState, house: heated, fan: true });
-  const { year } = main;
+  const withFan = settledYear({ request, model, start: main.soilState, house: heated, fan: true });
+  // a fan that never started is no store: the baseline's years then stand for both
+  const backup = withFan.fanRan ? withFan : backupNoFan;
+  const year = main.run.fanRan ? main.year : { ...main.year, house: noFan.year };
   const outdoors = heatToOutdoors(ledger, model.site);
   const air = year.house.airTemperature;
   const fanEnergy = kilowattHours(ledger.fanEnergy);

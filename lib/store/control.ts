@@ -4,8 +4,13 @@ import type { StoreInputs } from "./types.ts";
 /** +1 charging, −1 discharging, 0 at rest. */
 export type FanMode = -1 | 0 | 1;
 
+/** What season and ground let the fan do. */
+export type Allowed = "nothing" | "discharge" | "both";
+
 /** What the thermostat sees. */
 export interface ControlSight {
+  /** what the season lets it do in this hour */
+  readonly allowed: Allowed;
   /** degC at the intake when charging */
   readonly intake: number;
   /** degC between the tubes */
@@ -28,11 +33,20 @@ export interface ControlState {
 export const INTAKE_BAND = 1;
 /** K by which the house must pass the discharge limit before discharge stops, common practice, no source. */
 export const HOUSE_BAND = 1.5;
+/** K below the store's highest temperature at which charging starts again, common practice, no source. */
+export const STORE_BAND = 1;
 /** degC of the house below which humidity no longer holds the discharge back. */
 export const NEAR_FREEZING = 2;
 
+/** Whether the store may get warmer: up to its highest temperature, and again a band below it. */
+function belowMaximum(inputs: StoreInputs, sight: ControlSight, running: boolean): boolean {
+  const { maximumStore } = inputs;
+  return maximumStore === undefined || sight.store < maximumStore - (running ? 0 : STORE_BAND);
+}
+
 function mayCharge(inputs: StoreInputs, sight: ControlSight, running: boolean): boolean {
   const lift = sight.intake - sight.store;
+  if (sight.allowed !== "both" || !belowMaximum(inputs, sight, running)) return false;
   if (inputs.ventsFirst === true && sight.vents > 0.05) return false;
   return running
     ? lift > inputs.chargeStop && sight.intake > inputs.chargeAbove - INTAKE_BAND
@@ -50,7 +64,7 @@ function mayDischarge(inputs: StoreInputs, sight: ControlSight, running: boolean
 
 /**
  * Decides the mode of the coming step. A mode is kept at least `minimumRun`; a differential
- * thermostat with separate start and stop in both directions.
+ * thermostat with separate start and stop in both directions. Out of season the fan stops at once.
  *
  * @param inputs thresholds
  * @param state changed in place
@@ -65,8 +79,8 @@ export function decideMode(
   seconds: number,
 ): FanMode {
   const settled = state.lasted >= inputs.minimumRun;
-  let mode = state.mode;
-  if (settled) {
+  let mode = sight.allowed === "nothing" ? 0 : state.mode;
+  if (settled && sight.allowed !== "nothing") {
     if (mode === 1 && !mayCharge(inputs, sight, true)) mode = 0;
     if (mode === -1 && !mayDischarge(inputs, sight, true)) mode = 0;
     if (mode === 0) {
@@ -85,8 +99,10 @@ export function needsShortSteps(
   state: ControlState,
   sight: ControlSight,
 ): boolean {
+  if (sight.allowed === "nothing") return false;
   if (state.mode !== 0) return true;
-  const charge = sight.intake > inputs.chargeAbove - 4 &&
+  const charge = sight.allowed === "both" && belowMaximum(inputs, sight, true) &&
+    sight.intake > inputs.chargeAbove - 4 &&
     sight.intake - sight.store > inputs.chargeStart - 4;
   const discharge = sight.air < inputs.dischargeBelow + 3 &&
     sight.store - sight.air > inputs.dischargeStart - 3;

@@ -7,9 +7,11 @@ import {
   quantity,
   quantityOr,
   whole,
+  written,
   yesNo,
 } from "../basics/fields.ts";
 import { findGlazing } from "../house/mod.ts";
+import { readSeason } from "../units/mod.ts";
 import type { PlateCollector } from "./air/collector.ts";
 
 /** Another soil around the tubes, such as washed gravel. */
@@ -59,6 +61,14 @@ export interface StoreInputs {
    * temperature; false or absent: the soil conducts on as if dry
    */
   readonly groundWaterMoves?: boolean | undefined;
+  /** days on which the fan may run: `15 Aug to 30 Apr`, `all year`, `never`; absent: all year */
+  readonly fanSeason?: string | undefined;
+  /** days on which it may charge, written likewise; absent: all year */
+  readonly chargeSeason?: string | undefined;
+  /** degC of the undisturbed ground at the depth of the tubes above which nothing is charged; absent: never */
+  readonly chargeBelowGround?: number | undefined;
+  /** degC between the tubes above which nothing is charged; absent: never */
+  readonly maximumStore?: number | undefined;
   /** perforated dark plate as a hotter intake for charging; absent for none */
   readonly collector?: PlateCollector | undefined;
   /** another soil around the tubes; absent: the study's soil */
@@ -109,6 +119,10 @@ export const storeFields: Fields<StoreInputs> = {
   flatBoardResistance: quantityOr("none", undefined),
   flatBoardDepth: quantityOr("none", undefined),
   groundWaterMoves: yesNo,
+  fanSeason: written(readSeason, "15 Aug to 30 Apr"),
+  chargeSeason: written(readSeason, "15 Aug to 30 Apr"),
+  chargeBelowGround: quantityOr("none", undefined),
+  maximumStore: quantityOr("none", undefined),
   collector: part(collectorFields, undefined),
   gravelBed: part(gravelBedFields, undefined),
 };

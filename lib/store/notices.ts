@@ -204,7 +204,8 @@ function collectorNotices(store: JudgedStore, request: StoreRequest): Notice[] {
     "store",
     `The plate collector gives the charging air ${heatText(store.collectedHeat)} a year.`,
   )];
-  const suction = request.fan.airFlow / plate.area;
+  const { airFlow } = request.fan.charge ?? request.fan;
+  const suction = airFlow / plate.area;
   const { least, most } = MEASURED_SUCTION;
   if (suction < least || suction > most) {
     found.push(notice(
@@ -214,7 +215,7 @@ function collectorNotices(store: JudgedStore, request: StoreRequest): Notice[] {
         showSi(suction, "speed", 3)
       } through the plate (store.collector.area): its ` +
         `heat exchange is known at ${showRange(least, most, "speed", 3)}, so at ${
-          showRange(request.fan.airFlow / most, request.fan.airFlow / least, "area")
+          showRange(airFlow / most, airFlow / least, "area")
         } for this air flow.`,
     ));
   }

@@ -28,6 +28,8 @@ export interface StoreRequest {
   >;
   /** flow of each tube over the mean */
   readonly headers: Pick<HeadersResult, "shares">;
-  /** m³/s and W of the operating point, kg/m³ */
-  readonly fan: Pick<FanResult, "airFlow" | "power" | "density">;
+  /** m³/s and W of the operating point, kg/m³; where the speeds differ, the points of the two modes */
+  readonly fan:
+    & Pick<FanResult, "airFlow" | "power" | "density">
+    & Partial<Pick<FanResult, "charge" | "discharge">>;
 }

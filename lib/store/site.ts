@@ -1,9 +1,11 @@
 /** From a study's chapters to slices, tubes and control: everything that stays the same. @module */
+import { mean } from "d3-array";
 import { InputError } from "../basics/mod.ts";
 import { WALL_WIDTH } from "../house/mod.ts";
 import { flowShares } from "./air/flow_shares.ts";
 import { type SaturationTable, saturationTable } from "./air/saturation.ts";
-import { airRates, siteField } from "./air/site_tubes.ts";
+import type { ModeFlow } from "./air/flow_air.ts";
+import { airRates, fanModes, siteField } from "./air/site_tubes.ts";
 import type { TubeField } from "./air/tube_field.ts";
 import type { StoreRequest } from "./request.ts";
 import { endWalls } from "./ground/end_walls.ts";
@@ -34,8 +36,10 @@ export interface StoreSite {
   /** W/K and kg/s of dry air, all tubes */
   readonly heatRate: number;
   readonly airRate: number;
-  /** W electric while the fan runs */
-  readonly fanPower: number;
+  /** the fan while it charges and while it discharges, against flow and density here */
+  readonly modes: { readonly charge: ModeFlow; readonly discharge: ModeFlow };
+  /** m below the floor, mean of all tubes */
+  readonly tubeDepth: number;
   /** kg/m³ at which flow, film and power of the fan hold */
   readonly density: number;
   /** m³/s that the fan moves */
@@ -180,7 +184,8 @@ export function storeSite(
     tubeLengthFactor: field.segment * field.copies / lengths[0]!,
     heatRate,
     airRate,
-    fanPower: fan.power,
+    modes: fanModes(fan),
+    tubeDepth: mean(tubes.positions, (tube) => tube.depth)!,
     density: fan.density,
     airFlow: fan.airFlow,
     floorArea,

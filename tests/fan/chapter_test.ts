@@ -200,3 +200,20 @@ Deno.test("systemPressure() counts filter and riser by the square of the flow, a
     assertAlmostEquals(systemPressure(path, 3)(airFlow) - wanted, 30 * (airFlow / 0.5) ** 2, 1e-9);
   }
 });
+
+Deno.test("fanChapter() finds the point of each mode as if the fan had been given that speed", () => {
+  // Property: fan laws through the same air path; not the cube of the speed
+  const both = fanChapter({ ...INPUTS, chargeSpeed: 1, dischargeSpeed: 0.6 }, surroundings);
+  const slow = fanChapter({ ...INPUTS, speed: 0.6 * INPUTS.speed }, surroundings);
+  assertEquals(both.charge, {
+    airFlow: both.airFlow,
+    pressure: both.pressure,
+    power: both.power,
+  });
+  for (const key of ["airFlow", "pressure", "power"] as const) {
+    assertAlmostEquals(both.discharge[key] / slow[key], 1, 1e-9, key);
+  }
+  const plain = fanChapter(INPUTS, surroundings);
+  assertEquals([both.airFlow, both.power], [plain.airFlow, plain.power]);
+  assertEquals([plain.charge, plain.discharge], [both.charge, both.charge]);
+});

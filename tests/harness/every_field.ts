@@ -78,6 +78,8 @@ const OTHER: Readonly<Record<string, string>> = {
   "store.reverse": "yes",
   "store.ventsFirst": "yes",
   "store.groundWaterMoves": "yes",
+  "store.fanSeason": "15 Aug to 30 Apr",
+  "store.chargeSeason": "15 Aug to 30 Apr",
   "store.collector.place": "inside",
   "store.collector.cover": "double-glass",
 };

@@ -1,8 +1,22 @@
 import { assertEquals } from "@std/assert";
-import { type ControlState, decideMode } from "../../lib/store/control.ts";
+import {
+  type ControlSight,
+  type ControlState,
+  decideMode,
+  needsShortSteps,
+} from "../../lib/store/control.ts";
+import { allowedByHour } from "../../lib/store/season.ts";
+import { undisturbedTemperature } from "../../lib/soil/mod.ts";
 import { STORE_INPUTS } from "./stand_in.ts";
 
-const rest = { intake: 10, store: 12, air: 10, humidity: 0.7, vents: 0 };
+const rest: ControlSight = {
+  allowed: "both",
+  intake: 10,
+  store: 12,
+  air: 10,
+  humidity: 0.7,
+  vents: 0,
+};
 const settled = (): ControlState => ({ mode: 0, lasted: Infinity });
 
 Deno.test("decideMode() starts charging at the upper and stops at the lower difference", () => {
@@ -56,4 +70,55 @@ Deno.test("decideMode() starts discharging at the upper and stops at the lower d
   assertEquals(at(13, 7.5), -1);
   assertEquals(at(13, 9), -1); // above it by less than the band
   assertEquals(at(14, 9.6), 0);
+});
+
+Deno.test("decideMode() charges up to the highest store temperature, and again a kelvin below it", () => {
+  // Property: hysteresis about the limit; discharge is not touched
+  const inputs = { ...STORE_INPUTS, maximumStore: 24 };
+  const state = settled();
+  const at = (store: number) =>
+    decideMode(inputs, state, { ...rest, intake: 40, air: 30, store }, 900);
+  assertEquals(at(22), 1);
+  assertEquals(at(23.9), 1);
+  assertEquals(at(24), 0);
+  assertEquals(at(23.5), 0); // within the band
+  assertEquals(at(22.9), 1);
+  const cold = { ...rest, intake: 5, air: 5, store: 30 };
+  assertEquals(decideMode(inputs, settled(), cold, 900), -1);
+});
+
+Deno.test("decideMode() neither charges nor runs out of season, and stops at once", () => {
+  // Property: season before thermostat and before the shortest run
+  const hot: ControlSight = { ...rest, intake: 40, air: 30, store: 18 };
+  const cold: ControlSight = { ...rest, intake: 5, air: 5, store: 18 };
+  assertEquals(decideMode(STORE_INPUTS, settled(), { ...hot, allowed: "discharge" }, 900), 0);
+  assertEquals(decideMode(STORE_INPUTS, settled(), { ...cold, allowed: "discharge" }, 900), -1);
+  assertEquals(decideMode(STORE_INPUTS, settled(), { ...cold, allowed: "nothing" }, 900), 0);
+  const running: ControlState = { mode: -1, lasted: 0 };
+  assertEquals(decideMode(STORE_INPUTS, running, { ...cold, allowed: "nothing" }, 900), 0);
+  assertEquals(needsShortSteps(STORE_INPUTS, settled(), hot), true);
+  for (const allowed of ["discharge", "nothing"] as const) {
+    assertEquals(needsShortSteps(STORE_INPUTS, settled(), { ...hot, allowed }), false);
+  }
+});
+
+Deno.test("allowedByHour() follows the days of the study and the undisturbed ground", () => {
+  // Property: 20 h of 15 August is in the season, 1 May is not; ground at 1 m by the wave itself
+  const wave = { mean: 8, amplitude: 12, minimumDay: 25, diffusivity: 6e-7 };
+  const at = (hours: readonly string[], month: number, day: number) =>
+    hours[24 * [0, 31, 59, 90, 120, 151, 181, 212][month - 1]! + 24 * (day - 1) + 20];
+  const inputs = { ...STORE_INPUTS, chargeSeason: "15 Aug to 30 Apr" };
+  const charged = allowedByHour(inputs, wave, 1);
+  assertEquals([at(charged, 8, 15), at(charged, 5, 1), at(charged, 4, 30)], [
+    "both",
+    "discharge",
+    "both",
+  ]);
+  const off = allowedByHour({ ...inputs, fanSeason: "1 Sep to 31 May" }, wave, 1);
+  assertEquals([at(off, 7, 1), at(off, 5, 20), at(off, 1, 1)], ["nothing", "discharge", "both"]);
+  const cool = allowedByHour({ ...STORE_INPUTS, chargeBelowGround: 10 }, wave, 1);
+  cool.forEach((allowed, hour) => {
+    const ground = undisturbedTemperature(wave, 1, Math.floor(hour / 24) + 0.5);
+    assertEquals(allowed, ground <= 10 ? "both" : "discharge");
+  });
 });

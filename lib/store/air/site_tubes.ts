@@ -1,8 +1,10 @@
 /** Air side of a study's store: flows and films. @module */
 import { DRY_AIR_HEAT_CAPACITY, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
+import type { FanPoint } from "../../fan/types.ts";
 import { meanPressure } from "../../climate/weather.ts";
 import type { ConductionOperator } from "../ground/operator.ts";
 import type { StoreRequest } from "../request.ts";
+import type { ModeFlow } from "./flow_air.ts";
 import type { flowShares } from "./flow_shares.ts";
 import { type FieldTube, type TubeField, tubeField } from "./tube_field.ts";
 
@@ -17,6 +19,18 @@ export function airRates(
 ): { readonly airRate: number; readonly heatRate: number } {
   const airRate = fan.airFlow * fan.density;
   return { airRate, heatRate: airRate * MOIST_AIR };
+}
+
+/** Flow and power of the fan in its two modes; where it has one speed, those of its operating point. */
+export function fanModes(
+  fan: StoreRequest["fan"],
+): { readonly charge: ModeFlow; readonly discharge: ModeFlow } {
+  const { charge = fan, discharge = fan } = fan;
+  const mode = ({ airFlow, power }: Pick<FanPoint, "airFlow" | "power">): ModeFlow => ({
+    flow: airFlow / fan.airFlow,
+    power,
+  });
+  return { charge: mode(charge), discharge: mode(discharge) };
 }
 
 /**

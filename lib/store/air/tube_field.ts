@@ -109,12 +109,12 @@ function exchangeAt(segment: number, given: number, stream: number, ratio: numbe
 }
 
 /**
- * The same tubes with air of another density at the same volume flow.
+ * The same tubes with another mass flow: of another density, or of a fan at another speed.
  *
- * @param field at its own density
- * @param ratio new density over it
+ * @param field at its own flow
+ * @param ratio new mass flow over it
  */
-export function atDensity(field: TubeField, ratio: number): TubeField {
+export function atFlow(field: TubeField, ratio: number): TubeField {
   const { segment, heatRate, airRate } = field;
   return {
     ...field,

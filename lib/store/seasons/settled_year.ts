@@ -19,6 +19,8 @@ export interface SettledYear {
   readonly year: HouseYear;
   /** states of the reduced soil at its end */
   readonly soilState: Float64Array;
+  /** whether the fan ran in any of the years */
+  readonly fanRan: boolean;
 }
 
 /** What a year of a study's house on a soil is run with. */
@@ -52,7 +54,7 @@ export function settledYear(
   const engine = freshEngine(model);
   if (start !== undefined) engine.load(start);
   const year = emptyHouseYear();
-  const { ledger } = periodicYear({
+  const { ledger, fanRan } = periodicYear({
     setting: settledSetting(given),
     state: startState(model.site, engine, initialHouseState(house)),
     engine,
@@ -60,5 +62,5 @@ export function settledYear(
     jumps: given.jumps ?? (start === undefined ? JUMPS_FROM_AFAR : JUMPS_FROM_SETTLED),
     listen: (report) => recordStep(year, house, report.hour, report.house, report.seconds / HOUR),
   });
-  return { ledger, year, soilState: engine.save() };
+  return { ledger, year, soilState: engine.save(), fanRan };
 }

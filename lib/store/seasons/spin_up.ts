@@ -14,6 +14,8 @@ export interface PeriodicYear {
   readonly tags: TagLedger | null;
   /** change of the soil's content over the last year, relative to its throughput */
   readonly drift: number;
+  /** whether the fan ran in any of the years, those before the one that counts included */
+  readonly fanRan: boolean;
 }
 
 /** How a periodic year is sought. */
@@ -39,18 +41,24 @@ export interface SpinUp {
 export function periodicYear(spinUp: SpinUp): PeriodicYear {
   const { setting, state, engine, tags } = spinUp;
   const plain: SoilLedger[] = [];
-  for (let year = 0; year < spinUp.plainYears; year++) plain.push(runYear(setting, state));
+  let fanRan = false;
+  const run = (listen?: StepListener) => {
+    const ledger = runYear(setting, state, listen);
+    fanRan ||= ledger.fanEnergy > 0 || ledger.heatIn !== 0 || ledger.heatOut !== 0;
+    return ledger;
+  };
+  for (let year = 0; year < spinUp.plainYears; year++) plain.push(run());
   for (let year = 0; year < spinUp.jumps; year++) {
     const before = engine.save();
     const tagged = tags?.engine.save();
     tags?.open();
-    runYear(setting, state, tags?.listen);
+    run(tags?.listen);
     tags?.close();
     engine.jump(before, YEAR);
     if (tagged !== undefined) tags!.engine.jump(tagged, YEAR);
   }
   tags?.open();
-  const ledger = runYear(setting, state, (report) => {
+  const ledger = run((report) => {
     tags?.listen(report);
     spinUp.listen?.(report);
   });
@@ -59,6 +67,7 @@ export function periodicYear(spinUp: SpinUp): PeriodicYear {
     plain,
     tags: tags?.close() ?? null,
     drift: ledger.throughput > 0 ? ledger.gained / ledger.throughput : 0,
+    fanRan,
   };
 }
 

@@ -41,7 +41,8 @@ export function sightOf(work: YearWork, hour: number): IntakeSight {
   const ridge = air + inputs.stratification * sun;
   const collected = collector === null ? 0 : collectorHeat(collector, hour, ridge);
   return {
-    intake: ridge + collected / site.heatRate,
+    allowed: work.allowed[hour]!,
+    intake: ridge + collected / work.chargeRate,
     collected,
     ridge,
     store: storeTemperature(site, state.engine),
@@ -89,7 +90,12 @@ function tryTubes(
   const { copies } = site.field;
   const seconds = state.engine.steps[step]!;
   const collected = mode === 1 ? seen.collected : 0;
-  const air = work.airAt(mode === 1 ? seen.intake : seen.air, state.house.humidityRatio, pressure);
+  const air = work.airAt(
+    mode === 1 ? seen.intake : seen.air,
+    state.house.humidityRatio,
+    pressure,
+    mode,
+  );
   const drawn = mode === 1 ? seen.ridge + collected / air.heatRate : seen.air;
   const first: MarchInput = {
     field: air.field,

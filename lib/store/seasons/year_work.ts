@@ -3,8 +3,10 @@ import { HOUR } from "../../basics/mod.ts";
 import type { HouseModel } from "../../house/types.ts";
 import { type MarchOutput, marchOutput } from "../air/air_march.ts";
 import { type CollectorYear, collectorYear } from "../air/collector_year.ts";
-import { type FlowAir, flowAirs } from "../air/flow_air.ts";
+import { flowAirs } from "../air/flow_air.ts";
+import type { Allowed } from "../control.ts";
 import type { SoilLedger } from "../ledger/ledger.ts";
+import { allowedByHour } from "../season.ts";
 import type { StepListener } from "../step_report.ts";
 import type { YearSetting, YearState } from "./year_state.ts";
 
@@ -17,8 +19,12 @@ export interface YearWork {
   readonly state: YearState;
   readonly ledger: SoilLedger;
   readonly listen: StepListener | undefined;
-  /** the fan's air at degC, kg/kg and Pa */
-  readonly airAt: (temperature: number, ratio: number, pressure: number) => FlowAir;
+  /** by hour: what the season lets the fan do */
+  readonly allowed: readonly Allowed[];
+  /** the fan's air at degC, kg/kg and Pa, charging or discharging */
+  readonly airAt: ReturnType<typeof flowAirs>;
+  /** W/K of the air while charging, at the fan's own density */
+  readonly chargeRate: number;
   readonly result: MarchOutput;
   /** by lane: degC outside, below, driving the floor */
   readonly outdoor: Float64Array;
@@ -45,7 +51,9 @@ export function yearWork(
     state,
     ledger,
     listen,
+    allowed: allowedByHour(setting.inputs, setting.wave, site.tubeDepth),
     airAt: flowAirs(site, engine),
+    chargeRate: site.heatRate * site.modes.charge.flow,
     result: marchOutput(site.field),
     outdoor: byLane(),
     deep: byLane(),
@@ -58,6 +66,7 @@ export function yearWork(
 function houseAndCollector(setting: YearSetting): Pick<YearWork, "house" | "collector"> {
   const { inputs: { collector: plate }, climate, house, site } = setting;
   if (plate === undefined) return { house, collector: null };
-  const given = { plate, climate, houseInputs: house.inputs, airFlow: site.airFlow };
+  const airFlow = site.airFlow * site.modes.charge.flow;
+  const given = { plate, climate, houseInputs: house.inputs, airFlow };
   return collectorYear(given, house);
 }

@@ -121,6 +121,11 @@ function reading(key: string, field: FieldForm): Reading {
       return { read: idReader(key, field.find), shown: { type: "string" } };
     case "text":
       return { read: textReader(key), shown: { type: "string" } };
+    case "written":
+      return {
+        read: (value) => field.read(value),
+        shown: { type: "string", examples: [field.example] },
+      };
     case "list":
     case "part":
       throw new Error(`"${key}" is a section with keys of its own`);

@@ -7,6 +7,7 @@ import { loadWeather } from "./climate_source.ts";
 import { defaultsTaken } from "./defaults.ts";
 import { deriveDefaults } from "./derive.ts";
 import { deepFreeze } from "./freeze.ts";
+import { controlNotices } from "./control_notices.ts";
 import { crossFaults, placeNotices, unusualValues } from "./plausibility.ts";
 import { collect } from "./named_files.ts";
 import { checkFanId, type LoadedFans, loadFans } from "./own_fans.ts";
@@ -60,6 +61,7 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
     notices: [
       ...placeNotices(place, year.place),
       ...unusualValues({ ...given, ...derived.inputs }),
+      ...controlNotices(derived.inputs, source),
     ],
   });
 }

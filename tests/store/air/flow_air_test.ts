@@ -47,3 +47,21 @@ Deno.test("air of nearly one density is one air, worked out once", () => {
     assert(step <= 1 && step > 0.985, `${degrees}`);
   }
 });
+
+Deno.test("a fan slowed for discharge moves its share of the air at its own power", () => {
+  // Property: rates go with the flow, N with flow^(0.8 − 1) (Dittus & Boelter 1930
+  // [dittus-boelter-1930]); power is the fan's at that point, times density
+  const fan = { ...base.fan, density: 1.204 };
+  const slow = { airFlow: 0.6 * fan.airFlow, pressure: 20, power: 31 };
+  const slowed = flowAirs(storeSite({ ...base, fan: { ...fan, discharge: slow } }, 8, 72), engine);
+  const [charge, discharge] = [slowed(20, 0, 101325, 1), slowed(20, 0, 101325, -1)];
+  assertAlmostEquals(discharge.heatRate / charge.heatRate, 0.6, 1e-12);
+  assertAlmostEquals(discharge.airRate / charge.airRate, 0.6, 1e-12);
+  assertEquals([charge.fanPower, discharge.fanPower], [110, 31]);
+  const units = ({ field }: typeof charge) =>
+    -Math.log(1 - field.sensible[0]! * field.segment / field.heatRate[0]!);
+  assertAlmostEquals(units(discharge) / units(charge), 0.6 ** -0.2, 1e-9);
+  const one = airAt(20, 0, 101325);
+  assertEquals([charge.heatRate, charge.fanPower], [one.heatRate, one.fanPower]);
+  assert(airAt(20, 0, 101325, -1) === one, "one speed, one air");
+});

@@ -48,7 +48,8 @@ Deno.test("tagFields() and the undisturbed ground, run by itself, sum to the who
   });
   const [whole, ground] = engines as [ReducedEngine, ReducedEngine];
   const couplings = tubeCouplings(whole, site.field, site.tubeLengthFactor);
-  const { field, heatRate, airRate, fanPower } = site;
+  const { field, heatRate, airRate, modes } = site;
+  const fanPower = modes.charge.power;
   const flow = {
     field,
     heatRate,

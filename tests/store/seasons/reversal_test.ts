@@ -70,7 +70,7 @@ Deno.test("the fan's heat warms the air before the tubes", () => {
     from: 0,
     see: (report) => seen.push({ ...report }),
   });
-  assert(site.fanPower / site.heatRate > 0.15, "a rise to be seen");
+  assert(site.modes.charge.power / site.heatRate > 0.15, "a rise to be seen");
   for (const { house, outlet, sensible, air } of seen) {
     const entering = house.state.airTemperature + air!.fanPower / air!.heatRate;
     assertAlmostEquals(sensible, air!.heatRate * (entering - outlet), 1e-6 * Math.abs(sensible));
