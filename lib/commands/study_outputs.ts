@@ -5,14 +5,7 @@
  * @module
  */
 import { join } from "node:path";
-import {
-  drawingInputs,
-  drawSheets,
-  headerHoles,
-  holesCsv,
-  quantitiesCsv,
-  quantityTakeOff,
-} from "../drawings/mod.ts";
+import { drawingInputs, drawSheets, headerHoles, holesCsv } from "../drawings/mod.ts";
 import {
   openStudy,
   type ResultsFile,
@@ -22,6 +15,7 @@ import {
   writeResults,
   writeTables,
 } from "../study/mod.ts";
+import { quantitiesCsv, quantityTakeOff, takeOffInputs } from "../worth/mod.ts";
 
 /** Which study, and where its outputs go. */
 export interface OutputsRequest {
@@ -55,6 +49,7 @@ async function writeDrawings(run: StudyRun, folder: string): Promise<void> {
     }
   }
   await Deno.writeTextFile(join(drawings, "header-holes.csv"), holesCsv(headerHoles(inputs)));
-  const quantities = quantitiesCsv(quantityTakeOff(inputs));
+  const taken = takeOffInputs(run.study, { tubes: await run.tubes(), fan: await run.fan() });
+  const quantities = quantitiesCsv(quantityTakeOff(taken));
   await Deno.writeTextFile(join(folder, "quantities.csv"), quantities);
 }

@@ -1,6 +1,6 @@
 /** Tubes and headers seen from the side, with the bends between them. @module */
-import type { HeaderRow } from "../headers/mod.ts";
-import type { DrawingInputs, FieldGeometry } from "./field.ts";
+import type { FieldGeometry, HeaderRow } from "../headers/mod.ts";
+import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS } from "./ground_parts.ts";
 import type { Sheet } from "./sheet.ts";
 import { circle, type PaperPoint, pipeRun } from "./svg.ts";

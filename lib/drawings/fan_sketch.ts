@@ -5,7 +5,8 @@
  */
 import { horizontalDimension, metres, verticalDimension } from "./dimension.ts";
 import { buriedPipes } from "./buried_pipes.ts";
-import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import { type FieldGeometry, fieldGeometry } from "../headers/mod.ts";
+import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";

@@ -6,7 +6,7 @@
 import type { SoilResult } from "../soil/types.ts";
 import type { Study } from "../study/types.ts";
 import type { TubesResult } from "../tubes/types.ts";
-import type { DrawingInputs } from "./field.ts";
+import type { DrawingInputs } from "./inputs.ts";
 
 /**
  * Picks what the drawings need.

@@ -4,7 +4,7 @@
  * @module
  */
 import { allowance } from "../tubes/mod.ts";
-import type { DrawingInputs } from "./field.ts";
+import type { DrawingInputs } from "./inputs.ts";
 import type { Sheet } from "./sheet.ts";
 import { line, polyline, rectangle } from "./svg.ts";
 

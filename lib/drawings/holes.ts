@@ -4,8 +4,8 @@
  * @module
  */
 import { horizontalDimension } from "./dimension.ts";
-import { type HoleLayout, largestHoleLayout } from "../headers/mod.ts";
-import { buriedField, type DrawingInputs, fieldGeometry } from "./field.ts";
+import { buriedField, fieldGeometry, type HoleLayout, largestHoleLayout } from "../headers/mod.ts";
+import type { DrawingInputs } from "./inputs.ts";
 import { holeMarks, numberStep } from "./hole_marks.ts";
 import { holeTable, LINE, tableLines } from "./hole_table.ts";
 import { safetyNotes } from "./notes.ts";

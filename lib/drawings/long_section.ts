@@ -4,9 +4,15 @@
  * @module
  */
 import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
-import { buildDoubts, buildFaults } from "../headers/mod.ts";
 import { buriedPipes } from "./buried_pipes.ts";
-import { buriedField, type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import {
+  buildDoubts,
+  buildFaults,
+  buriedField,
+  type FieldGeometry,
+  fieldGeometry,
+} from "../headers/mod.ts";
+import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS, groundParts, WALL_ABOVE } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
 import {

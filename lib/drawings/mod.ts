@@ -1,6 +1,6 @@
 /** Drawings to scale and the quantities that go with them. @module */
 import { fanAndRiserSketch } from "./fan_sketch.ts";
-import type { DrawingInputs } from "./field.ts";
+import type { DrawingInputs } from "./inputs.ts";
 import { headerHoleDrawing } from "./holes.ts";
 import { tubeFieldLongSection } from "./long_section.ts";
 import { tubeFieldPlan } from "./plan.ts";
@@ -8,15 +8,12 @@ import { tubeFieldSection } from "./section.ts";
 import type { Paper } from "./sheet.ts";
 
 export { fanAndRiserSketch } from "./fan_sketch.ts";
-export { buriedField, fieldGeometry } from "./field.ts";
-export type { DrawingInputs, FieldGeometry } from "./field.ts";
+export type { DrawingInputs } from "./inputs.ts";
 export { drawingInputs } from "./from_study.ts";
 export { headerHoleDrawing, headerHoles } from "./holes.ts";
 export { holesCsv } from "./hole_table.ts";
 export { tubeFieldLongSection } from "./long_section.ts";
 export { tubeFieldPlan } from "./plan.ts";
-export { quantitiesCsv, quantityTakeOff } from "./quantities.ts";
-export type { MaterialQuantity } from "./quantities.ts";
 export { tubeFieldSection } from "./section.ts";
 export { paperSize, scaleBarLength } from "./sheet.ts";
 export type { Paper } from "./sheet.ts";

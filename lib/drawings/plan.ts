@@ -5,9 +5,15 @@
  */
 import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
 import { footingAtRisk, footingRemark } from "../tubes/mod.ts";
-import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import {
+  type BuriedHeaders,
+  type FieldGeometry,
+  fieldGeometry,
+  type HeaderLayout,
+  headerLength,
+} from "../headers/mod.ts";
+import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS } from "./ground_parts.ts";
-import { type BuriedHeaders, type HeaderLayout, headerLength } from "../headers/mod.ts";
 import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
 import { element, label, line, type PaperPoint, polyline, rectangle, text } from "./svg.ts";

@@ -5,7 +5,8 @@
  */
 import { horizontalDimension, metres, verticalDimension } from "./dimension.ts";
 import { footingAtRisk, footingRemark } from "../tubes/mod.ts";
-import { type DrawingInputs, type FieldGeometry, fieldGeometry } from "./field.ts";
+import { type FieldGeometry, fieldGeometry } from "../headers/mod.ts";
+import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS, groundParts, WALL_ABOVE } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";

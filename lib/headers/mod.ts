@@ -33,6 +33,8 @@ export {
   headerLength,
   holeDiameter,
 } from "./in_ground.ts";
+export type { FieldGeometry, FieldInputs } from "./field_geometry.ts";
+export { buriedField, fieldGeometry } from "./field_geometry.ts";
 export type { Hole, HoleLayout } from "./holes.ts";
 export { holeLayout, largestHoleLayout } from "./holes.ts";
 export type { BuildFault } from "./buildable.ts";

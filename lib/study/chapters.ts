@@ -12,10 +12,11 @@ import { headers } from "../headers/chapter.ts";
 import { house } from "../house/chapter.ts";
 import { soil } from "../soil/chapter.ts";
 import { store } from "../store/chapter.ts";
+import { worth } from "../worth/chapter.ts";
 import { tubes } from "../tubes/chapter.ts";
 
 /** Every chapter. */
-export const CHAPTERS = [climate, soil, house, tubes, headers, fan, store] as const;
+export const CHAPTERS = [climate, soil, house, tubes, headers, fan, store, worth] as const;
 
 /**
  * One of the chapters.

@@ -1,5 +1,6 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { drawSheets, fieldGeometry, headerHoles } from "winterground/drawings/mod.ts";
+import { drawSheets, headerHoles } from "winterground/drawings/mod.ts";
+import { fieldGeometry } from "winterground/headers/mod.ts";
 import { textBoxes } from "./boxes.ts";
 import { exampleInputs } from "./example.ts";
 

@@ -1,5 +1,5 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { headerHoles, quantitiesCsv, quantityTakeOff } from "winterground/drawings/mod.ts";
+import { headerHoles } from "winterground/drawings/mod.ts";
 import { exampleInputs } from "./example.ts";
 
 Deno.test("headerHoles() leaves the ligament efficiency (p − d)/p", () => {
@@ -16,66 +16,4 @@ Deno.test("headerHoles() says so when two rows come too close around the pipe", 
   const layout = headerHoles(exampleInputs({ groups: 1, header: 0.16 }));
   assertAlmostEquals(layout.ligament, 90 * Math.PI / 180 * 0.08 - 0.121, 1e-9);
   assert(layout.tooClose);
-});
-
-Deno.test("quantityTakeOff() agrees with hand arithmetic", () => {
-  // Property: 24 tubes of 20 m, 5 % waste; pit from the outer tubes, margin and bedding.
-  const rows = new Map(quantityTakeOff(exampleInputs()).map((row) => [row.item, row]));
-  const tube = rows.get("tube, corrugated drain tube 100")!;
-  assertAlmostEquals(tube.amount, 480, 1e-9);
-  assertAlmostEquals(tube.order, 504, 1e-9);
-  const width = 2 * (11 * 0.45 / 2 + 0.059 + 0.3);
-  const length = 20 + 2 * (0.381 / 2 + 0.6);
-  const spread = (0.381 + 0.015 - 0.4) / 2;
-  const depth = 1 + Math.max(0, spread) + 0.381 / 2 + 0.1;
-  assertAlmostEquals(rows.get("excavation")!.amount, width * length * depth, 1e-9);
-  assertAlmostEquals(rows.get("excavation")!.order, 1.25 * width * length * depth, 1e-9);
-  assertEquals(rows.get("holes in headers")!.amount, 48);
-  const bedding = width * length * 0.1;
-  assertAlmostEquals(rows.get("bedding")!.amount, bedding, 1e-9);
-  // supply and return header of each of two groups: 12 tubes, 0.45 m apart, a hole's width at each end
-  const headers = 2 * (11 * 0.45 + 2 * 0.121);
-  assertAlmostEquals(rows.get("supply header pipe")!.amount, headers, 1e-9);
-  assertAlmostEquals(rows.get("return header pipe")!.amount, headers, 1e-9);
-  const displaced = 480 * Math.PI * 0.118 ** 2 / 4 + 2 * headers * Math.PI * 0.381 ** 2 / 4;
-  const backfill = rows.get("backfill in lifts")!;
-  assertAlmostEquals(backfill.amount, width * length * depth - bedding - displaced, 1e-9);
-  assertAlmostEquals(backfill.order, 1.25 * backfill.amount, 1e-9);
-  // 2·(24 + 8) m of board 1 m high; risers from 0.4 m below the ridge at 4.2 m and from 0.4 m above the
-  // floor down to the middle of the layers at 0.8 m, two of each
-  const board = rows.get("edge insulation, 2.00 m² K/W")!;
-  assertAlmostEquals(board.amount, 64, 1e-9);
-  assertAlmostEquals(board.order, 70.4, 1e-9);
-  assertAlmostEquals(rows.get("riser pipe")!.amount, 2 * (3.8 + 0.8) + 2 * (0.4 + 0.8), 1e-9);
-  assertEquals(rows.get("tube-to-header connectors")!.amount, 48);
-  const csv = quantitiesCsv([...rows.values()]);
-  assertEquals(csv.split("\n")[0], "item,net amount,to order,unit,basis");
-  assertEquals(csv.trim().split("\n").length, rows.size + 1);
-});
-
-Deno.test("quantityTakeOff() counts one riser for each fan and each outlet", () => {
-  // Property: hand arithmetic: 2 groups, layout U: 2 outlets; 3 fans: 3 intakes; layers at 0.6 and 1 m
-  const inputs = exampleInputs({ fans: 3 });
-  const rows = new Map(quantityTakeOff(inputs).map((row) => [row.item, row]));
-  assertAlmostEquals(
-    rows.get("riser pipe")!.amount,
-    3 * (4.2 - 0.4 + 0.8) + 2 * (0.4 + 0.8),
-    1e-9,
-  );
-  assertEquals(rows.get("riser-to-header tees or sweeps")!.amount, 5);
-  assertAlmostEquals(rows.get("rodent mesh")!.amount, 5 * Math.PI * 0.4 ** 2 / 4, 1e-9);
-  assertAlmostEquals(rows.get("edge insulation, 2.00 m² K/W")!.amount, 64, 1e-9);
-});
-
-Deno.test("quantityTakeOff() digs out as much as it lays and puts back", () => {
-  // Property: pit = bedding + tubes + headers + backfill
-  const inputs = exampleInputs();
-  const rows = new Map(quantityTakeOff(inputs).map((row) => [row.item, row.amount]));
-  const tubes = 480 * Math.PI * 0.059 ** 2;
-  const headers = 2 * 2 * (11 * 0.45 + 2 * 0.121) * Math.PI * 0.381 ** 2 / 4;
-  assertAlmostEquals(
-    rows.get("excavation")!,
-    rows.get("bedding")! + tubes + headers + rows.get("backfill in lifts")!,
-    1e-9,
-  );
 });

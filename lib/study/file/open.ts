@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import { basename } from "node:path";
 import { type InputError, InputErrors } from "../../basics/mod.ts";
+import type { PriceList } from "../../worth/mod.ts";
 import { applySchema, inFileOrder } from "./check_study.ts";
 import { loadWeather } from "./climate_source.ts";
 import { defaultsTaken } from "./defaults.ts";
@@ -11,6 +12,7 @@ import { controlNotices } from "./control_notices.ts";
 import { crossFaults, placeNotices, unusualValues } from "./plausibility.ts";
 import { collect } from "./named_files.ts";
 import { checkFanId, type LoadedFans, loadFans } from "./own_fans.ts";
+import { loadPrices } from "./own_prices.ts";
 import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
 import type { Study, StudyHeading } from "../types.ts";
@@ -41,9 +43,12 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
   const { given, sections, faults: refused } = applySchema(source);
   const faults = [...refused];
   const fans = await collect(faults, () => loadFans(source));
+  const money = await collect(faults, () => loadPrices(source));
   const loaded = await collect(faults, () => loadWeather(sections, source, options));
-  const derived = given === undefined ? undefined : complete(given, fans, source, faults);
-  if (!given || !fans || !loaded || !derived || faults.length > 0) {
+  const derived = given === undefined
+    ? undefined
+    : complete(given, fans, money?.prices ?? null, source, faults);
+  if (!given || !fans || !money || !loaded || !derived || faults.length > 0) {
     throw new InputErrors(inFileOrder(faults, source));
   }
   const { horizon, ...place } = given.place;
@@ -57,7 +62,7 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
     climate: year,
     ...derived.inputs,
     defaults: [...defaultsTaken(source.data), ...derived.taken],
-    inputHash: hashTexts([text, ...loaded.texts, ...fans.texts]),
+    inputHash: hashTexts([text, ...loaded.texts, ...fans.texts, ...money.texts]),
     notices: [
       ...placeNotices(place, year.place),
       ...unusualValues({ ...given, ...derived.inputs }),
@@ -70,6 +75,7 @@ export async function openStudy(path: string, options: OpenOptions = {}): Promis
 function complete(
   given: StudyGiven,
   fans: LoadedFans | undefined,
+  prices: PriceList | null,
   source: YamlSource,
   faults: InputError[],
 ): Derived {
@@ -79,6 +85,7 @@ function complete(
   const derived = deriveDefaults(
     fit ? given : { ...given, fan: { ...given.fan, fan: undefined } },
     fans,
+    prices,
   );
   faults.push(...unknownFan, ...crossFaults({ ...given, ...derived.inputs }, source));
   return derived;

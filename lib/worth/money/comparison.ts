@@ -92,8 +92,8 @@ function payback(plan: CostPlan, base: CostPlan, terms: MoneyTerms): number | nu
   return lastInDebt - balance[lastInDebt]! / gained[lastInDebt]!;
 }
 
-/** What each year brings more than with the other plan, discounted. */
-function yearlyGains(plan: CostPlan, base: CostPlan, { rate, years }: MoneyTerms): number[] {
+/** What each year brings more than with the other plan, discounted to today; money by year from the first. */
+export function yearlyGains(plan: CostPlan, base: CostPlan, { rate, years }: MoneyTerms): number[] {
   return Array.from({ length: years }, (_, before) => {
     const year = before + 1;
     const spent = (one: CostPlan) =>

@@ -1,5 +1,5 @@
 /**
- * The tube field in the ground: what every drawing and the quantities share.
+ * The tube field in the ground: what drawings and quantities share.
  *
  * @module
  */
@@ -9,16 +9,14 @@ import {
   buryHeaders,
   fieldFall,
   fieldPit,
-} from "../headers/mod.ts";
-import type { HeadersInputs } from "../headers/types.ts";
+} from "./in_ground.ts";
+import type { HeadersInputs } from "./types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import { type FootingLine, footingLine, type Pit } from "../tubes/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 
-/** What the drawings need of a study. */
-export interface DrawingInputs {
-  /** title of the study */
-  readonly title: string;
+/** What the geometry of the field follows from. */
+export interface FieldInputs {
   /** house section of the study */
   readonly house: HouseInputs;
   /** tubes section of the study */
@@ -27,14 +25,6 @@ export interface DrawingInputs {
   readonly tubes: TubesResult;
   /** headers section of the study */
   readonly headersInputs: HeadersInputs;
-  /** inside diameter of the riser, m */
-  readonly riserDiameter: number;
-  /** fans side by side, one riser each */
-  readonly fans: number;
-  /** depth of the undisturbed frost, m */
-  readonly frostDepth: number;
-  /** highest water table below the floor, m; null where unknown */
-  readonly waterTableDepth: number | null;
 }
 
 /** Geometry of the buried field, m. */
@@ -66,12 +56,12 @@ export interface FieldGeometry {
 }
 
 /** The field as the headers chapter takes it. */
-export function buriedField({ tubes, tubesInputs, headersInputs }: DrawingInputs): BuriedField {
+export function buriedField({ tubes, tubesInputs, headersInputs }: FieldInputs): BuriedField {
   return { tubes, slope: tubesInputs.slope, headers: headersInputs };
 }
 
 /** Works out the field from inputs and result of the tubes chapter. */
-export function fieldGeometry(inputs: DrawingInputs): FieldGeometry {
+export function fieldGeometry(inputs: FieldInputs): FieldGeometry {
   const { house, tubes, tubesInputs } = inputs;
   const along = tubesInputs.direction === "along";
   const depths = [...new Set(tubes.positions.map((position) => position.depth))].sort((a, b) =>

@@ -1,0 +1,16 @@
+/** What the drawings take of a study. @module */
+import type { FieldInputs } from "../headers/mod.ts";
+
+/** What the drawings need of a study. */
+export interface DrawingInputs extends FieldInputs {
+  /** title of the study */
+  readonly title: string;
+  /** inside diameter of the riser, m */
+  readonly riserDiameter: number;
+  /** fans side by side, one riser each */
+  readonly fans: number;
+  /** depth of the undisturbed frost, m */
+  readonly frostDepth: number;
+  /** highest water table below the floor, m; null where unknown */
+  readonly waterTableDepth: number | null;
+}

@@ -1,0 +1,78 @@
+/** The worth chapter: what does it cost, and what else could be done? @module */
+import { chapter } from "../basics/mod.ts";
+import type { FanInputs, FanResult } from "../fan/types.ts";
+import { fieldGeometry, type FieldInputs } from "../headers/mod.ts";
+import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
+import type { HouseInputs } from "../house/types.ts";
+import type { SoilInputs } from "../soil/types.ts";
+import type { StoreInputs, StoreResult } from "../store/types.ts";
+import type { TubesInputs, TubesResult } from "../tubes/types.ts";
+import { worthChapter, type WorthRequest } from "./compute.ts";
+import { completeWorth } from "./defaults.ts";
+import { designFaults } from "./design_faults.ts";
+import { worthFields, type WorthInputs } from "./fields.ts";
+import { worthFigures } from "./figures.ts";
+import { takeOffInputs } from "./take_off_inputs.ts";
+import { worthTables } from "./result_tables.ts";
+
+interface WorthStudy {
+  readonly worth: WorthInputs;
+  readonly house: HouseInputs;
+  readonly soil: SoilInputs;
+  readonly tubes: TubesInputs;
+  readonly headers: HeadersInputs;
+  readonly fan: FanInputs;
+  readonly store: StoreInputs;
+}
+
+interface WorthEarlier {
+  readonly tubes: TubesResult;
+  readonly headers: HeadersResult;
+  readonly fan: FanResult;
+  readonly store: StoreResult;
+}
+
+function takes(study: WorthStudy, earlier: WorthEarlier): WorthRequest {
+  const { store } = earlier;
+  const field = takeOffInputs(study, earlier);
+  return {
+    inputs: study.worth,
+    field,
+    energy: {
+      backupHeat: store.backupHeat,
+      backupHeatNoFan: store.backupHeatNoFan,
+      fanEnergy: store.fanEnergy,
+    },
+    faults: faultsOf(study, earlier, field),
+    measures: [],
+    runsFree: study.house.heaterPower === 0,
+  };
+}
+
+function faultsOf(
+  { soil }: WorthStudy,
+  { headers, fan }: WorthEarlier,
+  field: FieldInputs,
+): readonly string[] {
+  const { footing } = fieldGeometry(field);
+  return designFaults({
+    flowMin: headers.flowMin,
+    flowRatio: fan.flowRatio,
+    stalled: fan.stalled,
+    footingRoom: footing.room,
+    pitDepth: footing.pitDepth,
+    waterTableDepth: soil.waterTableDepth,
+  });
+}
+
+/** Quantities, costs, earnings and the verdict. */
+export const worth = chapter({
+  name: "worth",
+  section: { fields: worthFields, complete: completeWorth },
+  after: ["tubes", "headers", "fan", "store"],
+  takes,
+  compute: worthChapter,
+  figures: worthFigures,
+  tables: worthTables,
+  extras: {},
+});

@@ -1,0 +1,66 @@
+/** The `worth` section of the study file. @module */
+import {
+  choice,
+  type Fields,
+  id,
+  open,
+  type Partly,
+  quantity,
+  quantityOr,
+  text,
+  whole,
+} from "../basics/fields.ts";
+import { findFuel } from "./prices/fuels.ts";
+import type { PriceList } from "./prices/price_list.ts";
+
+/** `worth` section of the study file, in SI; money in the currency of the price list. */
+export interface WorthInputs {
+  /** prices of the study; null where it names no list */
+  readonly prices: PriceList | null;
+  /** id in data/fuels: what heats the house otherwise */
+  readonly fuel: string;
+  /** heat given over energy bought, ratio */
+  readonly efficiency: number;
+  /** who does the work by hand */
+  readonly labour: "hired" | "own";
+  /** real discount rate a year, share */
+  readonly discountRate: number;
+  /** count of years looked at */
+  readonly years: number;
+  /** rise of the fuel's price a year beyond inflation, share */
+  readonly fuelEscalation: number;
+  /** rise of the price of electricity a year beyond inflation, share */
+  readonly electricityEscalation: number;
+  /** share of the first cost added for what was not foreseen */
+  readonly contingency: number;
+  /** share of the first cost spent on upkeep each year */
+  readonly upkeep: number;
+  /** money given towards the first cost, in the currency of the prices */
+  readonly grant: number;
+  /** m of a coil as tube is sold; null where it is sold by the metre */
+  readonly coilLength: number | null;
+  /** kg of carbon dioxide for a kWh from the grid */
+  readonly gridCarbon: number;
+}
+
+/** The section as given: these keys may still wait for their default. */
+export type WorthGiven =
+  & Omit<Partly<WorthInputs, "efficiency">, "prices">
+  & { readonly prices: string | undefined };
+
+/** Keys of the section. */
+export const worthFields: Fields<WorthGiven> = {
+  prices: open(text),
+  fuel: id(findFuel),
+  efficiency: open(quantity),
+  labour: choice("hired", "own"),
+  discountRate: quantity,
+  years: whole,
+  fuelEscalation: quantity,
+  electricityEscalation: quantity,
+  contingency: quantity,
+  upkeep: quantity,
+  grant: quantity,
+  coilLength: quantityOr("none", null),
+  gridCarbon: quantity,
+};

@@ -1,0 +1,40 @@
+/** Figures of the worth chapter. @module */
+import { type FigureRow, numberFigure } from "../basics/figures.ts";
+import type { WorthResult } from "./types.ts";
+
+/** Every figure of the chapter; money figures without a value say which price is missing. */
+export function worthFigures(worth: WorthResult): readonly FigureRow[] {
+  const { earnings, currency, missing, verdict } = worth;
+  const money = currency ?? "money";
+  const figure = (
+    key: string,
+    value: number | null | undefined,
+    unit: string,
+    label: string,
+  ): FigureRow =>
+    earnings === null
+      ? [key, { value: null, unit, label: `${label}: no price for ${missing.join(", ")}` }]
+      : numberFigure(key, value ?? NaN, unit, label);
+  return [
+    ["worth.verdict", { value: verdict.word, unit: "text", label: "dig, not yet or no" }],
+    figure("worth.capital", earnings?.capital, money, "first cost of the store less grants"),
+    figure(
+      "worth.netPresentValue",
+      earnings?.netSavings,
+      money,
+      "present value that the store saves against a heater alone",
+    ),
+    figure(
+      "worth.payback",
+      earnings?.simplePayback,
+      "years",
+      "simple payback of the store against a heater alone",
+    ),
+    figure(
+      "worth.costOfHeat",
+      earnings?.costOfHeat,
+      `${money}/kWh`,
+      "levelised cost of the heat that the store saves",
+    ),
+  ];
+}

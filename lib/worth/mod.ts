@@ -1,0 +1,47 @@
+/** What the store costs, what it earns, and whether to dig. @module */
+export type { MoneyYear, StoreEarnings, WorthInputs, WorthResult } from "./types.ts";
+export type { WorthGiven } from "./fields.ts";
+export { worth } from "./chapter.ts";
+export type { WorthRequest, YearlyEnergy } from "./compute.ts";
+export { costsByPart, worthChapter } from "./compute.ts";
+export type { DesignFacts } from "./design_faults.ts";
+export { designFaults, LEAST_FLOW_RATIO, LEAST_SHARE_OF_AIR } from "./design_faults.ts";
+export type {
+  RivalMeasure,
+  VerdictFacts,
+  VerdictGiven,
+  VerdictReason,
+  VerdictWord,
+} from "./verdict.ts";
+export { giveVerdict } from "./verdict.ts";
+export {
+  capitalRecoveryFactor,
+  escalatingPresentValueFactor,
+  presentValueFactor,
+  uniformPresentValueFactor,
+} from "./money/factors.ts";
+export type {
+  CostPlan,
+  LifeCycleCost,
+  MoneyTerms,
+  OneAmount,
+  ValueFactors,
+  YearlyAmount,
+} from "./money/life_cycle.ts";
+export { lifeCycleCost, replacementYears, valueFactors } from "./money/life_cycle.ts";
+export type { Earnings } from "./money/comparison.ts";
+export { compareCosts, levelisedCost, yearlyGains } from "./money/comparison.ts";
+export type { EnergyPrice, PlanParts, StoreSpending } from "./money/plans.ts";
+export { heatOnly, storePlan } from "./money/plans.ts";
+export type { CostRow, Costs } from "./prices/costs.ts";
+export { priceQuantities } from "./prices/costs.ts";
+export type { Fuel } from "./prices/fuels.ts";
+export { findFuel, FUELS } from "./prices/fuels.ts";
+export type { Price, PriceList } from "./prices/price_list.ts";
+export { findPrice, readPriceList } from "./prices/price_list.ts";
+export type { CoilCuts } from "./quantities/coils.ts";
+export { coilCuts } from "./quantities/coils.ts";
+export type { TakeOffStudy } from "./take_off_inputs.ts";
+export { takeOffInputs } from "./take_off_inputs.ts";
+export { quantitiesCsv, quantityTakeOff } from "./quantities/take_off.ts";
+export type { MaterialQuantity, TakeOffInputs, WorkPart } from "./quantities/types.ts";

@@ -1,0 +1,89 @@
+/**
+ * The store and doing nothing as plans of money.
+ *
+ * @module
+ */
+import { sum } from "d3-array";
+import type { CostRow } from "../prices/costs.ts";
+import {
+  type CostPlan,
+  type MoneyTerms,
+  type OneAmount,
+  replacementYears,
+  type YearlyAmount,
+} from "./life_cycle.ts";
+
+/** Price of energy at the house and how it rises. */
+export interface EnergyPrice {
+  /** money for a kWh: of heat for a fuel, of electricity for the fans */
+  readonly price: number;
+  /** rise a year beyond inflation, share */
+  readonly escalation: number;
+}
+
+/** What the plans are made of; money in one currency. */
+export interface PlanParts {
+  /** money for a kWh of heat from the back-up heater */
+  readonly heat: EnergyPrice;
+  /** money for a kWh of electricity */
+  readonly electricity: EnergyPrice;
+  /** rate and years */
+  readonly terms: MoneyTerms;
+}
+
+/** A plan that only buys heat. */
+export function heatOnly(heat: number, parts: PlanParts): CostPlan {
+  return { initial: 0, replacements: [], residual: 0, yearly: [fuel(heat, parts)] };
+}
+
+function fuel(heat: number, { heat: { price, escalation } }: PlanParts): YearlyAmount {
+  return { name: "fuel of the back-up heater", amount: heat * price, escalation };
+}
+
+/** What the store costs and still buys. */
+export interface StoreSpending {
+  /** first cost less grants, in the currency of the prices */
+  readonly initial: number;
+  /** quantities with their costs and lives */
+  readonly rows: readonly CostRow[];
+  /** kWh a year of heat still bought */
+  readonly backupHeat: number;
+  /** kWh a year for the fans */
+  readonly fanEnergy: number;
+  /** money a year for upkeep */
+  readonly upkeep: number;
+}
+
+/**
+ * The plan of the store: what wears out is bought again, and what is left of the last one bought
+ * counts at the end, in even parts over its life.
+ */
+export function storePlan(spending: StoreSpending, parts: PlanParts): CostPlan {
+  const { terms, electricity } = parts;
+  const wearing = spending.rows.filter(({ part, life, cost }) =>
+    part !== "house" && life !== null && cost !== null
+  ).map(({ item, life, cost }) => ({ item, life: life!, cost: cost! }));
+  const replacements = wearing.flatMap(({ item, life, cost }): OneAmount[] =>
+    replacementYears(life, terms.years).map((year) => ({ name: item, year, amount: cost }))
+  );
+  return {
+    initial: spending.initial,
+    replacements,
+    residual: sum(wearing, ({ life, cost }) => cost * unusedLife(life, terms.years)),
+    yearly: [
+      fuel(spending.backupHeat, parts),
+      {
+        name: "electricity of the fans",
+        amount: spending.fanEnergy * electricity.price,
+        escalation: electricity.escalation,
+      },
+      { name: "upkeep", amount: spending.upkeep, escalation: 0 },
+    ],
+  };
+}
+
+/** Share of the life of the last one bought that is left when the years end. */
+function unusedLife(life: number, years: number): number {
+  const bought = replacementYears(life, years).at(-1) ?? 0;
+  return Math.max(0, (bought + life - years) / life);
+}

@@ -1,0 +1,38 @@
+/** Quantities of insulation boards, from the geometry. @module */
+import { fieldGeometry } from "../../headers/mod.ts";
+import type { MaterialQuantity, TakeOffInputs } from "./types.ts";
+import { withWaste } from "./waste.ts";
+
+/** Board at the edge of the floor: it belongs to the house, with or without a store. */
+export function edgeBoardRows(inputs: TakeOffInputs): MaterialQuantity[] {
+  const { house } = inputs;
+  if (house.edgeInsulation <= 0 || house.edgeInsulationDepth <= 0) return [];
+  const board = 2 * (house.length + house.width) * house.edgeInsulationDepth;
+  return [{
+    id: "edge-board",
+    part: "house",
+    item: `edge insulation, ${house.edgeInsulation.toFixed(2)} m² K/W`,
+    amount: board,
+    unit: "m²",
+    order: withWaste(board, "insulation waste"),
+    basis: `${2 * (house.length + house.width)} m around the house × ${
+      house.edgeInsulationDepth.toFixed(2)
+    } m`,
+  }];
+}
+
+/** Flat board below the tubes. */
+export function flatBoardRows(inputs: TakeOffInputs): MaterialQuantity[] {
+  if (inputs.flatBoard === null) return [];
+  const { pit } = fieldGeometry(inputs);
+  const area = pit.length * pit.width;
+  return [{
+    id: "flat-board",
+    part: "pit",
+    item: `flat board, ${inputs.flatBoard.toFixed(2)} m² K/W`,
+    amount: area,
+    unit: "m²",
+    order: withWaste(area, "insulation waste"),
+    basis: "length × width of the pit",
+  }];
+}

@@ -1,0 +1,35 @@
+/**
+ * Quantity take-off: all that must be bought and done, complete enough to order by.
+ *
+ * @module
+ */
+import Papa from "papaparse";
+import { edgeBoardRows, flatBoardRows } from "./boards.ts";
+import { earthRows } from "./earth.ts";
+import { equipmentRows } from "./equipment.ts";
+import { labourRow } from "./labour.ts";
+import { pipeRows } from "./pipes.ts";
+import type { MaterialQuantity, TakeOffInputs } from "./types.ts";
+
+/** Everything the store takes, and the edge insulation of the house it stands under. */
+export function quantityTakeOff(inputs: TakeOffInputs): MaterialQuantity[] {
+  const rows = [
+    ...pipeRows(inputs),
+    ...earthRows(inputs),
+    ...flatBoardRows(inputs),
+    ...equipmentRows(inputs),
+  ];
+  return [...rows, labourRow(rows), ...edgeBoardRows(inputs)];
+}
+
+/** The take-off as CSV. */
+export function quantitiesCsv(rows: readonly MaterialQuantity[]): string {
+  const table = rows.map((row) => ({
+    item: row.item,
+    "net amount": row.amount.toFixed(2),
+    "to order": row.order.toFixed(2),
+    unit: row.unit,
+    basis: row.basis,
+  }));
+  return `${Papa.unparse(table, { newline: "\n" })}\n`;
+}
