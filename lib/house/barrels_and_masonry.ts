@@ -23,8 +23,11 @@ const BARREL_FILM = 8;
 /** K below 0 degC over which barrels freeze through, from the wall inward (common practice, no source). */
 export const MASS_FREEZING_RANGE = 1;
 
+/** m³ of a drum. */
+export const DRUM_VOLUME = 0.208;
 /** m² of drum for each m³ of water: a 208 L drum, 0.57 m across and 0.85 m high, all round. */
-export const DRUM_SURFACE: number = (Math.PI * 0.57 * 0.85 + 0.5 * Math.PI * 0.57 ** 2) / 0.208;
+export const DRUM_SURFACE: number = (Math.PI * 0.57 * 0.85 + 0.5 * Math.PI * 0.57 ** 2) /
+  DRUM_VOLUME;
 
 /** A mass and what acts on it. */
 export interface MassMoment {

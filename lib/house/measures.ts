@@ -1,14 +1,27 @@
 /** The usual improvements of a house, as far as it does not have them. @module */
+import { sum } from "d3-array";
 import { showBoth, showSi, showUs } from "../units/mod.ts";
 import { usualCurtain } from "./skin/curtain.ts";
 import { houseGeometry } from "./skin/geometry.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
-import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
-import type { HouseInputs } from "./types.ts";
+import { DRUM_SURFACE, DRUM_VOLUME } from "./barrels_and_masonry.ts";
+import type { HouseInputs, SkinPart } from "./types.ts";
 import { layerResistance, WALL_FILMS } from "./skin/walls.ts";
+
+/** How much of a measure is built. */
+export interface MeasureWork {
+  /** amount in `unit` */
+  readonly amount: number;
+  /** unit of the amount */
+  readonly unit: "m²" | "m" | "pieces";
+}
 
 /** A changed house. */
 export interface HouseMeasure {
+  /** id under which a price list prices it */
+  readonly id: string;
+  /** what is built, as far as it is priced */
+  readonly work: MeasureWork;
   /** short name */
   readonly name: string;
   /** what was changed */
@@ -36,37 +49,60 @@ function insulated(transmittance: number | "glazed"): number {
  */
 export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
   const list: HouseMeasure[] = [];
-  const add = (name: string, change: string, changed: Partial<HouseInputs>) =>
-    list.push({ name, change, inputs: { ...inputs, ...changed } });
-  add("sealing", "leakage halved", {
+  const { parts, perimeter } = houseGeometry(inputs);
+  const backOf = (element: SkinPart["element"]) =>
+    area((part) => part.side === "back" && part.element === element);
+  const area = (which: (part: SkinPart) => boolean): MeasureWork => ({
+    amount: sum(parts.filter(which), (part) => part.area),
+    unit: "m²",
+  });
+  const add = (
+    id: string,
+    name: string,
+    change: string,
+    work: MeasureWork,
+    changed: Partial<HouseInputs>,
+  ) => list.push({ id, name, change, work, inputs: { ...inputs, ...changed } });
+  add("sealing", "sealing", "leakage halved", area(() => true), {
     leakage: inputs.leakage / 2,
     leakageWind: inputs.leakageWind / 2,
   });
   const next = findGlazing(inputs.glazing).nextBetter;
   if (next !== null) {
-    add("one more layer of glazing", `${inputs.glazing} to ${next}`, { glazing: next });
+    add(
+      "glazing-layer",
+      "one more layer of glazing",
+      `${inputs.glazing} to ${next}`,
+      area(({ kind }) => kind === "glazed"),
+      { glazing: next },
+    );
   }
   const knee = inputs.kneeWallHeight > 0;
   const height = knee ? inputs.kneeWallHeight : Math.min(0.9, inputs.eaveHeight);
   add(
+    "wall-board",
     "knee-wall insulation",
     knee
       ? "50 mm closed-cell board"
       : `lowest ${showBoth(height, "length")} covered with 50 mm foam board`,
+    knee
+      ? area(({ element }) => element === "knee wall")
+      : { amount: height * perimeter, unit: "m²" },
     { kneeWallHeight: height, kneeWall: knee ? insulated(inputs.kneeWall) : insulated("glazed") },
   );
   if (inputs.northWall === "glazed" || inputs.northWall > 0.35) {
-    add("north wall insulation", "50 mm closed-cell board", {
+    add("wall-board", "north wall insulation", "50 mm closed-cell board", backOf("wall"), {
       northWall: insulated(inputs.northWall),
     });
   }
   if (inputs.shape !== "lean-to" && (inputs.northRoof === "glazed" || inputs.northRoof > 0.35)) {
-    add("north roof insulation", "50 mm closed-cell board", {
+    add("wall-board", "north roof insulation", "50 mm closed-cell board", backOf("roof"), {
       northRoof: insulated(inputs.northRoof),
     });
   }
   if (inputs.edgeInsulation < BOARD || inputs.edgeInsulationDepth < 0.6) {
-    add("perimeter foam", "50 mm closed-cell board, 0.6 m deep", {
+    const board: MeasureWork = { amount: 0.6 * perimeter, unit: "m²" };
+    add("perimeter-board", "perimeter foam", "50 mm closed-cell board, 0.6 m deep", board, {
       edgeInsulation: Math.max(BOARD, inputs.edgeInsulation),
       edgeInsulationDepth: Math.max(0.6, inputs.edgeInsulationDepth),
     });
@@ -75,23 +111,26 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
     const curtain = usualCurtain(inputs.heatSetPoint);
     const { resistance, coverage, edgeLeak } = curtain;
     add(
+      "curtain",
       "night curtain",
       `${showBoth(resistance, "resistance")}, ${showSi(coverage, "share")} covered, ` +
         `edges leak ${showSi(edgeLeak, "share")}`,
+      area(({ kind }) => kind === "glazed"),
       { curtain },
     );
   } else {
-    add("curtain edges sealed", "edge leak cut to a third", {
+    const edges: MeasureWork = { amount: 2 * perimeter, unit: "m" };
+    add("curtain-edge", "curtain edges sealed", "edge leak cut to a third", edges, {
       curtain: { ...inputs.curtain, edgeLeak: inputs.curtain.edgeLeak / 3 },
     });
   }
-  const front = houseGeometry(inputs).parts
-    .filter((part) => part.kind === "glazed" && part.side === "front")
-    .reduce((sum, part) => sum + part.area, 0);
+  const front = area(({ kind, side }) => kind === "glazed" && side === "front").amount;
   const water = WATER_PER_GLAZING * front;
   add(
+    "barrel",
     "water barrels",
     `${showSi(water, "volume", 1)} (${showUs(water, "volume")}) more water in drums`,
+    { amount: Math.ceil(water / DRUM_VOLUME), unit: "pieces" },
     {
       waterVolume: inputs.waterVolume + water,
       waterSurface: inputs.waterSurface + water * DRUM_SURFACE,

@@ -6,6 +6,7 @@ import { EXERCISES as tubes } from "./tubes/exercises.ts";
 import { EXERCISES as headers } from "./headers/exercises.ts";
 import { EXERCISES as fan } from "./fan/exercises.ts";
 import { EXERCISES as store } from "./store/exercises.ts";
+import { EXERCISES as worth } from "./worth/exercises.ts";
 import { type Exercise, exerciseItem } from "./kit/exercise.ts";
 import type { DisplayItem } from "./kit/figure.ts";
 
@@ -18,6 +19,7 @@ export const EXERCISES: readonly Exercise[] = [
   ...headers,
   ...fan,
   ...store,
+  ...worth,
 ];
 
 /**

@@ -1,7 +1,7 @@
 /** "Do this first": what each improvement of the house brings, and what the store brings. @module */
 import { min } from "d3-array";
 import { hoursBelow, kilowattHours } from "../basics/mod.ts";
-import { type HouseMeasure, houseMeasures, houseModel } from "../house/mod.ts";
+import { type HouseMeasure, houseMeasures, houseModel, type MeasureWork } from "../house/mod.ts";
 import { baselineYears } from "./baseline.ts";
 import { soilModel } from "./seasons/soil_model.ts";
 import type { StoreRequest } from "./site.ts";
@@ -24,6 +24,8 @@ export interface RankedMeasure extends RankedYear {
   readonly kind: "present" | "house" | "store";
   /** what was changed, in words and numbers */
   readonly change: string;
+  /** id of a change of the house in a price list, and how much of it is built; null for the rest */
+  readonly work: (MeasureWork & { readonly id: string }) | null;
   /** kWh a year less than the house as it is */
   readonly saved: number;
   /** saved over the demand of the house as it is, 0 to 1 */
@@ -62,20 +64,25 @@ export function rankMeasures(
     kind: RankedMeasure["kind"],
     change: string,
     year: RankedYear,
+    work: RankedMeasure["work"] = null,
   ): RankedMeasure => {
     const saved = asItIs.heatDemand - year.heatDemand;
     return {
       name,
       kind,
       change,
+      work,
       ...year,
       saved,
       savedShare: asItIs.heatDemand > 0 ? saved / asItIs.heatDemand : 0,
       coldestHourGain: year.coldestHour - asItIs.coldestHour,
     };
   };
-  const rows = measures.map(({ name, change, inputs }) =>
-    row(name, "house", change, yearWithoutStore({ ...request, houseInputs: inputs }))
+  const rows = measures.map(({ id, work, name, change, inputs }) =>
+    row(name, "house", change, yearWithoutStore({ ...request, houseInputs: inputs }), {
+      id,
+      ...work,
+    })
   );
   if (known !== undefined) rows.push(row("heat store", "store", "as planned", known.store));
   return [

@@ -5,13 +5,15 @@ import { fieldGeometry, type FieldInputs } from "../headers/mod.ts";
 import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import type { SoilInputs } from "../soil/types.ts";
-import type { StoreInputs, StoreResult } from "../store/types.ts";
+import type { RankedMeasure, SummarisedStore } from "../store/mod.ts";
+import type { StoreInputs } from "../store/types.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
-import { worthChapter, type WorthRequest } from "./compute.ts";
+import { worthChapter } from "./compute.ts";
 import { completeWorth } from "./defaults.ts";
 import { designFaults } from "./design_faults.ts";
 import { worthFields, type WorthInputs } from "./fields.ts";
 import { worthFigures } from "./figures.ts";
+import type { WorthRequest } from "./request.ts";
 import { takeOffInputs } from "./take_off_inputs.ts";
 import { worthTables } from "./result_tables.ts";
 
@@ -29,11 +31,12 @@ interface WorthEarlier {
   readonly tubes: TubesResult;
   readonly headers: HeadersResult;
   readonly fan: FanResult;
-  readonly store: StoreResult;
+  readonly store: SummarisedStore;
+  readonly ranking: readonly RankedMeasure[];
 }
 
 function takes(study: WorthStudy, earlier: WorthEarlier): WorthRequest {
-  const { store } = earlier;
+  const { store, ranking } = earlier;
   const field = takeOffInputs(study, earlier);
   return {
     inputs: study.worth,
@@ -44,7 +47,10 @@ function takes(study: WorthStudy, earlier: WorthEarlier): WorthRequest {
       fanEnergy: store.fanEnergy,
     },
     faults: faultsOf(study, earlier, field),
-    measures: [],
+    measures: ranking.filter(({ kind }) => kind === "house").map((
+      { name, change, saved, coldestHourGain, work },
+    ) => ({ name, change, saved, coldestHourGain, work })),
+    coldestHourGain: store.coldestHour - store.coldestHourNoFan,
     runsFree: study.house.heaterPower === 0,
   };
 }
@@ -69,7 +75,7 @@ function faultsOf(
 export const worth = chapter({
   name: "worth",
   section: { fields: worthFields, complete: completeWorth },
-  after: ["tubes", "headers", "fan", "store"],
+  after: ["tubes", "headers", "fan", "store", "ranking"],
   takes,
   compute: worthChapter,
   figures: worthFigures,

@@ -1,42 +1,22 @@
 /** The worth chapter: what the store costs and earns, and whether to dig. @module */
 import { cumsum as runningSum, sum } from "d3-array";
+import {
+  type Alternative,
+  measureAlternative,
+  type PricedMeasure,
+  storeAlternative,
+} from "./alternatives.ts";
 import { compareCosts, type Earnings, levelisedCost, yearlyGains } from "./money/comparison.ts";
 import type { CostPlan, MoneyTerms } from "./money/life_cycle.ts";
 import { heatOnly, type PlanParts, storePlan } from "./money/plans.ts";
 import { worthNotices } from "./notices.ts";
+import type { WorthRequest } from "./request.ts";
 import { type Costs, priceQuantities } from "./prices/costs.ts";
 import { findFuel, type Fuel } from "./prices/fuels.ts";
 import { findPrice } from "./prices/price_list.ts";
 import { quantityTakeOff } from "./quantities/take_off.ts";
-import type { TakeOffInputs } from "./quantities/types.ts";
 import type { MoneyYear, StoreEarnings, WorthInputs, WorthResult } from "./types.ts";
-import { giveVerdict, type RivalMeasure } from "./verdict.ts";
-
-/** Yearly energy of the house, kWh. */
-export interface YearlyEnergy {
-  /** kWh of back-up heat with the store */
-  readonly backupHeat: number;
-  /** kWh with the fan always off */
-  readonly backupHeatNoFan: number;
-  /** kWh of the fans' electricity */
-  readonly fanEnergy: number;
-}
-
-/** What the chapter is computed from. */
-export interface WorthRequest {
-  /** `worth` section of the study */
-  readonly inputs: WorthInputs;
-  /** geometry and equipment to take quantities from */
-  readonly field: TakeOffInputs;
-  /** kWh a year, of the store chapter */
-  readonly energy: YearlyEnergy;
-  /** faults of the design, in a few words each */
-  readonly faults: readonly string[];
-  /** measures still to be taken on the house */
-  readonly measures: readonly RivalMeasure[];
-  /** true where the study's house has no heater of its own */
-  readonly runsFree: boolean;
-}
+import { giveVerdict } from "./verdict.ts";
 
 /** Prices of energy at the house, money for a kWh; null where the list has none. */
 interface EnergyPrices {
@@ -58,16 +38,18 @@ export function worthChapter(request: WorthRequest): WorthResult {
     ...costs!.missing.filter((id) => inputs.labour === "hired" || id !== "labour"),
     ...prices.missing,
   ];
-  const earnings = costs === null ? null : storeEarnings(request, costs, prices);
+  const parts = planParts(inputs, prices);
+  const earnings = costs === null || parts === null ? null : storeEarnings(request, costs, parts);
   const savedHeat = energy.backupHeatNoFan - energy.backupHeat;
   const bought = savedHeat / inputs.efficiency;
+  const alternatives = alternativesOf(request, earnings, parts);
   const verdict = giveVerdict({
     faults: request.faults,
     savedHeat,
     netSavings: earnings?.netSavings ?? null,
     costOfHeat: earnings?.costOfHeat ?? null,
     missing,
-    measures: request.measures,
+    measures: alternatives.filter(({ kind }) => kind === "house"),
   });
   const result = {
     quantities,
@@ -80,6 +62,7 @@ export function worthChapter(request: WorthRequest): WorthResult {
     carbonSaved: bought * (fuel.carbon ?? inputs.gridCarbon) - energy.fanEnergy * inputs.gridCarbon,
     earnings,
     missing,
+    alternatives,
     verdict,
   };
   return { ...result, notices: worthNotices(result, request) };
@@ -99,20 +82,47 @@ function energyPrices({ prices, efficiency }: WorthInputs, fuel: Fuel): EnergyPr
   };
 }
 
+/** Prices and terms of all plans; null where energy has no price. */
+function planParts(inputs: WorthInputs, { heat, electricity }: EnergyPrices): PlanParts | null {
+  if (heat === null || electricity === null) return null;
+  return {
+    heat: { price: heat, escalation: inputs.fuelEscalation },
+    electricity: { price: electricity, escalation: inputs.electricityEscalation },
+    terms: { rate: inputs.discountRate, years: inputs.years },
+  };
+}
+
+/** The store and every measure on the house, the cheapest kilowatt-hour first, unpriced ones last. */
+function alternativesOf(
+  { inputs, energy, measures, coldestHourGain }: WorthRequest,
+  earnings: StoreEarnings | null,
+  parts: PlanParts | null,
+): readonly Alternative[] {
+  const saved = energy.backupHeatNoFan - energy.backupHeat;
+  const store = storeAlternative({ saved, coldestHourGain }, earnings);
+  const { prices } = inputs;
+  const house = measures.map((measure): Alternative =>
+    prices === null || parts === null
+      ? { ...unpriced(measure), capital: null, costOfHeat: null, netSavings: null }
+      : measureAlternative(measure, energy.backupHeatNoFan, prices, parts)
+  );
+  const place = ({ costOfHeat }: Alternative) => costOfHeat ?? Infinity;
+  return [store, ...house].toSorted((a, b) => place(a) < place(b) ? -1 : +(place(a) > place(b)));
+}
+
+function unpriced({ name, change, saved, coldestHourGain }: PricedMeasure) {
+  return { name, kind: "house", change, saved, coldestHourGain } as const;
+}
+
 /** What the store earns against a heater alone; null where a price it needs is missing. */
 function storeEarnings(
   { inputs, energy }: WorthRequest,
   costs: Costs,
-  prices: EnergyPrices,
+  parts: PlanParts,
 ): StoreEarnings | null {
   const first = inputs.labour === "own" ? costs.own : costs.hired;
-  if (first === null || prices.heat === null || prices.electricity === null) return null;
-  const terms: MoneyTerms = { rate: inputs.discountRate, years: inputs.years };
-  const parts: PlanParts = {
-    heat: { price: prices.heat, escalation: inputs.fuelEscalation },
-    electricity: { price: prices.electricity, escalation: inputs.electricityEscalation },
-    terms,
-  };
+  if (first === null) return null;
+  const { terms } = parts;
   const capital = first - inputs.grant;
   const plan = storePlan({
     initial: capital,

@@ -36,5 +36,18 @@ export function worthFigures(worth: WorthResult): readonly FigureRow[] {
       `${money}/kWh`,
       "levelised cost of the heat that the store saves",
     ),
+    bestMeasure(worth),
+  ];
+}
+
+/** The cheapest kilowatt-hour of all that has a price. */
+function bestMeasure({ alternatives, missing }: WorthResult): FigureRow {
+  const best = alternatives.find(({ costOfHeat, saved }) => costOfHeat !== null && saved > 0);
+  const label = "what saves a kilowatt-hour for least";
+  return [
+    "worth.bestMeasure",
+    best === undefined
+      ? { value: null, unit: "text", label: `${label}: no price for ${missing.join(", ")}` }
+      : { value: best.name, unit: "text", label },
   ];
 }

@@ -1,8 +1,9 @@
 /** What the store costs, what it earns, and whether to dig. @module */
 export type { MoneyYear, StoreEarnings, WorthInputs, WorthResult } from "./types.ts";
 export type { WorthGiven } from "./fields.ts";
+export type { Alternative, PricedMeasure } from "./alternatives.ts";
 export { worth } from "./chapter.ts";
-export type { WorthRequest, YearlyEnergy } from "./compute.ts";
+export type { WorthRequest, YearlyEnergy } from "./request.ts";
 export { costsByPart, worthChapter } from "./compute.ts";
 export type { DesignFacts } from "./design_faults.ts";
 export { designFaults, LEAST_FLOW_RATIO, LEAST_SHARE_OF_AIR } from "./design_faults.ts";

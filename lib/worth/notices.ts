@@ -1,7 +1,7 @@
 /** Messages of the worth chapter. @module */
 import { type Notice, notice } from "../basics/mod.ts";
 import { showBoth } from "../units/mod.ts";
-import type { WorthRequest } from "./compute.ts";
+import type { WorthRequest } from "./request.ts";
 import type { WorthResult } from "./types.ts";
 
 /** What a reader must know before he uses the money figures. */

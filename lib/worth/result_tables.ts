@@ -19,6 +19,15 @@ export function worthTables(worth: WorthResult): readonly ResultTable[] {
         ["basis", "", (row) => row.basis],
       ]),
     ]),
+    resultTable("worth-alternatives", worth.alternatives, [
+      ["name", "", (row) => row.name],
+      ["change", "", (row) => row.change],
+      ["heat saved", "kWh", (row) => row.saved],
+      ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
+      ["first cost", money, (row) => row.capital],
+      ["cost of heat saved", money === "" ? "" : `${money}/kWh`, (row) => row.costOfHeat],
+      ["net savings", money, (row) => row.netSavings],
+    ]),
     ...(earnings === null ? [] : [
       resultTable("worth-cash-flow", earnings.cashFlow, [
         ["year", "", (row) => row.year],

@@ -1,5 +1,6 @@
 /** What the worth chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
+import type { Alternative } from "./alternatives.ts";
 import type { Earnings } from "./money/comparison.ts";
 import type { Costs } from "./prices/costs.ts";
 import type { MaterialQuantity } from "./quantities/types.ts";
@@ -55,6 +56,8 @@ export interface WorthResult {
   readonly earnings: StoreEarnings | null;
   /** ids of prices that are missing; the reason for what is null */
   readonly missing: readonly string[];
+  /** the store and every measure on the house, the cheapest kWh first, those without a price last */
+  readonly alternatives: readonly Alternative[];
   /** dig, not yet or no */
   readonly verdict: VerdictGiven;
   /** messages for the reader */

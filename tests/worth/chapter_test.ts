@@ -53,6 +53,7 @@ function request(changes: Partial<WorthRequest["inputs"]> = {}): WorthRequest {
     energy: { backupHeat: 8000, backupHeatNoFan: 12_000, fanEnergy: 900 },
     faults: [],
     measures: [],
+    coldestHourGain: 4,
     runsFree: false,
   };
 }

@@ -82,8 +82,8 @@ export function storePlan(spending: StoreSpending, parts: PlanParts): CostPlan {
   };
 }
 
-/** Share of the life of the last one bought that is left when the years end. */
-function unusedLife(life: number, years: number): number {
+/** Share of the life, years, of the last one bought that is left when the study's years end. */
+export function unusedLife(life: number, years: number): number {
   const bought = replacementYears(life, years).at(-1) ?? 0;
   return Math.max(0, (bought + life - years) / life);
 }

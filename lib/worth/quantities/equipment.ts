@@ -33,7 +33,7 @@ export function equipmentRows(inputs: TakeOffInputs): MaterialQuantity[] {
       "water and alarm",
       "sump with a lid",
       1,
-      "where all drains end; also shows ground water",
+      "where all drains end; also shows groundwater",
     ],
     ["frost-alarm", "water and alarm", "frost alarm with a supply of its own", 1, "one a house"],
     ["permit", "papers", "permits and marking of buried services", 1, "ask before digging"],

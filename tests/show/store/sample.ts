@@ -120,6 +120,7 @@ export const ranking: readonly RankedMeasure[] = [
   {
     name: "as it is",
     kind: "present",
+    work: null,
     change: "",
     heatDemand: 30000,
     saved: 0,
@@ -129,6 +130,7 @@ export const ranking: readonly RankedMeasure[] = [
   {
     name: "sealing",
     kind: "house",
+    work: { id: "sealing", amount: 400, unit: "m²" },
     change: "leakage halved",
     heatDemand: 27000,
     saved: 3000,
@@ -138,6 +140,7 @@ export const ranking: readonly RankedMeasure[] = [
   {
     name: "water barrels",
     kind: "house",
+    work: { id: "sealing", amount: 400, unit: "m²" },
     change: "more water",
     heatDemand: 30300,
     saved: -300,
@@ -147,6 +150,7 @@ export const ranking: readonly RankedMeasure[] = [
   {
     name: "heat store",
     kind: "store",
+    work: null,
     change: "as planned",
     heatDemand: 26000,
     saved: 4000,

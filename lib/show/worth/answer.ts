@@ -1,0 +1,68 @@
+/** What the worth chapter answers. @module */
+import type { StoreResult } from "../../store/mod.ts";
+import { showBoth, showNumber } from "../../units/mod.ts";
+import type { VerdictReason, VerdictWord, WorthResult } from "../../worth/mod.ts";
+import { answerCard, type Light } from "../kit/answer.ts";
+import type { DisplayItem } from "../kit/figure.ts";
+import { killingText } from "../store/crop_words.ts";
+import { moneyText, priceText, yearsText } from "./money_words.ts";
+
+const LIGHTS: Readonly<Record<VerdictWord, Light>> = { dig: "yes", "not yet": "partly", no: "no" };
+
+/** The verdict card: dig, not yet or no, with the reasons that decided it. */
+export function answer(worth: WorthResult, store: StoreResult): DisplayItem {
+  const { verdict, earnings, currency } = worth;
+  return answerCard({
+    light: LIGHTS[verdict.word],
+    answer: `${verdictSentence(worth)} The store saves ${
+      showBoth(store.savedHeat, "energy")
+    } of heat a year for ${showBoth(store.fanEnergy, "energy")} of electricity; ${
+      killingText(store)
+    }.`,
+    ...(earnings === null ? {} : {
+      range:
+        `First cost ${moneyText(earnings.capitalOwnLabour, currency)} with the work by hand done ` +
+        `for nothing, ${
+          moneyText(earnings.capitalHiredLabour, currency)
+        } with it hired. Heat saved ` +
+        `costs ${priceText(earnings.costOfHeat, currency)}, heat from ${worth.fuel} ${
+          priceText(worth.heatPrice, currency)
+        }; simple payback: ${yearsText(earnings.simplePayback)}.`,
+    }),
+    drivenBy: "heat saved less the fans' electricity, the price of fuel, and what digging costs.",
+    changesWith: changesWith(worth),
+  });
+}
+
+/** The verdict and its reason in one or two sentences. */
+function verdictSentence(worth: WorthResult): string {
+  const { verdict, earnings, currency, fuel } = worth;
+  const list = verdict.first.join(", ");
+  const sentences: Readonly<Record<VerdictReason, string>> = {
+    "saves no heat": "No: the store saves no heat in this house and climate.",
+    faults: `Not yet: first mend the design: ${list}.`,
+    "prices missing": `Not yet: no price for ${list}, so nobody can say whether it pays.`,
+    "a heater alone costs less":
+      `No: over the years a heater on ${fuel} alone costs ${
+        moneyText(-(earnings?.netSavings ?? 0), currency)
+      } less (present value).` +
+      (list === "" ? "" : ` A kilowatt-hour is saved for less by: ${list}.`),
+    "another measure comes first":
+      `Not yet: it pays (${moneyText(earnings?.netSavings, currency)} of present value), but a ` +
+      `kilowatt-hour is saved for less by: ${list}. Do that first, then run the study again.`,
+    pays: `Dig: against a heater on ${fuel} alone it saves ${
+      moneyText(earnings?.netSavings, currency)
+    } of present value.`,
+  };
+  return sentences[verdict.reason];
+}
+
+function changesWith({ earnings, verdict, fuel }: WorthResult): string {
+  if (earnings === null) return "every quantity had a price.";
+  const factor = earnings.breakEvenFuel;
+  if (factor === null || factor === 0) return "the store cost less to build or to run.";
+  const times = showNumber(factor, 2);
+  return verdict.word === "no"
+    ? `the price of ${fuel} rose to ${times} times today's, or the work by hand cost nothing.`
+    : `the price of ${fuel} fell below ${times} times today's.`;
+}

@@ -1,0 +1,17 @@
+/** What people type for the exercises of the chapter, worked out by hand; units as told in typed.ts. */
+import type { Typed } from "../typed.ts";
+
+export const TYPED: Readonly<Record<string, Typed>> = {
+  "worth.payback": {
+    right: ["12", "12 years", "12.0", "about 12 years", 12],
+    wrong: [["9.2", 0], ["7.5", 1], ["40", 2]],
+  },
+  "worth.presentValue": {
+    right: ["70 %", "70%", "0.70", "0.7014", "70.1 %"],
+    wrong: [["64 %", 0], ["1.426", 1], ["73.5 %", 2]],
+  },
+  "worth.rival": {
+    right: ["sealing", "Sealing", '"sealing"', "sealing."],
+    wrong: [["store", 0], ["heater", 1]],
+  },
+};
