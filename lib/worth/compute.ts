@@ -48,6 +48,7 @@ export function worthChapter(request: WorthRequest): WorthResult {
     savedHeat,
     netSavings: earnings?.netSavings ?? null,
     costOfHeat: earnings?.costOfHeat ?? null,
+    heatPrice: prices.heat,
     missing,
     measures: alternatives.filter(({ kind }) => kind === "house"),
   });

@@ -28,7 +28,9 @@ export function worthFigures(worth: WorthResult): readonly FigureRow[] {
       "worth.payback",
       earnings?.simplePayback,
       "years",
-      "simple payback of the store against a heater alone",
+      earnings !== null && earnings.simplePayback === null
+        ? "simple payback of the store against a heater alone; never within the years looked at"
+        : "simple payback of the store against a heater alone",
     ),
     figure(
       "worth.costOfHeat",

@@ -27,6 +27,8 @@ export interface VerdictFacts {
   readonly netSavings: number | null;
   /** money for a kWh that the store saves, levelised; null where a price is missing */
   readonly costOfHeat: number | null;
+  /** money for a kWh of heat from the back-up heater; null where it has no price */
+  readonly heatPrice: number | null;
   /** names of prices that are missing */
   readonly missing: readonly string[];
   /** measures still to be taken on the house */
@@ -60,18 +62,19 @@ export interface VerdictGiven {
  * 3. A price is missing: not yet, find it.
  * 4. Heating alone costs less over the years: no.
  * 5. A measure on the house saves a kilowatt-hour for less than the store does: not yet, it first.
+ *    Only measures that themselves cost less than heating are named, here and beside a no.
  * 6. Otherwise dig.
  *
  * @param facts of the study
  */
 export function giveVerdict(facts: VerdictFacts): VerdictGiven {
-  const { savedHeat, faults, missing, netSavings, costOfHeat } = facts;
+  const { savedHeat, faults, missing, netSavings, costOfHeat, heatPrice } = facts;
   if (savedHeat <= 0) return { word: "no", reason: "saves no heat", first: [] };
   if (faults.length > 0) return { word: "not yet", reason: "faults", first: faults };
-  if (netSavings === null || costOfHeat === null) {
+  if (netSavings === null || costOfHeat === null || heatPrice === null) {
     return { word: "not yet", reason: "prices missing", first: missing };
   }
-  const cheaper = cheaperMeasures(facts.measures, costOfHeat);
+  const cheaper = cheaperMeasures(facts.measures, Math.min(costOfHeat, heatPrice));
   if (netSavings < 0) return { word: "no", reason: "a heater alone costs less", first: cheaper };
   if (cheaper.length > 0) {
     return { word: "not yet", reason: "another measure comes first", first: cheaper };

@@ -7,6 +7,7 @@ const PAYS: VerdictFacts = {
   savedHeat: 3000,
   netSavings: 0,
   costOfHeat: 0.1,
+  heatPrice: 0.2,
   missing: [],
   measures: [],
 };
@@ -50,6 +51,14 @@ Deno.test("a measure comes first where it saves a kilowatt-hour for less, and no
     first: ["sealing"],
   });
   assertEquals(verdict({ measures: [measure(null), measure(0.01, 0)] }).word, "dig");
+});
+
+Deno.test("a measure that costs more than heating is not named, not even beside a no", () => {
+  const measures = [{ name: "glazing", saved: 900, costOfHeat: 0.21 }];
+  assertEquals(verdict({ measures, costOfHeat: 0.4, netSavings: -1 }).first, []);
+  assertEquals(verdict({ measures, costOfHeat: 0.4, netSavings: -1, heatPrice: 0.22 }).first, [
+    "glazing",
+  ]);
 });
 
 Deno.test("measures are named cheapest first, with a no as well", () => {

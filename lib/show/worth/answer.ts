@@ -63,6 +63,6 @@ function changesWith({ earnings, verdict, fuel }: WorthResult): string {
   if (factor === null || factor === 0) return "the store cost less to build or to run.";
   const times = showNumber(factor, 2);
   return verdict.word === "no"
-    ? `the price of ${fuel} rose to ${times} times today's, or the work by hand cost nothing.`
+    ? `the price of ${fuel} rose to ${times} times today's and all else stayed as it is.`
     : `the price of ${fuel} fell below ${times} times today's.`;
 }

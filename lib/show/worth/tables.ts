@@ -12,7 +12,7 @@ export function costsTable({ costs, quantities, currency }: WorthResult): Displa
   return table(rows, [
     { head: "part", value: (row) => row.part },
     { head: "item", value: (row) => row.item },
-    { head: "to order", value: (row) => `${showNumber(row.order, 1)} ${row.unit}`, right: true },
+    { head: "to order", value: (row) => orderText(row), right: true },
     { head: "price", value: (row) => priceOf(row, currency), right: true },
     { head: "cost", value: (row) => moneyText(row.cost, currency), right: true },
   ], 'The board at the edge belongs to the house and is not counted; "–" has no price.');
@@ -20,7 +20,11 @@ export function costsTable({ costs, quantities, currency }: WorthResult): Displa
 
 function priceOf({ price, unit }: Partial<CostRow>, currency: string | null): string {
   if (price === null || price === undefined) return "–";
-  return `${showNumber(price, 2)} ${currency} per ${unit}`;
+  return `${showNumber(price, 2)} ${currency} per ${unit?.replace(/s$/, "")}`;
+}
+
+function orderText({ order, unit }: Pick<CostRow, "order" | "unit">): string {
+  return `${showNumber(order, unit === "pieces" ? 0 : 1)} ${unit}`;
 }
 
 /** The money figures, each in a line. */
