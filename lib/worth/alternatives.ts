@@ -21,11 +21,11 @@ export interface Alternative {
   readonly saved: number;
   /** K that the coldest hour gains without a heater */
   readonly coldestHourGain: number;
-  /** first cost */
+  /** first cost, money */
   readonly capital: number | null;
   /** levelised cost of a kWh saved */
   readonly costOfHeat: number | null;
-  /** present value saved against a heater alone */
+  /** present value saved against a heater alone, money */
   readonly netSavings: number | null;
 }
 

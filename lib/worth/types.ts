@@ -20,11 +20,11 @@ export interface MoneyYear {
 
 /** What the store earns, in the currency of the prices. */
 export interface StoreEarnings extends Earnings {
-  /** first cost less grants */
+  /** money of the first cost less grants */
   readonly capital: number;
-  /** the same with the work by hand done by the owner */
+  /** money, the same with the work by hand done by the owner */
   readonly capitalOwnLabour: number;
-  /** the same with all work hired */
+  /** money, the same with all work hired */
   readonly capitalHiredLabour: number;
   /** money for a kWh of the heat that the store saves, its electricity counted */
   readonly costOfHeat: number | null;

@@ -27,7 +27,7 @@ const PLAIN = [
   "0 to 1|−1 to 1",
   "shares?|ratios?|factors?|exponents?|fractions?|efficiency|emissivity|per cent",
   "numbers? of|count|counted|times",
-  "currency",
+  "currency|money",
   "over (?:the )?(?:mean|rated|all|standard)|relative",
   "velocity heads?|cosines?",
   "(?:Reynolds|Prandtl|Nusselt|Lewis) numbers?|refractive index",

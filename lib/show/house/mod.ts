@@ -49,6 +49,7 @@ export {
   type LossShare,
   lossShares,
   type MassStore,
+  type MeasureWork,
   nightTransmittance,
   type PlaneMonth,
   type PlaneMonths,

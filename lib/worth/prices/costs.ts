@@ -23,15 +23,15 @@ export interface Costs {
   readonly rows: readonly CostRow[];
   /** what the list does not price, by name */
   readonly missing: readonly string[];
-  /** materials, machines, licensed work and papers that have a price */
+  /** money for materials, machines, licensed work and papers that have a price */
   readonly bought: number;
   /** hours of work by hand at the list's rate; null where it has none */
   readonly labour: number | null;
-  /** allowance for what was not foreseen, on all the rest with hired labour */
+  /** money set aside for what was not foreseen, on all the rest with hired labour */
   readonly contingency: number;
-  /** first cost with the work hired; null where a price is missing */
+  /** money of the first cost with the work hired; null where a price is missing */
   readonly hired: number | null;
-  /** first cost with the work by hand done by the owner for nothing; null where a price is missing */
+  /** money of the first cost with the work by hand done by the owner for nothing; null where a price is missing */
   readonly own: number | null;
 }
 

@@ -19,11 +19,11 @@ export interface MaterialQuantity {
   readonly part: WorkPart;
   /** what is bought */
   readonly item: string;
-  /** net amount from the drawing */
+  /** net amount from the drawing, in the same unit as `unit` names */
   readonly amount: number;
   /** unit of the value */
   readonly unit: string;
-  /** amount to order, with waste */
+  /** amount to order, with waste, in the same unit */
   readonly order: number;
   /** how it was worked out */
   readonly basis: string;
