@@ -43,6 +43,7 @@ export function houseChapter(
   const column = floorColumn({
     geometry,
     edge: inputs,
+    film: model.floorFilm,
     properties: soil.properties,
     wave: soil.wave,
     layers: soil.layers,

@@ -14,6 +14,7 @@ import {
   quantityOrId,
 } from "../basics/fields.ts";
 import { findCrop } from "./crop/crop_table.ts";
+import { findFloorCover } from "./floor/floor_cover.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
 import { findWall } from "./skin/walls.ts";
 
@@ -96,6 +97,12 @@ export interface HouseInputs {
   readonly summerShadeAbove: number;
   /** id in data/crops */
   readonly crop: string;
+  /** id in data/floors of what lies on the beds */
+  readonly bedCover: string;
+  /** share of the floor that is paths, 0 to 1 */
+  readonly pathShare: number;
+  /** id in data/floors of what lies on the paths */
+  readonly pathCover: string;
   /** ratio of leaf area to floor area, 0 to 8; one for the year or twelve, January first */
   readonly leafArea: Monthly;
   /** degC */
@@ -167,6 +174,9 @@ export const houseFields: Fields<HouseGiven> = {
   summerShadeAbove: quantity,
   crop: id(findCrop),
   leafArea: open(byMonth),
+  bedCover: id(findFloorCover),
+  pathShare: quantity,
+  pathCover: id(findFloorCover),
   heatSetPoint: quantity,
   heatSetPointDay: open(quantity),
   ventSetPoint: quantity,

@@ -29,6 +29,14 @@ export {
   type FloorColumnInputs,
   WALL_WIDTH,
 } from "./floor/floor_column.ts";
+export {
+  findFloorCover,
+  FLOOR_COVERS,
+  floorCoupling,
+  type FloorCover,
+  floorEvaporation,
+  type FloorInputs,
+} from "./floor/floor_cover.ts";
 export { type FloorStepper, floorStepper } from "./floor/floor_stepper.ts";
 export { houseGeometry } from "./skin/geometry.ts";
 export { findGlazing, type Glazing, GLAZINGS } from "./skin/glazing_table.ts";

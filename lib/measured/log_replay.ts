@@ -110,6 +110,7 @@ function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
     } as HouseModel["inputs"],
     geometry: { parts: [], floorOutline: [], floorArea: ALL_FLOOR, volume: HEIGHT, perimeter: 0 },
     floorFilm: p.floorFilm,
+    surfaceFilm: p.floorFilm,
     floorView: new Float64Array(count),
     solarFloor: gained.map((heat) => heat * (1 - toAir - toCrop)),
     solarCrop: gained.map((heat) => heat * toCrop),

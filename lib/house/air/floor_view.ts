@@ -51,7 +51,7 @@ export function floorView(
   boundary: HouseBoundary,
 ): FloorView {
   const view = model.floorView[hour]!;
-  const film = model.floorFilm * model.geometry.floorArea;
+  const film = model.surfaceFilm * model.geometry.floorArea;
   const soil = Math.min(1, boundary.floorConductance / film);
   const radiation = Math.max(0, model.coverFilm - INSIDE_CONVECTION);
   const toCover = model.coverArea * view * radiation;

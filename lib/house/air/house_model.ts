@@ -22,8 +22,10 @@ export interface HouseModel {
   readonly inputs: HouseInputs;
   /** geometry worked out from the inputs */
   readonly geometry: HouseGeometry;
-  /** W/(m² K), constant film of the floor surface towards air and surroundings */
+  /** W/(m² K), constant, between what drives the floor and its soil: the film towards air and surroundings, and mulch or paving under it */
   readonly floorFilm: number;
+  /** W/(m² K), film of the floor's top surface alone, without what lies on the soil */
+  readonly surfaceFilm: number;
   /** share of the skin's view, hourly, that is floor with no leaves over it */
   readonly floorView: Float64Array;
   /** hourly solar absorbed by floor, crop, mass and air, W */

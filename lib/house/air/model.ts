@@ -12,6 +12,7 @@ import { thermalMass } from "../barrels_and_masonry.ts";
 import { openSky } from "../crop/canopy_cover.ts";
 import { findCrop } from "../crop/crop_table.ts";
 import { leafAreaByHour } from "../crop/leaf_area.ts";
+import { floorCoupling, floorEvaporation } from "../floor/floor_cover.ts";
 import { curtainSchedule } from "../skin/curtain.ts";
 import { FLOOR_FILM, INSIDE_CONVECTION, LEWIS_POWER, splitGlazing } from "../skin/films.ts";
 import { houseGeometry } from "../skin/geometry.ts";
@@ -59,7 +60,8 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   return {
     inputs,
     geometry,
-    floorFilm: FLOOR_FILM,
+    floorFilm: floorCoupling(inputs),
+    surfaceFilm: FLOOR_FILM,
     floorView: leafArea.map((leaves) => openSky(leaves) * floorArea / skinArea),
     solarFloor: shaded(gain.floor),
     solarCrop: shaded(gain.crop),
@@ -87,7 +89,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     ...thermalMass(inputs),
     coverArea: geometry.parts.reduce((sum, p) => sum + (p.kind === "glazed" ? p.area : 0), 0),
     coverFilm: splitGlazing(glazing.heatTransmittance, glazing.longWaveTransmittance).insideFilm,
-    floorVapour: floorArea * crop.wetFloor * INSIDE_CONVECTION /
+    floorVapour: floorArea * crop.wetFloor * floorEvaporation(inputs) * INSIDE_CONVECTION /
       (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
     leafArea,
     leafLength: crop.leafLength,

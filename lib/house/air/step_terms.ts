@@ -88,7 +88,7 @@ function surfaceAtStart(
   hour: number,
   boundary: HouseBoundary,
 ): number {
-  const film = model.floorFilm * model.geometry.floorArea;
+  const film = model.surfaceFilm * model.geometry.floorArea;
   const soil = Math.min(1, boundary.floorConductance / film);
   return soil * boundary.floorTemperature +
     (1 - soil) * (start.airTemperature + model.solarFloor[hour]! / film);
@@ -141,7 +141,7 @@ export function stepTerms(
     leakFlow: airChanges * leakageRate(model.inputs, difference, model.windSpeed[hour]!),
     ventFlow: airChanges * model.inputs.ventCapacity,
     heatCapacity: DRY_AIR_HEAT_CAPACITY + outsideRatio * VAPOUR_HEAT_CAPACITY,
-    floorFilm: model.floorFilm * floorArea,
+    floorFilm: model.surfaceFilm * floorArea,
     view: floorView(model, hour, skin, boundary),
     solarFloor: model.solarFloor[hour]!,
     solarCrop: model.solarCrop[hour]!,

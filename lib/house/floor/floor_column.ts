@@ -32,19 +32,21 @@ export type EdgeInputs =
  * @param geometry floor area and perimeter
  * @param edge insulation around the floor
  * @param conductivity W/(m K)
+ * @param film W/(m² K) of the floor, the bare one unless given
  * @returns the section; `perMetre` in W/(m K)
  */
 export function edgeLoss(
   geometry: Pick<HouseGeometry, "floorArea" | "perimeter">,
   edge: EdgeInputs,
   conductivity: number,
+  film: number = FLOOR_FILM,
 ): SectionHeat {
   return sectionHeat({
     halfWidth: geometry.floorArea / geometry.perimeter,
     wallWidth: WALL_WIDTH,
     wallBase: "adiabatic",
     conductivity,
-    insideFilm: FLOOR_FILM,
+    insideFilm: film,
     outsideFilm: OUTSIDE_GROUND_FILM,
     insulation: edge.edgeInsulation,
     insulationDepth: edge.edgeInsulation > 0 ? edge.edgeInsulationDepth : 0,
@@ -88,6 +90,8 @@ export interface FloorColumnInputs {
   readonly wave: SoilResult["wave"];
   /** soils from the surface down, whose water freezes; absent: nothing freezes */
   readonly layers?: readonly SoilLayer[] | undefined;
+  /** W/(m² K) of the floor and what lies on it; the bare floor's unless given */
+  readonly film?: number;
 }
 
 /** Water of each layer of the column; a layer that two soils share has its part of both. */
@@ -119,7 +123,8 @@ function floorWater(soils: readonly SoilLayer[], area: number): FreezingLumps {
  */
 export function floorColumn(inputs: FloorColumnInputs): FloorColumn {
   const { geometry, properties, wave } = inputs;
-  const section = edgeLoss(geometry, inputs.edge, properties.conductivity);
+  const film = inputs.film ?? FLOOR_FILM;
+  const section = edgeLoss(geometry, inputs.edge, properties.conductivity, film);
   const layers = FACES.length - 1;
   const area = geometry.floorArea;
   const thickness = FACES.slice(1).map((face, i) => face - FACES[i]!);
@@ -146,7 +151,7 @@ export function floorColumn(inputs: FloorColumnInputs): FloorColumn {
     ),
     sideways,
     surface: k * area / (thickness[0]! / 2),
-    film: FLOOR_FILM * area,
+    film: film * area,
     outside,
     edgeLossFactor: section.perMetre,
     water: inputs.layers === undefined ? undefined : floorWater(inputs.layers, area),
