@@ -1,7 +1,12 @@
 /** Fields of cell temperatures to reduced states and back, and the jump to what repeats. @module */
+import { dot } from "../../../basics/linear/vectors.ts";
 import { latentContent } from "../../../soil/mod.ts";
+import type { ConductionOperator } from "../../ground/operator.ts";
+import { type BandedFactor, factorShifted } from "./banded_cholesky.ts";
 import { BLOCK } from "./kernel.ts";
+import { slicePorts } from "./ports.ts";
 import type { ReducedSlice } from "./slice.ts";
+import { LeftOut } from "./steady.ts";
 
 /** Latent content of every zone for a field of cell temperatures, J/m. */
 function zoneContents(slice: ReducedSlice, cellTemperatures: Float64Array): number[] {
@@ -20,12 +25,13 @@ export function reducedState(
   lanes: number,
   cellTemperatures: Float64Array,
 ): Float64Array {
-  const { states, shapes, capacity } = slice;
-  const one = new Float64Array(states);
-  for (let c = 0; c < capacity.length; c++) {
-    const heat = capacity[c]! * cellTemperatures[c]!;
-    for (let k = 0; k < states; k++) one[k]! += shapes[c * states + k]! * heat;
-  }
+  const { states, shapes, operator } = slice;
+  const heat = operator.capacity.map((value, c) => value * cellTemperatures[c]!);
+  const size = heat.length;
+  const one = Float64Array.from(
+    { length: states },
+    (_, k) => dot(shapes.subarray(k * size, (k + 1) * size), heat),
+  );
   const padded = Math.ceil(lanes / BLOCK) * BLOCK;
   const zones = slice.zones.length;
   const state = new Float64Array(padded * states + 2 * lanes * zones);
@@ -40,19 +46,32 @@ export function everyFourth(values: Float64Array, start: number, count: number):
   return Float64Array.from({ length: count }, (_, k) => values[start + BLOCK * k]!);
 }
 
-/** Temperatures of all cells from the states and inputs of one lane, degC. */
+/** Slices factored without shift, for the fields of those whose cells were asked for. */
+const factored = new WeakMap<ConductionOperator, BandedFactor>();
+
+function atRest(operator: ConductionOperator): BandedFactor {
+  const known = factored.get(operator) ?? factorShifted(operator, 0);
+  factored.set(operator, known);
+  return known;
+}
+
+/**
+ * Temperatures of all cells from the states and inputs of one lane, degC. What the left-out states
+ * add is solved for, which costs less than to hold it for every port.
+ */
 export function cellField(
   slice: ReducedSlice,
   state: Float64Array,
   input: Float64Array,
 ): Float64Array {
-  const { states, ports, shapes, directShapes } = slice;
-  return Float64Array.from(slice.capacity, (_, c) => {
-    let value = 0;
-    for (let k = 0; k < states; k++) value += shapes[c * states + k]! * state[k]!;
-    for (let q = 0; q < ports; q++) value += directShapes[c * ports + q]! * input[q]!;
-    return value;
+  const { shapes, operator, zones } = slice;
+  const ports = slicePorts(operator, zones);
+  const field = new LeftOut(operator, ports, slice, atRest(operator)).field(shapes, input);
+  state.forEach((value, k) => {
+    const from = k * field.length;
+    for (let c = 0; c < field.length; c++) field[c]! += value * shapes[from + c]!;
   });
+  return field;
 }
 
 /**

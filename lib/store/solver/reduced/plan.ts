@@ -13,12 +13,23 @@ export interface StepPlan {
   readonly response: Float64Array;
 }
 
+/** Below this the first terms of a series are more accurate than the difference. */
+const SMALL = 1e-4;
+
+/** (1 − (1 − e^(−λΔt))/(λΔt))/λ: the mean over a step of what a unit of input has added, over gain². */
+function meanAdded(rate: number, seconds: number): number {
+  const x = rate * seconds;
+  if (x < SMALL) return seconds * (1 / 2 - x / 6 + x * x / 24);
+  return (1 + Math.expm1(-x) / x) / rate;
+}
+
 /** Works the constants out. */
 export function planStep(slice: ReducedSlice, seconds: number): StepPlan {
   const { states, ports, rates, gains, direct } = slice;
   const decay = rates.map((rate) => Math.exp(-rate * seconds));
   const growth = rates.map((rate) => -Math.expm1(-rate * seconds) / rate);
   const mean = new Float64Array(ports * states);
+  const added = rates.map((rate) => meanAdded(rate, seconds));
   const response = direct.slice();
   for (let p = 0; p < ports; p++) {
     for (let k = 0; k < states; k++) {
@@ -27,8 +38,7 @@ export function planStep(slice: ReducedSlice, seconds: number): StepPlan {
     for (let q = 0; q < ports; q++) {
       let sum = 0;
       for (let k = 0; k < states; k++) {
-        sum += gains[p * states + k]! * gains[q * states + k]! *
-          (1 - growth[k]! / seconds) / rates[k]!;
+        sum += gains[p * states + k]! * gains[q * states + k]! * added[k]!;
       }
       response[p * ports + q]! += sum;
     }

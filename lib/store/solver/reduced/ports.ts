@@ -1,32 +1,81 @@
-/** Ports of a slice as vectors over its cells, and patterns over its tubes. @module */
+/** Ports of a slice as weights over its cells, and patterns over its tubes. @module */
 import type { ConductionOperator } from "../../ground/operator.ts";
 import type { FreezingZone } from "../../ground/zones.ts";
 
-/** Weights over listed cells as a vector over all. */
-function spread(size: number, cells: Int32Array, weights: Float64Array): Float64Array {
-  const vector = new Float64Array(size);
-  cells.forEach((cell, k) => vector[cell] = weights[k]!);
-  return vector;
+/** A port: what flows in is shared over cells by weights, and the same weights say what it sees. */
+export interface Port {
+  readonly cells: Int32Array;
+  readonly weights: Float64Array;
 }
 
-/** Zones as ports: W/m in, mean temperature out. */
-export function zoneVectors(
+/** Floor, outside, deep end. */
+const SURFACES = 3;
+
+/**
+ * Ports of a slice: tubes (W/m in, block temperature out), floor, outside and deep end (K in,
+ * Σ g·T out), zones (W/m in, mean temperature out).
+ */
+export function slicePorts(
   operator: ConductionOperator,
   zones: readonly FreezingZone[],
-): Float64Array[] {
-  return zones.map((zone) => spread(operator.capacity.length, zone.cells, zone.weights));
+): Port[] {
+  const { tubes, floor, outdoor, deep } = operator;
+  const surfaces = [floor, outdoor, deep].map(({ cells, conductances }) => ({
+    cells,
+    weights: conductances,
+  }));
+  return [...tubes, ...surfaces, ...zones];
 }
 
-/** Port vectors by cell: tubes, floor, outside, deep end. */
-export function portVectors(operator: ConductionOperator): Float64Array[] {
-  const size = operator.capacity.length;
-  const vectorOf = (cells: Int32Array, weights: Float64Array) => spread(size, cells, weights);
-  return [
-    ...operator.tubes.map((tube) => vectorOf(tube.cells, tube.weights)),
-    vectorOf(operator.floor.cells, operator.floor.conductances),
-    vectorOf(operator.outdoor.cells, operator.outdoor.conductances),
-    vectorOf(operator.deep.cells, operator.deep.conductances),
-  ];
+/** What a port sees of a field by cell. */
+export function seenBy({ cells, weights }: Port, field: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < cells.length; k++) sum += weights[k]! * field[cells[k]!]!;
+  return sum;
+}
+
+/** Sum of a port's weights: what it sees of 1 in every cell. */
+export function weightOf({ weights }: Port): number {
+  return weights.reduce((sum, weight) => sum + weight, 0);
+}
+
+/** Inputs at the ports as heat by cell. */
+export function spreadInputs(
+  size: number,
+  ports: readonly Port[],
+  inputs: Float64Array,
+): Float64Array {
+  const heat = new Float64Array(size);
+  ports.forEach(({ cells, weights }, p) => {
+    const input = inputs[p]!;
+    if (input === 0) return;
+    for (let k = 0; k < cells.length; k++) heat[cells[k]!]! += input * weights[k]!;
+  });
+  return heat;
+}
+
+/**
+ * Inputs less what warms the slice as a whole: the surfaces lowered by so many kelvins that as much
+ * heat leaves through them as comes in. What is left over has an answer of its own size even where
+ * the slice is nearly sealed.
+ *
+ * @param tubes number of them: the surfaces' ports follow
+ * @param weights of each port, summed
+ * @param inputs by port
+ */
+export function balancedInputs(
+  tubes: number,
+  weights: readonly number[],
+  inputs: Float64Array,
+): Float64Array {
+  const leak = leakOf(tubes, weights);
+  const put = inputs.reduce((sum, input, p) => sum + input * weights[p]!, 0);
+  return inputs.map((input, p) => p >= tubes && p < tubes + SURFACES ? input - put / leak : input);
+}
+
+/** W/(m K) out of the slice through all its surfaces. */
+export function leakOf(tubes: number, weights: readonly number[]): number {
+  return weights.slice(tubes, tubes + SURFACES).reduce((sum, weight) => sum + weight, 0);
 }
 
 /** Tubes of one layer: tubes whose blocks lie in the same row of cells. */
@@ -48,14 +97,20 @@ export function layerPatterns(operator: ConductionOperator, waves: number): numb
   );
 }
 
-/** Sum of vectors with factors. */
-export function combine(
-  vectors: readonly Float64Array[],
-  pattern: readonly number[],
-): Float64Array {
-  const sum = new Float64Array(vectors[0]!.length);
-  pattern.forEach((factor, k) => {
-    if (factor !== 0) vectors[k]!.forEach((value, c) => sum[c]! += factor * value);
-  });
-  return sum;
+/** Waves across all layers together, and fewest in one: more tubes than that share patterns. */
+const WAVES = 24;
+const LEAST_WAVES = 6;
+
+/**
+ * Patterns that stand for the tubes one by one: as many waves as there are tubes where these are
+ * few; of a long row the smooth waves and the tubes at its ends alone, for those between are alike.
+ */
+export function tubePatterns(operator: ConductionOperator): number[][] {
+  const layers = layersOf(operator);
+  const waves = Math.max(LEAST_WAVES, Math.floor(WAVES / layers.length));
+  const ends = layers.flatMap((layer) => layer.length > waves ? [layer[0]!, layer.at(-1)!] : []);
+  return [
+    ...layerPatterns(operator, waves),
+    ...ends.map((end) => operator.tubes.map((_, tube) => tube === end ? 1 : 0)),
+  ];
 }

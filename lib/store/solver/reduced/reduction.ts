@@ -1,10 +1,11 @@
 /** The slice reduced to a few dozen states that see and answer like the full mesh. @module */
-import { assembleSlice } from "./assembly.ts";
-import { krylovBasis } from "./krylov.ts";
 import type { ConductionOperator } from "../../ground/operator.ts";
-import { cellShapes, fullModes, keptModes } from "./modes.ts";
 import type { FreezingZone } from "../../ground/zones.ts";
-import { portVectors, zoneVectors } from "./ports.ts";
+import { assembleSlice } from "./assembly.ts";
+import { factorShifted } from "./banded_cholesky.ts";
+import { krylovFields } from "./krylov.ts";
+import { fullModes, keptStates } from "./modes.ts";
+import { leakOf, slicePorts, weightOf } from "./ports.ts";
 import type { ReducedSlice } from "./slice.ts";
 import { keptDirections, weightedInputs, zoneInputs } from "./truncation.ts";
 export type { ReducedSlice } from "./slice.ts";
@@ -20,6 +21,22 @@ export function productionStates(tubes: number, zones = 0): number {
   return Math.min(128, Math.round(30 + 2.2 * tubes + 0.3 * zones));
 }
 
+/** 1/s: a slice that cools more slowly, over ten million years, cannot be told from a sealed one. */
+const SLOWEST_COOLING = 3e-15;
+
+/** @throws {RangeError} where the slice is sealed, or as good as */
+function requireLeak(operator: ConductionOperator, leak: number): void {
+  const held = operator.capacity.reduce((sum, value) => sum + value, 0);
+  if (leak > SLOWEST_COOLING * held) return;
+  throw new RangeError(
+    `the slice of soil is sealed: expected a floor, a surface outside or a lower end that lets more than ${
+      (SLOWEST_COOLING * held).toPrecision(1)
+    } W/K through for each metre, found ${
+      leak.toPrecision(3)
+    } W/K; let heat pass the floor or the ground outside`,
+  );
+}
+
 /**
  * Reduces a slice: rational Krylov space at nine shifts, then balanced truncation. The system is
  * symmetric with inputs = outputs, so both Gramians are one and the projection keeps stability;
@@ -32,28 +49,27 @@ export function productionStates(tubes: number, zones = 0): number {
  * @param operator slice
  * @param states how many to keep; as in production unless given
  * @param zones in which its water freezes; none unless given
+ * @throws {RangeError} where hardly any heat leaves the slice: it has no steady answer
  */
 export function reduceSlice(
   operator: ConductionOperator,
   states?: number,
   zones: readonly FreezingZone[] = [],
 ): ReducedSlice {
-  const wanted = states ?? productionStates(operator.tubes.length, zones.length);
-  const root = operator.capacity.map(Math.sqrt);
-  const driven = portVectors(operator);
-  const frozen = zoneVectors(operator, zones);
-  const ports = [...driven, ...frozen];
-  const { basis, steady } = krylovBasis(operator, driven, root, frozen);
-  const full = fullModes(operator, { basis, root, ports });
+  const tubes = operator.tubes.length;
+  const wanted = states ?? productionStates(tubes, zones.length);
+  const ports = slicePorts(operator, zones);
+  const weights = ports.map(weightOf);
+  requireLeak(operator, leakOf(tubes, weights));
+  const atRest = factorShifted(operator, 0);
+  const fields = krylovFields(operator, ports, weights, atRest);
+  const full = fullModes(operator, fields, ports);
   const kept = keptDirections({
     rates: full.rates,
     gains: full.gains,
     content: full.content,
-    inputs: [...weightedInputs(operator), ...zoneInputs(zones, driven.length)],
-    states: Math.min(wanted, basis.length),
+    inputs: [...weightedInputs(operator), ...zoneInputs(zones, tubes + 3)],
+    states: Math.min(wanted, full.rates.length),
   });
-  const modal = keptModes(full, kept);
-  const shapes = cellShapes({ full, kept, modal, basis, root });
-  const rates = Float64Array.from(modal.values);
-  return assembleSlice({ operator, zones, ports, steady, shapes, rates });
+  return assembleSlice({ operator, zones, atRest, ...keptStates(operator, fields, full, kept) });
 }

@@ -1,4 +1,5 @@
 /** A slice as the fast engine knows it, and what that engine can do. @module */
+import type { ConductionOperator } from "../../ground/operator.ts";
 import type { FreezingZone } from "../../ground/zones.ts";
 import type { SoilEngine } from "../engine.ts";
 
@@ -11,6 +12,8 @@ export interface ReducedSlice {
   readonly states: number;
   readonly tubes: number;
   readonly ports: number;
+  /** the slice as it was, cell by cell */
+  readonly operator: ConductionOperator;
   /** none where nothing freezes; their ports come last */
   readonly zones: readonly FreezingZone[];
   /** 1/s */
@@ -27,11 +30,8 @@ export interface ReducedSlice {
   readonly store: Float64Array;
   /** temperature between the tubes by port: part of the left-out fast states */
   readonly storeDirect: Float64Array;
-  /** cell·states + state: temperature of each cell by state */
+  /** state·cells + cell: temperature of each cell by state */
   readonly shapes: Float64Array;
-  /** cell·ports + port: what the left-out fast states add to each cell at once */
-  readonly directShapes: Float64Array;
-  readonly capacity: Float64Array;
 }
 
 /** What modal states can do beyond any engine. */
