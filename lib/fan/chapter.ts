@@ -2,7 +2,7 @@
 import { chapter, extra } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import type { HeadersInputs, HeadersResult } from "../headers/mod.ts";
-import type { HouseResult } from "../house/types.ts";
+import type { HouseInputs } from "../house/types.ts";
 import { designAir, type TubesInputs } from "../tubes/mod.ts";
 import { fanChapter } from "./compute.ts";
 import { completeFan } from "./defaults.ts";
@@ -24,12 +24,9 @@ interface FanEarlier {
 }
 
 interface VariantsStudy extends FanStudy {
+  readonly house: Pick<HouseInputs, "length" | "width">;
   readonly tubes: TubesInputs;
   readonly headers: HeadersInputs;
-}
-
-interface VariantsEarlier extends FanEarlier {
-  readonly house: Pick<HouseResult, "geometry">;
 }
 
 /** The remark says nothing of the fan itself. */
@@ -60,14 +57,11 @@ export const fan = chapter({
   extras: {
     /** Other fans, numbers, speeds and elevations. */
     fanVariants: extra({
-      after: ["house", "headers"],
-      takes: (study: VariantsStudy, earlier: VariantsEarlier) => ({
+      after: ["headers"],
+      takes: (study: VariantsStudy, earlier: FanEarlier) => ({
         ...takes(study, earlier),
         field: {
-          house: {
-            floorArea: earlier.house.geometry.floorArea,
-            perimeter: earlier.house.geometry.perimeter,
-          },
+          house: { length: study.house.length, width: study.house.width },
           tubesInputs: study.tubes,
           headersInputs: study.headers,
           airTemperature: designAir(study).airTemperature,

@@ -15,7 +15,7 @@ export interface ElevationTrial extends FanTrial {
 
 /** House, tubes and headers of a study, to be worked out again in thinner air. */
 export interface HigherField {
-  /** m² of floor and m around it */
+  /** length and width of the house, m */
   readonly house: TubesSurroundings["house"];
   /** `tubes` section of the study */
   readonly tubesInputs: TubesInputs;

@@ -34,8 +34,23 @@ function inOneLane(model: SoilModel): SoilModel {
 }
 
 /**
- * The settled years without a store, in hourly steps. They start from undisturbed ground and hang
- * on nothing that the fan does.
+ * A settled year without a store, in hourly steps. It starts from undisturbed ground and hangs on
+ * nothing that the fan does.
+ *
+ * @param request study and results of the earlier chapters
+ * @param model the soil
+ * @param house the house as it is heated
+ */
+export function baselineYear(
+  request: StoreRequest,
+  model: SoilModel,
+  house: HouseModel,
+): SettledYear {
+  return settledYear({ request, model: inOneLane(model), house, fan: false, jumps: JUMPS });
+}
+
+/**
+ * The settled years without a store: free-running, and held at the set point.
  *
  * @param request study and results of the earlier chapters
  * @param model the soil
@@ -46,13 +61,6 @@ export function baselineYears(
   model: SoilModel,
   house: HouseModel,
 ): Baseline {
-  const year = (heaterPower: number) =>
-    settledYear({
-      request,
-      model: inOneLane(model),
-      house: withHeater(house, heaterPower),
-      fan: false,
-      jumps: JUMPS,
-    });
+  const year = (heater: number) => baselineYear(request, model, withHeater(house, heater));
   return { free: year(0), held: year(Infinity) };
 }

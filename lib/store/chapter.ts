@@ -2,7 +2,7 @@
 import { chapter, extra } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
 import type { FanResult } from "../fan/types.ts";
-import type { HeadersResult } from "../headers/types.ts";
+import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
 import type { HouseInputs, HouseResult } from "../house/types.ts";
 import type { SoilInputs, SoilResult } from "../soil/types.ts";
 import { designAir } from "../tubes/mod.ts";
@@ -37,6 +37,7 @@ interface StoreStudy {
   readonly soil: SoilInputs;
   readonly house: HouseInputs;
   readonly tubes: TubesInputs;
+  readonly headers: HeadersInputs;
 }
 
 interface StoreEarlier {
@@ -225,10 +226,15 @@ export const store = chapter({
     }),
     /** Other tube fields, with the study's own soil, fan and hours. */
     fieldSearch: extra({
-      after: ["soil", "house", "tubes", "fan", "store"],
-      takes: (study: StoreStudy, { soil, house, tubes, fan, store }: ExtrasEarlier) => ({
+      after: ["soil", "tubes", "fan", "store"],
+      takes: (study: StoreStudy, { soil, tubes, fan, store }: ExtrasEarlier) => ({
         inputs: study.tubes,
-        house: house.geometry,
+        house: { length: study.house.length, width: study.house.width },
+        headers: {
+          diameter: study.headers.diameter,
+          returnDiameter: study.headers.returnDiameter,
+          groups: study.headers.groups,
+        },
         footingDepth: study.house.footingDepth,
         air: designAir(study),
         soil: {

@@ -1,17 +1,21 @@
 /** Fields around the one of the study, searched with the study's own soil, fan and hours. @module */
 import type { FanResult } from "../fan/types.ts";
-import type { HouseGeometry } from "../house/types.ts";
+import { fieldPit, type HeadersInputs } from "../headers/mod.ts";
 import type { SoilProperties } from "../soil/types.ts";
 import {
   costClasses,
   DEMO_SEARCH_PRICES,
   type DesignAir,
+  type DugField,
   type FieldPick,
   fieldPicks,
+  type FloorSize,
   INLET_SWING,
+  type Pit,
   type SearchAround,
   searchAround,
   type SearchPrices,
+  tubePositions,
   type TubesInputs,
   type TubesResult,
 } from "../tubes/mod.ts";
@@ -21,8 +25,10 @@ import { fanHoursPerDay } from "./fan_by_month.ts";
 export interface FieldSearchQuestion {
   /** `tubes` section of the study */
   readonly inputs: TubesInputs;
-  /** geometry of the house */
-  readonly house: HouseGeometry;
+  /** length and width of the house, m */
+  readonly house: FloorSize;
+  /** sizes and number of the study's headers; every field is given headers of these sizes */
+  readonly headers: Pick<HeadersInputs, "diameter" | "returnDiameter" | "groups">;
   /** underside of the footing below the floor, m; null where it is not known */
   readonly footingDepth: number | null;
   /** Pa and degC */
@@ -64,10 +70,21 @@ export function fieldSearch(question: FieldSearchQuestion): FieldSearch {
     fanEfficiency: fan.efficiency,
     fanHours: fanHoursPerDay(question.fanShare),
     prices: prices ?? DEMO_SEARCH_PRICES,
+    pit: (field) => pitOf(field, question),
   });
   return {
     ...found,
     picks: fieldPicks(found),
     costClasses: found.front.length === 0 ? null : costClasses(found.front),
   };
+}
+
+/** The headers chapter's pit; one pair of headers a layer where the study has that. */
+function pitOf(field: DugField, { inputs, headers }: FieldSearchQuestion): Pit {
+  const each = headers.groups === inputs.layers;
+  return fieldPit({
+    tubes: { positions: tubePositions(field), product: field.product, length: field.length },
+    slope: inputs.slope,
+    headers: { ...headers, groups: each ? field.layers : Math.min(headers.groups, field.count) },
+  });
 }

@@ -1,7 +1,7 @@
 /** The tubes chapter: how many, how long, what pressure, what heat? @module */
 import { chapter, extra, withoutNotices } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
-import type { HouseResult } from "../house/types.ts";
+import type { HouseInputs } from "../house/types.ts";
 import type { SoilResult } from "../soil/types.ts";
 import { tubesChapter } from "./compute.ts";
 import { completeTubes } from "./defaults.ts";
@@ -14,24 +14,21 @@ import { tubesVariants } from "./variants.ts";
 import { tubesTables, tubesVariantsTables } from "./result_tables.ts";
 
 interface TubesStudy {
+  readonly house: Pick<HouseInputs, "length" | "width">;
   readonly tubes: TubesInputs;
   readonly climate: ClimateYear;
 }
 
-interface TubesEarlier {
-  readonly house: Pick<HouseResult, "geometry">;
-}
-
-interface VariantsEarlier extends TubesEarlier {
+interface VariantsEarlier {
   readonly soil: SoilResult;
   readonly tubes: TubesResult;
 }
 
-function takes(study: TubesStudy, { house }: TubesEarlier) {
+function takes(study: TubesStudy) {
   return {
     inputs: study.tubes,
     surroundings: {
-      house: { floorArea: house.geometry.floorArea, perimeter: house.geometry.perimeter },
+      house: { length: study.house.length, width: study.house.width },
       ...designAir(study),
     },
   };
@@ -41,7 +38,7 @@ function takes(study: TubesStudy, { house }: TubesEarlier) {
 export const tubes = chapter({
   name: "tubes",
   section: { fields: tubesFields, complete: completeTubes },
-  after: ["house"],
+  after: [],
   takes,
   compute: ({ inputs, surroundings }) => summariseTubes(tubesChapter(inputs, surroundings)),
   figures: tubesFigures,
@@ -49,9 +46,9 @@ export const tubes = chapter({
   extras: {
     /** Other tubes, flows, numbers and lengths; silt and water. */
     tubesVariants: extra({
-      after: ["soil", "house", "tubes"],
-      takes: (study: TubesStudy, { soil, house, tubes }: VariantsEarlier) => {
-        const { inputs, surroundings } = takes(study, { house });
+      after: ["soil", "tubes"],
+      takes: (study: TubesStudy, { soil, tubes }: VariantsEarlier) => {
+        const { inputs, surroundings } = takes(study);
         const { conductivity, heatCapacity } = soil.properties;
         return {
           inputs,

@@ -9,14 +9,14 @@ import { type Notice, notice, requireInRange } from "../basics/mod.ts";
 import type { HouseGeometry } from "../house/types.ts";
 import { effectiveness, filmCoefficient, transferUnits } from "./film.ts";
 import { EXIT_LOSS, FLUSH_INLET_LOSS, tubeLoss } from "./pressure.ts";
-import { floorSides, tubePositions } from "./positions.ts";
+import { floorExtents, type FloorSize, tubePositions } from "./positions.ts";
 import { findTube } from "./products.ts";
 import type { TubesInputs, TubesResult } from "./types.ts";
 
 /** What the tubes need from elsewhere. */
 export interface TubesSurroundings {
   /** of the geometry of the house: m² of floor and m around it */
-  readonly house: Pick<HouseGeometry, "floorArea" | "perimeter">;
+  readonly house: FloorSize;
   /** Pa */
   readonly pressure: number;
   /** degC of the air in the tubes */
@@ -89,10 +89,7 @@ function tubesNotices(
   const { house } = surroundings;
   const list: Notice[] = [];
   const warn = (text: string): void => void list.push(notice("warning", "tubes", text));
-  const sides = floorSides(house.floorArea, house.perimeter);
-  const [along, across] = inputs.direction === "along"
-    ? [sides.length, sides.width]
-    : [sides.width, sides.length];
+  const { along, across } = floorExtents(house, inputs.direction);
   const half = Math.max(...tube.positions.map(({ x }) => Math.abs(x)));
   const fieldWidth = 2 * half + tube.product.outsideDiameter;
   if (inputs.length > along + 0.01) {

@@ -1,6 +1,6 @@
 /** Tubes: friction, heat transfer, pressure, layout. @module */
-export type { FieldLayout, FloorSides, TubePosition } from "./positions.ts";
-export { floorSides, tubePositions, tubesByLayer } from "./positions.ts";
+export type { FieldLayout, FloorSize, TubePosition } from "./positions.ts";
+export { floorExtents, tubePositions, tubesByLayer } from "./positions.ts";
 export type { TubeFlow, TubeLoss } from "./pressure.ts";
 export {
   crossSection,
@@ -43,14 +43,16 @@ export { airChangeFlow, flowLedCount, heatLedCount } from "./rule_of_thumb_count
 export type { LengthQuestion, LengthRow } from "./marginal.ts";
 export { kneeLength, marginalHeat, tubeHeat } from "./marginal.ts";
 export type { FloorLimits } from "./floor_fit.ts";
-export { BEDDING, depthBesideFooting, floorFit } from "./floor_fit.ts";
+export { depthBesideFooting, floorFit } from "./floor_fit.ts";
 export { allowance } from "./allowances.ts";
 export type { Pit, PitContents } from "./pit.ts";
 export { pitRound, pitVolume } from "./pit.ts";
 export type { FootingLine, Footings } from "./footing.ts";
 export { footingAtRisk, footingLine, footingRemark, footingWarning } from "./footing.ts";
 export type {
+  DugField,
   FieldCandidate,
+  PitOf,
   SearchChoices,
   SearchLimits,
   SearchPrices,

@@ -55,23 +55,26 @@ export function tubePositions(layout: FieldLayout): readonly TubePosition[] {
   );
 }
 
-/** Length and width of a rectangular floor. */
-export interface FloorSides {
-  /** the longer side, m */
+/** The floor of a house. */
+export interface FloorSize {
+  /** along the ridge, m */
   readonly length: number;
-  /** the shorter side, m */
+  /** across it, m; may be the longer side */
   readonly width: number;
 }
 
 /**
- * Sides of a rectangle from its area and perimeter; a square where no rectangle has both.
+ * Extent of the floor along the tubes and across them.
  *
- * @param floorArea m²
- * @param perimeter m
- * @returns the sides
+ * @param house length and width, m
+ * @param direction of the tubes: along or across the length of the house
+ * @returns both, m
  */
-export function floorSides(floorArea: number, perimeter: number): FloorSides {
-  const half = perimeter / 4;
-  const spread = Math.sqrt(Math.max(0, half ** 2 - floorArea));
-  return { length: half + spread, width: half - spread };
+export function floorExtents(
+  { length, width }: FloorSize,
+  direction: "along" | "across",
+): { readonly along: number; readonly across: number } {
+  return direction === "along"
+    ? { along: length, across: width }
+    : { along: width, across: length };
 }

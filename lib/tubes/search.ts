@@ -9,10 +9,11 @@
 import type { AirProperties } from "../air/mod.ts";
 import { tubeHeat } from "./marginal.ts";
 import { soilRadius } from "./periodic.ts";
-import { BEDDING, floorFit, type FloorLimits } from "./floor_fit.ts";
+import { floorFit, type FloorLimits } from "./floor_fit.ts";
 import { crossSection, tubeLoss } from "./pressure.ts";
 import { findTube } from "./products.ts";
-import { tubesByLayer } from "./positions.ts";
+import { type Pit, pitVolume } from "./pit.ts";
+import type { FieldLayout } from "./positions.ts";
 import type { TubeProduct } from "./types.ts";
 
 /** What may be chosen. */
@@ -43,6 +44,17 @@ export interface SearchLimits {
   readonly floor: FloorLimits;
 }
 
+/** A field to be dug in. */
+export interface DugField extends FieldLayout {
+  /** m of one tube */
+  readonly length: number;
+  /** the tube */
+  readonly product: TubeProduct;
+}
+
+/** The pit that a field needs, with its headers. */
+export type PitOf = (field: DugField) => Pit;
+
 /** What the search needs to know besides. */
 export interface SearchSetting {
   /** m³/s of the whole field */
@@ -67,6 +79,8 @@ export interface SearchSetting {
   readonly fanHours: number;
   /** prices of tubes and digging */
   readonly prices: SearchPrices;
+  /** the pit that a field needs, tubes and headers */
+  readonly pit: PitOf;
 }
 
 /** Prices, in any one currency. */
@@ -181,8 +195,8 @@ function refusal(
   const { air, extraLosses } = setting;
   const loss = tubeLoss({ product, length, airFlow, extraLosses, air });
   if (loss.pressureDrop > limits.pressureMax) return "pressure too high";
-  const field = { ...choice, layerSpacing: setting.layerSpacing };
-  return floorFit(field, product, limits.floor);
+  const field = { ...choice, layerSpacing: setting.layerSpacing, product };
+  return floorFit(field, limits.floor, setting.pit(field));
 }
 
 function candidate(
@@ -223,16 +237,12 @@ function candidate(
   };
 }
 
-/** Tubes, ends and the pit from the floor down to {@link BEDDING} below the lowest tubes. */
+/** Tubes, ends and digging the pit. */
 function fieldCost(choice: Choice, product: TubeProduct, setting: SearchSetting): number {
   const { prices, layerSpacing } = setting;
   const perMetre = prices.tubePerMetre[product.id] ?? Infinity;
-  const inLayer = tubesByLayer(choice.count, choice.layers)[0]!;
-  const width = (inLayer - 1) * choice.spacing + product.outsideDiameter + 0.3;
-  const deep = choice.depth + (choice.layers - 1) * layerSpacing + product.outsideDiameter / 2 +
-    BEDDING;
   return choice.count * (choice.length * perMetre + prices.perTube) +
-    width * deep * choice.length * prices.excavation;
+    pitVolume(setting.pit({ ...choice, layerSpacing, product })) * prices.excavation;
 }
 
 /**

@@ -5,14 +5,13 @@
  */
 import { DAY } from "../basics/mod.ts";
 import { airProperties } from "../air/mod.ts";
-import type { HouseGeometry } from "../house/types.ts";
 import { allowance } from "./allowances.ts";
-import { BEDDING } from "./floor_fit.ts";
-import { floorSides } from "./positions.ts";
+import { floorExtents, type FloorSize } from "./positions.ts";
 import { crossSection } from "./pressure.ts";
 import { findTube, TUBES } from "./products.ts";
 import {
   type FieldCandidate,
+  type PitOf,
   type SearchChoices,
   searchFields,
   type SearchLimits,
@@ -31,7 +30,7 @@ export interface SearchAround extends SearchResult {
 /** What the search takes from the study besides the tubes. */
 export interface SearchSurroundings {
   /** floor of the house */
-  readonly house: HouseGeometry;
+  readonly house: FloorSize;
   /** underside of the footing below the floor, m; 0 where there is none, null where nobody knows */
   readonly footingDepth: number | null;
   /** Pa */
@@ -50,6 +49,8 @@ export interface SearchSurroundings {
   readonly fanHours: number;
   /** prices of tubes, ends and digging */
   readonly prices: SearchPrices;
+  /** the pit that a field needs, tubes and headers */
+  readonly pit: PitOf;
 }
 
 /** m at each end of the tubes for headers and hands (common practice, no source). */
@@ -70,10 +71,7 @@ export function searchAround(
   inputs: TubesInputs,
   surroundings: SearchSurroundings,
 ): SearchAround {
-  const sides = floorSides(surroundings.house.floorArea, surroundings.house.perimeter);
-  const [along, across] = inputs.direction === "along"
-    ? [sides.length, sides.width]
-    : [sides.width, sides.length];
+  const { along, across } = floorExtents(surroundings.house, inputs.direction);
   const limits: SearchLimits = {
     airSpeedMin: SPEEDS[0],
     airSpeedMax: SPEEDS[1],
@@ -83,12 +81,11 @@ export function searchAround(
       across,
       headerRoom: HEADER_ROOM,
       footingDepth: surroundings.footingDepth,
-      footingInset: allowance("footing width"),
       coverMin: 0.3,
       digMax: 2,
     },
   };
-  const { soil, swing, otherPressure, fanEfficiency, fanHours, prices } = surroundings;
+  const { soil, swing, otherPressure, fanEfficiency, fanHours, prices, pit } = surroundings;
   const setting = {
     airFlow: inputs.airFlow,
     air: airProperties(surroundings.airTemperature, surroundings.pressure),
@@ -101,6 +98,7 @@ export function searchAround(
     fanEfficiency,
     fanHours,
     prices,
+    pit,
   };
   return {
     ...searchFields(choicesAround(inputs, { along, prices }), limits, setting),
@@ -117,7 +115,6 @@ const NO_LIMITS: SearchLimits = {
     across: Infinity,
     headerRoom: 0,
     footingDepth: null,
-    footingInset: 0,
     coverMin: -Infinity,
     digMax: Infinity,
   },
@@ -160,7 +157,9 @@ function choicesAround(
     lengths: near(longest, [0.3, 0.5, 0.65, 0.8, 1]),
     spacings: near(inputs.spacing, [0.75, 1, 1.5]),
     layers: [...new Set([1, 2, 3, inputs.layers])].sort((a, b) => a - b),
-    depths: [...new Set(near(inputs.depth, [0.8, 1, 1.3]))].filter((depth) => depth > BEDDING),
+    depths: [...new Set(near(inputs.depth, [0.8, 1, 1.3]))].filter((depth) =>
+      depth > allowance("bedding")
+    ),
   };
 }
 

@@ -6,7 +6,7 @@ import {
   solveNetwork,
 } from "../../lib/headers/mod.ts";
 import { DEMO_SEARCH_PRICES, searchAround } from "../../lib/tubes/mod.ts";
-import { field, HEADERS, HOUSE, STATE, TUBES } from "../headers/fields.ts";
+import { field, HEADERS, HOUSE, PIT, STATE, TUBES } from "../headers/fields.ts";
 
 const airFlow = 400 * 0.0163;
 const headers = { ...HEADERS, diameter: 1.5, returnDiameter: 1.5 };
@@ -42,5 +42,6 @@ Deno.bench("search round a field", () => {
     fanEfficiency: 0.3,
     fanHours: 12,
     prices: DEMO_SEARCH_PRICES,
+    pit: PIT,
   });
 });

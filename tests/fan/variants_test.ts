@@ -1,5 +1,4 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { houseGeometry } from "../../lib/house/mod.ts";
 import { fan as fanPart } from "../../lib/fan/chapter.ts";
 import {
   curvePoints,
@@ -16,8 +15,7 @@ import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
 import * as sample from "../show/sample.ts";
 
 const study = await openStudy(defaultStudyPath());
-const house = houseGeometry(study.house);
-const tubes = tubesPart.compute(tubesPart.takes(study, { house: { geometry: house } }));
+const tubes = tubesPart.compute(tubesPart.takes(study, {}));
 const headers = headersPart.compute(headersPart.takes(study, { tubes }));
 const { inputs, surroundings } = fanPart.takes(study, { headers });
 const fan = fanPart.compute({ inputs, surroundings });
@@ -43,7 +41,7 @@ Deno.test("fanCounts(), fanSpeeds() and fanChoices() agree with the chapter and 
 Deno.test("fanElevations() carry less heat in thin air, in proportion to the density", () => {
   // Property: flow nearly unchanged, heat for each kelvin with density
   const trials = fanElevations(inputs, {
-    house,
+    house: study.house,
     tubesInputs: study.tubes,
     headersInputs: study.headers,
     airTemperature: surroundings.airTemperature,

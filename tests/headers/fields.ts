@@ -1,12 +1,18 @@
 /** Fields of tubes for the tests of headers and fan. */
-import type { HeadersInputs } from "../../lib/headers/mod.ts";
-import { tubesChapter, type TubesInputs, type TubesResult } from "../../lib/tubes/mod.ts";
+import { fieldPit, type HeadersInputs } from "../../lib/headers/mod.ts";
+import {
+  type PitOf,
+  tubePositions,
+  tubesChapter,
+  type TubesInputs,
+  type TubesResult,
+} from "../../lib/tubes/mod.ts";
 import { DEFAULTS } from "../harness/defaults.ts";
 
 /** Air of the tests. */
 export const STATE = { pressure: 95000, airTemperature: 22 };
 /** A house of 24 m by 8 m. */
-export const HOUSE = { parts: [], floorOutline: [], floorArea: 192, volume: 600, perimeter: 64 };
+export const HOUSE = { length: 24, width: 8 };
 
 /** 16 corrugated tubes of 15 m in one layer at 2 m/s. */
 export const TUBES: TubesInputs = {
@@ -43,3 +49,13 @@ export const HEADERS: HeadersInputs = {
 export function field(changes: Partial<TubesInputs> = {}): TubesResult {
   return tubesChapter({ ...TUBES, ...changes }, { house: HOUSE, ...STATE });
 }
+
+/** The pit of a field with one header of 0.4 m to a layer. */
+export const PIT: PitOf = (field) => {
+  const places = tubePositions(field);
+  return fieldPit({
+    tubes: { positions: places, product: field.product, length: field.length },
+    slope: TUBES.slope,
+    headers: { diameter: 0.4, returnDiameter: 0.4, groups: field.layers },
+  });
+};

@@ -16,7 +16,7 @@ import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
 
 const study = await openStudy(defaultStudyPath());
 const house = { geometry: houseGeometry(study.house) };
-const tubes = tubesPart.compute(tubesPart.takes(study, { house }));
+const tubes = tubesPart.compute(tubesPart.takes(study, {}));
 const question = headersPart.takes(study, { tubes });
 const headers = headersPart.compute(question);
 

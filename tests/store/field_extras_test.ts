@@ -18,7 +18,7 @@ import { hourly, storeResult } from "../show/sample.ts";
 
 const study = await openStudy(defaultStudyPath());
 const house = { geometry: houseGeometry(study.house) };
-const tubes = tubesPart.compute(tubesPart.takes(study, { house }));
+const tubes = tubesPart.compute(tubesPart.takes(study, {}));
 const headers = headersPart.compute(headersPart.takes(study, { tubes }));
 const fan = fanPart.compute(fanPart.takes(study, { headers }));
 const air = designAir(study);
@@ -86,7 +86,8 @@ Deno.test("fieldSearch() finds fields that no other one beats, and prices its ow
   // Property: the front is a front; the study's own field is the last of the picks
   const search = fieldSearch({
     inputs: study.tubes,
-    house: house.geometry,
+    house: study.house,
+    headers: study.headers,
     footingDepth: study.house.footingDepth,
     air,
     soil: { conductivity: 1.3, heatCapacity: 2.3e6 },

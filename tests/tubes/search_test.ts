@@ -12,13 +12,14 @@ import {
   kneeLength,
   marginalHeat,
   paretoFront,
+  pitVolume,
   readSearchPrices,
   searchAround,
   searchFields,
   type SearchLimits,
   type SearchSetting,
 } from "../../lib/tubes/mod.ts";
-import { HOUSE, STATE, TUBES } from "../headers/fields.ts";
+import { HOUSE, PIT, STATE, TUBES } from "../headers/fields.ts";
 
 const AROUND = {
   house: HOUSE,
@@ -30,6 +31,7 @@ const AROUND = {
   fanEfficiency: 0.3,
   fanHours: 12,
   prices: DEMO_SEARCH_PRICES,
+  pit: PIT,
 };
 const AIR = airProperties(20, 95000);
 const LIMITS: SearchLimits = {
@@ -41,7 +43,6 @@ const LIMITS: SearchLimits = {
     across: 8,
     headerRoom: 0.5,
     footingDepth: 0.6,
-    footingInset: 0.1,
     coverMin: 0.3,
     digMax: 2,
   },
@@ -62,6 +63,7 @@ const SETTING: SearchSetting = {
     perTube: 20,
     excavation: 12,
   },
+  pit: PIT,
 };
 const CHOICES = {
   tubes: ["corrugated-4in", "corrugated-6in"],
@@ -78,8 +80,12 @@ Deno.test("searchFields() returns fields within all limits, and counts what it r
   assert(result.front.length > 3);
   for (const field of result.front) {
     assert(field.airSpeed >= 0.5 && field.airSpeed <= 3 && field.pressureDrop <= 80);
-    const layout = { ...field, layerSpacing: SETTING.layerSpacing };
-    assertEquals(floorFit(layout, findTube(field.tube), LIMITS.floor), null);
+    const product = findTube(field.tube);
+    const layout = { ...field, layerSpacing: SETTING.layerSpacing, product };
+    assertEquals(floorFit(layout, LIMITS.floor, PIT(layout)), null);
+    const { tubePerMetre, perTube, excavation } = SETTING.prices;
+    const tubes = field.count * (field.length * tubePerMetre[field.tube]! + perTube);
+    assertAlmostEquals(field.cost - tubes, pitVolume(PIT(layout)) * excavation, 1e-9 * field.cost);
   }
   const refused = Object.values(result.refused).reduce((sum, count) => sum + count, 0);
   assertEquals(result.allowed + refused, 2 * 5 * 6 * 2 * 2 * 3);

@@ -1,6 +1,5 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { airProperties } from "../../lib/air/mod.ts";
-import { houseGeometry } from "../../lib/house/mod.ts";
 import { tubes as tubesPart } from "../../lib/tubes/chapter.ts";
 import {
   costClasses,
@@ -17,9 +16,7 @@ import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
 import { candidate, front } from "./candidates.ts";
 
 const study = await openStudy(defaultStudyPath());
-const { inputs, surroundings } = tubesPart.takes(study, {
-  house: { geometry: houseGeometry(study.house) },
-});
+const { inputs, surroundings } = tubesPart.takes(study, {});
 const tubes = tubesPart.compute({ inputs, surroundings });
 const air = airProperties(surroundings.airTemperature, surroundings.pressure);
 

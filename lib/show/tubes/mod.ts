@@ -24,7 +24,7 @@ export {
   findTube,
   floorFit,
   type FloorLimits,
-  type FloorSides,
+  type FloorSize,
   flowLedCount,
   type FouledRow,
   type FouledTube,
