@@ -1,5 +1,4 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { houseGeometry } from "../../lib/house/mod.ts";
 import { headers as headersPart } from "../../lib/headers/chapter.ts";
 import {
   balanceStudy,
@@ -15,7 +14,6 @@ import { tubes as tubesPart } from "../../lib/tubes/chapter.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
 
 const study = await openStudy(defaultStudyPath());
-const house = { geometry: houseGeometry(study.house) };
 const tubes = tubesPart.compute(tubesPart.takes(study, {}));
 const question = headersPart.takes(study, { tubes });
 const headers = headersPart.compute(question);

@@ -1,5 +1,4 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { houseGeometry } from "../../lib/house/mod.ts";
 import { fan as fanPart } from "../../lib/fan/chapter.ts";
 import { headers as headersPart } from "../../lib/headers/chapter.ts";
 import { tubes as tubesPart } from "../../lib/tubes/chapter.ts";
@@ -17,7 +16,6 @@ import {
 import { hourly, storeResult } from "../show/sample.ts";
 
 const study = await openStudy(defaultStudyPath());
-const house = { geometry: houseGeometry(study.house) };
 const tubes = tubesPart.compute(tubesPart.takes(study, {}));
 const headers = headersPart.compute(headersPart.takes(study, { tubes }));
 const fan = fanPart.compute(fanPart.takes(study, { headers }));
