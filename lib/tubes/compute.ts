@@ -6,7 +6,6 @@
 import { showBoth, showRange, showSi } from "../units/mod.ts";
 import { airProperties } from "../air/mod.ts";
 import { type Notice, notice, requireInRange } from "../basics/mod.ts";
-import type { HouseGeometry } from "../house/types.ts";
 import { effectiveness, filmCoefficient, transferUnits } from "./film.ts";
 import { EXIT_LOSS, FLUSH_INLET_LOSS, tubeLoss } from "./pressure.ts";
 import { floorExtents, type FloorSize, tubePositions } from "./positions.ts";

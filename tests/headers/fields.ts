@@ -1,6 +1,8 @@
 /** Fields of tubes for the tests of headers and fan. */
 import { fieldPit, type HeadersInputs } from "../../lib/headers/mod.ts";
 import {
+  type DugField,
+  type Pit,
   type PitOf,
   tubePositions,
   tubesChapter,
@@ -51,7 +53,7 @@ export function field(changes: Partial<TubesInputs> = {}): TubesResult {
 }
 
 /** The pit of a field with one header of 0.4 m to a layer. */
-export const PIT: PitOf = (field) => {
+export const PIT: PitOf = (field: DugField): Pit => {
   const places = tubePositions(field);
   return fieldPit({
     tubes: { positions: places, product: field.product, length: field.length },
