@@ -28,7 +28,7 @@ export interface Baseline {
  * beyond the tubes, do the same at every hour: one of them with the length of all gives the house
  * what all of them would, to rounding.
  */
-function inOneLane(model: SoilModel): SoilModel {
+export function inOneLane(model: SoilModel): SoilModel {
   const { site } = model;
   return { ...model, site: { ...site, slices: 1, lengths: Float64Array.of(sum(site.lengths)) } };
 }

@@ -11,6 +11,7 @@ import { storeChapter } from "./compute.ts";
 import { fieldSearch } from "./field_search.ts";
 import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
+import { powerCut } from "./power_cut.ts";
 import type { StoreRequest } from "./site.ts";
 import { firstSteps } from "./first_steps.ts";
 import { type RankedKnown, type RankedMeasure, rankMeasures } from "./ranking.ts";
@@ -23,6 +24,7 @@ import { type HouseWay, houseWays, type KnownYears } from "./variants/ways.ts";
 import {
   fieldSearchTables,
   firstStepsTables,
+  powerCutTables,
   rankingTables,
   tubeAlongTables,
   tubeCountTables,
@@ -171,6 +173,16 @@ export const store = chapter({
       }),
       compute: ({ request, known }) => rankMeasures(request, known),
       tables: rankingTables,
+    }),
+    /** How long the house lasts when the power fails in the coldest hours. */
+    powerCut: extra({
+      after: [...AFTER, "store"],
+      takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
+        request: takes(study, earlier),
+        states: earlier.store.cutStates,
+      }),
+      compute: ({ request, states }) => powerCut(request, states),
+      tables: powerCutTables,
     }),
     /** Insulation or store first? */
     firstSteps: extra({

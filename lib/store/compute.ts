@@ -13,6 +13,7 @@ import type { HouseModel, HouseYear } from "../house/types.ts";
 import { baselineYears } from "./baseline.ts";
 import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
 import { heatFlows } from "./ledger/flows.ts";
+import { cutRecorder } from "./seasons/cut_state.ts";
 import { freezingRecorder } from "./seasons/freezing.ts";
 import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
 import { storeNotices } from "./notices.ts";
@@ -33,6 +34,8 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   const record = yearRecorder(year, house);
   const camera = sectionCamera(model.site, engine);
   const freezing = freezingRecorder(model.site, engine);
+  const state = startState(model.site, engine, initialHouseState(house));
+  const cut = cutRecorder(request.climate.dryBulb, state);
   let spellState: Float64Array | undefined;
   let coldestSoil = Infinity;
   const watch = () => {
@@ -42,7 +45,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
   };
   const run = periodicYear({
     setting: settledSetting({ request, model, house, fan: true }),
-    state: startState(model.site, engine, initialHouseState(house)),
+    state,
     engine,
     plainYears: Math.max(1, request.inputs.spinUpYears),
     jumps: JUMPS_FROM_AFAR,
@@ -51,6 +54,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
       record(report);
       camera.listen(report);
       freezing.listen(report);
+      cut.listen(report);
       if (report.hour === SPELL_START) spellState ??= engine.save();
       watch();
     },
@@ -63,6 +67,7 @@ function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
     sections: camera.section(),
     soilState: engine.save(),
     spellState: spellState!,
+    cutStates: cut.kept(),
   };
 }
 
@@ -218,6 +223,12 @@ export function storeChapter(request: StoreRequest): StoreResult {
     dischargeHours: hoursOf(-1),
     nightLift: nightLift(request, year.house, noFan.year),
     stateOfCharge: stateOfCharge(year),
+    cutStates: {
+      store: main.cutStates,
+      storeHeated: withFan.cutStates,
+      noStore: noFan.cutStates,
+      noStoreHeated: backupNoFan.cutStates,
+    },
     emptying: emptyingSpell(request, model, main.spellState),
     freezing: main.freezing,
     coldestSoil: main.coldestSoil,

@@ -5,6 +5,7 @@ import type { FieldCandidate } from "../tubes/mod.ts";
 import type { FieldSearch } from "./field_search.ts";
 import type { FirstStep } from "./first_steps.ts";
 import type { RankedMeasure } from "./ranking.ts";
+import type { PowerCut } from "./power_cut.ts";
 import type { StrongestHour } from "./tube_along.ts";
 import type { TubeCounts } from "./tube_count.ts";
 import type { ComparedVariant } from "./variants/variants.ts";
@@ -83,6 +84,39 @@ export function firstStepsTables(steps: readonly FirstStep[]): ResultTable[] {
       ["heat saved minus electricity", "kWh", (row) => row.net],
       ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
     ]),
+  ];
+}
+
+/** What heated a house until the cut. */
+const heating = (heated: boolean): string => heated ? "heater until the cut" : "no heater";
+
+/** How long the house lasts when the power fails, and the hours after each start. */
+export function powerCutTables(cut: PowerCut): ResultTable[] {
+  const { courses, outdoors, hours } = cut;
+  const after = Array.from({ length: hours + 1 }, (_, hour) => hour);
+  return [
+    resultTable("store-power-cut", courses, [
+      ["cut at", "", (row) => row.start],
+      ["hour of the year from 0", "", (row) => row.hour],
+      ["heating", "", (row) => heating(row.heated)],
+      ["after the cut", "", (row) => row.way],
+      ["house at the cut", "degC", (row) => row.air[0]!],
+      ["until 0 degC", "h", (row) => row.toFreezing],
+      ["until the crop's killing limit", "h", (row) => row.toCropLimit],
+      ["lowest in four days", "degC", (row) => row.lowest],
+    ]),
+    ...outdoors.map(({ start, air }) => {
+      const own = courses.filter((row) => row.start === start);
+      return resultTable(`store-power-cut-${start.replaceAll(" ", "-")}`, after, [
+        ["after the cut", "h", (hour) => hour],
+        ["outdoors", "degC", (hour) => air[hour]!],
+        ...seriesColumns<number>(
+          own.map(({ heated, way }) => `${way}, ${heating(heated)}`),
+          "degC",
+          (hour, column) => own[column]!.air[hour]!,
+        ),
+      ]);
+    }),
   ];
 }
 

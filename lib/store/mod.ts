@@ -18,7 +18,7 @@ export {
   waysCompared,
 } from "./variants/ways.ts";
 export { suctionFault } from "./air/collector_year.ts";
-export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING } from "./control.ts";
+export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING, STORE_BAND } from "./control.ts";
 export type { StoreRequest } from "./site.ts";
 export {
   type ComparedVariant,
@@ -42,6 +42,8 @@ export { heatByMonth, type HeatMonth } from "./heat_by_month.ts";
 export { type HeaterPeaks, heaterPeaks } from "./heater_peaks.ts";
 export { yearFlows } from "./ledger/year_flows.ts";
 export { type RankedKnown, type RankedMeasure, type RankedYear, rankMeasures } from "./ranking.ts";
+export { type CutCourse, type CutWay, type PowerCut, powerCut } from "./power_cut.ts";
+export type { CutStart, CutState, CutStates } from "./cut_states.ts";
 export { recoveryByDay, type SeasonRecovery } from "./recovery_by_day.ts";
 export { type RunningTotals, runningTotals } from "./running_totals.ts";
 export {

@@ -2,6 +2,8 @@
 import type { Notice } from "../basics/mod.ts";
 import type { CropYear, DampHours, HouseYear } from "../house/mod.ts";
 
+import type { CutStates } from "./cut_states.ts";
+
 export type { GravelBed, StoreInputs } from "./fields.ts";
 
 /** Hourly year of the store, 8760 each; heat flows in W, positive into the soil unless said. */
@@ -226,6 +228,8 @@ export interface StoreResult {
   readonly nightLift: number;
   /** 0 to 1 by hour: store temperature between its lowest and highest of the year */
   readonly stateOfCharge: Float64Array;
+  /** house and ground at the hours at which a power cut is tried, for the extra powerCut */
+  readonly cutStates: CutStates;
   /** how fast it empties in a cold spell */
   readonly emptying: EmptyingSpell;
   /** null where nothing freezes under the floor */

@@ -7,6 +7,7 @@ export * from "./flow_chart.ts";
 export * from "./ground_charts.ts";
 export * from "./heat_charts.ts";
 export * from "./measures_charts.ts";
+export * from "./power_cut.ts";
 export * from "./tables.ts";
 export * from "./ways_charts.ts";
 export {
@@ -14,6 +15,11 @@ export {
   type ComparedVariant,
   type Condensate,
   condensateOfYear,
+  type CutCourse,
+  type CutStart,
+  type CutState,
+  type CutStates,
+  type CutWay,
   type DailyTemperatures,
   fanByMonth,
   fanHoursPerDay,
@@ -39,6 +45,8 @@ export {
   type PlateHoles,
   type PlateTransfer,
   plateTransfer,
+  type PowerCut,
+  powerCut,
   type QuarterCharge,
   type RankedKnown,
   type RankedMeasure,

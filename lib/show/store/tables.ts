@@ -11,6 +11,7 @@ import {
   INTAKE_BAND,
   NEAR_FREEZING,
   type ReturnedPart,
+  STORE_BAND,
   type StoreInputs,
   type SummarisedStore,
 } from "../../store/mod.ts";
@@ -61,6 +62,7 @@ export function controlTable(inputs: StoreInputs): DisplayItem {
         ? "no charging while they stand open"
         : "the store is charged first; the vents release what it cannot take",
     },
+    ...seasonRows(inputs),
     {
       what: "air direction",
       when: inputs.reverse ? "reversed for discharging" : "the same for charging and discharging",
@@ -70,6 +72,27 @@ export function controlTable(inputs: StoreInputs): DisplayItem {
     { head: "", value: (row) => row.what },
     { head: "when", value: (row) => row.when },
   ]);
+}
+
+/** Seasons and limits of the ground, where the study has them. */
+function seasonRows(inputs: StoreInputs): { readonly what: string; readonly when: string }[] {
+  const { fanSeason = "all year", chargeSeason = "all year" } = inputs;
+  const { chargeBelowGround, maximumStore } = inputs;
+  const degrees = (value: number) => showBoth(value, "temperature");
+  return [
+    ...(fanSeason === "all year" ? [] : [{ what: "the fan may run", when: fanSeason }]),
+    ...(chargeSeason === "all year" ? [] : [{ what: "it may charge", when: chargeSeason }]),
+    ...(chargeBelowGround === undefined ? [] : [{
+      what: "it may charge",
+      when: `while the undisturbed ground at the tubes is below ${degrees(chargeBelowGround)}`,
+    }]),
+    ...(maximumStore === undefined ? [] : [{
+      what: "charging stops",
+      when: `the soil between the tubes is above ${degrees(maximumStore)}, and starts again ${
+        showBoth(STORE_BAND, "temperatureDifference")
+      } below`,
+    }]),
+  ];
 }
 
 /** Recovery by day and by season, with what it costs in electricity. */

@@ -5,6 +5,8 @@ import type { HouseModel, HouseYear } from "../../house/types.ts";
 import type { SoilLedger } from "../ledger/ledger.ts";
 import type { StoreRequest } from "../site.ts";
 import { freshEngine, type SoilModel } from "./soil_model.ts";
+import type { CutState } from "../cut_states.ts";
+import { cutRecorder } from "./cut_state.ts";
 import { periodicYear } from "./spin_up.ts";
 import { startState, type YearSetting } from "./year.ts";
 
@@ -21,6 +23,8 @@ export interface SettledYear {
   readonly soilState: Float64Array;
   /** whether the fan ran in any of the years */
   readonly fanRan: boolean;
+  /** house and ground at the hours of a power cut */
+  readonly cutStates: readonly CutState[];
 }
 
 /** What a year of a study's house on a soil is run with. */
@@ -54,13 +58,18 @@ export function settledYear(
   const engine = freshEngine(model);
   if (start !== undefined) engine.load(start);
   const year = emptyHouseYear();
+  const state = startState(model.site, engine, initialHouseState(house));
+  const cut = cutRecorder(given.request.climate.dryBulb, state);
   const { ledger, fanRan } = periodicYear({
     setting: settledSetting(given),
-    state: startState(model.site, engine, initialHouseState(house)),
+    state,
     engine,
     plainYears: 0,
     jumps: given.jumps ?? (start === undefined ? JUMPS_FROM_AFAR : JUMPS_FROM_SETTLED),
-    listen: (report) => recordStep(year, house, report.hour, report.house, report.seconds / HOUR),
+    listen: (report) => {
+      recordStep(year, house, report.hour, report.house, report.seconds / HOUR);
+      cut.listen(report);
+    },
   });
-  return { ledger, year, soilState: engine.save(), fanRan };
+  return { ledger, year, soilState: engine.save(), fanRan, cutStates: cut.kept() };
 }

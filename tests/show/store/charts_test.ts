@@ -3,8 +3,9 @@ import * as store from "winterground/store";
 import { cellLimits } from "../../../lib/show/kit/cell_limits.ts";
 import { checkFigures, svgOf } from "../figure_rules.ts";
 import { climateYear } from "../climate/sample.ts";
+import { DEFAULTS } from "../../harness/defaults.ts";
 import { tubesResult } from "../tubes/sample.ts";
-import { ranking, storeResult, variants, ways } from "./sample.ts";
+import { cut, ranking, storeResult, variants, ways } from "./sample.ts";
 
 checkFigures({
   storeWeek: [() => store.weekChart(storeResult, climateYear), ["degC", "kW"]],
@@ -21,6 +22,7 @@ checkFigures({
   soilWeeks: [() => store.soilWeeksChart(storeResult, 1), ["degC", "1 Jan"]],
   ways: [() => store.waysChart(ways), ["degC", "kWh a year"]],
   measures: [() => store.measuresChart(ranking), ["kWh a year", "sealing", "heat store"]],
+  powerCut: [() => store.powerCutChart(cut), ["heater until the cut, degC", "no heater, degC"]],
   variants: [() => store.variantsChart(variants), ["kWh a year", ", K"]],
 });
 
@@ -60,4 +62,29 @@ Deno.test("cellLimits() puts each centre between its limits and leaves no gap", 
   centres.forEach((centre, index) => {
     assert(limits[index]! < centre && centre < limits[index + 1]!);
   });
+});
+
+Deno.test("powerCutTable() and powerCutWords() give hours, not yet, and never as they are", () => {
+  // Property: words of every case; cautions beside them
+  const shown = store.powerCutTable(cut)["text/plain"];
+  assert(/2\.5 h/.test(shown) && /already below/.test(shown) && /not within 4 days/.test(shown));
+  const words = store.powerCutWords(cut)["text/plain"];
+  assert(/carbon monoxide/.test(words) && /licensed electrician/.test(words), words);
+  const bare = store.powerCutWords({ ...cut, cropLimit: -90 })["text/plain"];
+  assert(!/killing/.test(bare), bare);
+});
+
+Deno.test("controlTable() tells of seasons and limits only where there are any", () => {
+  // Property: one row for each that is set
+  const plain = { ...DEFAULTS.store };
+  const rows = (inputs: typeof plain) =>
+    store.controlTable(inputs)["text/plain"].split("\n").length;
+  const set = {
+    fanSeason: "1 Sep to 31 May",
+    chargeSeason: "15 Aug to 30 Apr",
+    chargeBelowGround: 12,
+    maximumStore: 25,
+  };
+  assertEquals(rows({ ...plain, ...set }), rows(plain) + 4);
+  assert(/15 Aug to 30 Apr/.test(store.controlTable({ ...plain, ...set })["text/plain"]));
 });

@@ -3,6 +3,7 @@ import {
   type ComparedVariant,
   firstSteps,
   type HouseWay,
+  type PowerCut,
   type RankedMeasure,
   summariseStore,
   variantsCompared,
@@ -82,6 +83,32 @@ export const storeResult = summariseStore(
     notices: [],
   }),
 );
+
+/** A cut with hours, with none left, and with none in sight. */
+export const cut: PowerCut = {
+  hours: 96,
+  crop: "spinach",
+  cropLimit: -9,
+  courses: ([["coldest hour", 173], ["coldest three days", 158]] as const).flatMap(
+    ([start, hour]) =>
+      [true, false].flatMap((heated) =>
+        (["store", "fan kept running", "no store"] as const).map((way, index) => ({
+          start,
+          hour,
+          heated,
+          way,
+          air: Float64Array.from({ length: 97 }, (_, after) => 2 - after / 8 - index),
+          toFreezing: heated ? 2.5 : 0,
+          toCropLimit: way === "fan kept running" ? null : 8.25,
+          lowest: -10 - index,
+        }))
+      ),
+  ),
+  outdoors: (["coldest hour", "coldest three days"] as const).map((start) => ({
+    start,
+    air: new Float64Array(97).fill(-25),
+  })),
+};
 
 export const ways: readonly HouseWay[] = waysCompared(
   [false, true].flatMap((store) =>
