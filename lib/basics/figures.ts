@@ -12,6 +12,8 @@ export interface Figure {
   readonly low?: number;
   /** high end of that range, in the same unit */
   readonly high?: number;
+  /** true where a later chapter, which was not run, would give the figure better founded */
+  readonly provisional?: true;
 }
 
 /** All figures by key `chapter.name`. */

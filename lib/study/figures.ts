@@ -19,7 +19,10 @@ export function studyFigures(results: Partial<ChapterResults>): Figures {
         figures: Rows;
         provisionalFigures?: Rows;
       };
-      return [...figures(result), ...provisionalFigures?.(result) ?? []];
+      const provisional = (provisionalFigures?.(result) ?? []).map(
+        ([key, figure]): FigureRow => [key, { ...figure, provisional: true }],
+      );
+      return [...figures(result), ...provisional];
     }),
   );
 }

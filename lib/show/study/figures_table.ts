@@ -66,7 +66,8 @@ function unitText(unit: string): string {
 }
 
 /**
- * The figures of one chapter, or of all.
+ * The figures of one chapter, or of all. Provisional ones are left out, so that a figure has one value
+ * in all notebooks; the chapter's own tables and cards hold them in their own words.
  *
  * @param figures from the run
  * @param chapter such as "soil"; every chapter without it
@@ -74,6 +75,7 @@ function unitText(unit: string): string {
 export function figuresTable(figures: Figures, chapter?: string): DisplayItem {
   const rows = Object.entries(figures)
     .filter(([key]) => chapter === undefined || key.startsWith(`${chapter}.`))
+    .filter(([, figure]) => figure.provisional !== true)
     .map(([key, figure]) => ({ key, figure, texts: figureTexts(key, figure) }));
   const ranges = rows.some((row) => row.figure.low !== undefined);
   return table(rows, [

@@ -15,6 +15,16 @@ Deno.test("figuresTable() shows the range of figures that have one, and no colum
   assertEquals(text(figuresTable({ "soil.meanTemperature": mean })).includes("95 %"), false);
 });
 
+Deno.test("figuresTable() leaves provisional figures to the chapter's own tables", () => {
+  // Property: one key, one value in all notebooks, also where a notebook computes its own chapter alone
+  const hours = { value: 1522, unit: "h", label: "below 0 degC, screening year" };
+  const shown = text(figuresTable({
+    "house.hoursBelowFreezingNoStore": { ...hours, provisional: true },
+    "house.floorArea": { value: 192, unit: "m2", label: "floor area" },
+  }, "house"));
+  assert(!shown.includes("1522") && shown.includes("floor area"), shown);
+});
+
 Deno.test("figureTexts() shows shares in per cent, null as a dash and small numbers as powers", () => {
   // Property: form
   const figure = (value: number | string | null, unit: string) => ({ value, unit, label: "" });

@@ -113,6 +113,7 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       assertEquals(early["house.coldestHourNoStore"]!.value, house.coldestHour);
       for (const key of screening) {
         assert(figures[key] !== undefined && !/screening/.test(figures[key].label), key);
+        assert(early[key]!.provisional === true && figures[key].provisional === undefined, key);
         assert(figures[key].label.includes("fan always off"), key);
       }
       const labels = Object.values(figures).map(({ label }) => label);
