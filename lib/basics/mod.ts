@@ -12,3 +12,4 @@ export * from "./round.ts";
 export * from "./interpolate.ts";
 export * from "./roots.ts";
 export * from "./same.ts";
+export * from "./work.ts";

@@ -38,6 +38,7 @@ export {
   type FloorInputs,
 } from "./floor/floor_cover.ts";
 export { type FloorStepper, floorStepper } from "./floor/floor_stepper.ts";
+export { FLOOR_FILM } from "./skin/films.ts";
 export { houseGeometry } from "./skin/geometry.ts";
 export { findGlazing, type Glazing, GLAZINGS } from "./skin/glazing_table.ts";
 export {

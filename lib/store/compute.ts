@@ -1,75 +1,26 @@
 /** The store chapter: what happens over days, seasons and years? @module */
 import { max, min, sum } from "d3-array";
-import { kilowattHours, MONTH_DAYS, monthlyHeat, monthlyMeans } from "../basics/mod.ts";
 import {
-  cropYear,
-  dampHours,
-  findCrop,
-  houseModel,
-  initialHouseState,
-  withHeater,
-} from "../house/mod.ts";
-import type { HouseModel, HouseYear } from "../house/types.ts";
-import { baselineYears } from "./baseline.ts";
-import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
+  alone,
+  kilowattHours,
+  MONTH_DAYS,
+  monthlyHeat,
+  monthlyMeans,
+  piece,
+  type Steps,
+  together,
+} from "../basics/mod.ts";
+import { cropYear, dampHours, findCrop } from "../house/mod.ts";
+import type { HouseYear } from "../house/types.ts";
 import { heatFlows } from "./ledger/flows.ts";
-import { cutRecorder } from "./seasons/cut_state.ts";
-import { freezingRecorder } from "./seasons/freezing.ts";
 import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
+import type { TagLedger } from "./ledger/tags.ts";
 import { storeNotices } from "./notices.ts";
-import { emptyStoreYear, yearRecorder } from "./seasons/recorder.ts";
-import { sectionCamera } from "./seasons/section.ts";
+import { firstYearsTask, mainYearTask, reducedStores, settledTask } from "./runs.ts";
+import { ownSite } from "./seasons/soil_model.ts";
+import { yearsUntilPeriodic } from "./seasons/spin_up.ts";
 import type { StoreRequest, StoreSite } from "./site.ts";
-import { JUMPS_FROM_AFAR, settledSetting, settledYear } from "./seasons/settled_year.ts";
-import { freshEngine, type SoilModel, soilModel } from "./seasons/soil_model.ts";
-import { periodicYear, yearsUntilPeriodic } from "./seasons/spin_up.ts";
-import { tagFields, type TagLedger } from "./ledger/tags.ts";
 import type { StoreMonth, StoreResult, StoreYear, TaggedQuarter } from "./types.ts";
-import { startState } from "./seasons/year.ts";
-
-/** Free-running year with the fan, everything recorded. */
-function mainRun(request: StoreRequest, model: SoilModel, house: HouseModel) {
-  const engine = freshEngine(model);
-  const year = emptyStoreYear();
-  const record = yearRecorder(year, house);
-  const camera = sectionCamera(model.site, engine);
-  const freezing = freezingRecorder(model.site, engine);
-  const state = startState(model.site, engine, initialHouseState(house));
-  const cut = cutRecorder(request.climate.dryBulb, state);
-  let spellState: Float64Array | undefined;
-  let coldestSoil = Infinity;
-  const watch = () => {
-    for (let lane = 0; lane < model.site.slices; lane++) {
-      coldestSoil = Math.min(coldestSoil, engine.storeTemperature[lane]!);
-    }
-  };
-  const run = periodicYear({
-    setting: settledSetting({ request, model, house, fan: true }),
-    state,
-    engine,
-    plainYears: Math.max(1, request.inputs.spinUpYears),
-    jumps: JUMPS_FROM_AFAR,
-    tags: tagFields(model.slice, model.site),
-    listen: (report) => {
-      record(report);
-      camera.listen(report);
-      freezing.listen(report);
-      cut.listen(report);
-      if (report.hour === SPELL_START) spellState ??= engine.save();
-      watch();
-    },
-  });
-  return {
-    run,
-    year,
-    freezing: freezing.result(year.storeTemperature, request.soil.properties.latentHeat),
-    coldestSoil,
-    sections: camera.section(),
-    soilState: engine.save(),
-    spellState: spellState!,
-    cutStates: cut.kept(),
-  };
-}
 
 function monthsOf(year: StoreYear, backup: HouseYear, backupNoFan: HouseYear): StoreMonth[] {
   const total = (sensible: Float64Array, latent: Float64Array) =>
@@ -153,17 +104,29 @@ function stateOfCharge(year: StoreYear): Float64Array {
  * @throws {InputError} where tubes, house and mesh do not fit together
  */
 export function storeChapter(request: StoreRequest): StoreResult {
-  const house = withHeater(houseModel(request.houseInputs, request.climate), 0);
-  const model = soilModel(request, house);
-  const main = mainRun(request, model, house);
-  const { ledger, plain, tags } = main.run;
-  const heated = withHeater(house, Infinity);
-  const { free: noFan, held: backupNoFan } = baselineYears(request, model, house);
-  const withFan = settledYear({ request, model, start: main.soilState, house: heated, fan: true });
+  return alone(storeSteps(request));
+}
+
+/**
+ * The store in pieces: once the soil is reduced, none of its years waits for another. Parameters and
+ * result are those of {@link storeChapter}.
+ */
+export function* storeSteps(request: StoreRequest): Steps<StoreResult> {
+  const site = ownSite(request);
+  const [reduced] = yield* reducedStores([request]);
+  const store = reduced!;
+  const [main, plain, heated, noFan, backupNoFan] = yield* together(
+    piece(mainYearTask, store),
+    piece(firstYearsTask, store),
+    piece(settledTask, { ...store, heated: true, fan: true }),
+    piece(settledTask, { ...store, heated: false, fan: false }),
+    piece(settledTask, { ...store, heated: true, fan: false }),
+  );
+  const { ledger, tags } = main;
   // a fan that never started is no store: the baseline's years then stand for both
-  const backup = withFan.fanRan ? withFan : backupNoFan;
-  const year = main.run.fanRan ? main.year : { ...main.year, house: noFan.year };
-  const outdoors = heatToOutdoors(ledger, model.site);
+  const backup = heated.fanRan ? heated : backupNoFan;
+  const year = main.fanRan ? main.year : { ...main.year, house: noFan.year };
+  const outdoors = heatToOutdoors(ledger, site);
   const air = year.house.airTemperature;
   const fanEnergy = kilowattHours(ledger.fanEnergy);
   const heatIn = kilowattHours(ledger.heatIn);
@@ -171,7 +134,7 @@ export function storeChapter(request: StoreRequest): StoreResult {
   const backupHeat = kilowattHours(backup.ledger.heater);
   const backupHeatNoFan = kilowattHours(backupNoFan.ledger.heater);
   const savedHeat = backupHeatNoFan - backupHeat;
-  const quarters = tags!.back.map((row) => Array.from(row, kilowattHours));
+  const quarters = tags.back.map((row) => Array.from(row, kilowattHours));
   const grown = findCrop(request.houseInputs.crop);
   const crop = cropYear(air, grown);
   const hoursOf = (sign: number) =>
@@ -186,22 +149,22 @@ export function storeChapter(request: StoreRequest): StoreResult {
     recovery: heatIn > 0 ? heatOut / heatIn : 0,
     cop: fanEnergy > 0 ? heatOut / fanEnergy : 0,
     fanEnergy,
-    carriedAcrossSeasons: carriedShare(tags!, ledger),
+    carriedAcrossSeasons: carriedShare(tags, ledger),
     quarters,
-    tagged: taggedQuarters(tags!),
+    tagged: taggedQuarters(tags),
     coldestHour: min(air)!,
     coldestHourNoFan: min(noFan.year.airTemperature)!,
     crop,
     cropNoFan: cropYear(noFan.year.airTemperature, grown),
-    damp: dampHours(year.house, house.geometry.floorArea),
-    dampNoFan: dampHours(noFan.year, house.geometry.floorArea),
+    damp: dampHours(year.house, site.floorArea),
+    dampNoFan: dampHours(noFan.year, site.floorArea),
     backupHeat,
     backupHeatNoFan,
     savedHeat,
     savedHeatPerFanEnergy: fanEnergy > 0 ? savedHeat / fanEnergy : 0,
     taggedReturn: heatIn > 0 ? sum(quarters, (row) => sum(row.slice(0, 4))) / heatIn : 0,
     edgeLoss: kilowattHours(outdoors),
-    edgeLossNoFan: kilowattHours(heatToOutdoors(noFan.ledger, model.site)),
+    edgeLossNoFan: kilowattHours(heatToOutdoors(noFan.ledger, site)),
     collectedHeat: kilowattHours(ledger.collected),
     backupYear: backup.year,
     heaterNoFan: backupNoFan.year.heater,
@@ -215,7 +178,7 @@ export function storeChapter(request: StoreRequest): StoreResult {
     yearsUntilPeriodic: yearsUntilPeriodic(plain.map((early) => early.heatOut), ledger.heatOut),
     floorHeat: kilowattHours(ledger.floor),
     outdoorHeat: -kilowattHours(outdoors),
-    deepHeat: kilowattHours(model.site.deepHeld ? ledger.deep : 0),
+    deepHeat: kilowattHours(site.deepHeld ? ledger.deep : 0),
     condensed: ledger.condensed,
     drained: ledger.drained,
     evaporated: ledger.evaporated,
@@ -225,21 +188,21 @@ export function storeChapter(request: StoreRequest): StoreResult {
     stateOfCharge: stateOfCharge(year),
     cutStates: {
       store: main.cutStates,
-      storeHeated: withFan.cutStates,
+      storeHeated: heated.cutStates,
       noStore: noFan.cutStates,
       noStoreHeated: backupNoFan.cutStates,
     },
-    emptying: emptyingSpell(request, model, main.spellState),
+    emptying: main.emptying,
     freezing: main.freezing,
     coldestSoil: main.coldestSoil,
-    cells: model.site.operator.capacity.length,
-    slices: model.site.slices,
-    states: model.slice.states,
+    cells: site.operator.capacity.length,
+    slices: site.slices,
+    states: store.slice.states,
   };
   return {
     ...judged,
     sections: main.sections,
     flows: heatFlows(judged),
-    notices: storeNotices(judged, request, house.geometry.floorArea),
+    notices: storeNotices(judged, request, site.floorArea),
   };
 }

@@ -1,9 +1,9 @@
 /** "Do this first": what each improvement of the house brings, and what the store brings. @module */
 import { min } from "d3-array";
-import { hoursBelow, kilowattHours } from "../basics/mod.ts";
-import { type HouseMeasure, houseMeasures, houseModel, type MeasureWork } from "../house/mod.ts";
-import { baselineYears } from "./baseline.ts";
-import { soilModel } from "./seasons/soil_model.ts";
+import { alone, each, hoursBelow, kilowattHours, type Steps } from "../basics/mod.ts";
+import { type HouseMeasure, houseMeasures, type MeasureWork } from "../house/mod.ts";
+import { reducedStores, settledTask } from "./runs.ts";
+import type { SettledYear } from "./seasons/settled_year.ts";
 import type { StoreRequest } from "./site.ts";
 
 /** What a settled year says of a house. */
@@ -58,7 +58,23 @@ export function rankMeasures(
   known?: RankedKnown,
   measures: readonly HouseMeasure[] = houseMeasures(request.houseInputs),
 ): readonly RankedMeasure[] {
-  const asItIs = known?.asItIs ?? yearWithoutStore(request);
+  return alone(rankingSteps(request, known, measures));
+}
+
+/** The ranking in pieces. Parameters and result are those of {@link rankMeasures}. */
+export function* rankingSteps(
+  request: StoreRequest,
+  known?: RankedKnown,
+  measures: readonly HouseMeasure[] = houseMeasures(request.houseInputs),
+): Steps<readonly RankedMeasure[]> {
+  const changed = measures.map(({ inputs }) => ({ ...request, houseInputs: inputs }));
+  const stores = yield* reducedStores(known === undefined ? [request, ...changed] : changed);
+  const years = yield* each(
+    settledTask,
+    stores.flatMap((store) => [false, true].map((heated) => ({ ...store, heated, fan: false }))),
+  );
+  const found = stores.map((_, k) => yearWithoutStore(years[2 * k]!, years[2 * k + 1]!));
+  const asItIs = known?.asItIs ?? found.shift()!;
   const row = (
     name: string,
     kind: RankedMeasure["kind"],
@@ -78,11 +94,8 @@ export function rankMeasures(
       coldestHourGain: year.coldestHour - asItIs.coldestHour,
     };
   };
-  const rows = measures.map(({ id, work, name, change, inputs }) =>
-    row(name, "house", change, yearWithoutStore({ ...request, houseInputs: inputs }), {
-      id,
-      ...work,
-    })
+  const rows = measures.map(({ id, work, name, change }, k) =>
+    row(name, "house", change, found[k]!, { id, ...work })
   );
   if (known !== undefined) rows.push(row("heat store", "store", "as planned", known.store));
   return [
@@ -91,9 +104,7 @@ export function rankMeasures(
   ];
 }
 
-function yearWithoutStore(request: StoreRequest): RankedYear {
-  const house = houseModel(request.houseInputs, request.climate);
-  const { free, held } = baselineYears(request, soilModel(request, house), house);
+function yearWithoutStore(free: SettledYear, held: SettledYear): RankedYear {
   const air = free.year.airTemperature;
   return {
     heatDemand: kilowattHours(held.ledger.heater),

@@ -1,11 +1,13 @@
 /** The store's soil made ready: site, reduced slice, undisturbed start. @module */
 import { samePlain } from "../../basics/mod.ts";
+import { FLOOR_FILM, houseGeometry } from "../../house/mod.ts";
 import type { HouseModel } from "../../house/types.ts";
 import { undisturbedTemperature } from "../../soil/mod.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
 import { reducedState } from "../solver/reduced/fields.ts";
 import { type ReducedSlice, reduceSlice } from "../solver/reduced/reduction.ts";
-import { freezingZones } from "../ground/zones.ts";
+import type { ConductionOperator } from "../ground/operator.ts";
+import { type FreezingZone, freezingZones } from "../ground/zones.ts";
 import { type StoreRequest, type StoreSite, storeSite } from "../site.ts";
 import { YEAR_STEPS } from "../step_report.ts";
 
@@ -29,30 +31,56 @@ export function undisturbedCells(site: StoreSite, request: StoreRequest, day = 0
   );
 }
 
+/** A slice of soil, and where its water freezes: all that its reduction hangs on. */
+export interface SliceQuestion {
+  readonly operator: ConductionOperator;
+  readonly zones: readonly FreezingZone[];
+}
+
+/** What is to be reduced of a site. */
+export function sliceQuestion({ mesh, operator }: StoreSite): SliceQuestion {
+  return { operator, zones: freezingZones(mesh, operator) };
+}
+
 /** Slices kept: the plan's, and those of the changes tried last. */
 const KEPT = 4;
-const known: { readonly of: Pick<StoreSite, "mesh" | "operator">; readonly slice: ReducedSlice }[] =
-  [];
+const known: { readonly of: SliceQuestion; readonly slice: ReducedSlice }[] = [];
 
 /**
- * The reduced slice of a site. Another house above it, longer tubes or a reversed flow leave the
- * slice as it is, and reducing it takes longer than running a year.
+ * The reduced slice. Another house above it, longer tubes or a reversed flow leave the slice as it is,
+ * and reducing it takes longer than running a year.
  */
-function keptSlice({ mesh, operator }: StoreSite): ReducedSlice {
-  const found = known.find(({ of }) => samePlain(of, { mesh, operator }));
+export function reducedSlice(question: SliceQuestion): ReducedSlice {
+  const found = known.find(({ of }) => samePlain(of, question));
   if (found !== undefined) return found.slice;
-  const slice = reduceSlice(operator, undefined, freezingZones(mesh, operator));
-  known.unshift({ of: { mesh, operator }, slice });
+  const { operator, zones } = question;
+  const slice = reduceSlice(operator, undefined, zones);
+  known.unshift({ of: { operator, zones }, slice });
   known.length = Math.min(known.length, KEPT);
   return slice;
 }
 
-/** Builds mesh, reduced slice and start of a study's store. */
-export function soilModel(request: StoreRequest, house: HouseModel): SoilModel {
+/** The site of a study's store below its own house. */
+export function ownSite(request: StoreRequest): StoreSite {
+  return storeSite(request, FLOOR_FILM, houseGeometry(request.houseInputs).floorArea);
+}
+
+/**
+ * Builds mesh, reduced slice and start of a study's store.
+ *
+ * @param request inputs and the results of the earlier chapters
+ * @param house above it
+ * @param slice its reduced soil, where that is known
+ */
+export function soilModel(
+  request: StoreRequest,
+  house: HouseModel,
+  slice?: ReducedSlice,
+): SoilModel {
   const site = storeSite(request, house.floorFilm, house.geometry.floorArea);
   return {
     site,
-    slice: keptSlice(site),
+    slice: slice ?? reducedSlice(sliceQuestion(site)),
     undisturbed: undisturbedCells(site, request),
   };
 }

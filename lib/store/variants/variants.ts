@@ -1,11 +1,10 @@
 /** The same store built or run otherwise. @module */
 import { min } from "d3-array";
-import { hoursBelow, kilowattHours } from "../../basics/mod.ts";
-import { houseModel, withHeater } from "../../house/mod.ts";
+import { alone, each, hoursBelow, kilowattHours, type Steps } from "../../basics/mod.ts";
 import { fitWave, soilProperties } from "../../soil/mod.ts";
 import type { StoreRequest } from "../site.ts";
-import { settledYear } from "../seasons/settled_year.ts";
-import { soilModel } from "../seasons/soil_model.ts";
+import { reducedStores, settledTask } from "../runs.ts";
+import type { SettledYear } from "../seasons/settled_year.ts";
 
 /** A change to a study's store. */
 export interface StoreVariant {
@@ -137,23 +136,12 @@ export const STORE_VARIANTS: readonly StoreVariant[] = [
   },
 ];
 
-/** The year that repeats of one variant. */
-function variantRow(request: StoreRequest, variant: StoreVariant): VariantRow {
-  const changed = variant.change(request);
-  const house = houseModel(changed.houseInputs, changed.climate);
-  const model = soilModel(changed, house);
-  const free = settledYear({ request: changed, model, house: withHeater(house, 0), fan: true });
-  const backup = settledYear({
-    request: changed,
-    model,
-    house: withHeater(house, Infinity),
-    fan: true,
-    start: free.soilState,
-  });
+/** One variant by its two years that repeat, running free and heated. */
+function variantRow(name: string, free: SettledYear, heated: SettledYear): VariantRow {
   const { ledger, year } = free;
   const fanEnergy = kilowattHours(ledger.fanEnergy);
   return {
-    name: variant.name,
+    name,
     heatIn: kilowattHours(ledger.heatIn),
     heatOut: kilowattHours(ledger.heatOut),
     latentIn: kilowattHours(ledger.latentIn),
@@ -162,7 +150,7 @@ function variantRow(request: StoreRequest, variant: StoreVariant): VariantRow {
     cop: fanEnergy > 0 ? kilowattHours(ledger.heatOut) / fanEnergy : 0,
     coldestHour: min(year.airTemperature)!,
     hoursBelowFreezing: hoursBelow(year.airTemperature, 0),
-    backupHeat: kilowattHours(backup.ledger.heater),
+    backupHeat: kilowattHours(heated.ledger.heater),
   };
 }
 
@@ -179,7 +167,25 @@ export function storeVariants(
   plan?: Omit<VariantRow, "name">,
   variants: readonly StoreVariant[] = STORE_VARIANTS,
 ): ComparedVariant[] {
-  return variantsCompared(variants.map((variant) => variantRow(request, variant)), plan);
+  return alone(variantSteps(request, plan, variants));
+}
+
+/**
+ * The variants in pieces: their soils first, then all their years at once. Parameters and result are
+ * those of {@link storeVariants}.
+ */
+export function* variantSteps(
+  request: StoreRequest,
+  plan?: Omit<VariantRow, "name">,
+  variants: readonly StoreVariant[] = STORE_VARIANTS,
+): Steps<ComparedVariant[]> {
+  const stores = yield* reducedStores(variants.map(({ change }) => change(request)));
+  const years = yield* each(
+    settledTask,
+    stores.flatMap((store) => [false, true].map((heated) => ({ ...store, heated, fan: true }))),
+  );
+  const rows = variants.map(({ name }, k) => variantRow(name, years[2 * k]!, years[2 * k + 1]!));
+  return variantsCompared(rows, plan);
 }
 
 /** Values that a change moves; the ratios follow from them. */

@@ -1,13 +1,18 @@
 /** The house with and without store, with and without night curtain. @module */
 import { min } from "d3-array";
-import { firstHourBelow, hoursBelow, kilowattHours } from "../../basics/mod.ts";
+import {
+  alone,
+  each,
+  firstHourBelow,
+  hoursBelow,
+  kilowattHours,
+  type Steps,
+} from "../../basics/mod.ts";
 import type { LimitHours } from "../../climate/types.ts";
-import { houseModel, usualCurtain, withHeater } from "../../house/mod.ts";
-import type { HouseInputs, HouseModel, HouseYear } from "../../house/types.ts";
-import { type Baseline, baselineYears } from "../baseline.ts";
-import { settledYear } from "../seasons/settled_year.ts";
+import { usualCurtain } from "../../house/mod.ts";
+import type { HouseYear } from "../../house/types.ts";
+import { reducedStores, settledTask } from "../runs.ts";
 import type { StoreRequest } from "../site.ts";
-import { type SoilModel, soilModel } from "../seasons/soil_model.ts";
 
 /** One of the four houses. */
 export interface HouseWay {
@@ -63,7 +68,38 @@ export interface KnownYears {
  * @returns settled years of the four houses
  */
 export function houseWays(request: StoreRequest, known?: KnownYears): HouseWay[] {
-  return waysCompared(fourHouses(request, known));
+  return alone(waySteps(request, known));
+}
+
+/** Without and with store, without and with curtain. */
+const FOUR = [false, true].flatMap((store) => [false, true].map((curtain) => ({ store, curtain })));
+
+/** The four houses in pieces. Parameters and result are those of {@link houseWays}. */
+export function* waySteps(request: StoreRequest, known?: KnownYears): Steps<HouseWay[]> {
+  const own = request.houseInputs.curtain;
+  const curtain = own ?? usualCurtain(request.houseInputs.heatSetPoint);
+  const houses = FOUR.map((way) => ({
+    ...way,
+    known: way.curtain === (own !== null) ? known?.[way.store ? "store" : "noFan"] : undefined,
+  }));
+  const sought = houses.filter((house) => house.known === undefined);
+  const stores = yield* reducedStores(sought.map((house) => ({
+    ...request,
+    houseInputs: { ...request.houseInputs, curtain: house.curtain ? curtain : null },
+  })));
+  const years = yield* each(
+    settledTask,
+    stores.flatMap((store, k) =>
+      [false, true].map((heated) => ({ ...store, heated, fan: sought[k]!.store }))
+    ),
+  );
+  const found = (k: number): KnownYear => ({
+    year: years[2 * k]!.year,
+    backupHeat: kilowattHours(years[2 * k + 1]!.ledger.heater),
+  });
+  return waysCompared(
+    houses.map((house) => houseAlone(house, house.known ?? found(sought.indexOf(house)))),
+  );
 }
 
 /** A house before it is compared with the others. */
@@ -84,54 +120,20 @@ export function waysCompared(houses: readonly HouseAlone[]): HouseWay[] {
   }));
 }
 
-function fourHouses(request: StoreRequest, known?: KnownYears): HouseAlone[] {
-  const own = request.houseInputs.curtain;
-  const curtain = own ?? usualCurtain(request.houseInputs.heatSetPoint);
-  return [false, true].flatMap((store) =>
-    [false, true].map((curtained): HouseAlone => {
-      const asStudied = curtained === (own !== null) ? known : undefined;
-      const { year, backupHeat } = asStudied?.[store ? "store" : "noFan"] ??
-        settledHouse(request, store, curtained ? curtain : null);
-      const air = year.airTemperature;
-      return {
-        name: `${store ? "store" : "no store"}, ${curtained ? "curtain" : "no curtain"}`,
-        store,
-        curtain: curtained,
-        year,
-        coldestHour: min(air)!,
-        hoursBelowFreezing: hoursBelow(air, 0),
-        firstFreeze: firstHourBelow(air, 0),
-        backupHeat,
-        hoursBelow: LIMITS.map((limit) => ({ limit, hours: hoursBelow(air, limit) })),
-      };
-    })
-  );
-}
-
-/** The house with another curtain on soil that has settled to it, free running and heated. */
-function settledHouse(
-  request: StoreRequest,
-  fan: boolean,
-  curtain: HouseInputs["curtain"],
-): KnownYear {
-  const houseInputs = { ...request.houseInputs, curtain };
-  const changed = { ...request, houseInputs };
-  const house = houseModel(houseInputs, request.climate);
-  const model = soilModel(changed, house);
-  const { free, held } = fan
-    ? storeYears(changed, model, house)
-    : baselineYears(changed, model, house);
-  return { year: free.year, backupHeat: kilowattHours(held.ledger.heater) };
-}
-
-function storeYears(request: StoreRequest, model: SoilModel, house: HouseModel): Baseline {
-  const free = settledYear({ request, model, house: withHeater(house, 0), fan: true });
-  const held = settledYear({
-    request,
-    model,
-    house: withHeater(house, Infinity),
-    fan: true,
-    start: free.soilState,
-  });
-  return { free, held };
+function houseAlone(
+  { store, curtain }: Pick<HouseWay, "store" | "curtain">,
+  { year, backupHeat }: KnownYear,
+): HouseAlone {
+  const air = year.airTemperature;
+  return {
+    name: `${store ? "store" : "no store"}, ${curtain ? "curtain" : "no curtain"}`,
+    store,
+    curtain,
+    year,
+    coldestHour: min(air)!,
+    hoursBelowFreezing: hoursBelow(air, 0),
+    firstFreeze: firstHourBelow(air, 0),
+    backupHeat,
+    hoursBelow: LIMITS.map((limit) => ({ limit, hours: hoursBelow(air, limit) })),
+  };
 }

@@ -1,0 +1,163 @@
+/** The long pieces of the store chapter: reductions and settled years, plain data in and out. @module */
+import { each, samePlain, type Steps, type Task } from "../basics/mod.ts";
+import { houseModel, initialHouseState, withHeater } from "../house/mod.ts";
+import type { HouseModel } from "../house/types.ts";
+import { baselineYear } from "./baseline.ts";
+import type { SoilLedger } from "./ledger/ledger.ts";
+import { tagFields, type TagLedger } from "./ledger/tags.ts";
+import type { StoreRequest } from "./site.ts";
+import type { ReducedSlice } from "./solver/reduced/reduction.ts";
+import type { EmptyingSpell, FreezingYear, SoilSection, StoreYear } from "./types.ts";
+import { emptyingSpell, SPELL_START } from "./seasons/emptying.ts";
+import { cutRecorder } from "./seasons/cut_state.ts";
+import { freezingRecorder } from "./seasons/freezing.ts";
+import { emptyStoreYear, yearRecorder } from "./seasons/recorder.ts";
+import { sectionCamera } from "./seasons/section.ts";
+import {
+  JUMPS_FROM_AFAR,
+  settledSetting,
+  type SettledYear,
+  settledYear,
+} from "./seasons/settled_year.ts";
+import {
+  freshEngine,
+  ownSite,
+  reducedSlice,
+  type SliceQuestion,
+  sliceQuestion,
+  soilModel,
+} from "./seasons/soil_model.ts";
+import { periodicYear } from "./seasons/spin_up.ts";
+import { runYear, startState } from "./seasons/year.ts";
+
+/** A study's store with its soil reduced. */
+export interface ReducedStore {
+  /** inputs and the results of the earlier chapters */
+  readonly request: StoreRequest;
+  /** its soil across the tubes */
+  readonly slice: ReducedSlice;
+}
+
+/** Which settled year of a store. */
+export interface SettledQuestion extends ReducedStore {
+  /** true: a heater without limit holds the set point; false: the house runs free */
+  readonly heated: boolean;
+  /** whether the fan may run; the baseline where it may not */
+  readonly fan: boolean;
+}
+
+/** The free-running year that repeats, with everything recorded. */
+export interface MainYear {
+  readonly ledger: SoilLedger;
+  readonly tags: TagLedger;
+  /** whether the fan ran in any of the years */
+  readonly fanRan: boolean;
+  readonly year: StoreYear;
+  readonly freezing: FreezingYear | null;
+  /** degC, lowest temperature around the tubes */
+  readonly coldestSoil: number;
+  readonly sections: SoilSection;
+  readonly cutStates: SettledYear["cutStates"];
+  readonly emptying: EmptyingSpell;
+}
+
+function houseOf(request: StoreRequest, heated: boolean): HouseModel {
+  return withHeater(houseModel(request.houseInputs, request.climate), heated ? Infinity : 0);
+}
+
+function mainYear({ request, slice }: ReducedStore): MainYear {
+  const house = houseOf(request, false);
+  const model = soilModel(request, house, slice);
+  const engine = freshEngine(model);
+  const year = emptyStoreYear();
+  const record = yearRecorder(year, house);
+  const camera = sectionCamera(model.site, engine);
+  const freezing = freezingRecorder(model.site, engine);
+  const state = startState(model.site, engine, initialHouseState(house));
+  const cut = cutRecorder(request.climate.dryBulb, state);
+  let spellState: Float64Array | undefined;
+  let coldestSoil = Infinity;
+  const watch = () => {
+    for (let lane = 0; lane < model.site.slices; lane++) {
+      coldestSoil = Math.min(coldestSoil, engine.storeTemperature[lane]!);
+    }
+  };
+  const { ledger, tags, fanRan } = periodicYear({
+    setting: settledSetting({ request, model, house, fan: true }),
+    state,
+    engine,
+    plainYears: 0,
+    jumps: JUMPS_FROM_AFAR,
+    tags: tagFields(model.slice, model.site),
+    listen: (report) => {
+      record(report);
+      camera.listen(report);
+      freezing.listen(report);
+      cut.listen(report);
+      if (report.hour === SPELL_START) spellState ??= engine.save();
+      watch();
+    },
+  });
+  return {
+    ledger,
+    tags: tags!,
+    fanRan,
+    year,
+    freezing: freezing.result(year.storeTemperature, request.soil.properties.latentHeat),
+    coldestSoil,
+    sections: camera.section(),
+    cutStates: cut.kept(),
+    emptying: emptyingSpell(request, model, spellState!),
+  };
+}
+
+/** Ledgers of the years after building as they come, from undisturbed ground. */
+function firstYears({ request, slice }: ReducedStore): SoilLedger[] {
+  const house = houseOf(request, false);
+  const model = soilModel(request, house, slice);
+  const engine = freshEngine(model);
+  const state = startState(model.site, engine, initialHouseState(house));
+  const setting = settledSetting({ request, model, house, fan: true });
+  const years = Math.max(1, request.inputs.spinUpYears);
+  return Array.from({ length: years }, () => runYear(setting, state));
+}
+
+function settled({ request, slice, heated, fan }: SettledQuestion): SettledYear {
+  const house = houseOf(request, heated);
+  const model = soilModel(request, house, slice);
+  return fan ? settledYear({ request, model, house, fan }) : baselineYear(request, model, house);
+}
+
+/** Reduces a slice. */
+export const reduceTask: Task<SliceQuestion, ReducedSlice> = {
+  name: "store.reduce",
+  kept: true,
+  run: reducedSlice,
+};
+
+/** The year that repeats, everything recorded, and the cold spell in it. */
+export const mainYearTask: Task<ReducedStore, MainYear> = { name: "store.year", run: mainYear };
+
+/** The years after building. */
+export const firstYearsTask: Task<ReducedStore, SoilLedger[]> = {
+  name: "store.firstYears",
+  run: firstYears,
+};
+
+/** A year that repeats, for comparisons. */
+export const settledTask: Task<SettledQuestion, SettledYear> = {
+  name: "store.settled",
+  run: settled,
+};
+
+/** Several studies with their soils reduced, like soils once. */
+export function* reducedStores(requests: readonly StoreRequest[]): Steps<ReducedStore[]> {
+  const different: SliceQuestion[] = [];
+  const places = requests.map((request) => {
+    const question = sliceQuestion(ownSite(request));
+    const found = different.findIndex((other) => samePlain(other, question));
+    return found < 0 ? different.push(question) - 1 : found;
+  });
+  const slices = yield* each(reduceTask, different);
+  return requests.map((request, k) => ({ request, slice: slices[places[k]!]! }));
+}
