@@ -9,6 +9,7 @@ import type { Fields, Monthly } from "./fields.ts";
 import type { FigureRow } from "./figures.ts";
 import type { ChapterName, Notice } from "./notices.ts";
 import type { ResultTable } from "./result_table.ts";
+import type { Steps } from "./work.ts";
 
 /** Notes a value that the study file leaves open, as a default taken, and returns it. */
 export type NoteDefault = <T extends Monthly | string>(
@@ -42,6 +43,8 @@ export interface Computation<Study, Earlier, Taken, Result> {
   readonly takes: (study: Study, earlier: Earlier) => Taken;
   /** The result; plain data that can be kept on disk. Sees only what `takes` returned. */
   readonly compute: (taken: Taken) => Result;
+  /** the same in pieces that can be done side by side; not there where it is one piece */
+  readonly steps?: (taken: Taken) => Steps<Awaited<Result>>;
   /** its tables for the files of a run; not there where the figures say it all */
   readonly tables?: (result: Result) => readonly ResultTable[];
 }

@@ -1,5 +1,5 @@
 /** The store chapter: what happens over days, seasons and years? @module */
-import { chapter, extra } from "../basics/mod.ts";
+import { chapter, extra, type Steps } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
 import type { FanResult } from "../fan/types.ts";
 import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
@@ -7,20 +7,20 @@ import type { HouseInputs, HouseResult } from "../house/types.ts";
 import type { SoilInputs, SoilResult } from "../soil/types.ts";
 import { designAir } from "../tubes/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
-import { storeChapter } from "./compute.ts";
+import { storeChapter, storeSteps } from "./compute.ts";
 import { fieldSearch } from "./field_search.ts";
 import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
 import { powerCut } from "./power_cut.ts";
 import type { StoreRequest } from "./site.ts";
 import { firstSteps } from "./first_steps.ts";
-import { type RankedKnown, type RankedMeasure, rankMeasures } from "./ranking.ts";
+import { type RankedKnown, type RankedMeasure, rankingSteps, rankMeasures } from "./ranking.ts";
 import { type SummarisedStore, summariseStore } from "./summary.ts";
 import { tubeAtStrongestHour } from "./tube_along.ts";
 import { tubeCounts } from "./tube_count.ts";
 import type { StoreInputs } from "./types.ts";
-import { storeVariants, type VariantRow } from "./variants/variants.ts";
-import { type HouseWay, houseWays, type KnownYears } from "./variants/ways.ts";
+import { storeVariants, type VariantRow, variantSteps } from "./variants/variants.ts";
+import { type HouseWay, houseWays, type KnownYears, waySteps } from "./variants/ways.ts";
 import {
   fieldSearchTables,
   firstStepsTables,
@@ -141,6 +141,9 @@ export const store = chapter({
   after: AFTER,
   takes,
   compute: (request) => summariseStore(request, storeChapter(request)),
+  steps: function* (request): Steps<SummarisedStore> {
+    return summariseStore(request, yield* storeSteps(request));
+  },
   figures: storeFigures,
   tables: storeTables,
   extras: {
@@ -152,6 +155,7 @@ export const store = chapter({
         known: knownYears(earlier.store),
       }),
       compute: ({ request, known }) => houseWays(request, known),
+      steps: ({ request, known }) => waySteps(request, known),
       tables: waysTables,
     }),
     /** The store built or run otherwise: differences on a coarser store, set on the chapter's year. */
@@ -162,6 +166,7 @@ export const store = chapter({
         plan: planRow(earlier.store),
       }),
       compute: ({ request, plan }) => storeVariants(request, plan),
+      steps: ({ request, plan }) => variantSteps(request, plan),
       tables: variantsTables,
     }),
     /** What each improvement of the house brings on the same ground, and the store. */
@@ -172,6 +177,7 @@ export const store = chapter({
         known: rankedYears(earlier.store),
       }),
       compute: ({ request, known }) => rankMeasures(request, known),
+      steps: ({ request, known }) => rankingSteps(request, known),
       tables: rankingTables,
     }),
     /** How long the house lasts when the power fails in the coldest hours. */

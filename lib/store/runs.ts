@@ -1,5 +1,5 @@
 /** The long pieces of the store chapter: reductions and settled years, plain data in and out. @module */
-import { each, samePlain, type Steps, type Task } from "../basics/mod.ts";
+import { type AnyTask, each, samePlain, type Steps, type Task } from "../basics/mod.ts";
 import { houseModel, initialHouseState, withHeater } from "../house/mod.ts";
 import type { HouseModel } from "../house/types.ts";
 import { baselineYear } from "./baseline.ts";
@@ -149,6 +149,14 @@ export const settledTask: Task<SettledQuestion, SettledYear> = {
   name: "store.settled",
   run: settled,
 };
+
+/** All of them. */
+export const STORE_TASKS: readonly AnyTask[] = [
+  reduceTask,
+  mainYearTask,
+  firstYearsTask,
+  settledTask,
+];
 
 /** Several studies with their soils reduced, like soils once. */
 export function* reducedStores(requests: readonly StoreRequest[]): Steps<ReducedStore[]> {

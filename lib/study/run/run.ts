@@ -1,12 +1,20 @@
 /** Runs the chapters of a study: each result computed once, and kept on disk. @module */
 import { fileURLToPath } from "node:url";
-import type { AnyComputation, Figures, Notice } from "../../basics/mod.ts";
+import {
+  type AnyComputation,
+  type Figures,
+  type Notice,
+  type Piece,
+  shared,
+} from "../../basics/mod.ts";
 import { type AllResults, type ChapterResults, CHAPTERS, COMPUTATIONS } from "../chapters.ts";
 import { studyFigures } from "../figures.ts";
 import type { Study } from "../types.ts";
 import { diskCache, NO_CACHE, type ResultCache } from "./cache.ts";
 import { hashOf } from "./hash.ts";
 import { libraryVersion } from "./library_version.ts";
+import type { WorkPool } from "./pool.ts";
+import { wholeTask } from "./tasks.ts";
 
 /** A getter for each chapter and each extra, by its name. */
 export type ResultGetters = {
@@ -29,9 +37,16 @@ export type StudyRun = ResultGetters & {
 export interface RunOptions {
   /** folder of the cache; null for none; `.cache/winterground` beside deno.json unless given */
   readonly cacheFolder?: string | null;
+  /** workers that share the work; everything is done here unless given */
+  readonly pool?: WorkPool | undefined;
   /** what is computed under each name; the chapters and their extras unless given */
   readonly computations?: ReadonlyMap<string, AnyComputation>;
 }
+
+/** Chapters come before what is computed only when asked for. */
+const RANKS: ReadonlyMap<string, number> = new Map(
+  Array.from(COMPUTATIONS.keys(), (name) => [name, CHAPTERS.some((c) => c.name === name) ? 0 : 1]),
+);
 
 function defaultCacheFolder(): string {
   return fileURLToPath(new URL("../../../.cache/winterground", import.meta.url));
@@ -46,7 +61,8 @@ function defaultCacheFolder(): string {
 export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   const folder = options.cacheFolder === undefined ? defaultCacheFolder() : options.cacheFolder;
   const cache = folder === null ? NO_CACHE : diskCache(folder);
-  const getters = resultGetters(study, cache, options.computations ?? COMPUTATIONS);
+  const computations = options.computations ?? COMPUTATIONS;
+  const getters = resultGetters(computations, { study, cache, pool: options.pool });
   const results = once(async () => {
     const all: Record<string, unknown> = {};
     for (const { name } of CHAPTERS) all[name] = await getters[name]();
@@ -62,35 +78,78 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
 }
 
 function resultGetters(
-  study: Study,
-  cache: ResultCache,
   computations: ReadonlyMap<string, AnyComputation>,
+  around: Omit<Surroundings, "getters" | "kept">,
 ): ResultGetters {
   const getters: Record<string, () => Promise<unknown>> = {};
+  const kept = new Map<string, Promise<unknown>>();
   for (const [name, computation] of computations) {
-    getters[name] = once(() => resultOf(name, computation, { study, cache, getters }));
+    getters[name] = once(() => resultOf(name, computation, { ...around, kept, getters }));
   }
   return getters as unknown as ResultGetters;
 }
 
-/** What a result is looked up with. */
+/** What a result is looked up and computed with. */
 interface Surroundings {
   readonly study: Study;
   readonly cache: ResultCache;
+  readonly pool: WorkPool | undefined;
   readonly getters: Readonly<Record<string, () => Promise<unknown>>>;
+  /** pieces worth keeping that are there or being done, by key */
+  readonly kept: Map<string, Promise<unknown>>;
 }
 
 /** From the cache, or computed: the key is the hash of all that the computation sees. */
 async function resultOf(
   name: string,
-  { after, takes, compute }: AnyComputation,
-  { study, cache, getters }: Surroundings,
+  computation: AnyComputation,
+  around: Surroundings,
 ): Promise<unknown> {
+  const { after, takes } = computation;
   const earlier: Record<string, unknown> = {};
-  for (const other of after) earlier[other] = await getters[other]!();
-  const taken: unknown = takes(study, earlier);
+  await Promise.all(after.map(async (other) => earlier[other] = await around.getters[other]!()));
+  const taken: unknown = takes(around.study, earlier);
+  return await around.cache.get(
+    await keyOf(name, taken),
+    () => computed(name, computation, { taken, around }),
+  );
+}
+
+async function keyOf(name: string, content: unknown): Promise<string> {
   const { hash } = await libraryVersion();
-  return await cache.get(hashOf(name, hash, Deno.version.v8, taken), () => compute(taken));
+  return hashOf(name, hash, Deno.version.v8, content);
+}
+
+/** Computed piece by piece, by the workers where there are any. */
+function computed(
+  name: string,
+  computation: AnyComputation,
+  { taken, around }: { readonly taken: unknown; readonly around: Surroundings },
+): unknown {
+  const rank = RANKS.get(name) ?? 0;
+  const { steps } = computation;
+  if (steps !== undefined) {
+    return shared(steps(taken), (piece) => pieceDone(piece, rank, around));
+  }
+  if (around.pool === undefined) return computation.compute(taken);
+  return around.pool.do({ task: wholeTask(name, computation), question: taken }, rank);
+}
+
+/** A piece, from the cache where it is one to keep. */
+async function pieceDone<Answer>(
+  piece: Piece<Answer>,
+  rank: number,
+  { cache, pool, kept }: Surroundings,
+): Promise<Answer> {
+  const { task, question } = piece;
+  const work = () => pool?.do(piece, rank) ?? task.run(question as never);
+  if (task.kept !== true) return await work();
+  const key = await keyOf(task.name, question);
+  const known = kept.get(key) as Promise<Answer> | undefined;
+  if (known !== undefined) return await known;
+  const answer = cache.get(key, work);
+  kept.set(key, answer);
+  return await answer;
 }
 
 function once<T>(compute: () => Promise<T>): () => Promise<T> {

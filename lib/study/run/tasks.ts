@@ -1,0 +1,17 @@
+/** Everything a worker can be asked to do: the pieces of the chapters, and whole results. @module */
+import type { AnyComputation, AnyTask } from "../../basics/mod.ts";
+import { STORE_TASKS } from "../../store/runs.ts";
+import { COMPUTATIONS } from "../chapters.ts";
+
+/** The task that computes a result in one piece. */
+export function wholeTask(name: string, { compute }: AnyComputation): AnyTask {
+  return { name: `result.${name}`, run: compute };
+}
+
+/** Every task by its name. */
+export const TASKS: ReadonlyMap<string, AnyTask> = new Map(
+  [
+    ...STORE_TASKS,
+    ...Array.from(COMPUTATIONS, ([name, computation]) => wholeTask(name, computation)),
+  ].map((task) => [task.name, task]),
+);
