@@ -1,5 +1,5 @@
 /**
- * Runs notebooks one after the other and writes each as soon as it is done.
+ * Runs notebooks, one after the other or side by side, and writes each as soon as it is done.
  *
  * @module
  */
@@ -13,7 +13,7 @@ import {
   writeAtomically,
 } from "../press/mod.ts";
 import type { NotebookFile } from "./notebook_files.ts";
-import { showProgress } from "./progress.ts";
+import { type Progress, showProgress } from "./progress.ts";
 import { CommandFailure } from "./terminal.ts";
 
 /** What to run and how. */
@@ -28,6 +28,12 @@ export interface PressOptions {
   readonly cellLimit: number;
   /** stops everything when aborted */
   readonly signal: AbortSignal;
+  /** notebooks run side by side; one unless given */
+  readonly lanes?: number | undefined;
+  /** settles when what a notebook asks for is there; a notebook starts at once unless given */
+  readonly ready?: ((file: NotebookFile) => Promise<unknown>) | undefined;
+  /** where progress is shown; shown here unless given */
+  readonly progress?: Progress | undefined;
 }
 
 /** An executed notebook. */
@@ -44,37 +50,65 @@ export class NotebookFailure extends CommandFailure {
 }
 
 /**
- * Runs the notebooks in order.
+ * Runs the notebooks, in order where one at a time runs.
  *
  * @throws {NotebookFailure} when a cell fails; the notebook is written as far as it ran
  */
 export async function pressNotebooks(options: PressOptions): Promise<Pressed[]> {
-  const { files, target, environment, cellLimit, signal } = options;
-  const progress = showProgress(files.length);
-  const pressed: Pressed[] = [];
-  try {
-    for (const file of files) {
-      const source = parseNotebook(await Deno.readTextFile(file.path), file.path);
-      const cells = source.cells.filter((cell) => cell.cell_type === "code").length;
-      progress.start(file.name, cells);
-      const run = await runNotebook(source, {
-        path: file.path,
-        environment,
-        cellLimit,
-        signal,
-        onProgress: ({ done }) => progress.cell(done),
-      });
-      await writeAtomically(join(target, `${file.name}.ipynb`), formatNotebook(run.notebook));
-      if (run.failure !== undefined) {
-        throw new NotebookFailure(describeFailure(file.path, run.failure));
+  const { files } = options;
+  const progress = options.progress ?? showProgress(files.map(({ name }) => name));
+  const stop = new AbortController();
+  const signal = AbortSignal.any([options.signal, stop.signal]);
+  const lane = lanes(options.lanes ?? 1);
+  const runs = files.map(async (file): Promise<Pressed> => {
+    await options.ready?.(file).catch((fault) => {
+      stop.abort(fault);
+      throw fault;
+    });
+    return await lane(async () => {
+      signal.throwIfAborted();
+      try {
+        const pressed = await pressOne(file, { ...options, signal });
+        progress.done(file.name);
+        return pressed;
+      } catch (fault) {
+        stop.abort(fault); // before the next gets the lane: the first fault stops the others
+        throw fault;
       }
-      pressed.push({ name: file.name, notebook: run.notebook });
-      progress.done();
-    }
+    });
+  });
+  try {
+    return await Promise.all(runs);
   } finally {
-    progress.stop();
+    await Promise.allSettled(runs);
+    if (options.progress === undefined) progress.stop();
   }
-  return pressed;
+}
+
+/** Lets so many pieces of work run at once; the others wait their turn. */
+function lanes(count: number): <T>(work: () => Promise<T>) => Promise<T> {
+  const waiting: (() => void)[] = [];
+  let free = count;
+  return async (work) => {
+    if (free > 0) free--;
+    else await new Promise<void>((go) => waiting.push(go));
+    try {
+      return await work();
+    } finally {
+      const next = waiting.shift();
+      if (next === undefined) free++;
+      else next();
+    }
+  };
+}
+
+async function pressOne(file: NotebookFile, options: PressOptions): Promise<Pressed> {
+  const { target, environment, cellLimit, signal } = options;
+  const source = parseNotebook(await Deno.readTextFile(file.path), file.path);
+  const run = await runNotebook(source, { path: file.path, environment, cellLimit, signal });
+  await writeAtomically(join(target, `${file.name}.ipynb`), formatNotebook(run.notebook));
+  if (run.failure !== undefined) throw new NotebookFailure(describeFailure(file.path, run.failure));
+  return { name: file.name, notebook: run.notebook };
 }
 
 /** Notebook, cell number, error, code and stack, for the terminal. */

@@ -1,74 +1,71 @@
 /**
- * Progress over notebooks and cells: a bar on a terminal, plain lines elsewhere.
+ * Progress over the pieces of a study, results and notebooks, with the time left: a bar on a terminal,
+ * plain lines elsewhere.
  *
  * @module
  */
 import cliProgress from "cli-progress";
-import { complain } from "./terminal.ts";
+import { complain, say } from "./terminal.ts";
+import { type TimeLeft, timeLeft } from "./time_left.ts";
 
-/** Shows how far a list of notebooks is. */
+/** Shows how far a study is. */
 export interface Progress {
-  /** A notebook starts. */
-  start(name: string, cells: number): void;
-  /** So many of its cells are done. */
-  cell(done: number): void;
-  /** The notebook is done. */
-  done(): void;
+  /** A piece is done; `instant` where it was there already. */
+  done(piece: string, instant?: boolean): void;
+  /** Shows a line of results above the bar. */
+  show(line: string): void;
   /** Takes the bar away, so that messages can be printed. */
   stop(): void;
 }
 
-/** Progress on standard error: a bar when that is a terminal, otherwise a line a notebook. */
-export function showProgress(notebooks: number): Progress {
-  return Deno.stderr.isTerminal() ? progressBar(notebooks) : progressLines(notebooks);
+/**
+ * Progress on standard error: a bar when that is a terminal, otherwise a line a notebook.
+ *
+ * @param pieces names of results and notebooks
+ */
+export function showProgress(pieces: readonly string[]): Progress {
+  const left = timeLeft(pieces);
+  return Deno.stderr.isTerminal() ? progressBar(pieces, left) : progressLines(pieces, left);
 }
 
-function progressBar(notebooks: number): Progress {
+/** True for a notebook, whose name starts with its number. */
+function isNotebook(piece: string): boolean {
+  return /^\d/.test(piece);
+}
+
+function progressBar(pieces: readonly string[], left: TimeLeft): Progress {
   const bar = new cliProgress.SingleBar({
-    format: "{bar} notebook {number}/{notebooks} {name}  cell {value}/{total}",
+    format: "{bar} {value}/{total} {piece} done{left}",
     barsize: 24,
     hideCursor: true,
     gracefulExit: false,
     stopOnComplete: false,
     clearOnComplete: true,
   }, cliProgress.Presets.shades_classic);
-  let number = 0;
+  bar.start(pieces.length, 0, { piece: "0", left: "" });
   return {
-    start(name, cells) {
-      number++;
-      if (number === 1) bar.start(cells, 0, { number, notebooks, name });
-      else {
-        bar.setTotal(cells);
-        bar.update(0, { number, notebooks, name });
-      }
+    done: (piece, instant) => {
+      left.done(piece, instant);
+      bar.increment(1, { piece, left: left.text() });
     },
-    cell: (done) => bar.update(done),
-    done: () => {},
+    show: (line) => {
+      Deno.stderr.writeSync(new TextEncoder().encode("\r\x1b[K"));
+      say(line);
+    },
     stop: () => bar.stop(),
   };
 }
 
-function progressLines(notebooks: number): Progress {
+function progressLines(pieces: readonly string[], left: TimeLeft): Progress {
+  const notebooks = pieces.filter(isNotebook).length;
   let number = 0;
-  let current = "";
-  let total = 0;
-  let shown = 0;
   return {
-    start(name, cells) {
-      number++;
-      current = name;
-      total = cells;
-      shown = 0;
-      complain(`[${number}/${notebooks}] ${name}: ${cells} cells`);
+    done: (piece, instant) => {
+      left.done(piece, instant);
+      if (isNotebook(piece)) complain(`[${++number}/${notebooks}] ${piece}: done${left.text()}`);
+      else if (!instant && left.heavy(piece)) complain(`${piece}: computed${left.text()}`);
     },
-    cell(done) {
-      const quarter = Math.floor(4 * done / Math.max(1, total));
-      if (quarter > shown && done < total) {
-        complain(`[${number}/${notebooks}] ${current}: cell ${done} of ${total} done`);
-      }
-      shown = quarter;
-    },
-    done: () => complain(`[${number}/${notebooks}] ${current}: done`),
+    show: say,
     stop: () => {},
   };
 }

@@ -5,15 +5,24 @@
  */
 import { join, resolve } from "node:path";
 import { InputError } from "../basics/mod.ts";
-import { DEFAULT_CELL_LIMIT, writeAtomically } from "../press/mod.ts";
-import { defaultStudyPath, openStudy } from "../study/mod.ts";
+import { DEFAULT_CELL_LIMIT } from "../press/cell_limit.ts";
+import {
+  defaultStudyPath,
+  openStudy,
+  type ResultsFile,
+  startRun,
+  type StudyRun,
+  workPool,
+} from "../study/mod.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
-import { computeOutputs } from "./compute_outputs.ts";
+import { cannotCompute, computeResults, gettersOf } from "./compute_study.ts";
 import { listNotebooks, type NotebookFile, selectNotebooks } from "./notebook_files.ts";
 import { openStage, type Stage } from "./output_folder.ts";
-import { NotebookFailure, type Pressed, pressNotebooks } from "./press_notebooks.ts";
-import { studyReport } from "./study_report.ts";
-import { CommandFailure, complain, runCommand, say } from "./terminal.ts";
+import type { Pressed } from "./press_notebooks.ts";
+import { type Progress, showProgress } from "./progress.ts";
+import { ALL_NEEDS, needsOf, notebookNeeds, QUICK_NEEDS, type StudyNeeds } from "./study_needs.ts";
+import { writeStudyOutputs } from "./study_outputs.ts";
+import { CommandFailure, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "study",
@@ -33,7 +42,11 @@ const SPEC: CommandSpec = {
     {
       name: "chapters",
       value: "LIST",
-      meaning: "notebooks to run, such as 1-7 or 0,3 (default: all)",
+      meaning: "notebooks to run, such as 1-7 or 0,3, and no more than they need (default: all)",
+    },
+    {
+      name: "quick",
+      meaning: "figures and hours alone: no notebooks, no comparisons, no drawings, no report",
     },
     {
       name: "cell-limit",
@@ -49,24 +62,90 @@ const SPEC: CommandSpec = {
 
 async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
   const path = line.args[0] ?? defaultStudyPath();
-  const { climate, columns } = line.values;
+  const { climate, columns, chapters } = line.values;
   const cellLimit = readCellLimit(line.values["cell-limit"]);
-  const files = chooseNotebooks(await listNotebooks(), line.values.chapters);
+  const quick = line.switches.has("quick");
+  if (quick && chapters !== undefined) {
+    throw new InputError("--quick runs no notebooks: leave out --chapters, or --quick");
+  }
+  const files = quick ? [] : chooseNotebooks(await listNotebooks(), chapters);
+  const pool = workPool();
+  signal.addEventListener("abort", () => pool.close());
+  pool.warm(); // they read the library while the study is read here
   const study = await openStudy(path, { climate, columns });
+  const plan = await planOf(files, { quick, all: chapters === undefined });
   const target = line.values.out ?? join("out", study.heading.name);
   const stage = await openStage(target);
+  const pieces = [...plan.needs.results, ...files.map(({ name }) => name)];
+  const progress = showProgress(pieces);
   try {
-    const pressed = await press(files, stage, { path, climate, columns }, cellLimit, signal);
-    complain("computing figures, hourly series and drawings");
-    const request = { path, climate, columns, folder: stage.folder };
-    const results = await computeOutputs(request, signal);
-    const report = studyReport(study, results, pressed);
-    await writeAtomically(join(stage.folder, "report.html"), report);
+    const onResult = (name: string, kept: boolean) => {
+      if (pieces.includes(name)) progress.done(name, kept);
+    };
+    const run = startRun(study, { pool, onResult });
+    const outputs = computeResults(run, plan.needs, progress).then(() => {
+      signal.throwIfAborted();
+      return writeStudyOutputs(run, { ...plan, folder: stage.folder });
+    });
+    const request = { path, climate, columns };
+    const pressing = press(files, { ...plan, run, stage, progress, request, cellLimit, signal });
+    pressing.catch(() => pool.close());
+    const [written, pressed] = await Promise.allSettled([outputs, pressing]);
     signal.throwIfAborted();
-    say(`done: ${join(await stage.publish(), "report.html")}`);
+    if (pressed.status === "rejected" && pressed.reason instanceof CommandFailure) {
+      throw pressed.reason;
+    }
+    if (written.status === "rejected") throw cannotCompute(path, written.reason);
+    if (pressed.status === "rejected") throw pressed.reason;
+    if (!quick) await writeReport(stage, run, written.value, pressed.value);
+    signal.throwIfAborted();
+    progress.stop();
+    const folder = await stage.publish();
+    say(`done: ${join(folder, quick ? "results.json" : "report.html")}`);
   } finally {
+    progress.stop();
+    pool.close();
     await stage.discard();
   }
+}
+
+/** What is computed, and what each notebook waits for. */
+interface Plan {
+  readonly needs: StudyNeeds;
+  readonly drawings: boolean;
+  readonly needsByNotebook: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+async function planOf(
+  files: readonly NotebookFile[],
+  { quick, all }: { readonly quick: boolean; readonly all: boolean },
+): Promise<Plan> {
+  if (quick) return { needs: QUICK_NEEDS, drawings: false, needsByNotebook: new Map() };
+  const { parseNotebook } = await import("../press/notebook.ts");
+  const notebooks = await Promise.all(files.map(async ({ name, path }) => ({
+    name,
+    notebook: parseNotebook(await Deno.readTextFile(path), path),
+  })));
+  const needs = all ? ALL_NEEDS : needsOf(notebooks);
+  return {
+    needs,
+    drawings: needs.results.includes("tubes"),
+    needsByNotebook: new Map(
+      notebooks.map(({ name, notebook }) => [name, notebookNeeds(notebook)]),
+    ),
+  };
+}
+
+async function writeReport(
+  stage: Stage,
+  run: StudyRun,
+  results: ResultsFile,
+  pressed: readonly Pressed[],
+): Promise<void> {
+  const { studyReport } = await import("./study_report.ts");
+  const { writeAtomically } = await import("../press/files.ts");
+  const report = studyReport(run.study, results, pressed);
+  await writeAtomically(join(stage.folder, "report.html"), report);
 }
 
 function readCellLimit(text: string | undefined): number {
@@ -89,21 +168,43 @@ interface StudyFiles {
   readonly columns: string | undefined;
 }
 
+/** What the notebooks are run with. */
+interface PressRequest extends Plan {
+  readonly run: StudyRun;
+  readonly stage: Stage;
+  readonly progress: Progress;
+  readonly request: StudyFiles;
+  readonly cellLimit: number;
+  readonly signal: AbortSignal;
+}
+
+/** Runs each notebook once its results are on disk, as many side by side as there are cores. */
 async function press(
   files: readonly NotebookFile[],
-  stage: Stage,
-  study: StudyFiles,
-  cellLimit: number,
-  signal: AbortSignal,
+  { run, stage, progress, request, cellLimit, signal, needsByNotebook }: PressRequest,
 ): Promise<Pressed[]> {
+  if (files.length === 0) return [];
+  const { NotebookFailure, pressNotebooks } = await import("./press_notebooks.ts");
   const environment = {
-    WINTERGROUND_STUDY: resolve(study.path),
-    WINTERGROUND_CLIMATE: study.climate && resolve(study.climate),
-    WINTERGROUND_COLUMNS: study.columns && resolve(study.columns),
+    WINTERGROUND_STUDY: resolve(request.path),
+    WINTERGROUND_CLIMATE: request.climate && resolve(request.climate),
+    WINTERGROUND_COLUMNS: request.columns && resolve(request.columns),
   };
+  const ready = ({ name }: NotebookFile) =>
+    Promise.all([...needsByNotebook.get(name) ?? []].map((need) => gettersOf(run)[need]!()));
   const target = join(stage.folder, "notebooks");
+  const lanes = navigator.hardwareConcurrency;
   try {
-    return await pressNotebooks({ files, target, environment, cellLimit, signal });
+    return await pressNotebooks({
+      files,
+      target,
+      environment,
+      cellLimit,
+      signal,
+      lanes,
+      ready,
+      progress,
+    });
   } catch (error) {
     if (!(error instanceof NotebookFailure)) throw error;
     const kept = await stage.keepNotebooks(error.message);

@@ -5,41 +5,39 @@
  * @module
  */
 import { join } from "node:path";
-import { drawingInputs, drawSheets, headerHoles, holesCsv } from "../drawings/mod.ts";
 import {
-  openStudy,
   type ResultsFile,
   resultsOf,
-  startRun,
   type StudyRun,
   writeResults,
   writeTables,
 } from "../study/mod.ts";
-import { quantitiesCsv, quantityTakeOff, takeOffInputs } from "../worth/mod.ts";
+import type { StudyNeeds } from "./study_needs.ts";
 
-/** Which study, and where its outputs go. */
+/** What is written and where. */
 export interface OutputsRequest {
-  /** study file */
-  readonly path: string;
-  /** climate file that replaces the one of the study */
-  readonly climate?: string | undefined;
-  /** columns file for it */
-  readonly columns?: string | undefined;
+  /** results and chapters that were run; only theirs is written */
+  readonly needs: StudyNeeds;
+  /** true where the field is drawn and its parts are counted; needs soil, tubes and fan */
+  readonly drawings: boolean;
   /** folder to write into */
   readonly folder: string;
 }
 
-/** Computes the study, writes its outputs and gives the content of results.json. */
-export async function writeStudyOutputs(request: OutputsRequest): Promise<ResultsFile> {
-  const { path, climate, columns, folder } = request;
-  const run = startRun(await openStudy(path, { climate, columns }));
-  await writeResults(run, folder);
-  await writeTables(run, folder);
-  await writeDrawings(run, folder);
-  return await resultsOf(run);
+/** Writes the outputs of a study and gives the content of results.json. */
+export async function writeStudyOutputs(
+  run: StudyRun,
+  { needs, drawings, folder }: OutputsRequest,
+): Promise<ResultsFile> {
+  await writeResults(run, folder, needs.chapters);
+  await writeTables(run, folder, needs.results);
+  if (drawings) await writeDrawings(run, folder);
+  return await resultsOf(run, new Date(), needs.chapters);
 }
 
 async function writeDrawings(run: StudyRun, folder: string): Promise<void> {
+  const { drawingInputs, drawSheets, headerHoles, holesCsv } = await import("../drawings/mod.ts");
+  const { quantitiesCsv, quantityTakeOff, takeOffInputs } = await import("../worth/mod.ts");
   const inputs = drawingInputs(run.study, { soil: await run.soil(), tubes: await run.tubes() });
   const drawings = join(folder, "drawings");
   await Deno.mkdir(drawings, { recursive: true });

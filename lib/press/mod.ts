@@ -5,6 +5,7 @@
  * @module
  */
 export { writeAtomically } from "./files.ts";
+export { DEFAULT_CELL_LIMIT } from "./cell_limit.ts";
 export {
   type Cell,
   type CodeCell,
@@ -24,7 +25,6 @@ export { blankTexts, countShows } from "./outputs.ts";
 export {
   type CellFailure,
   type CellProgress,
-  DEFAULT_CELL_LIMIT,
   type FailureKind,
   type NotebookRun,
   runNotebook,

@@ -4,6 +4,7 @@
  * @module
  */
 import { dirname } from "node:path";
+import { DEFAULT_CELL_LIMIT } from "./cell_limit.ts";
 import { type Execution, type Kernel, startKernel } from "./kernel.ts";
 import { type CodeCell, type Notebook, type Output, withLanguage } from "./notebook.ts";
 import { collectOutputs, countShows, showNumbers } from "./outputs.ts";
@@ -59,9 +60,6 @@ export interface NotebookRun {
   /** the cell the run stopped at, if it did */
   readonly failure?: CellFailure | undefined;
 }
-
-/** s each cell may take unless told otherwise. */
-export const DEFAULT_CELL_LIMIT = 300;
 
 /**
  * Code that ends the kernel when the program that started it is gone without having closed it; in a

@@ -9,8 +9,15 @@ export type {
   ExtraResults,
   StudyInputs,
 } from "./chapters.ts";
-export { CHAPTERS } from "./chapters.ts";
-export { type ResultGetters, type RunOptions, startRun, type StudyRun } from "./run/run.ts";
+export { CHAPTERS, COMPUTATIONS } from "./chapters.ts";
+export { type PoolOptions, type WorkPool, workPool } from "./run/pool.ts";
+export {
+  type PartOfRun,
+  type ResultGetters,
+  type RunOptions,
+  startRun,
+  type StudyRun,
+} from "./run/run.ts";
 export {
   type Provenance,
   type ResultsFile,

@@ -1,5 +1,5 @@
 /** The run a notebook belongs to. @module */
-import { defaultStudyPath, openStudy, startRun, type StudyRun } from "../../study/mod.ts";
+import { defaultStudyPath, openStudy, startRun, type StudyRun, workPool } from "../../study/mod.ts";
 
 let current: Promise<StudyRun> | undefined;
 
@@ -19,5 +19,5 @@ async function openFromEnvironment(): Promise<StudyRun> {
     ...(climate === undefined ? {} : { climate }),
     ...(columns === undefined ? {} : { columns }),
   });
-  return startRun(study);
+  return startRun(study, { pool: workPool() });
 }

@@ -13,12 +13,17 @@ const DIGITS = 6;
  * the job.
  *
  * @param run what was computed already is not computed again
+ * @param names results whose tables are wanted; all unless given
  */
-export async function resultTables(run: StudyRun): Promise<ResultTable[]> {
+export async function resultTables(
+  run: StudyRun,
+  names: Iterable<string> = COMPUTATIONS.keys(),
+): Promise<ResultTable[]> {
   const getters = run as unknown as Readonly<Record<string, () => Promise<unknown>>>;
   const found: ResultTable[] = [];
+  const wanted = new Set(names);
   for (const [name, { tables }] of COMPUTATIONS) {
-    if (tables !== undefined) found.push(...tables(await getters[name]!()));
+    if (tables !== undefined && wanted.has(name)) found.push(...tables(await getters[name]!()));
   }
   return found;
 }
@@ -45,9 +50,14 @@ function cellText(cell: ResultCell): string {
  *
  * @param run everything is computed before anything is written
  * @param folder made where it does not exist
+ * @param names results whose tables are written; all unless given
  */
-export async function writeTables(run: StudyRun, folder: string): Promise<void> {
-  const tables = await resultTables(run);
+export async function writeTables(
+  run: StudyRun,
+  folder: string,
+  names?: Iterable<string>,
+): Promise<void> {
+  const tables = await resultTables(run, names);
   const target = join(folder, "tables");
   await Deno.mkdir(target, { recursive: true });
   for (const table of tables) {

@@ -7,7 +7,10 @@ import { type LibraryVersion, libraryVersion } from "../run/library_version.ts";
 import { CHAPTERS } from "../chapters.ts";
 import type { StudyRun } from "../run/run.ts";
 import type { Figures, Study, StudyHeading } from "../types.ts";
-import type { Notice } from "../../basics/mod.ts";
+import type { ChapterName, Notice } from "../../basics/mod.ts";
+
+/** Names of all chapters. */
+const ALL: readonly ChapterName[] = CHAPTERS.map(({ name }) => name);
 
 /** Where the numbers of a run come from. */
 export interface Provenance {
@@ -31,6 +34,8 @@ export interface ResultsFile {
   readonly inputs: Readonly<Record<string, unknown>>;
   /** where the numbers come from */
   readonly provenance: Provenance;
+  /** the chapters whose figures these are, where not all were run */
+  readonly chapters?: readonly ChapterName[];
   /** every figure by key */
   readonly figures: Figures;
   /** messages for the reader */
@@ -43,9 +48,20 @@ function inputsOf(study: Study): Readonly<Record<string, unknown>> {
   return { place, ...Object.fromEntries(sections), climate: { source, layout }, defaults };
 }
 
-/** Collects results.json. */
-export async function resultsOf(run: StudyRun, now: Date = new Date()): Promise<ResultsFile> {
+/**
+ * Collects results.json.
+ *
+ * @param run what was computed already is not computed again
+ * @param now moment of the run
+ * @param names chapters whose figures are wanted; all unless given
+ */
+export async function resultsOf(
+  run: StudyRun,
+  now: Date = new Date(),
+  names: readonly ChapterName[] = ALL,
+): Promise<ResultsFile> {
   const { study } = run;
+  const part = run.only(names);
   return {
     study: study.heading,
     inputs: inputsOf(study),
@@ -56,22 +72,31 @@ export async function resultsOf(run: StudyRun, now: Date = new Date()): Promise<
       deno: Deno.version.deno,
       time: now.toISOString(),
     },
-    figures: await run.figures(),
-    notices: await run.notices(),
+    ...(part.chapters.length < ALL.length ? { chapters: part.chapters } : {}),
+    figures: await part.figures(),
+    notices: await part.notices(),
   };
 }
 
 /**
- * Writes `results.json` and `hourly.csv`; both are complete or not there.
+ * Writes `results.json`, and `hourly.csv` where all chapters are wanted; both are complete or not
+ * there.
  *
  * @param run everything is computed before anything is written
  * @param folder made where it does not exist
+ * @param names chapters whose figures are wanted; all unless given
  */
-export async function writeResults(run: StudyRun, folder: string): Promise<void> {
-  const results = await resultsOf(run);
-  const hourly = hourlyCsv(run.study, await run.results());
+export async function writeResults(
+  run: StudyRun,
+  folder: string,
+  names: readonly ChapterName[] = ALL,
+): Promise<void> {
+  const results = await resultsOf(run, new Date(), names);
+  const hourly = results.chapters === undefined
+    ? hourlyCsv(run.study, await run.results())
+    : undefined;
   await Deno.mkdir(folder, { recursive: true });
-  await writeWhole(join(folder, "hourly.csv"), hourly);
+  if (hourly !== undefined) await writeWhole(join(folder, "hourly.csv"), hourly);
   await writeWhole(join(folder, "results.json"), JSON.stringify(results, null, 2) + "\n");
 }
 

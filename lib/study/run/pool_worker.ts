@@ -26,7 +26,7 @@ thread.onmessage = async ({ data }) => {
   try {
     const task = (await tasks!).TASKS.get(data.task);
     if (task === undefined) throw new Error(`No worker knows the task "${data.task}"`);
-    thread.postMessage({ answer: task.run(data.question) });
+    thread.postMessage({ answer: await task.run(data.question) });
   } catch (error) {
     thread.postMessage({ fault: faultOf(error) });
   }

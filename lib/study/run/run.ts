@@ -2,6 +2,7 @@
 import { fileURLToPath } from "node:url";
 import {
   type AnyComputation,
+  type ChapterName,
   type Figures,
   type Notice,
   type Piece,
@@ -27,11 +28,28 @@ export type StudyRun = ResultGetters & {
   readonly study: Study;
   /** All chapters. */
   results(): Promise<ChapterResults>;
-  /** Every figure of results.json. */
-  figures(): Promise<Figures>;
+  /**
+   * Figures of results.json: those of one chapter, which computes no more than that chapter needs, or
+   * all.
+   */
+  figures(chapter?: ChapterName): Promise<Figures>;
   /** Notices of the study, its climate and all chapters, each once. */
   notices(): Promise<readonly Notice[]>;
+  /** What there is of some chapters alone; nothing else is computed. */
+  only(chapters: readonly ChapterName[]): PartOfRun;
 };
+
+/** Results, figures and notices of some chapters. */
+export interface PartOfRun {
+  /** the chapters, in the order of the job */
+  readonly chapters: readonly ChapterName[];
+  /** their results */
+  results(): Promise<Partial<ChapterResults>>;
+  /** their figures */
+  figures(): Promise<Figures>;
+  /** notices of the study, its climate and these chapters, each once */
+  notices(): Promise<readonly Notice[]>;
+}
 
 /** Where results are kept. */
 export interface RunOptions {
@@ -39,6 +57,8 @@ export interface RunOptions {
   readonly cacheFolder?: string | null;
   /** workers that share the work; everything is done here unless given */
   readonly pool?: WorkPool | undefined;
+  /** hears of each result that has come; `kept` where it was on disk already */
+  readonly onResult?: ((name: string, kept: boolean) => void) | undefined;
   /** what is computed under each name; the chapters and their extras unless given */
   readonly computations?: ReadonlyMap<string, AnyComputation>;
 }
@@ -62,15 +82,32 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   const folder = options.cacheFolder === undefined ? defaultCacheFolder() : options.cacheFolder;
   const cache = folder === null ? NO_CACHE : diskCache(folder);
   const computations = options.computations ?? COMPUTATIONS;
-  const getters = resultGetters(computations, { study, cache, pool: options.pool });
-  const results = once(async () => {
-    const all: Record<string, unknown> = {};
-    for (const { name } of CHAPTERS) all[name] = await getters[name]();
-    return all as unknown as ChapterResults;
-  });
+  const { pool, onResult } = options;
+  const getters = resultGetters(computations, { study, cache, pool, onResult });
+  const only = (names: readonly ChapterName[]): PartOfRun => partOfRun(names, study, getters);
+  const all = only(CHAPTERS.map(({ name }) => name));
   return {
     ...getters,
     study,
+    results: once(() => all.results() as Promise<ChapterResults>),
+    figures: (chapter) => (chapter === undefined ? all : only([chapter])).figures(),
+    notices: once(() => all.notices()),
+    only,
+  };
+}
+
+function partOfRun(
+  names: readonly ChapterName[],
+  study: Study,
+  getters: ResultGetters,
+): PartOfRun {
+  const chapters = CHAPTERS.map(({ name }) => name).filter((name) => names.includes(name));
+  const results = once(async () => {
+    const found = await Promise.all(chapters.map(async (name) => [name, await getters[name]()]));
+    return Object.fromEntries(found) as Partial<ChapterResults>;
+  });
+  return {
+    chapters,
     results,
     figures: once(async () => studyFigures(await results())),
     notices: once(async () => allNotices(study, await results())),
@@ -94,6 +131,7 @@ interface Surroundings {
   readonly study: Study;
   readonly cache: ResultCache;
   readonly pool: WorkPool | undefined;
+  readonly onResult: RunOptions["onResult"];
   readonly getters: Readonly<Record<string, () => Promise<unknown>>>;
   /** pieces worth keeping that are there or being done, by key */
   readonly kept: Map<string, Promise<unknown>>;
@@ -109,10 +147,13 @@ async function resultOf(
   const earlier: Record<string, unknown> = {};
   await Promise.all(after.map(async (other) => earlier[other] = await around.getters[other]!()));
   const taken: unknown = takes(around.study, earlier);
-  return await around.cache.get(
-    await keyOf(name, taken),
-    () => computed(name, computation, { taken, around }),
-  );
+  let kept = true;
+  const result = await around.cache.get(await keyOf(name, taken), () => {
+    kept = false;
+    return computed(name, computation, { taken, around });
+  });
+  around.onResult?.(name, kept);
+  return result;
 }
 
 async function keyOf(name: string, content: unknown): Promise<string> {
@@ -157,11 +198,11 @@ function once<T>(compute: () => Promise<T>): () => Promise<T> {
   return () => result ??= compute();
 }
 
-function allNotices(study: Study, results: ChapterResults): readonly Notice[] {
+function allNotices(study: Study, results: Partial<ChapterResults>): readonly Notice[] {
   const all = [
     ...study.notices,
     ...study.climate.notices,
-    ...CHAPTERS.flatMap(({ name }): readonly Notice[] => results[name].notices),
+    ...CHAPTERS.flatMap(({ name }): readonly Notice[] => results[name]?.notices ?? []),
   ];
   const seen = new Set<string>();
   return all.filter(({ level, chapter, text }) => {

@@ -1,0 +1,87 @@
+/**
+ * What a choice of notebooks needs of a study: the results they ask the run for, read from their
+ * cells. A notebook that asks in another way computes what it needs itself.
+ *
+ * @module
+ */
+import type { ChapterName } from "../basics/mod.ts";
+import type { Notebook } from "../press/mod.ts";
+import { CHAPTERS, COMPUTATIONS } from "../study/mod.ts";
+
+/** Names of all chapters, in the order of the job. */
+export const ALL_CHAPTERS: readonly ChapterName[] = CHAPTERS.map(({ name }) => name);
+
+/**
+ * Names of the results a notebook asks the run for: chapters, extras.
+ *
+ * @param notebook its cells
+ */
+export function notebookNeeds(notebook: Notebook): ReadonlySet<string> {
+  const needs = new Set<string>();
+  for (const cell of notebook.cells) {
+    if (cell.cell_type !== "code") continue;
+    for (const [, name, chapter] of cell.source.matchAll(/\brun\.(\w+)\(\s*(?:"(\w+)")?/g)) {
+      for (const need of resultsBehind(name!, chapter)) needs.add(need);
+    }
+  }
+  return needs;
+}
+
+function resultsBehind(call: string, chapter: string | undefined): readonly string[] {
+  if (COMPUTATIONS.has(call)) return [call];
+  if (call === "figures" && chapter !== undefined) return [chapter];
+  return ["figures", "notices", "results"].includes(call) ? ALL_CHAPTERS : [];
+}
+
+/** These results and all that they are computed from. */
+export function withEarlier(names: Iterable<string>): ReadonlySet<string> {
+  const found = new Set<string>();
+  const add = (name: string): void => {
+    if (found.has(name)) return;
+    for (const earlier of COMPUTATIONS.get(name)?.after ?? []) add(earlier);
+    found.add(name);
+  };
+  for (const name of names) add(name);
+  return found;
+}
+
+/** What is computed for a choice of notebooks, and whose figures are written. */
+export interface StudyNeeds {
+  /** results and what they are computed from, in the order of the job */
+  readonly results: readonly string[];
+  /**
+   * chapters whose figures, notices and hours are written: all where the store is computed, because
+   * it refines figures of others; else those that have a notebook in the choice
+   */
+  readonly chapters: readonly ChapterName[];
+}
+
+/**
+ * Needs of some notebooks.
+ *
+ * @param notebooks names such as "05-headers", and cells
+ */
+export function needsOf(
+  notebooks: readonly { readonly name: string; readonly notebook: Notebook }[],
+): StudyNeeds {
+  const own = ALL_CHAPTERS.filter((chapter) =>
+    notebooks.some(({ name }) => name.replace(/^\d+-/, "").split("-")[0] === chapter)
+  );
+  const needs = withEarlier([
+    ...own,
+    ...notebooks.flatMap((one) => [...notebookNeeds(one.notebook)]),
+  ]);
+  return {
+    results: [...COMPUTATIONS.keys()].filter((name) => needs.has(name)),
+    chapters: needs.has("store") ? ALL_CHAPTERS : own,
+  };
+}
+
+/** Needs of a quick run: every chapter, no extra. */
+export const QUICK_NEEDS: StudyNeeds = { results: ALL_CHAPTERS, chapters: ALL_CHAPTERS };
+
+/** Needs of a whole study: every chapter and every extra. */
+export const ALL_NEEDS: StudyNeeds = {
+  results: [...COMPUTATIONS.keys()],
+  chapters: ALL_CHAPTERS,
+};
