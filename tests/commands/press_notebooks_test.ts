@@ -46,3 +46,37 @@ Deno.test("pressNotebooks() writes each notebook it ran, stops at the first faul
     await Deno.remove(target, { recursive: true });
   });
 });
+
+Deno.test("pressNotebooks() waits for what each notebook needs, and gives them in order", async () => {
+  // Property: two side by side, the second ready first
+  await withFolder(async (folder) => {
+    const files = await Promise.all([0, 1].map(async (number) => {
+      const name = `0${number}-tiny`;
+      const notebook = tinyNotebook(`${IMPORT_SHOW}\nawait show("${number}");`);
+      return { name, number, path: await writeNotebook(folder, `${name}.ipynb`, notebook) };
+    }));
+    const target = await Deno.makeTempDir();
+    const done: string[] = [];
+    const first = Promise.withResolvers<void>();
+    const pressed = await pressNotebooks({
+      files,
+      target,
+      environment: {},
+      cellLimit: 20,
+      signal: new AbortController().signal,
+      lanes: 2,
+      ready: ({ number }) => number === 0 ? first.promise : Promise.resolve(),
+      progress: {
+        done: (name) => {
+          done.push(name);
+          first.resolve();
+        },
+        show: () => {},
+        stop: () => {},
+      },
+    });
+    assertEquals(done, ["01-tiny", "00-tiny"]);
+    assertEquals(pressed.map(({ name }) => name), ["00-tiny", "01-tiny"]);
+    await Deno.remove(target, { recursive: true });
+  });
+});

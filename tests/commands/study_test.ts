@@ -41,6 +41,7 @@ Deno.test("study ends with status 2 on wrong use and bad input, before any kerne
       [["missing.yaml"], /^missing\.yaml: Cannot find/m],
       [["bad.yaml"], /^bad\.yaml:3:\d+: .*houze.*house/m],
       [["--chapters", "77"], /no notebook 77/],
+      [["--quick", "--chapters", "1"], /--quick runs no notebooks/],
       [["--cell-limit", "soon"], /--cell-limit "soon"/],
       [["--climate", "none.csv"], /none\.csv/],
     ];
@@ -58,10 +59,10 @@ Deno.test("study interrupted leaves no kernel, no temporary file and no half-wri
   // Property: cleaning up after SIGINT and SIGTERM
   for (const [signal, status] of [["SIGINT", 130], ["SIGTERM", 143]] as const) {
     await inTemporary(async (folder) => {
-      const child = start(folder, ["--out", "result"]);
+      const child = start(folder, ["--out", "result", "--chapters", "1-7"]);
       const own = async () =>
         (await runningKernels()).filter((kernel) => kernel.command.includes(folder));
-      for (let wait = 0; wait < 200 && (await own()).length === 0; wait++) {
+      for (let wait = 0; wait < 2400 && (await own()).length === 0; wait++) {
         await new Promise((done) => setTimeout(done, 50));
       }
       assert((await own()).length > 0, "no kernel was started");
@@ -78,7 +79,29 @@ Deno.test("study --help names every option and ends with status 0", async () => 
   // Property: help is there
   const { code, stdout } = await start(Deno.cwd(), ["--help"]).output();
   assertEquals(code, 0);
-  for (const option of ["--climate", "--columns", "--out", "--chapters", "--cell-limit"]) {
+  for (
+    const option of ["--climate", "--columns", "--out", "--chapters", "--quick", "--cell-limit"]
+  ) {
     assertStringIncludes(new TextDecoder().decode(stdout), option);
   }
+});
+
+Deno.test("study --chapters 1 computes and writes the climate alone", async () => {
+  // Property: no more than the notebook needs
+  await inTemporary(async (folder) => {
+    const { code, stdout, stderr } = await start(folder, ["--chapters", "1", "--out", "one"])
+      .output();
+    assertEquals(code, 0, new TextDecoder().decode(stderr));
+    assertMatch(new TextDecoder().decode(stdout), /coldest hour outdoors: /);
+    assertEquals(names(join(folder, "one")).sort(), [
+      "notebooks",
+      "report.html",
+      "results.json",
+      "tables",
+    ]);
+    const file = JSON.parse(await Deno.readTextFile(join(folder, "one", "results.json")));
+    assertEquals(file.chapters, ["climate"]);
+    const keys = Object.keys(file.figures);
+    assert(keys.length > 0 && keys.every((key) => key.startsWith("climate.")), keys.join(" "));
+  });
 });

@@ -19,6 +19,7 @@ const BY_HAND: Readonly<Record<string, string>> = {
   "tubes.slope": "tubes headers",
   "tubes.depth": "soil tubes headers store",
   "tubes.spacing": "tubes headers fan store",
+  "tubes.length": "tubes headers fan store",
   "headers.diameter": "headers fan store",
   "fan.note": "",
   "fan.filterDirty": "fan",

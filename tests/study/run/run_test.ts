@@ -55,6 +55,15 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       }
     });
 
+    await test.step("a chapter alone has the figures of the whole run to every digit", async () => {
+      for (const { name } of CHAPTERS) {
+        if (name === "house") continue; // the store refines some of its figures
+        for (const [key, figure] of Object.entries(await run.figures(name))) {
+          assertEquals(figures[key], figure, key);
+        }
+      }
+    });
+
     await test.step("one result is one object however often it is asked for", async () => {
       assert(await run.store() === await run.store());
     });
@@ -127,7 +136,7 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       assertEquals((await again.store()).year.sensible, (await run.store()).year.sensible);
       assertEquals(
         [...Deno.readDirSync(`${folder}/cache`)].length,
-        CHAPTERS.length,
+        CHAPTERS.length + 1, // and the reduced soil
         `${performance.now() - start}`,
       );
     });
@@ -140,7 +149,7 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       const { power } = await other.fan();
       await other.house();
       assert(power > Number(figures["fan.power"]!.value));
-      assertEquals([...Deno.readDirSync(`${folder}/cache`)].length, CHAPTERS.length + 1);
+      assertEquals([...Deno.readDirSync(`${folder}/cache`)].length, CHAPTERS.length + 2);
     });
 
     await test.step("results.json holds study, inputs, provenance, figures, notices", async () => {
@@ -287,6 +296,34 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       assert(carried.count > 200, `${carried.count} hours`);
       assert(Math.abs(carried.rate / rate - 1) < 0.05, `${carried.rate} W/K for ${rate}`);
     });
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+});
+
+Deno.test("figures of one chapter are those of the whole run, and nothing else is computed", async () => {
+  // Property: --chapters gives the same digits; parts say what they are parts of
+  const folder = await Deno.makeTempDir();
+  try {
+    const computed: string[] = [];
+    const onResult = (name: string, kept: boolean) => computed.push(`${name} ${kept}`);
+    const study = await openSmallStudy();
+    const run = startRun(study, { cacheFolder: `${folder}/cache`, onResult });
+    const soil = await run.figures("soil");
+    assertEquals(computed, ["soil false"]);
+    assert(Object.keys(soil).length > 0);
+    assert(Object.keys(soil).every((key) => key.startsWith("soil.")));
+    await writeResults(run, `${folder}/out`, ["soil", "climate"]);
+    assertEquals([...Deno.readDirSync(`${folder}/out`)].map(({ name }) => name), ["results.json"]);
+    const file = JSON.parse(await Deno.readTextFile(`${folder}/out/results.json`));
+    assertEquals(file.chapters, ["climate", "soil"]);
+    assertEquals(computed, ["soil false", "climate false"]);
+    const again = startRun(study, { cacheFolder: `${folder}/cache`, onResult });
+    assertEquals(await again.figures("soil"), soil);
+    assertEquals(computed.at(-1), "soil true");
+    for (const [key, figure] of Object.entries(soil)) {
+      assertEquals(file.figures[key], JSON.parse(JSON.stringify(figure)), key);
+    }
   } finally {
     await Deno.remove(folder, { recursive: true });
   }
