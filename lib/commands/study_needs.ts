@@ -20,16 +20,17 @@ export function notebookNeeds(notebook: Notebook): ReadonlySet<string> {
   const needs = new Set<string>();
   for (const cell of notebook.cells) {
     if (cell.cell_type !== "code") continue;
-    for (const [, name, chapter] of cell.source.matchAll(/\brun\.(\w+)\(\s*(?:"(\w+)")?/g)) {
-      for (const need of resultsBehind(name!, chapter)) needs.add(need);
+    for (const [, name, words] of cell.source.matchAll(/\brun\.(\w+)\(([^)]*)\)/g)) {
+      for (const need of resultsBehind(name!, words!)) needs.add(need);
     }
   }
   return needs;
 }
 
-function resultsBehind(call: string, chapter: string | undefined): readonly string[] {
+function resultsBehind(call: string, words: string): readonly string[] {
   if (COMPUTATIONS.has(call)) return [call];
-  if (call === "figures" && chapter !== undefined) return [chapter];
+  const chapters = ALL_CHAPTERS.filter((chapter) => words.includes(`"${chapter}"`));
+  if (call === "figures" && chapters.length > 0) return chapters;
   return ["figures", "notices", "results"].includes(call) ? ALL_CHAPTERS : [];
 }
 
@@ -50,8 +51,8 @@ export interface StudyNeeds {
   /** results and what they are computed from, in the order of the job */
   readonly results: readonly string[];
   /**
-   * chapters whose figures, notices and hours are written: all where the store is computed, because
-   * it refines figures of others; else those that have a notebook in the choice
+   * chapters whose figures, notices and hours are written: all up to the last that is computed where
+   * the store is, because it refines figures of others; else those that have a notebook in the choice
    */
   readonly chapters: readonly ChapterName[];
 }
@@ -73,8 +74,12 @@ export function needsOf(
   ]);
   return {
     results: [...COMPUTATIONS.keys()].filter((name) => needs.has(name)),
-    chapters: needs.has("store") ? ALL_CHAPTERS : own,
+    chapters: needs.has("store") ? upToLast(needs) : own,
   };
+}
+
+function upToLast(needs: ReadonlySet<string>): readonly ChapterName[] {
+  return ALL_CHAPTERS.slice(0, ALL_CHAPTERS.findLastIndex((chapter) => needs.has(chapter)) + 1);
 }
 
 /** Needs of a quick run: every chapter, no extra. */

@@ -2,7 +2,7 @@
 import { sum } from "d3-array";
 import { withHeater } from "../house/mod.ts";
 import type { HouseModel } from "../house/types.ts";
-import { type SettledCase, type SettledYear, settledYear } from "./seasons/settled_year.ts";
+import { type SettledYear, settledYear } from "./seasons/settled_year.ts";
 import type { SoilModel } from "./seasons/soil_model.ts";
 import type { StoreRequest } from "./site.ts";
 

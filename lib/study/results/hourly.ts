@@ -11,7 +11,10 @@ interface Column {
   readonly at: (hour: number) => number;
 }
 
-function columns(study: Study, { soil, house, store }: ChapterResults): readonly Column[] {
+/** The results whose hours are written. */
+export type HourlyResults = Pick<ChapterResults, "soil" | "house" | "store">;
+
+function columns(study: Study, { soil, house, store }: HourlyResults): readonly Column[] {
   const { climate } = study;
   const { year, noFan } = store;
   const series = (head: string, values: Float64Array, digits: number): Column => ({
@@ -49,7 +52,7 @@ function columns(study: Study, { soil, house, store }: ChapterResults): readonly
 }
 
 /** CSV of the year, one row an hour, the unit in each head; cells that do not apply are empty. */
-export function hourlyCsv(study: Study, results: ChapterResults): string {
+export function hourlyCsv(study: Study, results: HourlyResults): string {
   const list = columns(study, results);
   const rows = Array.from({ length: study.climate.dryBulb.length }, (_, hour) => [
     timeOfHour(hour),

@@ -78,8 +78,13 @@ export async function resultsOf(
   };
 }
 
+async function hoursOf(run: StudyRun): Promise<string> {
+  const [soil, house, store] = await Promise.all([run.soil(), run.house(), run.store()]);
+  return hourlyCsv(run.study, { soil, house, store });
+}
+
 /**
- * Writes `results.json`, and `hourly.csv` where all chapters are wanted; both are complete or not
+ * Writes `results.json`, and `hourly.csv` where the store is wanted; both are complete or not
  * there.
  *
  * @param run everything is computed before anything is written
@@ -92,9 +97,7 @@ export async function writeResults(
   names: readonly ChapterName[] = ALL,
 ): Promise<void> {
   const results = await resultsOf(run, new Date(), names);
-  const hourly = results.chapters === undefined
-    ? hourlyCsv(run.study, await run.results())
-    : undefined;
+  const hourly = names.includes("store") ? await hoursOf(run) : undefined;
   await Deno.mkdir(folder, { recursive: true });
   if (hourly !== undefined) await writeWhole(join(folder, "hourly.csv"), hourly);
   await writeWhole(join(folder, "results.json"), JSON.stringify(results, null, 2) + "\n");

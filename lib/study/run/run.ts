@@ -29,10 +29,10 @@ export type StudyRun = ResultGetters & {
   /** All chapters. */
   results(): Promise<ChapterResults>;
   /**
-   * Figures of results.json: those of one chapter, which computes no more than that chapter needs, or
-   * all.
+   * Figures of results.json: those that some chapters give, which computes no more than they need; or
+   * all. A later chapter may refine figures of an earlier one, as the store does the house's.
    */
-  figures(chapter?: ChapterName): Promise<Figures>;
+  figures(...chapters: readonly ChapterName[]): Promise<Figures>;
   /** Notices of the study, its climate and all chapters, each once. */
   notices(): Promise<readonly Notice[]>;
   /** What there is of some chapters alone; nothing else is computed. */
@@ -90,7 +90,7 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
     ...getters,
     study,
     results: once(() => all.results() as Promise<ChapterResults>),
-    figures: (chapter) => (chapter === undefined ? all : only([chapter])).figures(),
+    figures: (...chapters) => (chapters.length === 0 ? all : only(chapters)).figures(),
     notices: once(() => all.notices()),
     only,
   };
