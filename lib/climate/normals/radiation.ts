@@ -38,10 +38,28 @@ export function radiationFromNormals(
   sun: HourlySun,
   seed: number,
 ): GeneratedRadiation {
-  const outside = sun.cosZenith.map((cosine, hour) => cosine * sun.extraterrestrialNormal[hour]!);
-  const days = dailyClearness(means, outside, seed);
-  const global = spreadOverHours(days.clearness, outside, sun, seed);
+  const outside = outsideLight(sun);
+  const days = dailyClearness(
+    clearnessByMonth(means, outside),
+    persistentNormal(365, CLEARNESS_PERSISTENCE, seed + 1),
+  );
+  const noise = persistentNormal(8760, 1e-9, seed + 2);
+  const global = spreadOverHours(days.clearness, outside, sun, (hour) => noise[hour]!);
   meetMonthlySums(global, means, outside);
+  return { ...splitGlobal(global, outside, sun), relativeClearness: days.relative };
+}
+
+/** Light outside the atmosphere on the horizontal, W/m² by hour. */
+export function outsideLight(sun: HourlySun): Float64Array {
+  return sun.cosZenith.map((cosine, hour) => cosine * sun.extraterrestrialNormal[hour]!);
+}
+
+/** Direct and diffuse parts of the global radiation, W/m². */
+export function splitGlobal(
+  global: Float64Array,
+  outside: Float64Array,
+  sun: HourlySun,
+): Omit<GeneratedRadiation, "relativeClearness"> {
   const diffuse = global.map((value, hour) =>
     outside[hour]! > 0 ? value * diffuseShare(value / outside[hour]!) : 0
   );
@@ -55,7 +73,6 @@ export function radiationFromNormals(
     globalHorizontal: global,
     directNormal: direct,
     diffuseHorizontal: diffuse,
-    relativeClearness: days.relative,
   };
 }
 
@@ -68,19 +85,35 @@ function directOf(beam: number, sun: HourlySun, hour: number): number {
   );
 }
 
-function dailyClearness(
+/**
+ * Distribution of daily clearness of each month.
+ *
+ * @param means kWh/m² a day, twelve values
+ * @param outside light outside the atmosphere, W/m² by hour
+ */
+export function clearnessByMonth(
   means: readonly number[],
   outside: Float64Array,
-  seed: number,
-): { clearness: Float64Array; relative: Float64Array } {
-  const variate = persistentNormal(365, CLEARNESS_PERSISTENCE, seed + 1);
+): readonly ClearnessDistribution[] {
   const outsideOfMonth = new Float64Array(12);
   outside.forEach((value, hour) => outsideOfMonth[monthOfHour(hour)]! += value / 1000);
-  const distributions = means.map((mean, month) =>
+  return means.map((mean, month) =>
     clearnessDistribution(
       outsideOfMonth[month]! > 0 ? mean * MONTH_DAYS[month]! / outsideOfMonth[month]! : 0,
     )
   );
+}
+
+/**
+ * Clearness of each day of a calendar year.
+ *
+ * @param distributions of the twelve months
+ * @param variate standard normal value of each day
+ */
+export function dailyClearness(
+  distributions: readonly ClearnessDistribution[],
+  variate: Float64Array,
+): { readonly clearness: Float64Array; readonly relative: Float64Array } {
   const clearness = new Float64Array(365);
   const relative = new Float64Array(365);
   for (let day = 0; day < 365; day++) {
@@ -92,8 +125,11 @@ function dailyClearness(
   return { clearness, relative };
 }
 
-interface ClearnessDistribution {
+/** How clear the days of a month are. */
+export interface ClearnessDistribution {
+  /** mean clearness, 0 to 1 */
   readonly mean: number;
+  /** clearness that a share of the days stays below */
   readonly quantile: (probability: number) => number;
 }
 
@@ -128,13 +164,20 @@ function exponentialMean(bend: number): number {
   return 1 / (1 - Math.exp(-bend)) - 1 / bend;
 }
 
-function spreadOverHours(
+/**
+ * Spreads the light of each day over its hours, W/m².
+ *
+ * @param clearness of each day of a calendar year, 0 to 1
+ * @param outside light outside the atmosphere, W/m² by hour
+ * @param sun hourly sun of the place
+ * @param noise standard normal draw of an hour, asked in order
+ */
+export function spreadOverHours(
   clearness: Float64Array,
   outside: Float64Array,
   sun: HourlySun,
-  seed: number,
+  noise: (hour: number) => number,
 ): Float64Array {
-  const noise = persistentNormal(8760, 1e-9, seed + 2);
   const global = new Float64Array(8760);
   let memory = 0;
   for (let day = 0; day < 365; day++) {
@@ -142,7 +185,7 @@ function spreadOverHours(
     const persistence = 0.38 + 0.06 * Math.cos(7.4 * index - 2.5);
     let [shaped, wanted] = [0, 0];
     for (let hour = day * 24; hour < day * 24 + 24; hour++) {
-      memory = persistence * memory + Math.sqrt(1 - persistence ** 2) * noise[hour]!;
+      memory = persistence * memory + Math.sqrt(1 - persistence ** 2) * noise(hour);
       const height = sun.upShare[hour]! > 0 ? sun.cosZenith[hour]! / sun.upShare[hour]! : 0;
       const rough = 0.14 * Math.exp(-20 * (index - 0.35) ** 2) *
         Math.exp((3 * (index - 0.45) ** 2 + 16 * index ** 5) * (1 - height));

@@ -75,8 +75,8 @@ export function meanDailySwing(temperature: Float64Array): number[] {
   });
 }
 
-/** Departure from the day's mean over the day's swing, at the middle of an hour. */
-function dailyShape(hour: number): number {
+/** Departure from the day's mean over the day's swing, at the middle of an hour from 0 to 23; a ratio. */
+export function dailyShape(hour: number): number {
   const angle = 2 * Math.PI * (hour + 0.5 - 1) / 24;
   return 0.4632 * Math.cos(angle - 3.805) + 0.0984 * Math.cos(2 * angle - 0.360) +
     0.0168 * Math.cos(3 * angle - 0.822) + 0.0138 * Math.cos(4 * angle - 3.513);

@@ -103,7 +103,13 @@ function unmetRadiation(
   )];
 }
 
-function humidityFromNormals(means: readonly number[], dryBulb: Float64Array): Float64Array {
+/**
+ * Relative humidity whose monthly means are the given ones as far as saturation lets them.
+ *
+ * @param means 0 to 1, twelve values
+ * @param dryBulb degC by hour
+ */
+export function humidityFromNormals(means: readonly number[], dryBulb: Float64Array): Float64Array {
   const daily = dailyMeans(dryBulb);
   const overWater = dryBulb.map(saturationPressureOverWater);
   const highest = dryBulb.map((temperature, hour) =>
