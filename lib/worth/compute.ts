@@ -1,21 +1,21 @@
 /** The worth chapter: what the store costs and earns, and whether to dig. @module */
-import { cumsum as runningSum, sum } from "d3-array";
+import { sum } from "d3-array";
 import {
   type Alternative,
   measureAlternative,
   type PricedMeasure,
   storeAlternative,
 } from "./alternatives.ts";
-import { compareCosts, type Earnings, levelisedCost, yearlyGains } from "./money/comparison.ts";
-import type { CostPlan, MoneyTerms } from "./money/life_cycle.ts";
-import { heatOnly, type PlanParts, storePlan } from "./money/plans.ts";
+import { moneyDoubt } from "./doubt/money_doubt.ts";
+import { storeEarnings, type StoreMoney } from "./earnings.ts";
+import type { PlanParts } from "./money/plans.ts";
 import { worthNotices } from "./notices.ts";
 import type { WorthRequest } from "./request.ts";
 import { type Costs, priceQuantities } from "./prices/costs.ts";
 import { findFuel, type Fuel } from "./prices/fuels.ts";
 import { findPrice } from "./prices/price_list.ts";
 import { quantityTakeOff } from "./quantities/take_off.ts";
-import type { MoneyYear, StoreEarnings, WorthInputs, WorthResult } from "./types.ts";
+import type { StoreEarnings, WorthInputs, WorthResult } from "./types.ts";
 import { giveVerdict } from "./verdict.ts";
 
 /** Prices of energy at the house, money for a kWh; null where the list has none. */
@@ -39,11 +39,12 @@ export function worthChapter(request: WorthRequest): WorthResult {
     ...prices.missing,
   ];
   const parts = planParts(inputs, prices);
-  const earnings = costs === null || parts === null ? null : storeEarnings(request, costs, parts);
+  const money = costs === null || parts === null ? null : storeMoney(request, costs, parts);
+  const earnings = money === null ? null : storeEarnings(money, costs!, inputs.grant);
   const savedHeat = energy.backupHeatNoFan - energy.backupHeat;
   const bought = savedHeat / inputs.efficiency;
   const alternatives = alternativesOf(request, earnings, parts);
-  const verdict = giveVerdict({
+  const facts = {
     faults: request.faults,
     savedHeat,
     netSavings: earnings?.netSavings ?? null,
@@ -51,7 +52,11 @@ export function worthChapter(request: WorthRequest): WorthResult {
     heatPrice: prices.heat,
     missing,
     measures: alternatives.filter(({ kind }) => kind === "house"),
-  });
+  };
+  const verdict = giveVerdict(facts);
+  const doubt = money === null
+    ? null
+    : moneyDoubt(money, inputs, (changed) => giveVerdict({ ...facts, ...changed }).word);
   const result = {
     quantities,
     currency: inputs.prices?.currency ?? null,
@@ -65,6 +70,7 @@ export function worthChapter(request: WorthRequest): WorthResult {
     missing,
     alternatives,
     verdict,
+    doubt,
   };
   return { ...result, notices: worthNotices(result, request) };
 }
@@ -93,6 +99,17 @@ function planParts(inputs: WorthInputs, { heat, electricity }: EnergyPrices): Pl
   };
 }
 
+/** What the store's money hangs on; null where a price of what is bought is missing. */
+function storeMoney(
+  { inputs, energy }: WorthRequest,
+  costs: Costs,
+  parts: PlanParts,
+): StoreMoney | null {
+  const first = inputs.labour === "own" ? costs.own : costs.hired;
+  if (first === null) return null;
+  return { first, grant: inputs.grant, upkeep: inputs.upkeep, rows: costs.rows, energy, parts };
+}
+
 /** The store and every measure on the house, the cheapest kilowatt-hour first, unpriced ones last. */
 function alternativesOf(
   { inputs, energy, measures, coldestHourGain }: WorthRequest,
@@ -113,55 +130,6 @@ function alternativesOf(
 
 function unpriced({ name, change, saved, coldestHourGain }: PricedMeasure) {
   return { name, kind: "house", change, saved, coldestHourGain } as const;
-}
-
-/** What the store earns against a heater alone; null where a price it needs is missing. */
-function storeEarnings(
-  { inputs, energy }: WorthRequest,
-  costs: Costs,
-  parts: PlanParts,
-): StoreEarnings | null {
-  const first = inputs.labour === "own" ? costs.own : costs.hired;
-  if (first === null) return null;
-  const { terms } = parts;
-  const capital = first - inputs.grant;
-  const plan = storePlan({
-    initial: capital,
-    rows: costs.rows,
-    backupHeat: energy.backupHeat,
-    fanEnergy: energy.fanEnergy,
-    upkeep: first * inputs.upkeep,
-  }, parts);
-  const base = heatOnly(energy.backupHeatNoFan, parts);
-  const earned = compareCosts(plan, base, terms);
-  const saved = energy.backupHeatNoFan - energy.backupHeat;
-  return {
-    ...earned,
-    capital,
-    capitalOwnLabour: costs.own === null ? capital : costs.own - inputs.grant,
-    capitalHiredLabour: costs.hired === null ? capital : costs.hired - inputs.grant,
-    costOfHeat: levelisedCost({ ...plan, yearly: plan.yearly.slice(1) }, saved, terms),
-    breakEvenFuel: breakEven(earned),
-    cashFlow: cashFlow(plan, base, terms),
-  };
-}
-
-/** Net savings are straight in the fuel's price: where do they meet nought? */
-function breakEven({ base, plan, netSavings }: Earnings): number | null {
-  const fuelSaved = base.yearly[0]! - plan.yearly[0]!;
-  return fuelSaved > 0 ? Math.max(0, 1 - netSavings / fuelSaved) : null;
-}
-
-function cashFlow(plan: CostPlan, base: CostPlan, terms: MoneyTerms): MoneyYear[] {
-  const balance = (rate: number) => [
-    ...runningSum([base.initial - plan.initial, ...yearlyGains(plan, base, { ...terms, rate })]),
-  ];
-  const undiscounted = balance(0);
-  return balance(terms.rate).map((money, year) => ({
-    year,
-    balance: money,
-    undiscounted: undiscounted[year]!,
-  }));
 }
 
 /** Money spent by part of the work, the largest first; the house's own board left out. */

@@ -41,6 +41,18 @@ export interface WorthInputs {
   readonly coilLength: number | null;
   /** kg of carbon dioxide for a kWh from the grid */
   readonly gridCarbon: number;
+  /** half width of the range of the first cost, share */
+  readonly doubtFirstCost: number;
+  /** half width of the range of the heat saved, share */
+  readonly doubtHeatSaved: number;
+  /** half width of the range of the fans' electricity, share */
+  readonly doubtFanEnergy: number;
+  /** half width of the range of the fuel's price, share */
+  readonly doubtFuelPrice: number;
+  /** half width of the range of the price of electricity, share */
+  readonly doubtElectricityPrice: number;
+  /** half width of the range of the discount rate, as a share a year like the rate itself */
+  readonly doubtDiscountRate: number;
 }
 
 /** The section as given: these keys may still wait for their default. */
@@ -63,4 +75,10 @@ export const worthFields: Fields<WorthGiven> = {
   grant: quantity,
   coilLength: quantityOr("none", null),
   gridCarbon: quantity,
+  doubtFirstCost: quantity,
+  doubtHeatSaved: quantity,
+  doubtFanEnergy: quantity,
+  doubtFuelPrice: quantity,
+  doubtElectricityPrice: quantity,
+  doubtDiscountRate: quantity,
 };

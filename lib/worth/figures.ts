@@ -1,10 +1,10 @@
 /** Figures of the worth chapter. @module */
-import { type FigureRow, numberFigure } from "../basics/figures.ts";
+import { type FigureRow, numberFigure, withRange } from "../basics/figures.ts";
 import type { WorthResult } from "./types.ts";
 
 /** Every figure of the chapter; money figures without a value say which price is missing. */
 export function worthFigures(worth: WorthResult): readonly FigureRow[] {
-  const { earnings, currency, missing, verdict } = worth;
+  const { earnings, currency, missing, verdict, doubt } = worth;
   const money = currency ?? "money";
   const figure = (
     key: string,
@@ -17,12 +17,18 @@ export function worthFigures(worth: WorthResult): readonly FigureRow[] {
       : numberFigure(key, value ?? NaN, unit, label);
   return [
     ["worth.verdict", { value: verdict.word, unit: "text", label: "dig, not yet or no" }],
-    figure("worth.capital", earnings?.capital, money, "first cost of the store less grants"),
-    figure(
-      "worth.netPresentValue",
-      earnings?.netSavings,
-      money,
-      "present value that the store saves against a heater alone",
+    withRange(
+      figure("worth.capital", earnings?.capital, money, "first cost of the store less grants"),
+      doubt?.capital ?? null,
+    ),
+    withRange(
+      figure(
+        "worth.netPresentValue",
+        earnings?.netSavings,
+        money,
+        "present value that the store saves against a heater alone",
+      ),
+      doubt?.netSavings ?? null,
     ),
     figure(
       "worth.payback",
@@ -32,11 +38,20 @@ export function worthFigures(worth: WorthResult): readonly FigureRow[] {
         ? "simple payback of the store against a heater alone; never within the years looked at"
         : "simple payback of the store against a heater alone",
     ),
+    withRange(
+      figure(
+        "worth.costOfHeat",
+        earnings?.costOfHeat,
+        `${money}/kWh`,
+        "levelised cost of the heat that the store saves",
+      ),
+      doubt?.costOfHeat ?? null,
+    ),
     figure(
-      "worth.costOfHeat",
-      earnings?.costOfHeat,
-      `${money}/kWh`,
-      "levelised cost of the heat that the store saves",
+      "worth.chanceVerdictFlips",
+      doubt?.chanceVerdictFlips,
+      "1",
+      "share of sampled prices, costs and savings with another verdict",
     ),
     bestMeasure(worth),
   ];

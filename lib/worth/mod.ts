@@ -2,6 +2,7 @@
 export type { MoneyYear, StoreEarnings, WorthInputs, WorthResult } from "./types.ts";
 export type { WorthGiven } from "./fields.ts";
 export type { Alternative, PricedMeasure } from "./alternatives.ts";
+export type { Band, DoubtedInput, DoubtShare, MoneyDoubt } from "./doubt/types.ts";
 export { worth } from "./chapter.ts";
 export type { WorthRequest, YearlyEnergy } from "./request.ts";
 export { costsByPart, worthChapter } from "./compute.ts";

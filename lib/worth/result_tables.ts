@@ -28,6 +28,14 @@ export function worthTables(worth: WorthResult): readonly ResultTable[] {
       ["cost of heat saved", money === "" ? "" : `${money}/kWh`, (row) => row.costOfHeat],
       ["net savings", money, (row) => row.netSavings],
     ]),
+    ...(worth.doubt === null ? [] : [
+      resultTable("worth-doubt", worth.doubt.shares, [
+        ["input", "", (row) => row.input],
+        ["range to either side", "1", (row) => row.range],
+        ["share of the scatter alone", "1", (row) => row.first],
+        ["share with all others", "1", (row) => row.total],
+      ]),
+    ]),
     ...(earnings === null ? [] : [
       resultTable("worth-cash-flow", earnings.cashFlow, [
         ["year", "", (row) => row.year],

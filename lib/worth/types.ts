@@ -1,6 +1,7 @@
 /** What the worth chapter takes and gives. @module */
 import type { Notice } from "../basics/mod.ts";
 import type { Alternative } from "./alternatives.ts";
+import type { MoneyDoubt } from "./doubt/types.ts";
 import type { Earnings } from "./money/comparison.ts";
 import type { Costs } from "./prices/costs.ts";
 import type { MaterialQuantity } from "./quantities/types.ts";
@@ -60,6 +61,8 @@ export interface WorthResult {
   readonly alternatives: readonly Alternative[];
   /** dig, not yet or no */
   readonly verdict: VerdictGiven;
+  /** how sure the money is; null where a price is missing */
+  readonly doubt: MoneyDoubt | null;
   /** messages for the reader */
   readonly notices: readonly Notice[];
 }

@@ -1,62 +1,7 @@
 // Property: money follows from the store's heat and the user's prices, and from nothing else
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { readPriceList, worthChapter, type WorthRequest } from "winterground/worth/mod.ts";
-import { DEFAULTS } from "../harness/defaults.ts";
-import { exampleTakeOff } from "./quantities/example.ts";
-
-const IDS: readonly (readonly [string, string])[] = [
-  ["tube:corrugated 100", "m"],
-  ["header-pipe", "m"],
-  ["header-hole", "pieces"],
-  ["tube-connector", "pieces"],
-  ["tube-bend", "pieces"],
-  ["header-cap", "pieces"],
-  ["riser-pipe", "m"],
-  ["riser-tee", "pieces"],
-  ["rodent-mesh", "m2"],
-  ["excavation", "m3 bank"],
-  ["bedding", "m3"],
-  ["backfill", "m3"],
-  ["machine-day", "days"],
-  ["filter-fabric", "m2"],
-  ["fan:test-fan", "pieces"],
-  ["fan-guard", "pieces"],
-  ["isolator", "pieces"],
-  ["flap", "pieces"],
-  ["thermostat", "pieces"],
-  ["electrician", "pieces"],
-  ["drain", "pieces"],
-  ["sump", "pieces"],
-  ["frost-alarm", "pieces"],
-  ["permit", "pieces"],
-  ["labour", "h"],
-  ["electricity", "kWh"],
-  ["fuel:propane", "L"],
-];
-
-function prices(factor = 1, without = "") {
-  const rows = IDS.filter(([id]) => id !== without).map(([id, unit], index) =>
-    `${id},${factor * (1 + index / 10)},${unit},EUR,${
-      id.startsWith("fan:") ? 10 : ""
-    },2026-01-02,made up`
-  );
-  return readPriceList(
-    ["id,price,unit,currency,life_years,date,source", ...rows].join("\n"),
-    "p.csv",
-  );
-}
-
-function request(changes: Partial<WorthRequest["inputs"]> = {}): WorthRequest {
-  return {
-    inputs: { ...DEFAULTS.worth, prices: prices(), fuel: "propane", efficiency: 0.85, ...changes },
-    field: exampleTakeOff(),
-    energy: { backupHeat: 8000, backupHeatNoFan: 12_000, fanEnergy: 900 },
-    faults: [],
-    measures: [],
-    coldestHourGain: 4,
-    runsFree: false,
-  };
-}
+import { worthChapter } from "winterground/worth/mod.ts";
+import { IDS, prices, request } from "./example.ts";
 
 Deno.test("doubling every price doubles every cost and every saving", () => {
   const [once, twice] = [request(), request({ prices: prices(2) })].map(worthChapter);

@@ -1,6 +1,6 @@
 /** What the worth chapter answers. @module */
 import type { StoreResult } from "../../store/mod.ts";
-import { showBoth, showNumber } from "../../units/mod.ts";
+import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import type { VerdictReason, VerdictWord, WorthResult } from "../../worth/mod.ts";
 import { answerCard, type Light } from "../kit/answer.ts";
 import type { DisplayItem } from "../kit/figure.ts";
@@ -55,6 +55,15 @@ function verdictSentence(worth: WorthResult): string {
     } of present value.`,
   };
   return sentences[verdict.reason];
+}
+
+function bandWords({ doubt, currency, verdict }: WorthResult): string {
+  if (doubt === null) return "";
+  return `Net savings between ${moneyText(doubt.netSavings[0], currency)} and ${
+    moneyText(doubt.netSavings[1], currency)
+  }; "${verdict.word}" would change in ${
+    showSi(doubt.chanceVerdictFlips, "share")
+  } of the cases sampled. `;
 }
 
 function changesWith({ earnings, verdict, fuel }: WorthResult): string {

@@ -1,7 +1,7 @@
 /** Pictures of the worth chapter. @module */
 import * as Plot from "@observablehq/plot";
 import { showNumber, showSi } from "../../units/mod.ts";
-import type { Alternative, MoneyYear, WorthResult } from "../../worth/mod.ts";
+import type { Alternative, DoubtShare, MoneyYear, WorthResult } from "../../worth/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
@@ -126,4 +126,70 @@ export function alternativesChart(worth: WorthResult): DisplayItem {
     ],
     table: rows,
   });
+}
+
+/** What the scatter of the net savings comes from, input by input. */
+export function doubtChart({ doubt, missing, currency }: WorthResult): DisplayItem {
+  if (doubt === null) return paragraph(`No doubt is drawn: no price for ${missing.join(", ")}.`);
+  const { shares } = doubt;
+  const percent = (value: number) => showSi(Math.max(0, value), "share");
+  return figure({
+    height: 90 + 26 * shares.length,
+    marginLeft: 150,
+    x: { label: "share of the scatter of the net savings, %", grid: true, domain: [0, 100] },
+    y: { domain: shares.map(({ input }) => input), label: null, padding: 0.3 },
+    marks: [
+      Plot.barX(shares, {
+        x: (row: DoubtShare) => 100 * Math.max(0, row.total),
+        y: "input",
+        fill: PALETTE.soil,
+      }),
+      Plot.text(shares, {
+        x: (row: DoubtShare) => 100 * Math.max(0, row.total),
+        y: "input",
+        text: (row: DoubtShare) => percent(row.total),
+        textAnchor: "start",
+        dx: 5,
+      }),
+    ],
+  }, {
+    title: "What to find out first",
+    alt: `Net savings lie between ${moneyText(doubt.netSavings[0], currency)} and ${
+      moneyText(doubt.netSavings[1], currency)
+    }. ${shares.map(({ input, total }) => `${input}: ${percent(total)}`).join("; ")}.`,
+    note: "Each input with all that it does together with others.",
+    legend: [{ label: "share of the scatter", colour: PALETTE.soil }],
+    table: dataTable(shares, [
+      { head: "input", value: (row) => row.input },
+      { head: "range to either side", value: (row) => row.range, kind: "share" },
+      { head: "share alone", value: (row) => Math.max(0, row.first), kind: "share" },
+      { head: "share with all others", value: (row) => Math.max(0, row.total), kind: "share" },
+    ]),
+  });
+}
+
+/** Bands of 95 % of the money figures, and how often the verdict would be another. */
+export function doubtWords({ doubt, missing, currency, verdict, fuel }: WorthResult): DisplayItem {
+  if (doubt === null) return paragraph(`No bands are given: no price for ${missing.join(", ")}.`);
+  const even = doubt.breakEvenFuel;
+  return paragraph(
+    `In 95 of 100 cases the first cost lies between ${moneyText(doubt.capital[0], currency)} and ${
+      moneyText(doubt.capital[1], currency)
+    }, net savings between ${moneyText(doubt.netSavings[0], currency)} and ${
+      moneyText(doubt.netSavings[1], currency)
+    }` +
+      (doubt.costOfHeat === null
+        ? ""
+        : `, the cost of the heat saved between ${priceText(doubt.costOfHeat[0], currency)} and ${
+          priceText(doubt.costOfHeat[1], currency)
+        }`) +
+      (even === null
+        ? ""
+        : `. The store just pays with ${fuel} at ${showNumber(even[0], 1)} to ${
+          showNumber(even[1], 1)
+        } times today's price`) +
+      `. The verdict would be another than "${verdict.word}" in ${
+        showSi(doubt.chanceVerdictFlips, "share")
+      } of the cases. Find out first: ${doubt.shares[0]!.input}.`,
+  );
 }

@@ -41,7 +41,7 @@ Deno.test("answer() tells a house without prices what is missing and shows no mo
   // Property: no currency where nothing is priced
   const shown = card(
     { word: "not yet", reason: "prices missing", first: ["electricity"] },
-    { earnings: null, currency: null },
+    { earnings: null, doubt: null, currency: null },
   );
   assertStringIncludes(shown, "no price for electricity");
   assert(!shown.includes("crowns"));
@@ -60,4 +60,11 @@ Deno.test("moneyTable() and fuelWords() state amounts with their currency and un
   assertStringIncludes(shown, "1500 crowns");
   assertStringIncludes(shown, "13.3 years");
   assertStringIncludes(text(worth.fuelWords(worthResult)), "600 L of propane");
+});
+
+Deno.test("doubtWords() states the bands and what to find out first", () => {
+  // Property: values of the sample
+  const shown = text(worth.doubtWords(worthResult));
+  assertStringIncludes(shown, "−900 crowns and 4000 crowns");
+  assertStringIncludes(shown, "Find out first: price of fuel.");
 });

@@ -88,5 +88,17 @@ export const worthResult = made<WorthResult>({
     },
   ],
   verdict: { word: "not yet", reason: "another measure comes first", first: ["sealing"] },
+  doubt: {
+    capital: [5000, 7000],
+    netSavings: [-900, 4000],
+    costOfHeat: [0.11, 0.2],
+    payback: [9, null],
+    breakEvenFuel: [0.6, 1.1],
+    chanceVerdictFlips: 0.2,
+    shares: [
+      { input: "price of fuel", range: 0.3, first: 0.5, total: 0.55 },
+      { input: "first cost", range: 0.2, first: 0.4, total: 0.45 },
+    ],
+  },
   notices: [],
 });
