@@ -10,7 +10,7 @@ import { drawDays } from "../../lib/climate/winters/winter.ts";
 const folder = Deno.env.get("OPEN_DATA");
 const file = folder === undefined ? undefined : `${folder}/daily/clemson_sc_1930_2020.csv`;
 const skip = file === undefined;
-if (skip) console.warn("winters_daily_record_test: skipped, OPEN_DATA is not set");
+const SKIPPED = skip ? " (skipped: OPEN_DATA is not set)" : "";
 
 interface Day {
   readonly year: number;
@@ -74,7 +74,8 @@ const PLACE = {
 };
 
 Deno.test({
-  name: "coldest hour of a winter: 89 winters of a daily record at Clemson, and made ones",
+  name:
+    `coldest hour of a winter: 89 winters of a daily record at Clemson, and made ones${SKIPPED}`,
   ignore: skip,
   fn: async () => {
     const days = readRecord(await Deno.readTextFile(file!));

@@ -1,4 +1,4 @@
-import { readPriceList, type WorthRequest } from "winterground/worth/mod.ts";
+import { type PriceList, readPriceList, type WorthRequest } from "winterground/worth/mod.ts";
 import { DEFAULTS } from "../harness/defaults.ts";
 import { exampleTakeOff } from "./quantities/example.ts";
 
@@ -44,7 +44,7 @@ export const IDS: readonly (readonly [string, string])[] = [
 ];
 
 /** A price list of everything, `factor` times as dear, without one id. */
-export function prices(factor = 1, without = "") {
+export function prices(factor = 1, without = ""): PriceList {
   const rows = IDS.filter(([id]) => id !== without).map(([id, unit], index) =>
     `${id},${factor * (1 + index / 10)},${unit},EUR,${
       id.startsWith("fan:") ? 10 : ""

@@ -21,7 +21,9 @@ export function answer(worth: WorthResult, store: StoreResult): DisplayItem {
     }.`,
     ...(earnings === null ? {} : {
       range:
-        `First cost ${moneyText(earnings.capitalOwnLabour, currency)} with the work by hand done ` +
+        `${bandWords(worth)}First cost ${
+          moneyText(earnings.capitalOwnLabour, currency)
+        } with the work by hand done ` +
         `for nothing, ${
           moneyText(earnings.capitalHiredLabour, currency)
         } with it hired. Heat saved ` +
