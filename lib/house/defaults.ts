@@ -3,10 +3,15 @@ import { COLD_ABOVE_SET_POINT } from "./skin/curtain.ts";
 import { leafAreaOfCrop } from "./crop/leaf_area.ts";
 import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
 import { type NoteDefault, roundTo } from "../basics/mod.ts";
+import type { SoilInputs } from "../soil/mod.ts";
 import type { HouseGiven, HouseInputs } from "./fields.ts";
 
 /** Fills what the section leaves open from the rest of it. */
-export function completeHouse(given: HouseGiven, _before: unknown, note: NoteDefault): HouseInputs {
+export function completeHouse(
+  given: HouseGiven,
+  before: { readonly soil: Pick<SoilInputs, "snowDepth"> },
+  note: NoteDefault,
+): HouseInputs {
   const run = given.shape === "lean-to" ? given.width : given.width / 2;
   const { curtain } = given;
   return {
@@ -16,6 +21,7 @@ export function completeHouse(given: HouseGiven, _before: unknown, note: NoteDef
       given.ridgeHeight,
       () => roundTo(given.eaveHeight + run * Math.tan(Math.PI / 6), 0.01),
     ),
+    snowDepth: note("house.snowDepth", given.snowDepth, () => before.soil.snowDepth),
     waterSurface: note(
       "house.waterSurface",
       given.waterSurface,

@@ -21,6 +21,9 @@ import { findWall } from "./skin/walls.ts";
 /** Shape of the house. */
 export type HouseShape = "gable" | "hoop" | "lean-to";
 
+/** What becomes of snow on the glazing. */
+export type GlazingSnow = "none" | "lies" | "cleared";
+
 /** Night curtain. */
 export interface CurtainInputs {
   /** added resistance when closed, m² K/W */
@@ -65,6 +68,12 @@ export interface HouseInputs {
   readonly leakage: number;
   /** further air changes per hour for each m/s of wind */
   readonly leakageWind: number;
+  /** snow on the glazing: left out, lies until it slides or melts, or is cleared by hand */
+  readonly glazingSnow: GlazingSnow;
+  /** m of snow on the glazing above which it is cleared in the morning */
+  readonly snowClearedAbove: number;
+  /** typical depth of snow on the ground, m, which sets how much falls on the glazing */
+  readonly snowDepth: number;
   /** night curtain; null for none */
   readonly curtain: CurtainInputs | null;
   /** resistance of the insulation around the edge, m² K/W; 0 for none */
@@ -124,7 +133,10 @@ export type CurtainGiven = Partly<CurtainInputs, "closeBelowOutside">;
 /** The section as given: these keys may still wait for their default. */
 export type HouseGiven =
   & Omit<
-    Partly<HouseInputs, "ridgeHeight" | "waterSurface" | "leafArea" | "heatSetPointDay">,
+    Partly<
+      HouseInputs,
+      "ridgeHeight" | "snowDepth" | "waterSurface" | "leafArea" | "heatSetPointDay"
+    >,
     "curtain"
   >
   & { readonly curtain: CurtainGiven | null };
@@ -157,6 +169,9 @@ export const houseFields: Fields<HouseGiven> = {
   northRoof: wallOrGlazed,
   leakage: quantity,
   leakageWind: quantity,
+  glazingSnow: choice("none", "lies", "cleared"),
+  snowClearedAbove: quantity,
+  snowDepth: open(quantity),
   curtain: part(curtainFields, null),
   edgeInsulation: quantity,
   edgeInsulationDepth: quantity,

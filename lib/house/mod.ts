@@ -20,6 +20,8 @@ export {
   outsideFilm,
   splitGlazing,
 } from "./skin/films.ts";
+export { type PaneSnow, paneSnow, type PaneWeather } from "./skin/pane_snow.ts";
+export { glazingSnow, type GlazingSnowInputs } from "./skin/glazing_snow.ts";
 export { planeInside } from "./skin/plane_inside.ts";
 export {
   type EdgeInputs,

@@ -5,19 +5,32 @@ import { halve, MONTH_DAYS, requireInRange } from "../basics/mod.ts";
  * kg/m² a day for each K of the daily mean above 0 °C; WMO 1986 [wmo-1986] gives 2 to 5 (from
  * memory).
  */
-const MELT_RATE = 3;
+export const MELT_RATE = 3;
 /** degC at which half falls as snow, and K either side in which rain turns to snow; common practice, no source. */
 const MIXED_MIDDLE = 1;
 const MIXED_BAND = 2;
 /**
  * kg/m³: fresh and settled snow, and days to settle; Verseghy 1991 [verseghy-1991] (from memory).
  */
-const FRESH_DENSITY = 100;
+export const FRESH_DENSITY = 100;
 const SETTLED_DENSITY = 300;
 const SETTLING_DAYS = 4.2;
 
 /** Times the file's precipitation that is looked through for a stated snow depth. */
 const MOST_SNOWFALL = 40;
+
+/**
+ * Density of snow after some days of settling.
+ *
+ * Source: Verseghy 1991 [verseghy-1991] (from memory).
+ *
+ * @param density kg/m³
+ * @param days passed
+ * @returns kg/m³
+ */
+export function settledDensity(density: number, days: number): number {
+  return density + (SETTLED_DENSITY - density) * (1 - Math.exp(-days / SETTLING_DAYS));
+}
 
 /** Snow on the ground by the day. */
 export interface SnowCover {
@@ -36,8 +49,15 @@ export function snowConductivity(density: number): number {
   return 2.22 * (density / 1000) ** 1.88;
 }
 
-/** Share of the precipitation that falls as snow. */
-function snowShare(temperature: number): number {
+/**
+ * Share of the precipitation that falls as snow: all below -1, none above 3 degC.
+ *
+ * Source: common practice, no source.
+ *
+ * @param temperature degC of the air
+ * @returns 0 to 1
+ */
+export function snowShare(temperature: number): number {
   return Math.min(1, Math.max(0, 0.5 + (MIXED_MIDDLE - temperature) / (2 * MIXED_BAND)));
 }
 
@@ -70,7 +90,7 @@ export function snowCover(
   for (let step = 0; step < 2 * days; step++) {
     const day = step % days;
     const air = temperature[day]!;
-    density += (SETTLED_DENSITY - density) * (1 - Math.exp(-1 / SETTLING_DAYS));
+    density = settledDensity(density, 1);
     const fall = precipitation[day]! * snowShare(air);
     const left = Math.max(0, water - MELT_RATE * Math.max(0, air));
     if (left + fall > 0) density = (left + fall) / (left / density + fall / FRESH_DENSITY);
@@ -107,10 +127,38 @@ export function snowCoverOfDepth(
   precipitation: ArrayLike<number>,
   depth: number,
 ): SnowCover {
+  return scaledCover(
+    temperature,
+    precipitation,
+    snowfallScale(temperature, precipitation, depth),
+  );
+}
+
+function scaledCover(
+  temperature: ArrayLike<number>,
+  precipitation: ArrayLike<number>,
+  factor: number,
+): SnowCover {
+  return snowCover(temperature, Float64Array.from(precipitation, (value) => value * factor));
+}
+
+/**
+ * What the assumed precipitation has to be multiplied with for a stated typical depth of snow.
+ *
+ * @param temperature daily mean of the air, degC
+ * @param precipitation daily, kg/m²
+ * @param depth m; 0 gives bare ground
+ * @returns a ratio, at most 40
+ * @throws {OutOfRangeError} outside 0 to 10 m
+ */
+export function snowfallScale(
+  temperature: ArrayLike<number>,
+  precipitation: ArrayLike<number>,
+  depth: number,
+): number {
   requireInRange("snow depth", depth, 0, 10, "m");
-  const scaled = (factor: number) =>
-    snowCover(temperature, Float64Array.from(precipitation, (value) => value * factor));
-  if (depth === 0) return scaled(0);
-  const tooLittle = (factor: number) => typicalSnowDepth(scaled(factor)) < depth;
-  return scaled(halve(tooLittle, 0, MOST_SNOWFALL, MOST_SNOWFALL / 2 ** 30).fails);
+  if (depth === 0) return 0;
+  const tooLittle = (factor: number) =>
+    typicalSnowDepth(scaledCover(temperature, precipitation, factor)) < depth;
+  return halve(tooLittle, 0, MOST_SNOWFALL, MOST_SNOWFALL / 2 ** 30).fails;
 }

@@ -17,6 +17,7 @@ import { curtainSchedule } from "../skin/curtain.ts";
 import { FLOOR_FILM, INSIDE_CONVECTION, LEWIS_POWER, splitGlazing } from "../skin/films.ts";
 import { houseGeometry } from "../skin/geometry.ts";
 import { findGlazing } from "../skin/glazing_table.ts";
+import { glazingSnow } from "../skin/glazing_snow.ts";
 import { glazedSkin, opaqueSkin } from "../skin/hourly_skin.ts";
 import { shading } from "../skin/shading.ts";
 import { planeSeries, solarGain } from "../skin/solar_gain.ts";
@@ -48,7 +49,8 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   const longwave = skyLongwave(climate, sun);
   const curtainClosed = curtainSchedule(inputs, climate);
   const series = planeSeries(climate, sun);
-  const gain = solarGain({ inputs, geometry, glazing, crop, leafArea, sun, series });
+  const snow = glazingSnow({ inputs, geometry, climate, series, closed: curtainClosed });
+  const gain = solarGain({ inputs, geometry, glazing, crop, leafArea, sun, series, snow });
   const shaded = shading(inputs, climate, curtainClosed);
   const hours = climate.dryBulb.length;
   const pressure = sum(climate.pressure) / hours;
@@ -71,7 +73,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     setPoint: setPoints(inputs, climate),
     solarOutside: gain.outside,
     curtainClosed,
-    ...glazedSkin(inputs, geometry, climate, longwave, curtainClosed),
+    ...glazedSkin(inputs, geometry, climate, longwave, curtainClosed, snow),
     ...opaqueSkin(inputs, geometry, climate, longwave, series),
     outsideTemperature: climate.dryBulb,
     outsideRatio: climate.dryBulb.map((temperature, hour) =>

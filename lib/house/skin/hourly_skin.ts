@@ -6,6 +6,7 @@ import { withCurtain } from "./curtain.ts";
 import { BLACK_RADIATION, EMISSIVITY, outsideFilm, splitGlazing } from "./films.ts";
 import { findGlazing } from "./glazing_table.ts";
 import { buriedConductance } from "./north_earth.ts";
+import type { PaneSnow } from "./pane_snow.ts";
 import { pastMonthMean, type PlaneSeries } from "./solar_gain.ts";
 
 /** Solar absorptance of the outside of solid walls (common practice, no source). */
@@ -18,6 +19,23 @@ function skyShare(part: SkinPart): number {
 /** Radiation that the sky's cold takes from a surface above that of air, W/m². */
 function skyDeficit(temperature: number, longwave: number): number {
   return STEFAN_BOLTZMANN * (temperature + ZERO_CELSIUS) ** 4 - longwave;
+}
+
+/** m² of glazing under snow in an hour, and its W/K with the snow in series. */
+function snowAt(
+  geometry: HouseGeometry,
+  snow: readonly (PaneSnow | null)[] | null,
+  hour: number,
+  resistance: number,
+): { covered: number; under: number } {
+  let [covered, under] = [0, 0];
+  snow?.forEach((pane, index) => {
+    if (pane === null || pane.cover[hour]! <= 0) return;
+    const white = geometry.parts[index]!.area * pane.cover[hour]!;
+    covered += white;
+    under += white / (resistance + pane.resistance[hour]!);
+  });
+  return { covered, under };
 }
 
 type Skin = Pick<
@@ -38,6 +56,7 @@ type Skin = Pick<
  * @param climate one year of weather
  * @param longwave W/m² from the sky, hour by hour
  * @param closed 1 for each hour with the curtain closed
+ * @param snow on each part of the geometry; null where it is left out
  * @returns hourly: W/K, degC, m² of clear film, W/m² onto it
  */
 export function glazedSkin(
@@ -46,6 +65,7 @@ export function glazedSkin(
   climate: ClimateYear,
   longwave: Float64Array,
   closed: Uint8Array,
+  snow: readonly (PaneSnow | null)[] | null = null,
 ): Omit<Skin, "opaqueConductance" | "opaqueDriving"> {
   const glazing = findGlazing(inputs.glazing);
   const { innerResistance } = splitGlazing(
@@ -72,9 +92,17 @@ export function glazedSkin(
       ? withCurtain(whole, inputs.curtain) / whole
       : 1;
     const deficit = seen * skyDeficit(outside, longwave[hour]!);
-    glazingConductance[hour] = area * open * left;
-    glazingDriving[hour] = outside - EMISSIVITY * (1 - clear) * deficit / film;
-    filmArea[hour] = area * clear * left;
+    const { covered, under } = snowAt(geometry, snow, hour, innerResistance + 1 / film);
+    const whites = covered > 0 && closed[hour] === 1 && inputs.curtain !== null
+      ? covered * withCurtain(under / covered, inputs.curtain)
+      : under;
+    const bare = (area - covered) * open * left;
+    glazingConductance[hour] = bare + whites;
+    const cold = EMISSIVITY * deficit / film;
+    glazingDriving[hour] = whites > 0
+      ? outside - cold * (bare * (1 - clear) + whites) / (bare + whites)
+      : outside - EMISSIVITY * (1 - clear) * deficit / film;
+    filmArea[hour] = (area - covered) * clear * left;
     filmLongwave[hour] = STEFAN_BOLTZMANN * (outside + ZERO_CELSIUS) ** 4 - deficit;
   }
   return { glazingConductance, glazingDriving, filmArea, filmLongwave };

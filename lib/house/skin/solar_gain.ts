@@ -12,6 +12,7 @@ import type { GlazingOptics, Plane, PlaneRadiation } from "../../sun/mod.ts";
 import type { Crop } from "../crop/crop_table.ts";
 import type { Glazing } from "./glazing_table.ts";
 import type { HouseGeometry, HouseInputs, SkinPart } from "../types.ts";
+import type { PaneSnow } from "./pane_snow.ts";
 import { lightSurfaces } from "./light_inside.ts";
 import { type LetIn, lightEnds } from "./sun_shares.ts";
 
@@ -98,6 +99,8 @@ export interface SolarGainInputs {
   readonly sun: HourlySun;
   /** radiation on a plane */
   readonly series: PlaneSeries;
+  /** snow on each part of the geometry; absent where it is left out */
+  readonly snow?: readonly (PaneSnow | null)[] | null;
 }
 
 function transmittanceByCosine(optics: GlazingOptics): (cosine: number) => number {
@@ -129,14 +132,16 @@ function letThrough(
     const radiation = given.series(part.plane);
     const beam = new Float64Array(hours);
     const diffuse = new Float64Array(hours);
+    const past = given.snow?.[index]?.light;
     for (let hour = 0; hour < hours; hour++) {
       const spread = radiation.skyDiffuse[hour]! + radiation.groundReflected[hour]!;
       const direct = radiation.beam[hour]!;
       outside[hour] = outside[hour]! + part.area * (direct + spread);
-      diffuse[hour] = part.area * spread * diffuseThrough;
+      const clear = past === undefined ? 1 : past[hour]!;
+      diffuse[hour] = part.area * spread * diffuseThrough * clear;
       if (direct <= 0) continue;
       const through = beamThrough(radiation.cosIncidence[hour]!);
-      beam[hour] = part.area * direct * through * glazing.lightFactor;
+      beam[hour] = part.area * direct * through * glazing.lightFactor * clear;
     }
     parts.push({ part: index, beam, diffuse });
   });
