@@ -1,5 +1,6 @@
 /** From a study's chapters to slices, tubes and control: everything that stays the same. @module */
 import { mean } from "d3-array";
+import { sum } from "d3-array";
 import { InputError } from "../basics/mod.ts";
 import { WALL_WIDTH } from "../house/mod.ts";
 import { flowShares } from "./air/flow_shares.ts";
@@ -17,6 +18,7 @@ import {
   sliceMesh,
 } from "./ground/mesh.ts";
 import { type ConductionOperator, sliceOperator } from "./ground/operator.ts";
+import { tubeGroups, withGroups } from "./ground/tube_groups.ts";
 import { boards, lowerEnd, soilZones } from "./ground/site_soil.ts";
 export type { StoreRequest } from "./request.ts";
 export { lowestTube } from "./ground/site_soil.ts";
@@ -130,6 +132,12 @@ function laneLengths(given: {
   return rest > 0 ? lengths.map((length) => length + rest * copies / slices) : lengths;
 }
 
+/** Mean flow of a group of tubes, over the mean of all, from the flow and part of each. */
+function groupShare(tubes: readonly (readonly [number, number])[]): number {
+  if (tubes.length === 1) return tubes[0]![0];
+  return sum(tubes, ([share, part]) => share * part) / sum(tubes, ([, part]) => part);
+}
+
 /** @throws {InputError} where a tube lies outside the mesh */
 function requireInMesh(request: StoreRequest, across: number): void {
   const { inputs, tubes } = request;
@@ -158,13 +166,21 @@ export function storeSite(
   const { inputs, tubes, fan, climate } = request;
   const { across } = extents(request);
   requireInMesh(request, across);
-  const flows = flowShares(request);
-  const { mesh, operator } = siteSlice(
+  const { half, shares } = flowShares(request);
+  const { mesh, operator: single } = siteSlice(
     request,
-    { across, along: floorArea / across, floorFilm, half: flows.half },
+    { across, along: floorArea / across, floorFilm, half },
     meshSettings,
   );
-  const field = siteField(request, operator, flows);
+  const modelled = shares.filter((_, k) => !half || tubes.positions[k]!.x > -1e-6);
+  const groups = tubeGroups(single, modelled, half);
+  const operator = withGroups(single, groups);
+  const field = siteField(request, operator, {
+    half,
+    shares: groups.map((group) =>
+      groupShare(group.map((k) => [modelled[k]!, single.tubes[k]!.part]))
+    ),
+  });
   const lengths = laneLengths({
     along: floorArea / across,
     tubeLength: tubes.length,

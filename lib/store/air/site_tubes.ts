@@ -42,16 +42,14 @@ function filmAt(request: StoreRequest, share: number): number {
   return tubes.filmCoefficient * (share * fan.airFlow / tubesInputs.airFlow) ** 0.8;
 }
 
-/** Tubes of the mesh with their flows and films. */
+/** Tubes of the mesh with their flows, each over the mean, and films. */
 export function siteField(
   request: StoreRequest,
   operator: ConductionOperator,
-  flows: ReturnType<typeof flowShares>,
+  { half, shares }: ReturnType<typeof flowShares>,
 ): TubeField {
   const { inputs, tubes } = request;
-  const { half, shares } = flows;
   const { airRate } = airRates(request.fan);
-  const kept = shares.filter((_, k) => !half || tubes.positions[k]!.x > -1e-6);
   return tubeField({
     operator,
     slices: inputs.slices,
@@ -60,7 +58,7 @@ export function siteField(
     perimeter: Math.PI * tubes.diameter,
     filmWater: FILM_WATER,
     pressure: meanPressure(request),
-    tubes: kept.map((share): FieldTube => {
+    tubes: shares.map((share): FieldTube => {
       const rate = airRate * share / tubes.count;
       return {
         heatRate: rate * MOIST_AIR,

@@ -2,14 +2,14 @@
 import type { CellFreezing, SoilFreezing } from "./cell_freezing.ts";
 import type { EndWalls } from "./end_walls.ts";
 
-/** A tube's coupling to the cells along its wall. */
+/** A tube's coupling to the cells along its wall, or that of several tubes alike. */
 export interface TubePort {
   readonly cells: Int32Array;
   /** share of the tube's heat each cell takes; sums to 1 */
   readonly weights: Float64Array;
   /** m K/W between the tube's wall and the mean of those cells; negative where they are coarse */
   readonly resistance: number;
-  /** 1, or 0.5 where the mirror plane cuts the tube */
+  /** number of tubes; 0.5 where the mirror plane cuts one */
   readonly part: number;
 }
 

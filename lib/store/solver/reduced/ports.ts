@@ -84,17 +84,30 @@ export function layersOf(operator: ConductionOperator): number[][] {
   return [...new Set(rows)].map((row) => rows.flatMap((other, k) => other === row ? [k] : []));
 }
 
+/** Tubes that share a port; one where the mirror plane cuts it too. */
+export function tubesIn(operator: ConductionOperator, tube: number): number {
+  return Math.max(1, operator.tubes[tube]!.part);
+}
+
 /** Patterns over the tubes of a layer: all alike, and smooth waves across. */
+export function wavesAcross(
+  operator: ConductionOperator,
+  layer: readonly number[],
+  waves: number,
+): number[][] {
+  return Array.from({ length: Math.min(waves, layer.length) }, (_, wave) => {
+    const pattern = new Array<number>(operator.tubes.length).fill(0);
+    layer.forEach((tube, place) => {
+      pattern[tube] = tubesIn(operator, tube) *
+        Math.cos(Math.PI * wave * (place + 0.5) / layer.length);
+    });
+    return pattern;
+  });
+}
+
+/** The same of every layer. */
 export function layerPatterns(operator: ConductionOperator, waves: number): number[][] {
-  return layersOf(operator).flatMap((layer) =>
-    Array.from({ length: Math.min(waves, layer.length) }, (_, wave) => {
-      const pattern = new Array<number>(operator.tubes.length).fill(0);
-      layer.forEach((tube, place) => {
-        pattern[tube] = Math.cos(Math.PI * wave * (place + 0.5) / layer.length);
-      });
-      return pattern;
-    })
-  );
+  return layersOf(operator).flatMap((layer) => wavesAcross(operator, layer, waves));
 }
 
 /** Waves across all layers together, and fewest in one: more tubes than that share patterns. */

@@ -5,7 +5,7 @@ import { assembleSlice } from "./assembly.ts";
 import { factorShifted } from "./banded_cholesky.ts";
 import { krylovFields } from "./krylov.ts";
 import { fullModes, keptStates } from "./modes.ts";
-import { leakOf, slicePorts, weightOf } from "./ports.ts";
+import { leakOf, slicePorts, tubePatterns, weightOf } from "./ports.ts";
 import type { ReducedSlice } from "./slice.ts";
 import { keptDirections, weightedInputs, zoneInputs } from "./truncation.ts";
 export type { ReducedSlice } from "./slice.ts";
@@ -14,7 +14,7 @@ export type { ReducedSlice } from "./slice.ts";
  * States kept in production: so many that more change the year's heat by less than a thousandth
  * (docs/store.md).
  *
- * @param tubes modelled tubes of a slice
+ * @param tubes modelled tubes of a slice, or patterns that stand for them
  * @param zones in which its water freezes
  */
 export function productionStates(tubes: number, zones = 0): number {
@@ -57,7 +57,7 @@ export function reduceSlice(
   zones: readonly FreezingZone[] = [],
 ): ReducedSlice {
   const tubes = operator.tubes.length;
-  const wanted = states ?? productionStates(tubes, zones.length);
+  const wanted = states ?? productionStates(tubePatterns(operator).length, zones.length);
   const ports = slicePorts(operator, zones);
   const weights = ports.map(weightOf);
   requireLeak(operator, leakOf(tubes, weights));

@@ -2,7 +2,7 @@
 import { Matrix } from "ml-matrix";
 import type { ConductionOperator } from "../../ground/operator.ts";
 import type { FreezingZone } from "../../ground/zones.ts";
-import { layerPatterns, layersOf } from "./ports.ts";
+import { layersOf, tubesIn, wavesAcross } from "./ports.ts";
 import { dot, eigen, subtract } from "../../../basics/linear/vectors.ts";
 
 /** Inputs the states are weighted for. */
@@ -32,15 +32,16 @@ export function weightedInputs(operator: ConductionOperator): WeightedInput[] {
     0,
   ];
   const columns = [
-    ...layersOf(operator).flatMap((_, layer) => {
-      const patterns = layerPatterns(operator, 2);
-      const perLayer = patterns.length / layersOf(operator).length;
-      return patterns.slice(layer * perLayer, (layer + 1) * perLayer).map((pattern, wave) =>
+    ...layersOf(operator).flatMap((layer) =>
+      wavesAcross(operator, layer, 2).map((pattern, wave) =>
         extend(pattern, wave === 0 ? LAYER_HEAT : TILT_SHARE * LAYER_HEAT)
-      );
-    }),
+      )
+    ),
     ...operator.tubes.map((_, tube) =>
-      extend(operator.tubes.map((__, k) => k === tube ? 1 : 0), SINGLE_SHARE * LAYER_HEAT)
+      extend(
+        operator.tubes.map((__, k) => k === tube ? tubesIn(operator, tube) : 0),
+        SINGLE_SHARE * LAYER_HEAT,
+      )
     ),
   ];
   const none = new Array<number>(tubes).fill(0);
