@@ -2,6 +2,7 @@
 import { chapter, extra } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
 import { type SoilInputs, type SoilResult, studyLayers } from "../soil/mod.ts";
+import { assumedYears } from "./assumptions.ts";
 import { houseChapter } from "./compute.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { limitsOutdoors } from "./crop/limits_outdoors.ts";
@@ -10,13 +11,23 @@ import { houseFields } from "./fields.ts";
 import { houseFigures, screeningFigures } from "./figures.ts";
 import { glazingLight } from "./skin/glazing_light.ts";
 import { summariseHouse } from "./summary.ts";
-import { glazingTables, houseTables, outdoorLimitTables } from "./result_tables.ts";
-import type { HouseGround, HouseInputs } from "./types.ts";
+import {
+  assumptionTables,
+  glazingTables,
+  houseTables,
+  outdoorLimitTables,
+} from "./result_tables.ts";
+import type { HouseGround, HouseInputs, HouseResult } from "./types.ts";
 
 interface HouseStudy {
   readonly house: HouseInputs;
   readonly climate: ClimateYear;
   readonly soil: SoilInputs;
+}
+
+interface HouseEarlier {
+  readonly soil: SoilResult;
+  readonly house: HouseResult;
 }
 
 interface HouseTaken {
@@ -55,6 +66,16 @@ export const house = chapter({
       }),
       compute: ({ inputs, climate }) => glazingLight(inputs, climate),
       tables: glazingTables,
+    }),
+    /** The screening year with what is not known well: leaf area, floor cover, snow. */
+    assumptions: extra({
+      after: ["soil", "house"],
+      takes: (study: HouseStudy, earlier: HouseEarlier) => {
+        const { coldestHour, crop, heatDemand } = earlier.house;
+        return { ...takes(study, earlier), planned: { coldestHour, crop, heatDemand } };
+      },
+      compute: ({ inputs, climate, soil, planned }) => assumedYears(inputs, climate, soil, planned),
+      tables: assumptionTables,
     }),
     /** Cold outdoors against the limits of the crop and the set point. */
     limitsOutdoors: extra({

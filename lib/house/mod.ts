@@ -1,6 +1,12 @@
 /** The house chapter: geometry, hourly heat and moisture balance, what it loses without a store. @module */
 export type * from "./types.ts";
 export { leakageRate } from "./skin/leakage.ts";
+export {
+  type AssumedHouse,
+  type AssumedYear,
+  assumedYears,
+  usualAssumptions,
+} from "./assumptions.ts";
 export { houseChapter, withHeater } from "./compute.ts";
 export { openSky } from "./crop/canopy_cover.ts";
 export { leafAreaByHour, leafAreaOfCrop } from "./crop/leaf_area.ts";

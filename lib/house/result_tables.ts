@@ -7,6 +7,7 @@ import {
   type YearBelow,
 } from "../basics/mod.ts";
 import { dateAfterMidsummer, timeOfHour } from "../climate/dates.ts";
+import type { AssumedYear } from "./assumptions.ts";
 import type { CropYear } from "./crop/crop_year.ts";
 import type { OutdoorLimit } from "./crop/limits_outdoors.ts";
 import {
@@ -134,6 +135,19 @@ function monthTables({ summary, heatDemandByMonth }: SummarisedHouse): ResultTab
       ["leakage", "kWh", (row) => row.leakage],
       ["vents", "kWh", (row) => row.vent],
       ["evaporation", "kWh", (row) => row.evaporation],
+    ]),
+  ];
+}
+
+/** The screening year with one assumption changed, as planned first. */
+export function assumptionTables(years: readonly AssumedYear[]): ResultTable[] {
+  return [
+    resultTable("house-assumptions", years, [
+      ["assumed", "", (row) => row.name],
+      ["coldest hour, screening year", "degC", (row) => row.coldestHour],
+      ["below freezing, screening year", "h", (row) => row.hoursBelowFreezing],
+      ["below the crop's killing limit, screening year", "h", (row) => row.hoursBelowCropLimit],
+      ["heat to hold the set point, screening year", "kWh", (row) => row.heatDemand],
     ]),
   ];
 }

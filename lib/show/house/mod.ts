@@ -1,9 +1,11 @@
 /** The house: what it loses and gains hour by hour, before any store. @module */
 export * from "./answer.ts";
+export * from "./assumptions_charts.ts";
 export * from "./charts.ts";
 export * from "./exercises.ts";
 export * from "./year_charts.ts";
 export {
+  type AssumedYear,
   type CanopyState,
   canopyTranspiration,
   type ColdDay,

@@ -8,7 +8,24 @@ import { houseResult } from "./sample.ts";
 
 const CROP = { name: "spinach", killingLimit: -7 };
 
+const ASSUMED = [
+  ["plan", "as planned", 1400],
+  ["leaves", "leaf area 4 all year", 1900],
+  ["snow", "snow lies on the glazing", 1500],
+].map(([about, name, hours]) => ({
+  about: about as "plan",
+  name: String(name),
+  coldestHour: -12,
+  hoursBelowFreezing: Number(hours),
+  hoursBelowCropLimit: 70,
+  heatDemand: 11000,
+}));
+
 checkFigures({
+  assumptions: [
+    () => house.assumptionsChart(ASSUMED),
+    ["h", "leaf area", "degC"],
+  ],
   losses: [() => house.lossesChart(houseResult), ["W/K"]],
   freeRunning: [() => house.freeRunningDurationChart(houseResult, climateYear), ["degC"]],
   freeRunningYear: [

@@ -1,0 +1,127 @@
+/** What the year hangs on and nobody knows well: leaf area, what lies on the floor, snow on the glazing. @module */
+import { min } from "d3-array";
+import { hoursBelow } from "../basics/mod.ts";
+import type { ClimateYear } from "../climate/types.ts";
+import { withHeater } from "./compute.ts";
+import { findCrop } from "./crop/crop_table.ts";
+import { findFloorCover } from "./floor/floor_cover.ts";
+import { floorColumn } from "./floor/floor_column.ts";
+import { houseModel } from "./air/model.ts";
+import type { HouseGround, HouseInputs, HouseResult } from "./types.ts";
+import { runHouseYear } from "./year.ts";
+
+/** One assumption changed. */
+export interface AssumedHouse {
+  /** what it is about */
+  readonly about: "plan" | "leaves" | "floor" | "snow";
+  /** in words */
+  readonly name: string;
+  /** the house with it */
+  readonly inputs: HouseInputs;
+}
+
+/** Screening year of one assumption. */
+export interface AssumedYear {
+  /** what it is about; the house as planned is first */
+  readonly about: AssumedHouse["about"];
+  /** the assumption in words */
+  readonly name: string;
+  /** degC, coldest hour of the unheated house */
+  readonly coldestHour: number;
+  /** h a year below 0 degC, unheated */
+  readonly hoursBelowFreezing: number;
+  /** h a year below the crop's killing limit, unheated */
+  readonly hoursBelowCropLimit: number;
+  /** kWh a year to hold the heating set point */
+  readonly heatDemand: number;
+}
+
+/** Leaf areas over floor area, all year: seedlings, greens cut small, greens, fruit up the wires. */
+const LEAF_AREAS = [0.5, 1, 2, 4];
+/** Share of paths that is tried; common practice, no source. */
+const PATHS = 0.3;
+
+/**
+ * The usual range of what is not known: leaf area, mulch and paths where the floor is bare, snow on
+ * the glazing where it is left out.
+ *
+ * @param inputs house section of the study
+ * @returns houses with one assumption changed, leaf area as a ratio to the floor
+ */
+export function usualAssumptions(inputs: HouseInputs): AssumedHouse[] {
+  const list: AssumedHouse[] = [];
+  const add = (about: AssumedHouse["about"], name: string, change: Partial<HouseInputs>) =>
+    list.push({ about, name, inputs: { ...inputs, ...change } });
+  if (inputs.crop !== "bare") {
+    for (const leafArea of LEAF_AREAS) {
+      add("leaves", `leaf area ${leafArea} all year`, { leafArea });
+    }
+  }
+  if (inputs.bedCover === "bare") {
+    add("floor", findFloorCover("straw").name, { bedCover: "straw" });
+  }
+  if (inputs.pathShare === 0) {
+    add("floor", "30 % of the floor paved", { pathShare: PATHS, pathCover: "paving" });
+  }
+  if (inputs.glazingSnow === "none") {
+    add("snow", "snow lies on the glazing", { glazingSnow: "lies" });
+  }
+  return list;
+}
+
+/**
+ * Runs the screening year again with each assumption alone; the house as planned is first.
+ *
+ * @param inputs house section of the study
+ * @param climate one year of weather
+ * @param soil properties and annual wave of the soil chapter, layers of the study
+ * @param planned the chapter's own result
+ * @param assumptions to try, the usual ones unless given
+ * @returns coldest hour in degC, hours below 0 degC and the crop's limit, heat demand in kWh a year
+ */
+export function assumedYears(
+  inputs: HouseInputs,
+  climate: ClimateYear,
+  soil: HouseGround,
+  planned: Pick<HouseResult, "coldestHour" | "crop" | "heatDemand">,
+  assumptions: readonly AssumedHouse[] = usualAssumptions(inputs),
+): readonly AssumedYear[] {
+  return [
+    {
+      about: "plan",
+      name: "as planned",
+      coldestHour: planned.coldestHour,
+      hoursBelowFreezing: planned.crop.freezing.hours,
+      hoursBelowCropLimit: planned.crop.killing.hours,
+      heatDemand: planned.heatDemand,
+    },
+    ...assumptions.map((assumed) => ({
+      about: assumed.about,
+      name: assumed.name,
+      ...screeningYear(assumed.inputs, climate, soil),
+    })),
+  ];
+}
+
+function screeningYear(
+  inputs: HouseInputs,
+  climate: ClimateYear,
+  soil: HouseGround,
+): Omit<AssumedYear, "about" | "name"> {
+  const model = houseModel(inputs, climate);
+  const column = floorColumn({
+    geometry: model.geometry,
+    edge: inputs,
+    film: model.floorFilm,
+    properties: soil.properties,
+    wave: soil.wave,
+    layers: soil.layers,
+  });
+  const air = runHouseYear(withHeater(model, 0), column).year.airTemperature;
+  return {
+    coldestHour: min(air)!,
+    hoursBelowFreezing: hoursBelow(air, 0),
+    hoursBelowCropLimit: hoursBelow(air, findCrop(inputs.crop).killingLimit),
+    heatDemand: runHouseYear(withHeater(model, Infinity), column).ledger.heater,
+  };
+}
