@@ -1,5 +1,6 @@
 /** Fits the unknowns of a logged compartment and scores the prediction. @module */
 import { Matrix, solve } from "ml-matrix";
+import { CHOSEN_FORM, fittedNames, type LogForm } from "./log_form.ts";
 import { type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 
@@ -17,6 +18,11 @@ export const LOG_START: LogParameters = {
   leafArea: 1.5,
   airShare: 0.4,
   floorFilm: 5,
+  growth: 0.05,
+  benchCapacity: 20000,
+  benchFilm: 5,
+  benchShare: 0.3,
+  wetFloor: 0.1,
   capacity: 50000,
   neighbourFilm: 6,
   neighbourTemperature: 17,
@@ -48,10 +54,15 @@ const MOST_ROUNDS = 15;
  *
  * @param log measured
  * @param prediction of the same length
+ * @param from index of the first entry that counts
  */
-export function scoreLog(log: GreenhouseLog, prediction: LogPrediction): LogScore {
+export function scoreLog(
+  log: GreenhouseLog,
+  prediction: LogPrediction,
+  from = WARM_UP,
+): LogScore {
   let [t, tt, h, hh, count] = [0, 0, 0, 0, 0];
-  for (let i = WARM_UP; i < log.airTemperature.length; i++, count++) {
+  for (let i = from; i < log.airTemperature.length; i++, count++) {
     const warm = prediction.airTemperature[i]! - log.airTemperature[i]!;
     const damp = prediction.relativeHumidity[i]! - log.airHumidity[i]!;
     t += warm;
@@ -78,21 +89,22 @@ export interface HeldOut {
 interface FitQuestion {
   readonly log: GreenhouseLog;
   readonly heldOut: HeldOut | undefined;
+  readonly form: LogForm;
+  readonly names: readonly (keyof LogParameters)[];
 }
 
-const NAMES = Object.keys(LOG_START) as (keyof LogParameters)[];
+const ALL_NAMES = Object.keys(LOG_START) as (keyof LogParameters)[];
 
-function fromLogs(logs: readonly number[]): LogParameters {
-  return Object.fromEntries(
-    NAMES.map((name, i) => [name, Math.exp(logs[i]!)]),
-  ) as unknown as LogParameters;
+function fromLogs(question: FitQuestion, logs: readonly number[]): LogParameters {
+  const fitted = Object.fromEntries(
+    question.names.map((name, i) => [name, Math.exp(logs[i]!)]),
+  );
+  return { ...LOG_START, ...fitted };
 }
 
-function residuals(
-  { log, heldOut }: FitQuestion,
-  logs: readonly number[],
-): number[] {
-  const prediction = replayLog(log, fromLogs(logs));
+function residuals(question: FitQuestion, logs: readonly number[]): number[] {
+  const { log, heldOut, form, names } = question;
+  const prediction = replayLog(log, fromLogs(question, logs), form);
   const result: number[] = [];
   for (let i = WARM_UP; i < log.airTemperature.length; i += STRIDE) {
     if (heldOut !== undefined && i >= heldOut.from && i < heldOut.to) continue;
@@ -101,7 +113,7 @@ function residuals(
   }
   // a weak pull to the start keeps what the log cannot tell apart within reason
   const pull = 0.05 * Math.sqrt(result.length);
-  NAMES.forEach((name, i) => result.push(pull * (logs[i]! - Math.log(LOG_START[name]))));
+  names.forEach((name, i) => result.push(pull * (logs[i]! - Math.log(LOG_START[name]))));
   return result;
 }
 
@@ -112,26 +124,32 @@ function residuals(
  *
  * @param log the part to fit on
  * @param heldOut entries that do not count
+ * @param form of the model
  * @returns fitted parameters
  */
-export function fitLog(log: GreenhouseLog, heldOut?: HeldOut): LogParameters {
-  const question = { log, heldOut };
-  let at = NAMES.map((name) => Math.log(LOG_START[name]));
+export function fitLog(
+  log: GreenhouseLog,
+  heldOut?: HeldOut,
+  form: LogForm = CHOSEN_FORM,
+): LogParameters {
+  const names = fittedNames(form, ALL_NAMES);
+  const question = { log, heldOut, form, names };
+  let at = names.map((name) => Math.log(LOG_START[name]));
   let here = residuals(question, at);
   let cost = sumOfSquares(here);
   let damping = 0.05;
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const normal = Matrix.zeros(NAMES.length, NAMES.length);
-    const gradient = Matrix.zeros(NAMES.length, 1);
-    const slopes = NAMES.map((_, j) => slopeOf(question, at, here, j));
-    for (let a = 0; a < NAMES.length; a++) {
+    const normal = Matrix.zeros(names.length, names.length);
+    const gradient = Matrix.zeros(names.length, 1);
+    const slopes = names.map((_, j) => slopeOf(question, at, here, j));
+    for (let a = 0; a < names.length; a++) {
       gradient.set(a, 0, -dot(slopes[a]!, here));
-      for (let b = 0; b < NAMES.length; b++) normal.set(a, b, dot(slopes[a]!, slopes[b]!));
+      for (let b = 0; b < names.length; b++) normal.set(a, b, dot(slopes[a]!, slopes[b]!));
     }
     let improved = false;
     for (let attempt = 0; attempt < 8 && !improved; attempt++) {
       const damped = normal.clone();
-      for (let a = 0; a < NAMES.length; a++) damped.set(a, a, normal.get(a, a) * (1 + damping));
+      for (let a = 0; a < names.length; a++) damped.set(a, a, normal.get(a, a) * (1 + damping));
       const move = solve(damped, gradient).to1DArray();
       const next = at.map((value, i) => value + Math.max(-0.7, Math.min(0.7, move[i]!)));
       const there = residuals(question, next);
@@ -141,12 +159,12 @@ export function fitLog(log: GreenhouseLog, heldOut?: HeldOut): LogParameters {
         const gain = (cost - nextCost) / cost;
         [at, here, cost] = [next, there, nextCost];
         damping /= 3;
-        if (gain < 2e-4) return fromLogs(at);
+        if (gain < 2e-4) return fromLogs(question, at);
       } else damping *= 4;
     }
     if (!improved) break;
   }
-  return fromLogs(at);
+  return fromLogs(question, at);
 }
 
 function slopeOf(

@@ -4,11 +4,12 @@ import {
   humidityRatioFromRelativeHumidity,
   relativeHumidityFromRatio,
 } from "../air/mod.ts";
-import { STANDARD_PRESSURE } from "../basics/mod.ts";
+import { DAY, STANDARD_PRESSURE } from "../basics/mod.ts";
 import { withCurtain } from "../house/skin/curtain.ts";
 import { EMISSIVITY, LEWIS_POWER, outsideFilm, splitGlazing } from "../house/skin/films.ts";
 import type { FloorColumn } from "../house/floor/floor_column.ts";
 import { floorStepper } from "../house/floor/floor_stepper.ts";
+import { CHOSEN_FORM, type LogForm } from "./log_form.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 import { stepHouse } from "../house/air/step.ts";
 import type { HouseBoundary, HouseModel, HouseState } from "../house/types.ts";
@@ -41,6 +42,16 @@ export interface LogParameters {
   readonly floorFilm: number;
   /** J/(K m²) of air, crop, light structure */
   readonly capacity: number;
+  /** 1/day: growth of the leaf area while it is small, where the form lets it grow */
+  readonly growth: number;
+  /** J/(K m²) of benches, pots and substrate, where the form has them */
+  readonly benchCapacity: number;
+  /** W/(m² K) between them and the air */
+  readonly benchFilm: number;
+  /** share of the light past the crop that falls on them */
+  readonly benchShare: number;
+  /** wet share of the floor */
+  readonly wetFloor: number;
   /** W/(m² K) to the neighbours and the ground, and their degC */
   readonly neighbourFilm: number;
   /** degC */
@@ -52,6 +63,12 @@ const HEIGHT = 5;
 const GLASS = 6.2;
 const ALL_FLOOR = 1;
 const CROP_EXTINCTION = 0.7;
+/** leaf area at which a growing crop stops (common practice for lettuce, no source) */
+const FULL_CROP = 4;
+/** share of the light to the air at once and wet share of the floor of the forms that fix them */
+const TENTH = 0.1;
+/** share of a crop's leaf area at the start that counts as full */
+const NEARLY_FULL = 0.99;
 
 /** Concrete and soil under the compartment, per m². */
 function logFloor(neighbour: number, film: number): FloorColumn {
@@ -78,19 +95,38 @@ function screensLeft(log: GreenhouseLog, i: number): number {
   return (1 - log.energyScreen[i]! * 0.3) * (1 - log.blackoutScreen[i]! * 0.98);
 }
 
+/** Leaf area at each entry. */
+function leafAreas(log: GreenhouseLog, p: LogParameters, form: LogForm): Float64Array {
+  const count = log.outsideTemperature.length;
+  if (form.crop === "constant") return new Float64Array(count).fill(p.leafArea);
+  const start = FULL_CROP / Math.min(NEARLY_FULL * FULL_CROP, p.leafArea) - 1;
+  return Float64Array.from({ length: count }, (_, i) => {
+    const days = log.firstDay + i * log.stepSeconds / DAY;
+    return FULL_CROP / (1 + start * Math.exp(-p.growth * days));
+  });
+}
+
+function shareToAir(p: LogParameters, form: LogForm): number {
+  if (form.air === "none") return 0;
+  return form.air === "tenth" ? TENTH : Math.min(0.9, p.airShare);
+}
+
 /** The compartment as a house of 1 m², one entry a log step; ventilation is prescribed. */
-function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
+function logModel(log: GreenhouseLog, p: LogParameters, form: LogForm): HouseModel {
   const { innerResistance, insideFilm } = splitGlazing(GLASS, 0);
   const count = log.outsideTemperature.length;
   const make = (value: (i: number) => number) =>
     Float64Array.from({ length: count }, (_, i) => value(i));
   const gained = make((i) => {
-    const open = screensLeft(log, i);
-    const lamps = Math.max(0, log.plantLight[i]! - p.lightShare * log.globalRadiation[i]! * open);
-    return p.solarShare * log.globalRadiation[i]! * open + p.lampHeat * lamps;
+    const sun = log.globalRadiation[i]! * screensLeft(log, i) *
+      (form.light === "geometry" ? log.glassLight[i]! : 1);
+    const lamps = Math.max(0, log.plantLight[i]! - p.lightShare * sun);
+    return p.solarShare * sun + p.lampHeat * lamps;
   });
-  const toAir = Math.min(0.9, p.airShare);
-  const toCrop = (1 - toAir) * (1 - Math.exp(-CROP_EXTINCTION * p.leafArea));
+  const toAir = shareToAir(p, form);
+  const leafArea = leafAreas(log, p, form);
+  const toCrop = leafArea.map((leaves) => (1 - toAir) * (1 - Math.exp(-CROP_EXTINCTION * leaves)));
+  const bench = form.bench === "mass" ? Math.min(0.9, p.benchShare) : 0;
   const screen = (share: number) => ({
     resistance: p.screenResistance,
     coverage: share,
@@ -112,9 +148,9 @@ function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
     floorFilm: p.floorFilm,
     surfaceFilm: p.floorFilm,
     floorView: new Float64Array(count),
-    solarFloor: gained.map((heat) => heat * (1 - toAir - toCrop)),
-    solarCrop: gained.map((heat) => heat * toCrop),
-    solarMass: new Float64Array(count),
+    solarFloor: gained.map((heat, i) => heat * (1 - toAir - toCrop[i]!) * (1 - bench)),
+    solarCrop: gained.map((heat, i) => heat * toCrop[i]!),
+    solarMass: gained.map((heat, i) => heat * (1 - toAir - toCrop[i]!) * bench),
     solarAir: gained.map((heat) => heat * toAir),
     solarRising: new Float64Array(count),
     setPoint: new Float64Array(count).fill(-50),
@@ -149,13 +185,14 @@ function logModel(log: GreenhouseLog, p: LogParameters): HouseModel {
     airCapacity: p.capacity,
     massStore: { thawed: 0, freezing: 0, frozen: 0 },
     massConductance: 0,
-    masonryStore: 0,
-    masonryConductance: 0,
-    masonrySunShare: 0,
+    masonryStore: form.bench === "mass" ? p.benchCapacity : 0,
+    masonryConductance: form.bench === "mass" ? p.benchFilm : 0,
+    masonrySunShare: form.bench === "mass" ? 1 : 0,
     coverArea: p.coverArea,
     coverFilm: insideFilm,
-    floorVapour: 0.1 * 3.3 / (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
-    leafArea: new Float64Array(count).fill(p.leafArea),
+    floorVapour: (form.floor === "fitted" ? Math.min(1, p.wetFloor) : TENTH) * 3.3 /
+      (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
+    leafArea,
     leafLength: 0.1,
   };
 }
@@ -174,10 +211,15 @@ export interface LogPrediction {
  *
  * @param log the log
  * @param parameters of the compartment
+ * @param form of the model
  * @returns air temperature in degC and relative humidity, 0 to 1, at each entry of the log
  */
-export function replayLog(log: GreenhouseLog, parameters: LogParameters): LogPrediction {
-  const model = logModel(log, parameters);
+export function replayLog(
+  log: GreenhouseLog,
+  parameters: LogParameters,
+  form: LogForm = CHOSEN_FORM,
+): LogPrediction {
+  const model = logModel(log, parameters, form);
   const column = logFloor(parameters.neighbourTemperature, parameters.floorFilm);
   const stepper = floorStepper(column, log.stepSeconds);
   const start = log.airTemperature[0]!;
@@ -221,9 +263,11 @@ export function cutLog(log: GreenhouseLog, from: number, to: number): Greenhouse
   const cut = (series: Float64Array) => series.slice(from, to);
   return {
     stepSeconds: log.stepSeconds,
+    firstDay: log.firstDay + from * log.stepSeconds / DAY,
     outsideTemperature: cut(log.outsideTemperature),
     outsideHumidity: cut(log.outsideHumidity),
     globalRadiation: cut(log.globalRadiation),
+    glassLight: cut(log.glassLight),
     windSpeed: cut(log.windSpeed),
     netLongwave: cut(log.netLongwave),
     airTemperature: cut(log.airTemperature),

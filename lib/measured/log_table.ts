@@ -1,17 +1,22 @@
 /** The five-minute log of a glass compartment: weather outside, climate and equipment inside. @module */
 import Papa from "papaparse";
 import { InputError } from "../basics/mod.ts";
+import { glassLight } from "./log_light.ts";
 
 /** Series of one length and one step. */
 export interface GreenhouseLog {
   /** s between entries */
   readonly stepSeconds: number;
+  /** days from the start of the whole log to the first entry */
+  readonly firstDay: number;
   /** degC outside */
   readonly outsideTemperature: Float64Array;
   /** 0 to 1 outside */
   readonly outsideHumidity: Float64Array;
   /** W/m² global radiation outside */
   readonly globalRadiation: Float64Array;
+  /** share of the global radiation that level glass lets through over that of diffuse light, about 1 */
+  readonly glassLight: Float64Array;
   /** m/s */
   readonly windSpeed: Float64Array;
   /** W/m² of the sky less that of a black surface as warm as the air, mostly below 0 */
@@ -89,11 +94,14 @@ export function readGreenhouseLog(weather: string, climate: string): GreenhouseL
     column(inside, name, "reference_climate.csv", scale);
   const outdoor = (name: string, scale?: number) => column(outside, name, "weather.csv", scale);
   const windward = indoor("VentWind", 0.01);
+  const globalRadiation = outdoor("Iglob");
   return {
     stepSeconds: 300,
+    firstDay: 0,
     outsideTemperature: outdoor("Tout"),
     outsideHumidity: outdoor("Rhout", 0.01),
-    globalRadiation: outdoor("Iglob"),
+    globalRadiation,
+    glassLight: glassLight(inside.map((row) => row["Date"] ?? ""), globalRadiation),
     windSpeed: outdoor("Windsp"),
     netLongwave: outdoor("Pyrgeo"),
     airTemperature: indoor("Tair"),

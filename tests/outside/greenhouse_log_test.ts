@@ -57,6 +57,8 @@ function madeUpLog(): GreenhouseLog {
   const sun = series((day) => Math.max(0, -400 * Math.cos(2 * Math.PI * day)));
   return {
     stepSeconds: 300,
+    firstDay: 0,
+    glassLight: series((day) => 1 - 0.2 * Math.cos(2 * Math.PI * day) ** 2),
     outsideTemperature: series((day) => 5 - 4 * Math.cos(2 * Math.PI * day + 1) + day),
     outsideHumidity: series(() => 0.8),
     globalRadiation: sun,
