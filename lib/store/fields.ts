@@ -42,8 +42,13 @@ export interface StoreInputs {
   readonly minimumRun: number;
   /** relative humidity of the house above which discharge waits unless it is near freezing, 0 to 1 */
   readonly humidityLockOut: number;
-  /** K the intake at the ridge is warmer than the house mean in full sun (800 W/m²) */
-  readonly stratification: number;
+  /**
+   * K the intake at the ridge is warmer than the house mean in full sun (800 W/m²); undefined:
+   * estimated hour by hour
+   */
+  readonly stratification?: number | undefined;
+  /** m³/s that circulation fans move between the upper and the lower half of the house */
+  readonly mixingFlow: number;
   /** flow reversed on discharge */
   readonly reverse: boolean;
   /** number of slices along the tubes */
@@ -109,7 +114,8 @@ export const storeFields: Fields<StoreInputs> = {
   dischargeBelow: quantity,
   minimumRun: quantity,
   humidityLockOut: quantity,
-  stratification: quantity,
+  stratification: quantityOr("estimate", undefined),
+  mixingFlow: quantity,
   reverse: yesNo,
   slices: whole,
   spinUpYears: whole,

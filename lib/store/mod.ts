@@ -1,4 +1,5 @@
 /** The store chapter: tubes, soil and house together over days, seasons and years. @module */
+export { ridgeExcess, type TwoLayers, upperExcess, wallPlume } from "./air/stratification.ts";
 export type * from "./types.ts";
 export { storeChapter } from "./compute.ts";
 export {

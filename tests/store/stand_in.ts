@@ -129,6 +129,7 @@ export const STORE_INPUTS: StoreInputs = {
   minimumRun: 900,
   humidityLockOut: 0.98,
   stratification: 3,
+  mixingFlow: 0,
   reverse: true,
   slices: 8,
   spinUpYears: 3,

@@ -15,6 +15,11 @@ export interface HouseState {
   masonryTemperature: number;
   /** share of the vents open at the end of the step, 0 to 1 */
   ventOpening: number;
+  /**
+   * W that floor and crop gave the air in the last step, what evaporated and what the soil kept taken
+   * off; absent at the start
+   */
+  fromBelow?: number | undefined;
 }
 
 /**

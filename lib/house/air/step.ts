@@ -123,6 +123,7 @@ export function stepHouse(
   const temperature = settled.temperature +
     left / balanceSlope(terms, settled.opening, settled.temperature);
   const closed = { ...settled, temperature };
+  const flows = gatherFlows(terms, closed, vapour);
   return {
     state: {
       airTemperature: temperature,
@@ -130,8 +131,9 @@ export function stepHouse(
       massTemperature: massAfter(terms, temperature),
       masonryTemperature: masonryAfter(terms, temperature),
       ventOpening: settled.opening,
+      fromBelow: terms.solarFloor + terms.solarCrop + flows.evaporation + flows.floor,
     },
-    flows: gatherFlows(terms, closed, vapour),
+    flows,
     floorDriving: floorDriving(terms, temperature, vapour.floor),
   };
 }

@@ -4,6 +4,7 @@ import type { HouseStep } from "../../house/types.ts";
 import { bookWater, marchAir, type MarchInput } from "../air/air_march.ts";
 import { collectorHeat } from "../air/collector_year.ts";
 import { type ControlSight, decideMode, type FanMode } from "../control.ts";
+import { ridgeExcess } from "../air/stratification.ts";
 import { type FlowAir } from "../air/flow_air.ts";
 import type { SoilEngine } from "../solver/engine.ts";
 import { bookStep } from "../ledger/ledger.ts";
@@ -32,13 +33,22 @@ interface IntakeSight extends ControlSight {
   readonly ridge: number;
 }
 
+/** K by which the air at the ridge is warmer than the house's mean: as given, or estimated. */
+function ridgeOver(work: YearWork, hour: number): number {
+  const { inputs, climate } = work.setting;
+  if (inputs.stratification !== undefined) {
+    const sun = Math.min(MOST_SUN, climate.globalHorizontal[hour]! / FULL_SUN);
+    return inputs.stratification * sun;
+  }
+  return ridgeExcess(work.house, work.state.house, hour, work.chargeRate, inputs.mixingFlow);
+}
+
 /** What the thermostat sees at the start of a step. */
 export function sightOf(work: YearWork, hour: number): IntakeSight {
   const { setting, state, collector } = work;
-  const { site, inputs, climate, house } = setting;
-  const sun = Math.min(MOST_SUN, climate.globalHorizontal[hour]! / FULL_SUN);
+  const { site, house } = setting;
   const air = state.house.airTemperature;
-  const ridge = air + inputs.stratification * sun;
+  const ridge = air + ridgeOver(work, hour);
   const collected = collector === null ? 0 : collectorHeat(collector, hour, ridge);
   return {
     allowed: work.allowed[hour]!,

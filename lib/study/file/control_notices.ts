@@ -21,6 +21,9 @@ function chargingDays({ fanSeason = "all year", chargeSeason = "all year" }: Con
   return seasonDays(fanSeason).reduce((sum, runs, day) => sum + runs * charging[day]!, 0);
 }
 
+/** K by which the estimate lets the ridge exceed the house in sun, at most (own figure of the demo). */
+const USUAL_EXCESS = 3;
+
 const CONTROL_RULES: readonly ControlRule[] = [
   {
     path: ["store", "fanSeason"],
@@ -80,7 +83,7 @@ const CONTROL_RULES: readonly ControlRule[] = [
   {
     path: ["store", "chargeAbove"],
     fault: ({ house, store }) =>
-      store.chargeAbove >= house.ventSetPoint + store.stratification
+      store.chargeAbove >= house.ventSetPoint + (store.stratification ?? USUAL_EXCESS)
         ? `"store.chargeAbove" (${degrees(store.chargeAbove)}) is above "house.ventSetPoint" ` +
           `(${
             degrees(house.ventSetPoint)

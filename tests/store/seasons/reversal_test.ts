@@ -85,7 +85,7 @@ Deno.test("charging draws the warm air of the ridge, by the share of full sun", 
   for (const from of [NOON, NOON + 12]) {
     let first: StepReport | undefined;
     run({ mode: 1, reverse: true, from, see: (report) => first ??= { ...report } });
-    const rise = inputs.stratification * climate.globalHorizontal[from]! / 800;
+    const rise = inputs.stratification! * climate.globalHorizontal[from]! / 800;
     // by the air that the house ends the step with, as the tubes draw it
     assertAlmostEquals(first!.intake - first!.house.state.airTemperature, rise, 1e-9);
     assert(from === NOON ? rise > 0.5 : rise === 0, `${rise} K`);
