@@ -60,6 +60,8 @@ export interface VariantRow {
 /** m by which the deeper variant lies deeper; share by which the longer one is longer. */
 const DEEPER = 0.3;
 const LONGER = 1.25;
+/** K of the intake over the mean of the house in full sun, a common guess (no source). */
+const WARM_INTAKE = 3;
 /** m³/m³ of water more or less; m² K/W of the board below */
 const WATER = 0.08;
 const BOARD = 1.76;
@@ -102,6 +104,11 @@ function flatBoard(request: StoreRequest): StoreRequest {
   };
 }
 
+/** The intake so much warmer in full sun than the mean of the house, K, instead of estimated. */
+function withIntake(request: StoreRequest, stratification: number): StoreRequest {
+  return { ...request, inputs: { ...request.inputs, stratification } };
+}
+
 /** Questions everybody asks; air flow and fan power stay as they are. */
 export const STORE_VARIANTS: readonly StoreVariant[] = [
   { name: "as planned", change: (request) => request },
@@ -122,6 +129,11 @@ export const STORE_VARIANTS: readonly StoreVariant[] = [
   },
   { name: "wetter soil (8 % by volume)", change: (request) => withMoisture(request, WATER) },
   { name: "drier soil (8 % by volume)", change: (request) => withMoisture(request, -WATER) },
+  { name: "air drawn as warm as the house", change: (request) => withIntake(request, 0) },
+  {
+    name: "air drawn 3 K warmer in full sun",
+    change: (request) => withIntake(request, WARM_INTAKE),
+  },
   { name: "board of 1.76 m² K/W below the tubes", change: flatBoard },
   {
     name: "edge insulation to below the tubes",
