@@ -6,7 +6,7 @@ import {
   splitGlobal,
   sunPosition,
 } from "../sun/mod.ts";
-import { DEGREE } from "../basics/mod.ts";
+import { DEGREE, InputError } from "../basics/mod.ts";
 
 /** Bleiswijk, the Netherlands: of the experiment, from memory; degrees and hours. */
 const PLACE = { latitude: 52, longitude: 4.5, timeZone: 1 };
@@ -22,7 +22,7 @@ const LOWEST_SUN = 89;
  * @param stamps local standard time of the place, as in the log
  * @param globalRadiation W/m² outside
  * @returns about 1; below it for a low sun
- * @throws {RangeError} for a stamp that is not a time
+ * @throws {InputError} for a stamp that is not a time, with its line
  */
 export function glassLight(
   stamps: readonly string[],
@@ -32,7 +32,12 @@ export function glassLight(
   return globalRadiation.map((global, i) => {
     if (global <= 0) return 1;
     const time = new Date(Date.parse(`${stamps[i]} UTC`) - PLACE.timeZone * 3600_000);
-    if (!Number.isFinite(time.getTime())) throw new RangeError(stamps[i]);
+    if (!Number.isFinite(time.getTime())) {
+      throw new InputError(
+        `Cannot read the time "${stamps[i]}": give it as month/day/year hour:minute`,
+        { file: "reference_climate.csv", line: i + 2 },
+      );
+    }
     const { zenith } = sunPosition({ time, ...PLACE });
     const up = zenith < LOWEST_SUN;
     const cosZenith = up ? Math.cos(zenith * DEGREE) : 0;

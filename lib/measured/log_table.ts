@@ -94,11 +94,12 @@ export function readGreenhouseLog(weather: string, climate: string): GreenhouseL
     column(inside, name, "reference_climate.csv", scale);
   const outdoor = (name: string, scale?: number) => column(outside, name, "weather.csv", scale);
   const windward = indoor("VentWind", 0.01);
+  const outsideTemperature = outdoor("Tout");
   const globalRadiation = outdoor("Iglob");
   return {
     stepSeconds: 300,
     firstDay: 0,
-    outsideTemperature: outdoor("Tout"),
+    outsideTemperature,
     outsideHumidity: outdoor("Rhout", 0.01),
     globalRadiation,
     glassLight: glassLight(inside.map((row) => row["Date"] ?? ""), globalRadiation),

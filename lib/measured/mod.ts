@@ -1,6 +1,9 @@
 /** Logs of a built house: read, replayed with the house's own step, fitted and scored. @module */
 export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log_check.ts";
 export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";
+export { chooseForm, type FormScore, judgeForm, type Stretch, STRETCHES } from "./log_choice.ts";
+export { CHOSEN_FORM, FIRST_FORM, type LogForm, neighbourForms } from "./log_form.ts";
+export { glassLight } from "./log_light.ts";
 export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
 export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
 export { type LogMean, type LogMeans, logMeans } from "./log_means.ts";
