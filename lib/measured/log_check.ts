@@ -3,7 +3,8 @@ import { DAY } from "../basics/mod.ts";
 import { mean } from "d3-array";
 import { fitLog, type LogScore, scoreLog } from "./log_fit.ts";
 import { type LogMeans, logMeans } from "./log_means.ts";
-import { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
+import { cutLog, type LogPrediction, replayLog } from "./log_replay.ts";
+import type { LogParameters } from "./log_parameters.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 import { type ScoreRow, scoreRows } from "./score_table.ts";
 

@@ -1,7 +1,8 @@
 /** Fits the unknowns of a logged compartment and scores the prediction. @module */
 import { Matrix, solve } from "ml-matrix";
 import { CHOSEN_FORM, fittedNames, type LogForm } from "./log_form.ts";
-import { type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
+import { type LogPrediction, replayLog } from "./log_replay.ts";
+import type { LogParameters } from "./log_parameters.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 
 /** Where the fit starts: common practice for a glass compartment, no source. */

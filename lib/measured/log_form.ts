@@ -1,5 +1,5 @@
 /** Forms of the model of a logged compartment, and which numbers each fits. @module */
-import type { LogParameters } from "./log_replay.ts";
+import type { LogParameters } from "./log_parameters.ts";
 
 /** A form of the model; each item has the choices of docs/house.md. */
 export interface LogForm {

@@ -4,7 +4,8 @@ export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_
 export { chooseForm, type FormScore, judgeForm, type Stretch, STRETCHES } from "./log_choice.ts";
 export { CHOSEN_FORM, FIRST_FORM, type LogForm, neighbourForms } from "./log_form.ts";
 export { glassLight } from "./log_light.ts";
-export { cutLog, type LogParameters, type LogPrediction, replayLog } from "./log_replay.ts";
+export { cutLog, type LogPrediction, replayLog } from "./log_replay.ts";
+export type { LogParameters } from "./log_parameters.ts";
 export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
 export { type LogMean, type LogMeans, logMeans } from "./log_means.ts";
 export { type HalfScores, RECORDED_SCORES, type ScoreRow, scoreRows } from "./score_table.ts";
