@@ -19,9 +19,10 @@ async function withCurves(
   const folder = await Deno.makeTempDir();
   try {
     const demo = defaultStudyPath();
-    const climates = join(demo, "../../../climates");
+    const data = join(demo, "../../..");
     const text = (await Deno.readTextFile(demo))
-      .replaceAll("../../climates", climates)
+      .replaceAll("../../climates", join(data, "climates"))
+      .replaceAll("../../prices", join(data, "prices"))
       .replace(/^ {2}fan: .*$/m, fanLines);
     const path = join(folder, "study.yaml");
     await Deno.writeTextFile(path, text);
