@@ -1,3 +1,4 @@
+// Steps of one run, long because computing it again for each would take minutes.
 import { assert, assertEquals } from "@std/assert";
 import Papa from "papaparse";
 import { studyFigures } from "winterground/study/figures.ts";
