@@ -3,7 +3,8 @@ import { adiEngine, uniformState } from "../../lib/store/solver/full/engine.ts";
 import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
 import { reducedState } from "../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../lib/store/solver/reduced/reduction.ts";
-import { benchSite, runHours, SLICES } from "./store_case.ts";
+import { freezingZones } from "../../lib/store/ground/zones.ts";
+import { benchSite, runHours, siteOf, SLICES } from "./store_case.ts";
 
 const site = benchSite();
 const start = site.operator.capacity.map(() => 8);
@@ -24,3 +25,18 @@ Deno.bench("reduced model, 24 h of 16 slices", { group: "store" }, () => {
 Deno.bench("reducing the slice", { group: "store build" }, () => {
   reduceSlice(site.operator);
 });
+
+for (const tubes of [10, 40, 100, 200, 400]) {
+  Deno.bench(`reducing a slice of ${tubes} tubes that freezes`, {
+    group: "reduction by tubes",
+    baseline: tubes === 10,
+    n: 2,
+    warmup: 1,
+  }, (timer) => {
+    const { mesh, operator } = siteOf(tubes);
+    const zones = freezingZones(mesh, operator);
+    timer.start();
+    reduceSlice(operator, undefined, zones);
+    timer.end();
+  });
+}

@@ -14,6 +14,17 @@ export function benchSite(): StoreSite {
   return storeSite(request, 8, 72);
 }
 
+/** A slice of a house as wide as its tubes in two layers need; half of it is in the mesh. */
+export function siteOf(tubes: number): StoreSite {
+  const width = Math.max(6, tubes / 2 * 0.45 + 1);
+  const request = standInRequest({
+    tubes: { count: tubes, layers: 2, airFlow: 0.0225 * tubes },
+    house: { width, ridgeHeight: 1.8 + 0.3 * width },
+    store: { slices: 2 },
+  });
+  return storeSite(request, 8, width * request.houseInputs.length);
+}
+
 /** Inputs of one hour, by formula. */
 export interface HourInputs {
   /** degC */
