@@ -14,6 +14,9 @@ const SPEC: CommandSpec = {
   minArgs: 0,
   maxArgs: 0,
   options: [{
+    name: "study",
+    meaning: "also time the demo study: first figure, quick run, changed tube, variants, parts",
+  }, {
     name: "reference",
     meaning:
       "also time the store against scipy; needs Python with numpy and scipy (set PYTHON to it)",
@@ -29,12 +32,18 @@ async function runBenchmarks(line: CommandLine): Promise<number> {
     args: ["bench", "-A", folder],
     stdin: "null",
   }).spawn().status;
-  if (code !== 0 || !line.switches.has("reference")) return code;
-  const race = await new Deno.Command(Deno.execPath(), {
-    args: ["run", "-A", join(folder, "reference.ts")],
-    stdin: "null",
-  }).spawn().status;
-  return race.code;
+  if (code !== 0) return code;
+  for (
+    const [name, script] of [["study", "study_times.ts"], ["reference", "reference.ts"]] as const
+  ) {
+    if (!line.switches.has(name)) continue;
+    const { code } = await new Deno.Command(Deno.execPath(), {
+      args: ["run", "-A", join(folder, script)],
+      stdin: "null",
+    }).spawn().status;
+    if (code !== 0) return code;
+  }
+  return 0;
 }
 
 if (import.meta.main) await runCommand(SPEC, runBenchmarks);

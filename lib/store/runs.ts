@@ -27,6 +27,7 @@ import {
   sliceQuestion,
   soilModel,
 } from "./seasons/soil_model.ts";
+import { type SoilField, soilField, stateFromField } from "./seasons/soil_field.ts";
 import { periodicYear } from "./seasons/spin_up.ts";
 import { runYear, startState } from "./seasons/year.ts";
 
@@ -44,6 +45,15 @@ export interface SettledQuestion extends ReducedStore {
   readonly heated: boolean;
   /** whether the fan may run; the baseline where it may not */
   readonly fan: boolean;
+  /** soil to settle from, in one year with a jump; undisturbed ground unless given */
+  readonly from?: SoilField;
+  /** true where the soil at the end is wanted, to settle others from */
+  readonly keepField?: boolean;
+}
+
+/** A settled year with its soil where that was wanted. */
+export interface SettledAnswer extends SettledYear {
+  readonly field: SoilField | null;
 }
 
 /** The free-running year that repeats, with everything recorded. */
@@ -122,10 +132,14 @@ function firstYears({ request, slice }: ReducedStore): SoilLedger[] {
   return Array.from({ length: years }, () => runYear(setting, state));
 }
 
-function settled({ request, slice, heated, fan }: SettledQuestion): SettledYear {
+function settled(question: SettledQuestion): SettledAnswer {
+  const { request, slice, heated, fan, from, keepField } = question;
   const house = houseOf(request, heated);
   const model = soilModel(request, house, slice);
-  return fan ? settledYear({ request, model, house, fan }) : baselineYear(request, model, house);
+  if (!fan) return { ...baselineYear(request, model, house), field: null };
+  const start = from === undefined ? {} : { start: stateFromField(model, from) };
+  const year = settledYear({ request, model, house, fan, ...start, keepCells: keepField === true });
+  return { ...year, cells: [], field: keepField === true ? soilField(model, year.cells) : null };
 }
 
 /** Reduces a slice. */
@@ -145,7 +159,7 @@ export const firstYearsTask: Task<ReducedStore, SoilLedger[]> = {
 };
 
 /** A year that repeats, for comparisons. */
-export const settledTask: Task<SettledQuestion, SettledYear> = {
+export const settledTask: Task<SettledQuestion, SettledAnswer> = {
   name: "store.settled",
   run: settled,
 };

@@ -21,6 +21,8 @@ export interface SettledYear {
   readonly year: HouseYear;
   /** states of the reduced soil at its end */
   readonly soilState: Float64Array;
+  /** degC of all cells at its end, lane by lane; none unless asked for */
+  readonly cells: readonly Float64Array[];
   /** whether the fan ran in any of the years */
   readonly fanRan: boolean;
   /** house and ground at the hours of a power cut */
@@ -49,10 +51,15 @@ export function settledSetting({ request, model, house, fan }: SettledCase): Yea
  * Runs to the year that repeats.
  *
  * @param given study, soil, house as heated, fan on or off, soil states to start from (undisturbed
- * ground unless given) and years with a jump (one from a start, two without)
+ * ground unless given), years with a jump (one from a start, two without), and whether the cells are
+ * wanted
  */
 export function settledYear(
-  given: SettledCase & { readonly start?: Float64Array; readonly jumps?: number },
+  given: SettledCase & {
+    readonly start?: Float64Array;
+    readonly jumps?: number;
+    readonly keepCells?: boolean;
+  },
 ): SettledYear {
   const { model, house, start } = given;
   const engine = freshEngine(model);
@@ -71,5 +78,14 @@ export function settledYear(
       cut.listen(report);
     },
   });
-  return { ledger, year, soilState: engine.save(), fanRan, cutStates: cut.kept() };
+  return {
+    ledger,
+    year,
+    soilState: engine.save(),
+    cells: given.keepCells === true
+      ? Array.from({ length: engine.lanes }, (_, lane) => engine.cells(lane))
+      : [],
+    fanRan,
+    cutStates: cut.kept(),
+  };
 }

@@ -3,7 +3,7 @@ import { min } from "d3-array";
 import { alone, each, hoursBelow, kilowattHours, type Steps } from "../../basics/mod.ts";
 import { fitWave, soilProperties } from "../../soil/mod.ts";
 import type { StoreRequest } from "../site.ts";
-import { reducedStores, settledTask } from "../runs.ts";
+import { type ReducedStore, reducedStores, settledTask } from "../runs.ts";
 import type { SettledYear } from "../seasons/settled_year.ts";
 
 /** A change to a study's store. */
@@ -183,8 +183,8 @@ export function storeVariants(
 }
 
 /**
- * The variants in pieces: their soils first, then all their years at once. Parameters and result are
- * those of {@link storeVariants}.
+ * The variants in pieces: their soils, then the plan's years, then all others, which settle from the
+ * plan's soil. Parameters and result are those of {@link storeVariants}.
  */
 export function* variantSteps(
   request: StoreRequest,
@@ -192,10 +192,21 @@ export function* variantSteps(
   variants: readonly StoreVariant[] = STORE_VARIANTS,
 ): Steps<ComparedVariant[]> {
   const stores = yield* reducedStores(variants.map(({ change }) => change(request)));
-  const years = yield* each(
+  const pair = (store: ReducedStore) =>
+    [false, true].map((heated) => ({ ...store, heated, fan: true }));
+  const [asPlanned, ...others] = stores;
+  if (asPlanned === undefined) return variantsCompared([], plan);
+  const first = yield* each(
     settledTask,
-    stores.flatMap((store) => [false, true].map((heated) => ({ ...store, heated, fan: true }))),
+    pair(asPlanned).map((question) => ({ ...question, keepField: true })),
   );
+  const rest = yield* each(
+    settledTask,
+    others.flatMap((store) =>
+      pair(store).map((question, k) => ({ ...question, from: first[k]!.field! }))
+    ),
+  );
+  const years = [...first, ...rest];
   const rows = variants.map(({ name }, k) => variantRow(name, years[2 * k]!, years[2 * k + 1]!));
   return variantsCompared(rows, plan);
 }

@@ -53,7 +53,7 @@ export interface PartOfRun {
 
 /** Where results are kept. */
 export interface RunOptions {
-  /** folder of the cache; null for none; `.cache/winterground` beside deno.json unless given */
+  /** folder of the cache; null for none; that of the variable WINTERGROUND_CACHE or `.cache/winterground` beside deno.json unless given */
   readonly cacheFolder?: string | null;
   /** workers that share the work; everything is done here unless given */
   readonly pool?: WorkPool | undefined;
@@ -69,7 +69,8 @@ const RANKS: ReadonlyMap<string, number> = new Map(
 );
 
 function defaultCacheFolder(): string {
-  return fileURLToPath(new URL("../../../.cache/winterground", import.meta.url));
+  return Deno.env.get("WINTERGROUND_CACHE") ??
+    fileURLToPath(new URL("../../../.cache/winterground", import.meta.url));
 }
 
 /**

@@ -41,6 +41,22 @@ export function reducedState(
   return state;
 }
 
+/** State of an engine with a field of cell temperatures of its own in each lane, degC. */
+export function reducedStates(slice: ReducedSlice, fields: readonly Float64Array[]): Float64Array {
+  const { states } = slice;
+  const lanes = fields.length;
+  const all = reducedState(slice, lanes, fields[0]!);
+  const zones = slice.zones.length;
+  const ice = all.length - 2 * lanes * zones;
+  fields.forEach((field, lane) => {
+    const one = reducedState(slice, 1, field);
+    const place = Math.floor(lane / BLOCK) * states * BLOCK + lane % BLOCK;
+    for (let k = 0; k < states; k++) all[place + k * BLOCK] = one[k * BLOCK]!;
+    all.set(one.subarray(BLOCK * states, BLOCK * states + zones), ice + lane * zones);
+  });
+  return all;
+}
+
 /** Values of one lane out of a block: every fourth from a place on. */
 export function everyFourth(values: Float64Array, start: number, count: number): Float64Array {
   return Float64Array.from({ length: count }, (_, k) => values[start + BLOCK * k]!);
