@@ -13,7 +13,7 @@ import { runHouseYear } from "./year.ts";
 /** One assumption changed. */
 export interface AssumedHouse {
   /** what it is about */
-  readonly about: "plan" | "leaves" | "floor" | "snow";
+  readonly about: "plan" | "leaves" | "floor" | "snow" | "light";
   /** in words */
   readonly name: string;
   /** the house with it */
@@ -40,10 +40,14 @@ export interface AssumedYear {
 const LEAF_AREAS = [0.5, 1, 2, 4];
 /** Share of paths that is tried; common practice, no source. */
 const PATHS = 0.3;
+/** Share of the light that goes to the air at once by a common rule; no source. */
+const FIXED_LIGHT = 0.1;
+/** Share of the light that white paint takes up; from memory. */
+const WHITE_WALLS = 0.2;
 
 /**
  * The usual range of what is not known: leaf area, mulch and paths where the floor is bare, snow on
- * the glazing where it is left out.
+ * the glazing where it is left out, where the light falls and what the walls make of it.
  *
  * @param inputs house section of the study
  * @returns houses with one assumption changed, leaf area as a ratio to the floor
@@ -65,6 +69,12 @@ export function usualAssumptions(inputs: HouseInputs): AssumedHouse[] {
   }
   if (inputs.glazingSnow === "none") {
     add("snow", "snow lies on the glazing", { glazingSnow: "lies" });
+  }
+  if (inputs.lightToAir === null) {
+    add("light", "a tenth of the light to the air", { lightToAir: FIXED_LIGHT });
+  }
+  if (inputs.wallAbsorptance > 2 * WHITE_WALLS) {
+    add("light", "white walls and roof inside", { wallAbsorptance: WHITE_WALLS });
   }
   return list;
 }

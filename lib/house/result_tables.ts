@@ -171,7 +171,7 @@ const LIGHT_KINDS = [
 ] as const;
 
 /** Light on the glazed planes by month, and through glazings by angle. */
-export function glazingTables({ planes, all, angles }: GlazingLight): ResultTable[] {
+export function glazingTables({ planes, all, angles, inside }: GlazingLight): ResultTable[] {
   const lit = [...planes, all].flatMap((plane) =>
     LIGHT_KINDS.map(([kind, words]) => ({ plane, kind, words }))
   );
@@ -195,6 +195,16 @@ export function glazingTables({ planes, all, angles }: GlazingLight): ResultTabl
         "1",
         (angle, column) => angles[column]!.beam[angle]!,
       ),
+    ]),
+    resultTable("house-light-inside", inside, [
+      ["month", "", (row) => MONTH_ABBREVIATIONS[row.month]!],
+      ["let in", "kWh", (row) => row.letIn],
+      ["crop", "kWh", (row) => row.crop],
+      ["floor", "kWh", (row) => row.floor],
+      ["barrels and masonry", "kWh", (row) => row.mass],
+      ["walls and roof to the air", "kWh", (row) => row.air],
+      ["out through the glazing", "kWh", (row) => row.out],
+      ["out through walls and roof", "kWh", (row) => row.throughSolid],
     ]),
   ];
 }

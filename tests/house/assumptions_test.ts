@@ -31,13 +31,15 @@ Deno.test("assumedYears() puts the plan first, and more leaves make more frost h
 Deno.test("usualAssumptions() tries only what the study does not have", () => {
   // Property: definition
   const about = (inputs: typeof house) => usualAssumptions(inputs).map((row) => row.about);
-  assertEquals(about(house).length, 7);
+  assertEquals(about(house).length, 9);
   const full = {
     ...house,
     crop: "bare",
     bedCover: "straw",
     pathShare: 0.2,
     glazingSnow: "lies" as const,
+    lightToAir: 0.1,
+    wallAbsorptance: 0.3,
   };
   assertEquals(about(full), []);
 });

@@ -3,6 +3,7 @@ import { sum } from "d3-array";
 import type { ClimateYear } from "../../climate/types.ts";
 import { beamTransmittance, diffuseTransmittance } from "../../sun/mod.ts";
 import type { HouseInputs } from "../types.ts";
+import { lightByMonth, type LightMonth } from "./light_by_month.ts";
 import { findGlazing, type Glazing } from "./glazing_table.ts";
 import { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./plane_months.ts";
 import { glazingOptics } from "./solar_gain.ts";
@@ -96,6 +97,8 @@ export function glazingAngles(glazing: Glazing): GlazingAngles {
 export interface GlazingLight extends GlazedPlanes {
   /** the study's own glazing, then common ones */
   readonly angles: readonly GlazingAngles[];
+  /** where the light let in ends, month by month */
+  readonly inside: readonly LightMonth[];
 }
 
 /** Glazings shown beside the study's own. */
@@ -112,5 +115,6 @@ export function glazingLight(inputs: HouseInputs, climate: ClimateYear): Glazing
   return {
     ...glazedPlanes(glazedPlaneMonths(inputs, climate)),
     angles: ids.map((id) => glazingAngles(findGlazing(id))),
+    inside: lightByMonth(inputs, climate),
   };
 }

@@ -11,6 +11,7 @@ const COLOURS: Readonly<Record<AssumedYear["about"], string>> = {
   leaves: PALETTE.soil,
   floor: PALETTE.warm,
   snow: PALETTE.cold,
+  light: PALETTE.air,
 };
 
 const LEGEND: readonly (readonly [AssumedYear["about"], string])[] = [
@@ -18,6 +19,7 @@ const LEGEND: readonly (readonly [AssumedYear["about"], string])[] = [
   ["leaves", "leaf area"],
   ["floor", "what lies on the floor"],
   ["snow", "snow on the glazing"],
+  ["light", "light inside"],
 ];
 
 /** Frost hours of the unheated house under each assumption, with its coldest hour. */

@@ -3,6 +3,7 @@ export * from "./answer.ts";
 export * from "./assumptions_charts.ts";
 export * from "./charts.ts";
 export * from "./exercises.ts";
+export * from "./light_table.ts";
 export * from "./year_charts.ts";
 export {
   type AssumedYear,
