@@ -34,6 +34,7 @@ function logFloor(neighbour: number, film: number): FloorColumn {
   const conductivity = 1.4;
   const layers = thickness.length;
   return {
+    curve: null,
     depths: Float64Array.from(thickness, (height, i) => faces[i]! + height / 2),
     capacity: Float64Array.from(thickness, (height) => 2e6 * height),
     downward: Float64Array.from(

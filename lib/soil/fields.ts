@@ -48,6 +48,8 @@ export interface SoilInputs {
   readonly quartz: number;
   /** measured conductivity that overrides the estimate, W/(m K); null where not measured */
   readonly measuredConductivity: number | null;
+  /** what frozen soil conducts: more, as the models say, or as much as unfrozen; absent: modelled */
+  readonly frozenConductivity?: "modelled" | "as unfrozen" | undefined;
   /** depth of the highest water table below the surface, m; null where unknown */
   readonly waterTableDepth: number | null;
   /** typical depth of the winter snow, m */
@@ -89,6 +91,7 @@ export const soilFields: Fields<SoilGiven> = {
   moisture: open(quantity),
   quartz: open(quantity),
   measuredConductivity: quantityOr("none", null),
+  frozenConductivity: choice("modelled", "as unfrozen"),
   waterTableDepth: quantityOr("none", null),
   snowDepth: quantity,
   layers: list(layerFields),

@@ -40,7 +40,11 @@ export function studyLayers(
   inputs: SoilInputs,
   propertiesOf: (soil: SoilMake) => SoilProperties = soilProperties,
 ): SoilLayer[] {
-  const makes = [...inputs.layers ?? [], { ...inputs, thickness: Infinity }];
+  const { frozenConductivity } = inputs;
+  const makes = [
+    ...(inputs.layers ?? []).map((layer) => ({ ...layer, frozenConductivity })),
+    { ...inputs, thickness: Infinity },
+  ];
   const water = inputs.waterTableDepth ?? Infinity;
   let top = 0;
   return makes.flatMap((make) => {

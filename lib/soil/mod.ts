@@ -45,6 +45,19 @@ export type { DailyWeather } from "./weather.ts";
 export { GROUND_PRIOR, groundPrior, groundRanges, STATION_SCORES, STUDENT_975 } from "./doubt.ts";
 export type { DepthDoubt, Doubt, GroundPrior, GroundRanges, Range } from "./doubt.ts";
 export { soil } from "./chapter.ts";
+export {
+  conductionPotential,
+  type FreezingCurve,
+  potentialLead,
+  temperatureOfPotential,
+} from "./potential.ts";
+export {
+  commonCurve,
+  type FrozenLump,
+  lumpsIn,
+  potentialAt,
+  temperatureAt,
+} from "./frozen_lumps.ts";
 export { latentContent, settleLumps } from "./lumps.ts";
 export type { FreezingLumps, LumpState, LumpStep } from "./lumps.ts";
 export type { FrostDay } from "./frost_days.ts";

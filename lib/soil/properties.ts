@@ -17,7 +17,12 @@ import type { SoilInputs, SoilProperties } from "./types.ts";
 /** Part of the soil inputs that fixes the properties; any layer has one. */
 export type SoilMake = Pick<
   SoilInputs,
-  "texture" | "dryDensity" | "moisture" | "quartz" | "measuredConductivity"
+  | "texture"
+  | "dryDensity"
+  | "moisture"
+  | "quartz"
+  | "measuredConductivity"
+  | "frozenConductivity"
 >;
 
 /**
@@ -130,7 +135,9 @@ export function soilProperties(soil: SoilMake): SoilProperties {
   const row = findSoil(soil.texture);
   const { porosity, saturation } = pores(soil, row);
   const unfrozen = conductivityEstimates(soil, "unfrozen");
-  const frozenRatio = middle(conductivityEstimates(soil, "frozen")) / middle(unfrozen);
+  const frozenRatio = soil.frozenConductivity === "as unfrozen"
+    ? 1
+    : middle(conductivityEstimates(soil, "frozen")) / middle(unfrozen);
   const measured = soil.measuredConductivity;
   if (measured !== null) requireInRange("measured conductivity", measured, 0.05, 10, "W/(m K)");
   const conductivity = measured ?? middle(unfrozen);

@@ -75,6 +75,7 @@ const OTHER: Readonly<Record<string, string>> = {
   "store.slices": "2",
   "soil.texture": "clay",
   "soil.layers.texture": "clay",
+  "soil.frozenConductivity": "as unfrozen",
   "tubes.tube": "corrugated-3in",
   "tubes.direction": "across",
   "headers.layout": "Z",

@@ -2,6 +2,15 @@
 import { requireInRange } from "../../basics/mod.ts";
 import { solveFivePoint } from "../../basics/linear/five_point.ts";
 import { gradedLine } from "../../basics/graded_line.ts";
+import { overLayers } from "./layers.ts";
+
+/** A layer of ground, m thick, that conducts W/(m K). */
+export interface ConductingLayer {
+  /** m */
+  readonly thickness: number;
+  /** W/(m K) */
+  readonly conductivity: number;
+}
 
 /** Section through the edge of a floor on the ground, symmetric about its middle. */
 export interface GroundSection {
@@ -13,6 +22,8 @@ export interface GroundSection {
   readonly wallBase: "adiabatic" | "linear";
   /** W/(m K) */
   readonly conductivity: number;
+  /** conductivities by depth, W/(m K), the last one's to the bottom; absent: one all the way down */
+  readonly layers?: readonly ConductingLayer[] | undefined;
   /** W/(m² K) of floor and outside ground; Infinity where the surface temperature is given */
   readonly insideFilm: number;
   /** W/(m² K), film of the outside surface */
@@ -124,7 +135,21 @@ function solveSection(
 ): SectionHeat {
   const [columns, rows] = [x.length - 1, z.length - 1];
   const size = columns * rows;
-  const k = section.conductivity;
+  const layers = section.layers ?? [{ thickness: Infinity, conductivity: section.conductivity }];
+  /** m² K/W straight down, and W/(m K) straight across */
+  const down = (from: number, to: number) =>
+    overLayers(layers, from, to, (layer) => 1 / layer.conductivity);
+  const across = Float64Array.from(
+    { length: rows },
+    (_, j) =>
+      overLayers(layers, z[j]!, z[j + 1]!, (layer) => layer.conductivity) / (z[j + 1]! - z[j]!),
+  );
+  const middles = Float64Array.from(across, (_, j) => (z[j]! + z[j + 1]!) / 2);
+  const toNext = Float64Array.from(
+    middles.subarray(1),
+    (middle, j) => down(middles[j]!, middle),
+  );
+  const toFirst = down(0, middles[0]!);
   const tiny = 1e-9;
   const diagonal = new Float64Array(size);
   const below = new Float64Array(size); // to the next row
@@ -135,7 +160,7 @@ function solveSection(
     const width = x[i + 1]! - x[i]!;
     const middle = (x[i]! + x[i + 1]!) / 2;
     const cover = topSurface(section, marks, middle);
-    const top = cover.film > 0 ? width / ((z[1]! - z[0]!) / 2 / k + 1 / cover.film) : 0;
+    const top = cover.film > 0 ? width / (toFirst + 1 / cover.film) : 0;
     diagonal[i * rows] = diagonal[i * rows]! + top;
     right[i * rows] = top * cover.temperature;
     if (middle < section.halfWidth) topInside[i] = top;
@@ -146,13 +171,13 @@ function solveSection(
         const wing = section.insulation > 0 && section.insulationWing > 0 &&
           middle > marks.edge && middle < marks.wingEnd &&
           Math.abs(z[j + 1]! - marks.wingDepth) < tiny;
-        const path = (z[j + 2]! - z[j]!) / 2 / k + (wing ? section.insulation : 0);
+        const path = toNext[j]! + (wing ? section.insulation : 0);
         couple(diagonal, below, cell, cell + 1, width / path);
       }
       if (i + 1 < columns) {
         const sheet = section.insulation > 0 && Math.abs(x[i + 1]! - marks.edge) < tiny &&
           z[j + 1]! <= section.insulationDepth + tiny;
-        const path = (x[i + 2]! - x[i]!) / 2 / k + (sheet ? section.insulation : 0);
+        const path = (x[i + 2]! - x[i]!) / 2 / across[j]! + (sheet ? section.insulation : 0);
         couple(diagonal, beside, cell, cell + rows, height / path);
       }
     }

@@ -1,13 +1,18 @@
 /** The floor's own soil: a column of layers that loses heat sideways to the outside ground. @module */
 import { HOURS_PER_YEAR } from "../../basics/mod.ts";
 import {
+  commonCurve,
+  type FreezingCurve,
   type FreezingLumps,
+  type FrozenLump,
+  lumpsIn,
   type SoilLayer,
   type SoilProperties,
   type SoilResult,
   undisturbedTemperature,
 } from "../../soil/mod.ts";
-import { type SectionHeat, sectionHeat, sidewaysOf } from "./edge_loss.ts";
+import { type ConductingLayer, type SectionHeat, sectionHeat, sidewaysOf } from "./edge_loss.ts";
+import { overLayers } from "./layers.ts";
 import { FLOOR_FILM } from "../skin/films.ts";
 import type { HouseGeometry, HouseInputs } from "../types.ts";
 
@@ -33,6 +38,7 @@ export type EdgeInputs =
  * @param edge insulation around the floor
  * @param conductivity W/(m K)
  * @param film W/(m² K) of the floor, the bare one unless given
+ * @param layers conductivities by depth, W/(m K); absent: one all the way down
  * @returns the section; `perMetre` in W/(m K)
  */
 export function edgeLoss(
@@ -40,6 +46,7 @@ export function edgeLoss(
   edge: EdgeInputs,
   conductivity: number,
   film: number = FLOOR_FILM,
+  layers?: readonly ConductingLayer[],
 ): SectionHeat {
   return sectionHeat({
     halfWidth: geometry.floorArea / geometry.perimeter,
@@ -47,6 +54,7 @@ export function edgeLoss(
     wallBase: "adiabatic",
     conductivity,
     insideFilm: film,
+    layers,
     outsideFilm: OUTSIDE_GROUND_FILM,
     insulation: edge.edgeInsulation,
     insulationDepth: edge.edgeInsulation > 0 ? edge.edgeInsulationDepth : 0,
@@ -76,6 +84,8 @@ export interface FloorColumn {
   readonly edgeLossFactor: number;
   /** J of latent heat by layer over the whole floor; absent where nothing freezes */
   readonly water?: FreezingLumps | undefined;
+  /** how the soil conducts frozen; null where as unfrozen */
+  readonly curve: FreezingCurve | null;
 }
 
 /** What {@link floorColumn} needs. */
@@ -84,36 +94,34 @@ export interface FloorColumnInputs {
   readonly geometry: HouseGeometry;
   /** insulation around the edge */
   readonly edge: EdgeInputs;
-  /** thermal properties of the soil */
+  /** thermal properties of the soil where no layers are given; nothing of it freezes */
   readonly properties: SoilProperties;
   /** undisturbed ground */
   readonly wave: SoilResult["wave"];
-  /** soils from the surface down, whose water freezes; absent: nothing freezes */
+  /** soils from the surface down, each with its own properties and water, the last to the bottom */
   readonly layers?: readonly SoilLayer[] | undefined;
   /** W/(m² K) of the floor and what lies on it; the bare floor's unless given */
   readonly film?: number;
 }
 
 /** Water of each layer of the column; a layer that two soils share has its part of both. */
-function floorWater(soils: readonly SoilLayer[], area: number): FreezingLumps {
-  const bounds = [0];
-  for (const soil of soils) bounds.push(bounds.at(-1)! + soil.thickness);
-  const within = (i: number, k: number) => {
-    const last = k === soils.length - 1;
-    const bottom = last ? Infinity : bounds[k + 1]!;
-    return Math.max(0, Math.min(FACES[i + 1]!, bottom) - Math.max(FACES[i]!, bounds[k]!));
-  };
-  const mean = (i: number, of: (soil: SoilProperties) => number) =>
-    soils.reduce((sum, soil, k) => sum + within(i, k) * of(soil.properties), 0);
-  const layers = FACES.slice(1).map((_, i) => i);
-  return {
-    latent: Float64Array.from(layers, (i) => area * mean(i, (soil) => soil.latentHeat)),
-    range: Float64Array.from(
-      layers,
-      (i) => mean(i, (soil) => soil.freezingRange) / (FACES[i + 1]! - FACES[i]!),
-    ),
-  };
+function floorLumps(soils: readonly SoilLayer[], area: number): FrozenLump[] {
+  return FACES.slice(1).map((bottom, i) => {
+    const top = FACES[i]!;
+    const all = (of: (soil: SoilProperties) => number) =>
+      overLayers(soils, top, bottom, ({ properties }) => of(properties));
+    return {
+      latent: area * all((soil) => soil.latentHeat),
+      range: all((soil) => soil.freezingRange) / (bottom - top),
+      capacity: area * all((soil) => soil.heatCapacity),
+      frozenCapacity: area * all((soil) => soil.frozenHeatCapacity),
+      ratio: all((soil) => soil.frozenConductivity) / all((soil) => soil.conductivity),
+    };
+  });
 }
+
+/** m down to which the soil's curve of conduction is taken: where a floor freezes. */
+const FROST_DEPTH = 1.3;
 
 /**
  * Builds the column. Its sideways conductances are the heat that crosses the floor's edge in the
@@ -124,9 +132,18 @@ function floorWater(soils: readonly SoilLayer[], area: number): FreezingLumps {
 export function floorColumn(inputs: FloorColumnInputs): FloorColumn {
   const { geometry, properties, wave } = inputs;
   const film = inputs.film ?? FLOOR_FILM;
-  const section = edgeLoss(geometry, inputs.edge, properties.conductivity, film);
   const layers = FACES.length - 1;
   const area = geometry.floorArea;
+  const soils = inputs.layers ?? [{ thickness: Infinity, properties }];
+  const conducting = soils.map((soil) => ({
+    thickness: soil.thickness,
+    conductivity: soil.properties.conductivity,
+  }));
+  const section = edgeLoss(geometry, inputs.edge, properties.conductivity, film, conducting);
+  const lumps = floorLumps(soils, area);
+  const curve = inputs.layers === undefined
+    ? null
+    : commonCurve(lumps.filter((_, i) => FACES[i + 1]! <= FROST_DEPTH));
   const thickness = FACES.slice(1).map((face, i) => face - FACES[i]!);
   const depths = Float64Array.from(thickness, (height, i) => FACES[i]! + height / 2);
   const sideways = Float64Array.from(thickness, (_, i) => {
@@ -134,7 +151,8 @@ export function floorColumn(inputs: FloorColumnInputs): FloorColumn {
     const { heat, mean } = sidewaysOf(section, FACES[i]!, FACES[i + 1]!, deepest);
     return geometry.perimeter * heat / mean;
   });
-  const k = properties.conductivity;
+  const resistance = (from: number, to: number) =>
+    overLayers(conducting, from, to, (layer) => 1 / layer.conductivity);
   const days = HOURS_PER_YEAR / 24;
   const outside = new Float64Array(days * layers);
   for (let day = 0; day < days; day++) {
@@ -144,17 +162,17 @@ export function floorColumn(inputs: FloorColumnInputs): FloorColumn {
   }
   return {
     depths,
-    capacity: Float64Array.from(thickness, (height) => properties.heatCapacity * area * height),
-    downward: Float64Array.from(
-      thickness,
-      (height, i) => i + 1 < layers ? k * area / ((height + thickness[i + 1]!) / 2) : 0,
+    capacity: Float64Array.from(lumps, (lump) => lump.capacity),
+    downward: depths.map((depth, i) =>
+      i + 1 < layers ? area / resistance(depth, depths[i + 1]!) : 0
     ),
     sideways,
-    surface: k * area / (thickness[0]! / 2),
+    surface: area / resistance(0, depths[0]!),
     film: film * area,
     outside,
     edgeLossFactor: section.perMetre,
-    water: inputs.layers === undefined ? undefined : floorWater(inputs.layers, area),
+    water: inputs.layers === undefined ? undefined : lumpsIn(curve, lumps),
+    curve,
   };
 }
 

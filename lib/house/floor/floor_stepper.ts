@@ -1,5 +1,13 @@
 /** The floor's soil moved on step by step, together with the house above. @module */
-import { latentContent, type LumpState, type LumpStep, settleLumps } from "../../soil/mod.ts";
+import {
+  type FreezingCurve,
+  latentContent,
+  type LumpState,
+  type LumpStep,
+  potentialAt,
+  settleLumps,
+  temperatureAt,
+} from "../../soil/mod.ts";
 import type { HouseBoundary } from "../types.ts";
 import type { FloorColumn } from "./floor_column.ts";
 
@@ -19,11 +27,27 @@ export function floorIce(column: FloorColumn, temperatures: Float64Array): LumpS
   if (water === undefined) return null;
   return {
     content: temperatures.map((value, i) =>
-      latentContent(water.latent[i]!, water.range[i]!, value)
+      latentContent(water.latent[i]!, water.range[i]!, potentialAt(column.curve, value))
     ),
     power: new Float64Array(temperatures.length),
   };
 }
+
+/** Heat of a column over 0 °C unfrozen, J, its ice counted. */
+export function floorContent(
+  column: FloorColumn,
+  temperatures: Float64Array,
+  ice: LumpState | null,
+): number {
+  return temperatures.reduce(
+    (sum, value, i) =>
+      sum + column.capacity[i]! * potentialAt(column.curve, value) + (ice?.content[i] ?? 0),
+    0,
+  );
+}
+
+/** K by which the potential leads on a face at a temperature. */
+const leadAt = (curve: FreezingCurve | null, face: number) => potentialAt(curve, face) - face;
 
 /** Gives a solver of the column's implicit step: W by layer in, degC out, in place. */
 function columnSolver(column: FloorColumn, store: Float64Array): (values: Float64Array) => void {
@@ -92,7 +116,8 @@ function freezeColumn(step: LumpStep, ice: LumpState, temperatures: Float64Array
 }
 
 /**
- * Backward Euler for the column, split so that the floor's heat can be found in between. Where its
+ * Backward Euler for the column in the potential of conduction, split so that the floor's heat can be
+ * found in between. Where its
  * water freezes the latent power of the last step goes on until the floor's heat is known, and is
  * then solved with it.
  *
@@ -112,18 +137,23 @@ export function floorStepper(
   const lumps = ice === null || column.water === undefined
     ? null
     : { lumps: column.water, seconds: stepSeconds, response: allAnswers(layers, solve) };
+  const { curve } = column;
+  const outside = column.outside.map((value) => potentialAt(curve, value));
+  const conductance = 1 / (1 / column.film + 1 / column.surface + unit[0]!);
   const free = new Float64Array(layers);
+  let lead = 0;
   const outsideAt = (hour: number) => Math.floor(hour / 24) * layers;
   return {
-    conductance: 1 / (1 / column.film + 1 / column.surface + unit[0]!),
+    conductance,
     prepare(temperatures, hour) {
       const day = outsideAt(hour);
       for (let i = 0; i < layers; i++) {
-        free[i] = store[i]! * temperatures[i]! + column.sideways[i]! * column.outside[day + i]!;
+        free[i] = store[i]! * potentialAt(curve, temperatures[i]!) +
+          column.sideways[i]! * outside[day + i]!;
       }
       solve(free);
       if (lumps !== null) addPower(lumps.response, ice!.power, free, 1);
-      return free[0]!;
+      return free[0]! - lead;
     },
     finish(temperatures, heat, hour) {
       const day = outsideAt(hour);
@@ -134,8 +164,11 @@ export function floorStepper(
       }
       let lost = 0;
       for (let i = 0; i < layers; i++) {
-        lost += column.sideways[i]! * (temperatures[i]! - column.outside[day + i]!);
+        lost += column.sideways[i]! * (temperatures[i]! - outside[day + i]!);
+        temperatures[i] = temperatureAt(curve, temperatures[i]!);
       }
+      // the face as it was: what drives it, less what the film takes
+      lead = leadAt(curve, free[0]! - lead + heat / conductance - heat / column.film);
       return lost;
     },
   };

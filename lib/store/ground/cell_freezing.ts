@@ -8,6 +8,8 @@ export interface SoilFreezing {
   readonly freezingRange: number;
   /** J/(m³ K), all water ice */
   readonly frozenHeatCapacity: number;
+  /** W/(m K), all water ice; absent: as unfrozen */
+  readonly frozenConductivity?: number | undefined;
 }
 
 /** The same by cell of one metre of slice. */
@@ -18,6 +20,8 @@ export interface CellFreezing {
   readonly range: Float64Array;
   /** J/(m K), all water ice */
   readonly frozenCapacity: Float64Array;
+  /** ratio of frozen to unfrozen conductivity */
+  readonly ratio: Float64Array;
 }
 
 /** K taken where nothing freezes, so that no range is 0. */
@@ -32,6 +36,7 @@ const ANY_RANGE = 1;
  */
 export function cellFreezing(
   soils: readonly {
+    readonly conductivity: number;
     readonly heatCapacity: number;
     readonly freezing?: SoilFreezing | undefined;
   }[],
@@ -48,5 +53,16 @@ export function cellFreezing(
       const { heatCapacity, freezing } = soils[c]!;
       return heat * (freezing?.frozenHeatCapacity ?? heatCapacity) / heatCapacity;
     }),
+    ratio: capacity.map((_, c) => conductionRatio(soils[c]!)),
   };
+}
+
+/** Frozen over unfrozen conductivity of a soil; 1 where it holds no water. */
+function conductionRatio(soil: {
+  readonly conductivity: number;
+  readonly freezing?: SoilFreezing | undefined;
+}): number {
+  const { conductivity, freezing } = soil;
+  if (freezing === undefined || freezing.latentHeat === 0) return 1;
+  return (freezing.frozenConductivity ?? conductivity) / conductivity;
 }

@@ -156,10 +156,13 @@ export function sliceOperator(mesh: SliceMesh, soil: SliceSoil): ConductionOpera
     sideways,
     downwards,
     tubes: tubePorts({ mesh, places, radius: soil.tubeRadius, conductivity }),
-    floor: surface(
-      soil.floorFilm > 0 ? top.filter((column) => mesh.underFloor[column] === 1) : [],
-      (cell) => throughSurface(cell, soil.floorFilm),
-    ),
+    floor: {
+      ...surface(
+        soil.floorFilm > 0 ? top.filter((column) => mesh.underFloor[column] === 1) : [],
+        (cell) => throughSurface(cell, soil.floorFilm),
+      ),
+      inSoil: 1 / (1 + 2 * conductivity[0]! / heights[0]! / soil.floorFilm),
+    },
     outdoor: withEnds(
       mesh,
       surface(

@@ -18,6 +18,8 @@ export interface SurfacePort {
   readonly cells: Int32Array;
   /** W/(m K): per metre of slice, one for each cell */
   readonly conductances: Float64Array;
+  /** share of the resistance that lies in the soil, not in the film before it; absent: all of it */
+  readonly inSoil?: number | undefined;
 }
 
 /**

@@ -11,6 +11,11 @@ export interface FreezingZone {
   readonly latent: number;
   /** K */
   readonly range: number;
+  /** J/(m K) of its cells, unfrozen and all water ice */
+  readonly capacity: number;
+  readonly frozenCapacity: number;
+  /** ratio of frozen to unfrozen conductivity */
+  readonly ratio: number;
   /** m² of the slice */
   readonly area: number;
   /** under the floor, not in the ground outside */
@@ -118,8 +123,9 @@ function zoneInside(tubes: TubePlaces, x: number, depth: number): string | null 
 
 /** Soils whose water freezes alike share a name. */
 function soilName(operator: ConductionOperator, cell: number): string {
-  const { latent, range } = operator.freezing!;
-  return `${(latent[cell]! / operator.capacity[cell]!).toPrecision(6)} ${range[cell]}`;
+  const { latent, range, ratio } = operator.freezing!;
+  const water = (latent[cell]! / operator.capacity[cell]!).toPrecision(6);
+  return `${water} ${range[cell]} ${ratio[cell]!.toPrecision(6)}`;
 }
 
 /** Makes a zone of cells of one soil. */
@@ -137,6 +143,9 @@ function zoneOf(
     weights: Float64Array.from(cells, (cell) => capacity[cell]! / heat),
     latent: cells.reduce((sum, cell) => sum + freezing!.latent[cell]!, 0),
     range: freezing!.range[cells[0]!]!,
+    capacity: heat,
+    frozenCapacity: cells.reduce((sum, cell) => sum + freezing!.frozenCapacity[cell]!, 0),
+    ratio: freezing!.ratio[cells[0]!]!,
     area: cells.reduce(
       (sum, cell) => sum + widths[cell % columns]! * heights[Math.floor(cell / columns)]!,
       0,

@@ -1,6 +1,7 @@
 /** The everyday full model: every cell of every slice, alternating directions. @module */
 import type { PortResponse } from "./factors.ts";
 import { adiKernel, LANES } from "./kernel.ts";
+import { FrozenConduction } from "./frozen_conduction.ts";
 import { CellLatent } from "./latent.ts";
 import { type AdiPlan, adiPlan } from "./plan.ts";
 import { addSources } from "./sources.ts";
@@ -25,7 +26,7 @@ interface PortSight {
   readonly deep: Float64Array;
 }
 
-/** All cells of all lanes, four lanes side by side. */
+/** All cells of all lanes, four lanes side by side; where frozen soil conducts better, as potentials. */
 class FullModel extends LaneResults implements SoilEngine {
   readonly tubeResponse: readonly Float64Array[];
   readonly tubeCross: readonly (Float64Array | null)[];
@@ -46,8 +47,16 @@ class FullModel extends LaneResults implements SoilEngine {
   readonly #before: PortSight;
   readonly #outdoor: Float64Array;
   readonly #deep: Float64Array;
+  /** W/m of the last step, lane·tubes + tube, and degC that drove the floor, by lane */
+  readonly #lastHeat: Float64Array;
+  readonly #lastDriving: Float64Array;
+  /** W/m by lane that floor and outdoor surface give for the potential's lead */
+  readonly #floorLead: Float64Array;
+  readonly #outdoorMore: Float64Array;
   /** null: the soil conducts and nothing in it freezes */
   readonly #latent: CellLatent | null;
+  /** null: frozen soil conducts as unfrozen does, and the field is temperatures */
+  readonly #frozen: FrozenConduction | null;
 
   constructor(
     operator: ConductionOperator,
@@ -78,9 +87,14 @@ class FullModel extends LaneResults implements SoilEngine {
     };
     this.#outdoor = byLane();
     this.#deep = byLane();
+    this.#lastHeat = new Float64Array(lanes * this.tubes);
+    this.#lastDriving = byLane();
+    this.#floorLead = byLane();
+    this.#outdoorMore = byLane();
     this.#latent = freezes && operator.freezing !== null
-      ? new CellLatent(operator, operator.freezing, this.#groups)
+      ? new CellLatent(operator, operator.freezing, this.#groups, Math.max(...steps))
       : null;
+    this.#frozen = freezes ? FrozenConduction.of(operator, lanes) : null;
     this.tubeResponse = this.#plans.map((plan) => plan.tubeResponse);
     this.tubeCross = this.#plans.map((plan) => plan.tubeCross);
     this.floorConductance = this.#plans.map((plan) => plan.floorConductance);
@@ -116,8 +130,26 @@ class FullModel extends LaneResults implements SoilEngine {
       before.floor[lane] = this.#floorSum(lane);
       before.outdoor[lane] = this.#read(lane, outdoor.cells, outdoor.conductances);
       before.deep[lane] = this.#read(lane, deep.cells, deep.conductances);
-      this.storeTemperature[lane] = this.#read(lane, store.cells, store.weights);
+      this.storeTemperature[lane] = this.#readTemperature(lane, store.cells, store.weights);
     }
+  }
+
+  /** Weighted sum of the temperatures of cells of a lane. */
+  #readTemperature(lane: number, cells: Int32Array, weights: Float64Array): number {
+    const frozen = this.#frozen;
+    if (frozen === null) return this.#read(lane, cells, weights);
+    const at = this.#cellsOf(lane);
+    let sum = 0;
+    for (let k = 0; k < cells.length; k++) {
+      sum += weights[k]! * frozen.temperature(cells[k]!, at(cells[k]!));
+    }
+    return sum;
+  }
+
+  #cellsOf(lane: number): (cell: number) => number {
+    const field = this.#field;
+    const start = Math.floor(lane / LANES) * LANES * this.#count + (lane % LANES);
+    return (cell) => field[start + LANES * cell]!;
   }
 
   /** Adds a port's unit response to the four slices of a group, each by its own size. */
@@ -169,33 +201,66 @@ class FullModel extends LaneResults implements SoilEngine {
   predict(step: number, outdoor: Float64Array, deep: Float64Array, running: boolean): void {
     const plan = this.#plans[step]!;
     const before = this.#before;
+    this.#placeOutside(outdoor, deep);
     this.#latent?.begin(this.#field);
     for (let group = 0; group < this.#groups; group++) {
       const start = group * LANES * this.#count;
+      const latent = this.#latentSources(group, outdoor);
       adiKernel(this.#operator, plan.factors, this.#field, start, this.#work);
-      this.#addLatent(plan, group);
-      this.#add(group, plan.outdoor, outdoor);
-      this.#add(group, plan.deep, deep);
+      if (latent !== null) {
+        addSources(plan.factors, plan.everywhere, latent, this.#field, start, this.#work);
+      }
+      this.#add(group, plan.outdoor, this.#outdoor);
+      this.#add(group, plan.deep, this.#deep);
     }
-    this.#outdoor.set(outdoor);
-    this.#deep.set(deep);
     for (let lane = 0; lane < this.lanes; lane++) {
       for (let tube = 0; running && tube < this.tubes; tube++) {
         const k = lane * this.tubes + tube;
-        this.blockTemperature[k] = 0.5 * (before.block[k]! + this.#blockMean(lane, tube));
+        const mean = 0.5 * (before.block[k]! + this.#blockMean(lane, tube));
+        const felt = mean + plan.tubeResponse[tube]! * this.#lastHeat[k]!;
+        this.blockTemperature[k] = mean - (this.#frozen?.tubeLead(tube, felt) ?? 0);
       }
-      this.floorPull[lane] = 0.5 * (before.floor[lane]! + this.#floorSum(lane));
+      this.floorPull[lane] = 0.5 * (before.floor[lane]! + this.#floorSum(lane)) -
+        this.#floorLead[lane]!;
     }
   }
 
-  /** The latent power of the last step goes on into this one. */
-  #addLatent(plan: AdiPlan, group: number): void {
-    if (this.#latent === null) return;
+  /** Temperatures outside the soil as what they are in the field. */
+  #placeOutside(outdoor: Float64Array, deep: Float64Array): void {
+    const frozen = this.#frozen;
+    this.#outdoor.set(outdoor);
+    this.#deep.set(deep);
+    this.#floorLead.fill(0);
+    this.#outdoorMore.fill(0);
+    if (frozen === null) return;
+    for (let lane = 0; lane < this.lanes; lane++) {
+      this.#outdoor[lane] = frozen.atPort("outdoor", outdoor[lane]!);
+      this.#deep[lane] = frozen.atPort("deep", deep[lane]!);
+    }
+  }
+
+  /** The latent power of the last step, which goes on into this one, and what soils do to each other. */
+  #latentSources(group: number, outdoor: Float64Array): Float64Array | null {
+    if (this.#latent === null) return null;
     const size = LANES * this.#count;
     const start = group * size;
     const power = this.#latent.power.subarray(start, start + size);
-    if (power.every((value) => value === 0)) return;
-    addSources(plan.factors, plan.everywhere, power, this.#field, start, this.#work);
+    const none = power.every((value) => value === 0);
+    const warm = !this.#frozen?.mixed && this.#lastDriving.every((value) => value >= 0);
+    if (this.#frozen === null || none && warm) return none ? null : power;
+    const sources = power.slice();
+    const lanes = Math.min(LANES, this.lanes - group * LANES);
+    for (let l = 0; l < lanes; l++) {
+      const lane = group * LANES + l;
+      const at = this.#cellsOf(lane);
+      this.#floorLead[lane] = this.#frozen.addFloor(sources, l, {
+        lane,
+        driving: this.#lastDriving[lane]!,
+        potentialAt: at,
+      });
+      this.#outdoorMore[lane] = this.#frozen.addMixed(sources, l, outdoor[lane]!, at);
+    }
+    return sources;
   }
 
   finish(
@@ -214,10 +279,13 @@ class FullModel extends LaneResults implements SoilEngine {
     }
     const { floor, outdoor, deep } = this.#conductance;
     for (let lane = 0; lane < this.lanes; lane++) {
-      this.floorHeat[lane] = floor * floorDriving[lane]!;
-      this.outdoorHeat[lane] = outdoor * this.#outdoor[lane]!;
+      this.floorHeat[lane] = floor * floorDriving[lane]! + this.#floorLead[lane]!;
+      this.outdoorHeat[lane] = outdoor * this.#outdoor[lane]! + this.#outdoorMore[lane]!;
       this.deepHeat[lane] = deep * this.#deep[lane]!;
     }
+    this.#lastDriving.set(floorDriving);
+    if (heated) this.#lastHeat.set(tubeHeat);
+    else this.#lastHeat.fill(0);
     this.#takeHalf();
     this.#remember();
     this.#takeHalf();
@@ -251,11 +319,11 @@ class FullModel extends LaneResults implements SoilEngine {
   }
 
   save(): Float64Array {
-    return this.#field.slice();
+    return this.#frozen?.toTemperature(this.#field) ?? this.#field.slice();
   }
 
   load(state: Float64Array): void {
-    this.#field.set(state);
+    this.#field.set(this.#frozen?.toPotential(state) ?? state);
     this.#latent?.start(this.#field);
     this.#remember();
   }

@@ -5,6 +5,7 @@ import type { BandedFactor } from "./banded_cholesky.ts";
 import { type Port, seenBy, slicePorts, weightOf } from "./ports.ts";
 import type { ReducedSlice } from "./slice.ts";
 import { LeftOut } from "./steady.ts";
+import { commonCurve } from "../../../soil/mod.ts";
 
 /** What a reduced slice is made of. */
 export interface SliceParts {
@@ -55,6 +56,8 @@ export function assembleSlice(parts: SliceParts): ReducedSlice {
     ports: ports.length,
     operator,
     zones,
+    curve: commonCurve(zones),
+    floorInSoil: operator.floor.inSoil ?? 1,
     rates,
     gains,
     direct: symmetric(left.slice(0, ports.length ** 2), ports.length),
@@ -86,6 +89,7 @@ export function withoutZones(slice: ReducedSlice): ReducedSlice {
     ...slice,
     ports: kept,
     zones: [],
+    curve: null,
     gains: slice.gains.slice(0, kept * states),
     direct: firstPorts(slice.direct.subarray(0, kept * ports), ports, kept),
     storeDirect: slice.storeDirect.slice(0, kept),

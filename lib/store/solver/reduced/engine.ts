@@ -11,6 +11,12 @@ import {
   readStatesTwice,
 } from "./kernel.ts";
 import { LaneStates, SURFACES } from "./lane_states.ts";
+import {
+  conductionPotential,
+  type FreezingCurve,
+  potentialAt,
+  potentialLead,
+} from "../../../soil/mod.ts";
 import type { StepPlan } from "./plan.ts";
 import type { ReducedEngine, ReducedSlice } from "./slice.ts";
 export type { ReducedEngine } from "./slice.ts";
@@ -22,6 +28,9 @@ class ReducedModel extends LaneStates implements ReducedEngine {
   readonly floorConductance: readonly number[];
   /** mean of the surface ports from the states alone, (block·3 + surface)·4 + lane */
   readonly #free: Float64Array;
+  /** K by which the potential leads on the face of the floor, and degC that drove it last, by lane */
+  readonly #floorLead: Float64Array;
+  readonly #lastDriving: Float64Array;
   readonly #four = new Float64Array(BLOCK);
   readonly #eight = new Float64Array(2 * BLOCK);
 
@@ -33,6 +42,8 @@ class ReducedModel extends LaneStates implements ReducedEngine {
   ) {
     super(slice, lanes, steps, thermometer);
     this.#free = new Float64Array(this.blocks * BLOCK * SURFACES);
+    this.#floorLead = new Float64Array(lanes);
+    this.#lastDriving = new Float64Array(lanes);
     this.tubeResponse = this.plans.map((plan) => tubeResponse(slice, plan));
     this.tubeCross = this.plans.map((plan) => tubeCross(slice, plan));
     this.floorConductance = this.plans.map((plan) => floorConductance(slice, plan));
@@ -49,12 +60,12 @@ class ReducedModel extends LaneStates implements ReducedEngine {
   }
 
   #placeOutside(block: number, outdoor: Float64Array, deep: Float64Array): void {
-    const { tubes, ports } = this.slice;
+    const { tubes, ports, curve } = this.slice;
     const known = (block * ports + tubes) * BLOCK;
     const count = this.lanesOf(block);
     for (let l = 0; l < count; l++) {
-      this.input[known + BLOCK + l] = outdoor[block * BLOCK + l]!;
-      this.input[known + 2 * BLOCK + l] = deep[block * BLOCK + l]!;
+      this.input[known + BLOCK + l] = potentialAt(curve, outdoor[block * BLOCK + l]!);
+      this.input[known + 2 * BLOCK + l] = potentialAt(curve, deep[block * BLOCK + l]!);
     }
   }
 
@@ -67,22 +78,35 @@ class ReducedModel extends LaneStates implements ReducedEngine {
     const known = block * ports * BLOCK;
     const count = this.lanesOf(block);
     const paired = tubes - tubes % 2;
+    const take = (at: number, tube: number, lane: number, value: number) =>
+      this.blockTemperature[at] = this.#blockOf(plan, tube, value, known + tube * BLOCK + lane);
     const [four, eight] = [this.#four, this.#eight];
     for (let p = 0; p < paired; p += 2) {
       readStatesTwice(mean, p * states, (p + 1) * states, states, this.x, x, eight);
       addInputsTwice(response, p, p + 1, run, this.input, known, eight);
       for (let l = 0; l < count; l++) {
         const at = (block * BLOCK + l) * tubes + p;
-        this.blockTemperature[at] = eight[l]!;
-        this.blockTemperature[at + 1] = eight[BLOCK + l]!;
+        take(at, p, l, eight[l]!);
+        take(at + 1, p + 1, l, eight[BLOCK + l]!);
       }
     }
     if (paired === tubes) return;
     readStates(mean, paired * states, states, this.x, x, four);
     addInputs(response, paired, run, this.input, known, four);
     for (let l = 0; l < count; l++) {
-      this.blockTemperature[(block * BLOCK + l) * tubes + paired] = four[l]!;
+      take((block * BLOCK + l) * tubes + paired, paired, l, four[l]!);
     }
+  }
+
+  /**
+   * Temperature of a block from its potential: the lead is that of the last step's heat, so that air
+   * that goes on as before finds the wall where it is.
+   */
+  #blockOf(plan: StepPlan, tube: number, potential: number, input: number): number {
+    const { curve, ports } = this.slice;
+    if (curve === null) return potential;
+    const felt = potential + plan.response[tube * ports + tube]! * this.input[input]!;
+    return felt >= 0 ? potential : potential - potentialLead(curve, felt);
   }
 
   #predictSurfaces(plan: StepPlan, block: number): void {
@@ -102,10 +126,23 @@ class ReducedModel extends LaneStates implements ReducedEngine {
     for (let l = 0; l < BLOCK; l++) four[l] = this.#free[block * SURFACES * BLOCK + l]!;
     addInputs(plan.response, tubes, this.runOf(block, true), this.input, known, four);
     const own = plan.response[tubes * ports + tubes]!;
+    const { curve, conductances } = this.slice;
     const count = this.lanesOf(block);
     for (let l = 0; l < count; l++) {
-      this.floorPull[block * BLOCK + l] = four[l]! - own * this.input[known + tubes * BLOCK + l]!;
+      const lane = block * BLOCK + l;
+      if (curve !== null) this.#floorLead[lane] = this.#leadOf(curve, lane);
+      this.floorPull[lane] = four[l]! - own * this.input[known + tubes * BLOCK + l]! -
+        (conductances[0] - own) * this.#floorLead[lane]!;
     }
+  }
+
+  /** K by which the potential leads on the face of the floor, as the last step left it. */
+  #leadOf(curve: FreezingCurve, lane: number): number {
+    const { conductances, floorInSoil } = this.slice;
+    const driving = this.#lastDriving[lane]!;
+    const across = conductances[0] > 0 ? this.floorHeat[lane]! / conductances[0] : 0;
+    const face = driving - (1 - floorInSoil) * across;
+    return face >= 0 ? 0 : conductionPotential(curve, face) - face;
   }
 
   finish(
@@ -143,7 +180,8 @@ class ReducedModel extends LaneStates implements ReducedEngine {
       for (let q = 0; q < tubes; q++) {
         this.input[known + q * BLOCK + l] = running ? tubeHeat[lane * tubes + q]! : 0;
       }
-      this.input[known + tubes * BLOCK + l] = floorDriving[lane]!;
+      this.input[known + tubes * BLOCK + l] = floorDriving[lane]! + this.#floorLead[lane]!;
+      this.#lastDriving[lane] = floorDriving[lane]!;
     }
   }
 

@@ -1,6 +1,6 @@
 /** Fields of cell temperatures to reduced states and back, and the jump to what repeats. @module */
 import { dot } from "../../../basics/linear/vectors.ts";
-import { latentContent } from "../../../soil/mod.ts";
+import { latentContent, lumpsIn, potentialAt, temperatureAt } from "../../../soil/mod.ts";
 import type { ConductionOperator } from "../../ground/operator.ts";
 import { type BandedFactor, factorShifted } from "./banded_cholesky.ts";
 import { BLOCK } from "./kernel.ts";
@@ -8,11 +8,12 @@ import { slicePorts } from "./ports.ts";
 import type { ReducedSlice } from "./slice.ts";
 import { LeftOut } from "./steady.ts";
 
-/** Latent content of every zone for a field of cell temperatures, J/m. */
-function zoneContents(slice: ReducedSlice, cellTemperatures: Float64Array): number[] {
-  return slice.zones.map(({ cells, weights, latent, range }) => {
-    const mean = cells.reduce((sum, cell, k) => sum + weights[k]! * cellTemperatures[cell]!, 0);
-    return latentContent(latent, range, mean);
+/** Latent content of every zone for a field of potentials, J/m. */
+function zoneContents({ zones, curve }: ReducedSlice, field: Float64Array): number[] {
+  const { latent, range } = lumpsIn(curve, zones);
+  return zones.map(({ cells, weights }, z) => {
+    const mean = cells.reduce((sum, cell, k) => sum + weights[k]! * field[cell]!, 0);
+    return latentContent(latent[z]!, range[z]!, mean);
   });
 }
 
@@ -25,8 +26,9 @@ export function reducedState(
   lanes: number,
   cellTemperatures: Float64Array,
 ): Float64Array {
-  const { states, shapes, operator } = slice;
-  const heat = operator.capacity.map((value, c) => value * cellTemperatures[c]!);
+  const { states, shapes, operator, curve } = slice;
+  const field = cellTemperatures.map((value) => potentialAt(curve, value));
+  const heat = operator.capacity.map((value, c) => value * field[c]!);
   const size = heat.length;
   const one = Float64Array.from(
     { length: states },
@@ -36,7 +38,7 @@ export function reducedState(
   const zones = slice.zones.length;
   const state = new Float64Array(padded * states + 2 * lanes * zones);
   for (let k = 0; k < padded * states; k++) state[k] = one[Math.floor(k / BLOCK) % states]!;
-  const ice = zoneContents(slice, cellTemperatures);
+  const ice = zoneContents(slice, field);
   for (let lane = 0; lane < lanes; lane++) state.set(ice, padded * states + lane * zones);
   return state;
 }
@@ -87,7 +89,7 @@ export function cellField(
     const from = k * field.length;
     for (let c = 0; c < field.length; c++) field[c]! += value * shapes[from + c]!;
   });
-  return field;
+  return field.map((value) => temperatureAt(slice.curve, value));
 }
 
 /**

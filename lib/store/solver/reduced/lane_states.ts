@@ -1,4 +1,5 @@
 /** What the fast engine holds between steps, and what can be read from it or done to it. @module */
+import { temperatureAt } from "../../../soil/mod.ts";
 import { LaneResults } from "../engine.ts";
 import { cellField, everyFourth, jumpStates } from "./fields.ts";
 import { addInputs, BLOCK, type InputRun, readStates } from "./kernel.ts";
@@ -80,13 +81,15 @@ export class LaneStates extends LaneResults {
   /** The thermometer is a port like any other: weights of states and of inputs. */
   protected refresh(): void {
     if (!this.#thermometer) return;
-    const { states, ports, store, storeDirect } = this.slice;
+    const { states, ports, store, storeDirect, curve } = this.slice;
     const four = this.#four;
     for (let block = 0; block < this.blocks; block++) {
       readStates(store, 0, states, this.x, block * states * BLOCK, four);
       addInputs(storeDirect, 0, this.runOf(block, true), this.input, block * ports * BLOCK, four);
       const count = this.lanesOf(block);
-      for (let l = 0; l < count; l++) this.storeTemperature[block * BLOCK + l] = four[l]!;
+      for (let l = 0; l < count; l++) {
+        this.storeTemperature[block * BLOCK + l] = temperatureAt(curve, four[l]!);
+      }
     }
   }
 
@@ -105,7 +108,7 @@ export class LaneStates extends LaneResults {
   ice(): Float64Array {
     return Float64Array.from(
       { length: this.lanes },
-      (_, lane) => this.latent === null ? 0 : 0 - this.latent.content(lane, true),
+      (_, lane) => this.latent?.ice(lane) ?? 0,
     );
   }
 

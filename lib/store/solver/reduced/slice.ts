@@ -1,5 +1,6 @@
 /** A slice as the fast engine knows it, and what that engine can do. @module */
 import type { ConductionOperator } from "../../ground/operator.ts";
+import type { FreezingCurve } from "../../../soil/mod.ts";
 import type { FreezingZone } from "../../ground/zones.ts";
 import type { SoilEngine } from "../engine.ts";
 
@@ -16,6 +17,13 @@ export interface ReducedSlice {
   readonly operator: ConductionOperator;
   /** none where nothing freezes; their ports come last */
   readonly zones: readonly FreezingZone[];
+  /**
+   * where frozen soil conducts better than unfrozen: states and ports are the potential of
+   * conduction with this curve; null: temperatures
+   */
+  readonly curve: FreezingCurve | null;
+  /** share of the floor's resistance that lies in the soil, not in the film */
+  readonly floorInSoil: number;
   /** 1/s */
   readonly rates: Float64Array;
   /** port·states + state */

@@ -1,5 +1,11 @@
 /** Latent heat of the zones of a reduced slice, solved with the states in every step. @module */
-import { type LumpState, type LumpStep, settleLumps } from "../../../soil/mod.ts";
+import {
+  type FreezingLumps,
+  lumpsIn,
+  type LumpState,
+  type LumpStep,
+  settleLumps,
+} from "../../../soil/mod.ts";
 import { HOUR } from "../../../basics/mod.ts";
 import {
   addInputs,
@@ -55,6 +61,7 @@ export class ZoneLatent {
   /** zones of a block up to the last that froze or thawed in the last step; 0 where none did */
   readonly #reach: Int32Array;
   readonly #slice: ReducedSlice;
+  readonly #lumps: FreezingLumps;
   readonly #lanes: number;
   readonly #steps: readonly LumpStep[];
   readonly #moves: readonly StateMove[];
@@ -75,10 +82,8 @@ export class ZoneLatent {
     const { ports, states } = slice;
     const zones = slice.zones.length;
     const blocks = Math.ceil(lanes / BLOCK);
-    const lumps = {
-      latent: Float64Array.from(slice.zones, (zone) => zone.latent),
-      range: Float64Array.from(slice.zones, (zone) => zone.range),
-    };
+    const lumps = lumpsIn(slice.curve, slice.zones);
+    this.#lumps = lumps;
     this.#slice = slice;
     this.#lanes = lanes;
     this.#state = {
@@ -176,7 +181,7 @@ export class ZoneLatent {
   #take(block: number, zone: number, read: Float64Array, from: number): void {
     const zones = this.#due.length;
     const lanes = Math.min(BLOCK, this.#lanes - block * BLOCK);
-    const { latent, range } = this.#slice.zones[zone]!;
+    const [latent, range] = [this.#lumps.latent[zone]!, this.#lumps.range[zone]!];
     let away = Infinity;
     for (let l = 0; l < lanes; l++) {
       const at = (block * BLOCK + l) * zones + zone;
@@ -224,14 +229,23 @@ export class ZoneLatent {
     this.#reach[block] = reach;
   }
 
-  /** Latent content of a lane, J/m, 0 or less; of the zones under the floor alone where asked. */
-  content(lane: number, insideOnly = false): number {
+  /** Latent content of a lane, J/m, 0 or less. */
+  content(lane: number): number {
+    const zones = this.#due.length;
+    let sum = 0;
+    for (let z = 0; z < zones; z++) sum += this.#state.content[lane * zones + z]!;
+    return sum;
+  }
+
+  /** J/m that the ice of a lane under the floor has set free. */
+  ice(lane: number): number {
     const { zones } = this.#slice;
     let sum = 0;
-    for (let z = 0; z < zones.length; z++) {
-      if (!insideOnly || zones[z]!.inside) sum += this.#state.content[lane * zones.length + z]!;
-    }
-    return sum;
+    zones.forEach(({ inside, latent }, z) => {
+      if (!inside) return;
+      sum -= this.#state.content[lane * zones.length + z]! * latent / this.#lumps.latent[z]!;
+    });
+    return Math.max(0, sum);
   }
 
   /** Copies the ice out: content and power. */
