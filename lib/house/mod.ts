@@ -45,6 +45,7 @@ export {
   floorEvaporation,
   type FloorInputs,
 } from "./floor/floor_cover.ts";
+export type { ConductingLayer } from "./floor/edge_loss.ts";
 export { type FloorStepper, floorStepper } from "./floor/floor_stepper.ts";
 export { FLOOR_FILM } from "./skin/films.ts";
 export { houseGeometry } from "./skin/geometry.ts";

@@ -83,15 +83,14 @@ function layerNotices(inputs: SoilInputs, tubeDepth: number): Notice[] {
     notice(
       "info",
       "soil",
-      "The layers listed are used in this chapter's undisturbed ground and in the store's slices; the " +
-        "house's own floor uses the soil of the section alone, and both use the annual wave fitted " +
-        "to the layered ground.",
+      "The layers listed are used in this chapter's undisturbed ground, in the store's slices and in the " +
+        "house's own floor; the search for a tube field uses the soil of the section alone.",
     ),
     ...(layer === null ? [] : [notice(
       "info",
       "soil",
-      `The tubes lie in a listed layer of ${layer.texture}: the store uses it, while the house without a ` +
-        `store uses the section's ${inputs.texture}.`,
+      `The tubes lie in a listed layer of ${layer.texture}: the store uses it, while the search for a tube ` +
+        `field uses the section's ${inputs.texture}.`,
     )]),
   ];
 }

@@ -12,6 +12,7 @@ export {
   type ColdDay,
   type ColdestWeek,
   coldestWeek,
+  type ConductingLayer,
   type Crop,
   CROPS,
   type CropYear,

@@ -18,6 +18,7 @@ export {
   type EstimateMonth,
   findSoil,
   fitWave,
+  type FreezingCurve,
   type FreezingLumps,
   type FrostDay,
   frostDays,
