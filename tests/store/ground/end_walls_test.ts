@@ -196,8 +196,8 @@ Deno.test("a slice of an endless strip loses what the section of the edge loses"
 });
 
 Deno.test("with the fan never on, a year loses along and across what the house chapter loses", () => {
-  // Property: two models of one house with a bare edge over a settled year, without freezing,
-  // within 10 %
+  // Property: two models of one house with a bare edge over a settled year, both with
+  // freezing, within 10 %
   const size = { length: 18, width: 6 };
   const edge = EDGES[0]![1];
   const lost = DIRECTIONS.map((direction) => {
@@ -214,6 +214,7 @@ Deno.test("with the fan never on, a year loses along and across what the house c
     edge,
     properties: request.soil.properties,
     wave: request.soil.wave,
+    layers: [{ thickness: Infinity, properties: request.soil.properties }],
   });
   const wanted = -runHouseYear(house, column).ledger.edge * 3.6e6;
   for (const [k, heat] of lost.entries()) {
