@@ -24,8 +24,9 @@ export interface ResultCache {
 export const NO_CACHE: ResultCache = { get: (_key, compute) => Promise.resolve().then(compute) };
 
 /**
- * Cache in a folder, one subfolder an entry. A damaged entry is computed again; entries are written
- * to a temporary file and renamed, so that two processes cannot disturb each other.
+ * Cache in a folder, one subfolder an entry. An entry that is damaged, or another key's, is computed
+ * again; entries are written to a temporary file and renamed, so that two processes cannot disturb
+ * each other.
  *
  * @param folder made where it does not exist
  * @param limits oldest entries beyond these are removed
@@ -33,8 +34,7 @@ export const NO_CACHE: ResultCache = { get: (_key, compute) => Promise.resolve()
 export function diskCache(folder: string, limits: CacheLimits = LIMITS): ResultCache {
   return {
     async get<T>(key: string, compute: () => T | Promise<T>): Promise<T> {
-      const path = join(folder, key, "result.bin");
-      const stored = await readEntry<T>(path);
+      const stored = await readEntry<T>(folder, key);
       if (stored !== undefined) return stored.value;
       const value = await compute();
       await writeEntry(folder, key, value);
@@ -44,15 +44,20 @@ export function diskCache(folder: string, limits: CacheLimits = LIMITS): ResultC
   };
 }
 
-function digest(bytes: Uint8Array): Uint8Array {
-  return createHash("sha256").update(bytes).digest();
+/** Of the key too, so that an entry that was moved or renamed is not taken for another. */
+function digest(key: string, bytes: Uint8Array): Uint8Array {
+  return createHash("sha256").update(key).update("\0").update(bytes).digest();
 }
 
-async function readEntry<T>(path: string): Promise<{ readonly value: T } | undefined> {
+async function readEntry<T>(
+  folder: string,
+  key: string,
+): Promise<{ readonly value: T } | undefined> {
+  const path = join(folder, key, "result.bin");
   try {
     const bytes = await Deno.readFile(path);
     const content = bytes.subarray(HASH_BYTES);
-    const expected = digest(content);
+    const expected = digest(key, content);
     if (!expected.every((byte, index) => byte === bytes[index])) return undefined;
     const value = deserialize(content) as T;
     const now = new Date();
@@ -66,7 +71,7 @@ async function readEntry<T>(path: string): Promise<{ readonly value: T } | undef
 async function writeEntry(folder: string, key: string, value: unknown): Promise<void> {
   const content = new Uint8Array(serialize(value));
   const bytes = new Uint8Array(HASH_BYTES + content.length);
-  bytes.set(digest(content));
+  bytes.set(digest(key, content));
   bytes.set(content, HASH_BYTES);
   const temporary = join(folder, `${randomUUID()}.part`);
   try {

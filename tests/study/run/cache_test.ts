@@ -54,6 +54,18 @@ Deno.test("diskCache() computes a damaged, cut or empty entry again", async () =
   });
 });
 
+Deno.test("diskCache() computes an entry again that was copied from another key", async () => {
+  // Property: an entry answers the key it was made for and no other
+  await inFolder(async (folder) => {
+    const cache = diskCache(folder);
+    await cache.get("one", () => "first");
+    await Deno.mkdir(`${folder}/two`);
+    await Deno.copyFile(`${folder}/one/result.bin`, `${folder}/two/result.bin`);
+    assertEquals(await cache.get("two", () => "second"), "second");
+    assertEquals(await cache.get("one", () => "again"), "first");
+  });
+});
+
 Deno.test("diskCache() keeps no more entries than it may and leaves no part files", async () => {
   // Property: bounded
   await inFolder(async (folder) => {
