@@ -6,6 +6,7 @@ export * from "./exercises.ts";
 export * from "./light_table.ts";
 export * from "./year_charts.ts";
 export {
+  type AssumedHouse,
   type AssumedYear,
   type CanopyState,
   canopyTranspiration,
