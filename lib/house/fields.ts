@@ -12,7 +12,9 @@ import {
   quantityIdOrWord,
   quantityOr,
   quantityOrId,
+  written,
 } from "../basics/fields.ts";
+import { readClockSpan } from "../units/mod.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { findFloorCover } from "./floor/floor_cover.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
@@ -23,6 +25,12 @@ export type HouseShape = "gable" | "hoop" | "lean-to";
 
 /** What becomes of snow on the glazing. */
 export type GlazingSnow = "none" | "lies" | "cleared";
+
+/**
+ * The curtain on dull cold days: open by light, shut where it keeps more heat than the sun would
+ * bring, or shut below limits of its own.
+ */
+export type DullDays = "open" | "balance" | "limits";
 
 /** Night curtain. */
 export interface CurtainInputs {
@@ -36,6 +44,16 @@ export interface CurtainInputs {
   readonly closeBelow: number;
   /** and only while it is colder outside than this, degC */
   readonly closeBelowOutside: number;
+  /** or, in the dark, while the house air is colder than this, degC; absent: never for that reason */
+  readonly closeBelowInside?: number | undefined;
+  /** hours of local standard time that count as dark instead, `17:00 to 8:00`; `none` or absent: by light */
+  readonly clock?: string | undefined;
+  /** how it stands on dull cold days; absent: open */
+  readonly dullDays?: DullDays | undefined;
+  /** `limits`: stays shut below this radiation on the horizontal, W/m² */
+  readonly dullBelow?: number | undefined;
+  /** and only while it is colder outside than this, degC */
+  readonly dullBelowOutside?: number | undefined;
 }
 
 /** `house` section of the study file, in SI. */
@@ -147,6 +165,11 @@ const curtainFields: Fields<CurtainGiven> = {
   edgeLeak: quantity,
   closeBelow: quantity,
   closeBelowOutside: open(quantity),
+  closeBelowInside: quantityOr("none", undefined),
+  clock: written(readClockSpan, "17:00 to 8:00"),
+  dullDays: choice("open", "balance", "limits"),
+  dullBelow: quantity,
+  dullBelowOutside: quantity,
 };
 
 const wallTransmittance = (id: string): number => findWall(id).heatTransmittance;

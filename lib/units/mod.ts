@@ -14,6 +14,6 @@ export { type Kind, kindOf, type KindOfQuantity, KINDS, type ShownUnit } from ".
 export { formatMonthly } from "./monthly.ts";
 export { formatQuantity, parseQuantity, QuantityError, type UnitSystem } from "./quantity.ts";
 export { readsAsTemperature } from "./difference.ts";
-export { hourOfClock, readClockSpan, readSeason, seasonDays } from "./season.ts";
+export { clockShares, hourOfClock, readClockSpan, readSeason, seasonDays } from "./season.ts";
 export { readTimeZone } from "./time_zone.ts";
 export { matchWord } from "./words.ts";

@@ -85,6 +85,8 @@ const OTHER: Readonly<Record<string, string>> = {
   "store.reverse": "yes",
   "store.ventsFirst": "yes",
   "store.groundWaterMoves": "yes",
+  "house.curtain.clock": "16:00 to 9:00",
+  "house.curtain.dullDays": "balance",
   "store.fanSeason": "15 Aug to 30 Apr",
   "store.chargeSeason": "15 Aug to 30 Apr",
   "store.collector.place": "inside",

@@ -42,6 +42,25 @@ export interface HouseModel {
   readonly setPoint: Float64Array;
   /** W of radiation on all glazing, outside */
   readonly solarOutside: Float64Array;
+  /**
+   * the series that change where the curtain closes in the dark for the cold inside; absent where it
+   * does not
+   */
+  readonly shut?:
+    | Pick<
+      HouseModel,
+      | "solarFloor"
+      | "solarCrop"
+      | "solarMass"
+      | "solarAir"
+      | "solarRising"
+      | "solarOutside"
+      | "glazingConductance"
+      | "glazingDriving"
+      | "filmArea"
+      | "filmLongwave"
+    >
+    | undefined;
   /** share of each hour that the curtain is closed: 0 or 1 */
   readonly curtainClosed: Uint8Array;
   /** W/K of all glazing, hourly: films by wind, curtain as scheduled */

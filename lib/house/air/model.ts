@@ -13,7 +13,7 @@ import { openSky } from "../crop/canopy_cover.ts";
 import { findCrop } from "../crop/crop_table.ts";
 import { leafAreaByHour } from "../crop/leaf_area.ts";
 import { floorCoupling, floorEvaporation } from "../floor/floor_cover.ts";
-import { curtainSchedule } from "../skin/curtain.ts";
+import { scheduledSkin } from "../skin/curtained_skin.ts";
 import { FLOOR_FILM, INSIDE_CONVECTION, LEWIS_POWER, splitGlazing } from "../skin/films.ts";
 import { houseGeometry } from "../skin/geometry.ts";
 import { findGlazing } from "../skin/glazing_table.ts";
@@ -47,11 +47,25 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
   const leafArea = leafAreaByHour(crop.id === "bare" ? 0 : inputs.leafArea);
   const sun = hourlySun(climate.place);
   const longwave = skyLongwave(climate, sun);
-  const curtainClosed = curtainSchedule(inputs, climate);
   const series = planeSeries(climate, sun);
-  const snow = glazingSnow({ inputs, geometry, climate, series, closed: curtainClosed });
-  const gain = solarGain({ inputs, geometry, glazing, crop, leafArea, sun, series, snow });
-  const shaded = shading(inputs, climate, curtainClosed);
+  const setPoint = setPoints(inputs, climate);
+  const under = (snow: ReturnType<typeof glazingSnow>) =>
+    solarGain({ inputs, geometry, glazing, crop, leafArea, sun, series, snow });
+  let bare: ReturnType<typeof solarGain> | undefined;
+  const skin = scheduledSkin(inputs, climate, setPoint, (closed) => {
+    const snow = glazingSnow({ inputs, geometry, climate, series, closed });
+    const gain = snow === null ? bare ??= under(null) : under(snow);
+    const shaded = shading(inputs, climate, closed);
+    return {
+      solarFloor: shaded(gain.floor),
+      solarCrop: shaded(gain.crop),
+      solarMass: shaded(gain.mass),
+      solarAir: shaded(gain.air),
+      solarRising: shaded(gain.rising),
+      solarOutside: gain.outside,
+      ...glazedSkin(inputs, geometry, climate, longwave, closed, snow),
+    };
+  });
   const hours = climate.dryBulb.length;
   const pressure = sum(climate.pressure) / hours;
   const dryAirMass = geometry.volume * airDensity(10, 0, pressure);
@@ -65,15 +79,8 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     floorFilm: floorCoupling(inputs),
     surfaceFilm: FLOOR_FILM,
     floorView: leafArea.map((leaves) => openSky(leaves) * floorArea / skinArea),
-    solarFloor: shaded(gain.floor),
-    solarCrop: shaded(gain.crop),
-    solarMass: shaded(gain.mass),
-    solarAir: shaded(gain.air),
-    solarRising: shaded(gain.rising),
-    setPoint: setPoints(inputs, climate),
-    solarOutside: gain.outside,
-    curtainClosed,
-    ...glazedSkin(inputs, geometry, climate, longwave, curtainClosed, snow),
+    ...skin,
+    setPoint,
     ...opaqueSkin(inputs, geometry, climate, longwave, series),
     outsideTemperature: climate.dryBulb,
     outsideRatio: climate.dryBulb.map((temperature, hour) =>

@@ -20,6 +20,8 @@ export interface HouseState {
    * off; absent at the start
    */
   fromBelow?: number | undefined;
+  /** whether the curtain is shut for the cold inside; absent where it does not close for that */
+  curtainShut?: boolean;
 }
 
 /**

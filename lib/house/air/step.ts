@@ -80,6 +80,16 @@ function gatherFlows(
   };
 }
 
+/** K by which the house must pass the curtain's limit before it opens again, common practice, no source. */
+const CURTAIN_BAND = 1;
+
+/** Whether the curtain closes in the dark for the cold inside; undefined where it does not do so. */
+function shutInside({ inputs, shut }: HouseModel, state: HouseState): boolean | undefined {
+  const limit = inputs.curtain?.closeBelowInside;
+  if (shut === undefined || limit === undefined) return undefined;
+  return state.airTemperature < limit + (state.curtainShut === true ? CURTAIN_BAND : 0);
+}
+
 /**
  * Moves the house on by one step, all temperatures implicit (backward Euler).
  *
@@ -94,7 +104,7 @@ function gatherFlows(
  * Balances close to rounding: solar + glazing + opaque + leakage + vent + heater + floor + store +
  * evaporation + mass = air.
  *
- * @param model the house
+ * @param given the house
  * @param state at the start of the step
  * @param hour of the year, 0 to 8759, whose weather holds
  * @param stepSeconds s
@@ -102,12 +112,14 @@ function gatherFlows(
  * @returns state after the step and mean flows of the step, W
  */
 export function stepHouse(
-  model: HouseModel,
+  given: HouseModel,
   state: HouseState,
   hour: number,
   stepSeconds: number,
   boundary: HouseBoundary,
 ): HouseStep {
+  const curtainShut = shutInside(given, state);
+  const model = curtainShut === true ? { ...given, ...given.shut } : given;
   const terms = stepTerms(model, state, hour, stepSeconds, boundary);
   const vapour: VapourBalance = {
     humidityRatio: 0,
@@ -132,6 +144,7 @@ export function stepHouse(
       masonryTemperature: masonryAfter(terms, temperature),
       ventOpening: settled.opening,
       fromBelow: terms.solarFloor + terms.solarCrop + flows.evaporation + flows.floor,
+      ...(curtainShut === undefined ? {} : { curtainShut }),
     },
     flows,
     floorDriving: floorDriving(terms, temperature, vapour.floor),

@@ -10,7 +10,6 @@ import {
   type Plane,
 } from "../../sun/mod.ts";
 import type { HouseInputs, SkinPart } from "../types.ts";
-import { curtainSchedule } from "./curtain.ts";
 import { houseGeometry } from "./geometry.ts";
 import { findGlazing } from "./glazing_table.ts";
 import { shading } from "./shading.ts";
@@ -50,12 +49,14 @@ function skyShare(parts: readonly SkinPart[], through: number): number {
  * @param inputs house section of the study
  * @param climate one year of weather
  * @param plane tilt and azimuth, degrees
+ * @param curtainClosed 1 for each hour with the curtain closed
  * @returns W/m², hour by hour
  */
 export function planeInside(
   inputs: HouseInputs,
   climate: ClimateYear,
   plane: Plane,
+  curtainClosed: Uint8Array,
 ): Float64Array {
   const { parts } = houseGeometry(inputs);
   const glazing = findGlazing(inputs.glazing);
@@ -68,5 +69,5 @@ export function planeInside(
     glazing.lightFactor * (sky * skyDiffuse[hour]! +
       (direct > 0 ? direct * beamShare(parts, sun, hour, through) : 0))
   );
-  return shading(inputs, climate, curtainSchedule(inputs, climate))(light);
+  return shading(inputs, climate, curtainClosed)(light);
 }

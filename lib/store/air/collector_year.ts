@@ -83,7 +83,7 @@ function lightOf(house: HouseModel, hour: number): number {
 function inside(given: CollectorGiven, house: HouseModel) {
   const { plate, climate, houseInputs } = given;
   const share = plateEfficiency(plate, plateAir(given), COLLECTOR_AIR) / plate.absorptance;
-  const light = planeInside(houseInputs, climate, planeOf(given));
+  const light = planeInside(houseInputs, climate, planeOf(given), house.curtainClosed);
   const most = light.map((value, hour) =>
     Math.min(plate.absorptance * plate.area * value, lightOf(house, hour))
   );
