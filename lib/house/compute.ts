@@ -1,5 +1,5 @@
 /** The house chapter: what the house loses, gains and sweats in its screening year. @module */
-import { showBoth } from "../units/mod.ts";
+import { showBoth, showSi } from "../units/mod.ts";
 import { max, mean, min } from "d3-array";
 import {
   HOUR,
@@ -15,6 +15,7 @@ import type { ClimateYear } from "../climate/types.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { cropYear } from "./crop/crop_year.ts";
 import { type FloorColumn, floorColumn } from "./floor/floor_column.ts";
+import { hoursShutInLight } from "./skin/curtain.ts";
 import { lossParts } from "./skin/losses.ts";
 import { houseModel } from "./air/model.ts";
 import type { HouseGround, HouseInputs, HouseModel, HouseResult, OwnHeater } from "./types.ts";
@@ -87,6 +88,7 @@ export function houseChapter(
     edgeLossFactor: column.edgeLossFactor,
     notices: [
       ...houseNotices(model, free, heated, lossCoefficient),
+      ...curtainNotices(model, climate),
       ...heaterNotices(ownHeater, heated),
     ],
   };
@@ -127,6 +129,19 @@ function heaterNotices(heater: OwnHeater | null, heated: YearRun): Notice[] {
         showBoth(needed, "heatFlow")
       }. ` +
       "Burners must be vented outdoors, have a carbon-monoxide alarm, and be fitted by a licensed installer",
+  )];
+}
+
+/** What a curtain that stays shut by day takes from the crop. */
+function curtainNotices(model: HouseModel, climate: ClimateYear): Notice[] {
+  const hours = hoursShutInLight(model, climate);
+  if (hours === 0) return [];
+  return [notice(
+    "warning",
+    "house",
+    `The curtain is shut in ${showSi(hours, "hours")} with light enough to open it (dullDays, ` +
+      "clock): it keeps heat, and the crop stands in the dark; leaves that stay dark and damp for " +
+      "days rot",
   )];
 }
 

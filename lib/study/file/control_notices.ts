@@ -91,6 +91,26 @@ const CONTROL_RULES: readonly ControlRule[] = [
           "the store is charged"
         : null,
   },
+  {
+    path: ["house", "curtain", "closeBelowInside"],
+    fault: ({ house: { curtain, heatSetPoint } }) =>
+      curtain?.closeBelowInside !== undefined && curtain.closeBelowInside <= heatSetPoint
+        ? `"house.curtain.closeBelowInside" (${degrees(curtain.closeBelowInside)}) is not above ` +
+          `"house.heatSetPoint" (${
+            degrees(heatSetPoint)
+          }): a heated house never gets cold enough ` +
+          "to close the curtain for that"
+        : null,
+  },
+  {
+    path: ["house", "curtain", "dullBelow"],
+    fault: ({ house: { curtain } }) =>
+      curtain?.dullDays === "limits" && (curtain.clock ?? "none") === "none" &&
+        curtain.dullBelow! <= curtain.closeBelow
+        ? '"house.curtain.dullBelow" is not above "house.curtain.closeBelow": the curtain is shut in ' +
+          "so little light already, and dullDays keeps it shut no longer"
+        : null,
+  },
 ];
 
 /**

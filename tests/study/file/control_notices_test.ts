@@ -40,6 +40,18 @@ const CONTRADICTIONS: readonly (readonly [string, string, number, RegExp])[] = [
     /let out what the store gives/,
   ],
   ["  heatSetPoint: 9 degC\n", "  dischargeBelow: 8 degC\n", 8, /heater comes first/],
+  [
+    "  curtain:\n    coverage: 80 %\n    closeBelowInside: 3 degC\n  heatSetPoint: 5 degC\n",
+    "  slices: 8\n",
+    8,
+    /never gets cold enough/,
+  ],
+  [
+    "  curtain:\n    closeBelow: 30 W/m2\n    dullDays: limits\n    dullBelow: 30 W/m2\n",
+    "  slices: 8\n",
+    9,
+    /keeps it shut no longer/,
+  ],
   ["  ventSetPoint: 14 degC\n", "  chargeAbove: 18 degC\n", 8, /before the store is charged/],
 ];
 
