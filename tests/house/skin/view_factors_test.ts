@@ -23,7 +23,7 @@ function box(length: number, width: number, height: number): RoomSurface[] {
   ];
 }
 
-/** Aligned parallel rectangles, sides over distance. Incropera & DeWitt 2002, table 13.2. */
+/** Aligned parallel rectangles, sides over distance. Incropera & DeWitt 2002 [incropera-dewitt-2002], table 13.2. */
 function parallel(x: number, y: number): number {
   const [a, b] = [Math.hypot(1, x), Math.hypot(1, y)];
   return 2 / (Math.PI * x * y) * (
