@@ -38,7 +38,11 @@ const SPEC: CommandSpec = {
       meaning: "hourly weather file to use instead of the study's own",
     },
     { name: "columns", value: "FILE", meaning: "columns file for that weather file" },
-    { name: "out", value: "DIR", meaning: "folder for the results (default: out/<study name>)" },
+    {
+      name: "out",
+      value: "DIR",
+      meaning: "folder for the results (default: out/<study name>, -quick added for a quick run)",
+    },
     {
       name: "chapters",
       value: "LIST",
@@ -74,7 +78,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
   pool.warm(); // they read the library while the study is read here
   const study = await openStudy(path, { climate, columns });
   const plan = await planOf(files, { quick, all: chapters === undefined });
-  const target = line.values.out ?? join("out", study.heading.name);
+  const target = line.values.out ?? join("out", study.heading.name + (quick ? "-quick" : ""));
   const stage = await openStage(target);
   const pieces = [...plan.needs.results, ...files.map(({ name }) => name)];
   const progress = showProgress(pieces);
@@ -97,7 +101,8 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
     }
     if (written.status === "rejected") throw cannotCompute(path, written.reason);
     if (pressed.status === "rejected") throw pressed.reason;
-    if (!quick) await writeReport(stage, run, written.value, pressed.value);
+    if (quick) await Deno.remove(join(stage.folder, "notebooks")); // there are none
+    else await writeReport(stage, run, written.value, pressed.value);
     signal.throwIfAborted();
     progress.stop();
     const folder = await stage.publish();

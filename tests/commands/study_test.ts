@@ -1,15 +1,21 @@
 import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
 import { join } from "node:path";
 import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
+import { hourlyCsv, startRun } from "winterground/study/mod.ts";
+import { openSmallStudy, writeSmallStudy } from "../harness/small_study.ts";
 import { runningKernels } from "../press/tiny.ts";
 
 const PROGRAM = join(PROJECT_FOLDER, "lib", "commands", "study.ts");
 
 /** Starts the command in a folder of its own, which is also its folder for temporary files. */
-function start(folder: string, args: readonly string[]): Deno.ChildProcess {
+function start(
+  folder: string,
+  args: readonly string[],
+  environment: Readonly<Record<string, string>> = {},
+): Deno.ChildProcess {
   return new Deno.Command(Deno.execPath(), {
     args: ["run", "-A", "--no-check", PROGRAM, ...args],
-    env: { INIT_CWD: folder, TMPDIR: folder, NO_COLOR: "1" },
+    env: { INIT_CWD: folder, TMPDIR: folder, NO_COLOR: "1", ...environment },
     stdin: "null",
     stdout: "piped",
     stderr: "piped",
@@ -103,5 +109,30 @@ Deno.test("study --chapters 1 computes and writes the climate alone", async () =
     assertEquals(file.chapters, ["climate"]);
     const keys = Object.keys(file.figures);
     assert(keys.length > 0 && keys.every((key) => key.startsWith("climate.")), keys.join(" "));
+  });
+});
+
+Deno.test("study --quick writes the figures and hours of a whole run to every digit, and nothing else", async () => {
+  // Property: workers, cache and leaving out the notebooks move nothing
+  await inTemporary(async (folder) => {
+    const path = await writeSmallStudy(folder);
+    const environment = { WINTERGROUND_CACHE: join(folder, "cache") };
+    const { code, stdout, stderr } = await start(
+      folder,
+      [path, "--quick", "--out", "quick"],
+      environment,
+    ).output();
+    assertEquals(code, 0, new TextDecoder().decode(stderr));
+    assertMatch(new TextDecoder().decode(stdout), /annual heat saved by the store: /);
+    assertEquals(names(join(folder, "quick")).sort(), ["hourly.csv", "results.json", "tables"]);
+    const run = startRun(await openSmallStudy(), { cacheFolder: null });
+    const file = JSON.parse(await Deno.readTextFile(join(folder, "quick", "results.json")));
+    assertEquals(file.figures, JSON.parse(JSON.stringify(await run.figures())));
+    assertEquals(file.notices, JSON.parse(JSON.stringify(await run.notices())));
+    assertEquals(file.chapters, undefined);
+    assertEquals(
+      await Deno.readTextFile(join(folder, "quick", "hourly.csv")),
+      hourlyCsv(run.study, await run.results()),
+    );
   });
 });

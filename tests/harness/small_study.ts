@@ -10,18 +10,26 @@ fan: {fan: duct-315, count: 1, speed: 0.4}
 store: {slices: 1, spinUpYears: 0, outsideSoil: 1 m, meshDepth: 3 m}
 `;
 
+/** Writes the small study and its normals into a folder; gives the path of the study file. */
+export async function writeSmallStudy(
+  folder: string,
+  change: (text: string) => string = (text) => text,
+): Promise<string> {
+  await Deno.copyFile(
+    new URL("../../data/climates/aldersett_normals.csv", import.meta.url),
+    `${folder}/normals.csv`,
+  );
+  await Deno.writeTextFile(`${folder}/small.yaml`, change(TEXT));
+  return `${folder}/small.yaml`;
+}
+
 /** Opens the small study, changed where asked, with the demo place's normals. */
 export async function openSmallStudy(
   change: (text: string) => string = (text) => text,
 ): Promise<Study> {
   const folder = await Deno.makeTempDir();
   try {
-    await Deno.copyFile(
-      new URL("../../data/climates/aldersett_normals.csv", import.meta.url),
-      `${folder}/normals.csv`,
-    );
-    await Deno.writeTextFile(`${folder}/small.yaml`, change(TEXT));
-    return await openStudy(`${folder}/small.yaml`);
+    return await openStudy(await writeSmallStudy(folder, change));
   } finally {
     await Deno.remove(folder, { recursive: true });
   }
