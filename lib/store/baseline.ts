@@ -5,6 +5,7 @@ import type { HouseModel } from "../house/types.ts";
 import { type SettledYear, settledYear } from "./seasons/settled_year.ts";
 import type { SoilModel } from "./seasons/soil_model.ts";
 import type { StoreRequest } from "./site.ts";
+import type { StoreInputs } from "./types.ts";
 
 /** Words for the year with the fan never on in labels. */
 export const NO_STORE_YEAR = "settled year, fan always off";
@@ -64,3 +65,56 @@ export function baselineYears(
   const year = (heater: number) => baselineYear(request, model, withHeater(house, heater));
   return { free: year(0), held: year(Infinity) };
 }
+
+/**
+ * A study's request as far as the years without a store hang on it: what tubes carry, fan, headers and
+ * control are any. So these years are run once for all stores under the same house and soil.
+ *
+ * @param request the store's request
+ */
+export function baselineRequest(request: StoreRequest): StoreRequest {
+  const { inputs, houseInputs, tubesInputs: { direction }, tubes } = request;
+  return {
+    ...request,
+    inputs: { ...inputs, ...AT_REST },
+    tubesInputs: { direction, airFlow: 1 },
+    tubes: {
+      ...tubes,
+      length: direction === "along" ? houseInputs.length : houseInputs.width,
+      filmCoefficient: 1,
+    },
+    headers: { shares: request.headers.shares.map(() => 1) },
+    fan: { airFlow: 1, power: 0, density: 1 },
+  };
+}
+
+/** Controls of a fan that is always off, and one slice without first years. */
+const AT_REST: Omit<
+  StoreInputs,
+  | "outsideSoil"
+  | "meshDepth"
+  | "groundWaterMoves"
+  | "collector"
+  | "gravelBed"
+  | "flatBoardResistance"
+  | "flatBoardDepth"
+> = {
+  chargeStart: 1,
+  chargeStop: 1,
+  chargeAbove: 0,
+  dischargeStart: 1,
+  dischargeStop: 1,
+  dischargeBelow: 0,
+  minimumRun: 0,
+  humidityLockOut: 1,
+  stratification: undefined,
+  mixingFlow: 0,
+  reverse: false,
+  slices: 1,
+  spinUpYears: 0,
+  ventsFirst: undefined,
+  fanSeason: undefined,
+  chargeSeason: undefined,
+  chargeBelowGround: undefined,
+  maximumStore: undefined,
+};

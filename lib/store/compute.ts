@@ -12,11 +12,12 @@ import {
 } from "../basics/mod.ts";
 import { cropYear, dampHours, findCrop } from "../house/mod.ts";
 import type { HouseYear } from "../house/types.ts";
+import { baselineRequest } from "./baseline.ts";
 import { heatFlows } from "./ledger/flows.ts";
 import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
 import type { TagLedger } from "./ledger/tags.ts";
 import { storeNotices } from "./notices.ts";
-import { firstYearsTask, mainYearTask, reducedStores, settledTask } from "./runs.ts";
+import { baselineTask, firstYearsTask, mainYearTask, reducedStores, settledTask } from "./runs.ts";
 import { ownSite } from "./seasons/soil_model.ts";
 import { yearsUntilPeriodic } from "./seasons/spin_up.ts";
 import type { StoreRequest, StoreSite } from "./site.ts";
@@ -113,14 +114,14 @@ export function storeChapter(request: StoreRequest): StoreResult {
  */
 export function* storeSteps(request: StoreRequest): Steps<StoreResult> {
   const site = ownSite(request);
-  const [reduced] = yield* reducedStores([request]);
+  const [reduced, bare] = yield* reducedStores([request, baselineRequest(request)]);
   const store = reduced!;
   const [main, plain, heated, noFan, backupNoFan] = yield* together(
     piece(mainYearTask, store),
     piece(firstYearsTask, store),
-    piece(settledTask, { ...store, heated: true, fan: true }),
-    piece(settledTask, { ...store, heated: false, fan: false }),
-    piece(settledTask, { ...store, heated: true, fan: false }),
+    piece(settledTask, { ...store, heated: true }),
+    piece(baselineTask, { ...bare!, heated: false }),
+    piece(baselineTask, { ...bare!, heated: true }),
   );
   const { ledger, tags } = main;
   // a fan that never started is no store: the baseline's years then stand for both

@@ -2,7 +2,7 @@
 import { min } from "d3-array";
 import { alone, each, hoursBelow, kilowattHours, type Steps } from "../basics/mod.ts";
 import { type HouseMeasure, houseMeasures, type MeasureWork } from "../house/mod.ts";
-import { reducedStores, settledTask } from "./runs.ts";
+import { baselineTask, reducedBaselines } from "./runs.ts";
 import type { SettledYear } from "./seasons/settled_year.ts";
 import type { StoreRequest } from "./site.ts";
 
@@ -68,10 +68,10 @@ export function* rankingSteps(
   measures: readonly HouseMeasure[] = houseMeasures(request.houseInputs),
 ): Steps<readonly RankedMeasure[]> {
   const changed = measures.map(({ inputs }) => ({ ...request, houseInputs: inputs }));
-  const stores = yield* reducedStores(known === undefined ? [request, ...changed] : changed);
+  const stores = yield* reducedBaselines(known === undefined ? [request, ...changed] : changed);
   const years = yield* each(
-    settledTask,
-    stores.flatMap((store) => [false, true].map((heated) => ({ ...store, heated, fan: false }))),
+    baselineTask,
+    stores.flatMap((store) => [false, true].map((heated) => ({ ...store, heated }))),
   );
   const found = stores.map((_, k) => yearWithoutStore(years[2 * k]!, years[2 * k + 1]!));
   const asItIs = known?.asItIs ?? found.shift()!;

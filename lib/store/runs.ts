@@ -2,7 +2,7 @@
 import { type AnyTask, each, samePlain, type Steps, type Task } from "../basics/mod.ts";
 import { houseModel, initialHouseState, withHeater } from "../house/mod.ts";
 import type { HouseModel } from "../house/types.ts";
-import { baselineYear } from "./baseline.ts";
+import { baselineRequest, baselineYear } from "./baseline.ts";
 import type { SoilLedger } from "./ledger/ledger.ts";
 import { tagFields, type TagLedger } from "./ledger/tags.ts";
 import type { StoreRequest } from "./site.ts";
@@ -39,12 +39,16 @@ export interface ReducedStore {
   readonly slice: ReducedSlice;
 }
 
-/** Which settled year of a store. */
+/** Which year without a store. */
+export interface BaselineQuestion extends ReducedStore {
+  /** true: a heater without limit holds the set point; false: the house runs free */
+  readonly heated: boolean;
+}
+
+/** Which settled year of a store with its fan. */
 export interface SettledQuestion extends ReducedStore {
   /** true: a heater without limit holds the set point; false: the house runs free */
   readonly heated: boolean;
-  /** whether the fan may run; the baseline where it may not */
-  readonly fan: boolean;
   /** soil to settle from, in one year with a jump; undisturbed ground unless given */
   readonly from?: SoilField;
   /** true where the soil at the end is wanted, to settle others from */
@@ -133,12 +137,18 @@ function firstYears({ request, slice }: ReducedStore): SoilLedger[] {
 }
 
 function settled(question: SettledQuestion): SettledAnswer {
-  const { request, slice, heated, fan, from, keepField } = question;
+  const { request, slice, heated, from, keepField } = question;
   const house = houseOf(request, heated);
   const model = soilModel(request, house, slice);
-  if (!fan) return { ...baselineYear(request, model, house), field: null };
   const start = from === undefined ? {} : { start: stateFromField(model, from) };
-  const year = settledYear({ request, model, house, fan, ...start, keepCells: keepField === true });
+  const year = settledYear({
+    request,
+    model,
+    house,
+    fan: true,
+    ...start,
+    keepCells: keepField === true,
+  });
   return { ...year, cells: [], field: keepField === true ? soilField(model, year.cells) : null };
 }
 
@@ -158,7 +168,17 @@ export const firstYearsTask: Task<ReducedStore, SoilLedger[]> = {
   run: firstYears,
 };
 
-/** A year that repeats, for comparisons. */
+/** A year that repeats without a store; its question comes from {@link reducedBaselines}. */
+export const baselineTask: Task<BaselineQuestion, SettledYear> = {
+  name: "store.baseline",
+  kept: true,
+  run: ({ request, slice, heated }) => {
+    const house = houseOf(request, heated);
+    return baselineYear(request, soilModel(request, house, slice), house);
+  },
+};
+
+/** A year that repeats with the fan, for comparisons. */
 export const settledTask: Task<SettledQuestion, SettledAnswer> = {
   name: "store.settled",
   run: settled,
@@ -170,6 +190,7 @@ export const STORE_TASKS: readonly AnyTask[] = [
   mainYearTask,
   firstYearsTask,
   settledTask,
+  baselineTask,
 ];
 
 /** Several studies with their soils reduced, like soils once. */
@@ -182,4 +203,9 @@ export function* reducedStores(requests: readonly StoreRequest[]): Steps<Reduced
   });
   const slices = yield* each(reduceTask, different);
   return requests.map((request, k) => ({ request, slice: slices[places[k]!]! }));
+}
+
+/** Several studies as the years without a store see them, with their soils reduced. */
+export function reducedBaselines(requests: readonly StoreRequest[]): Steps<ReducedStore[]> {
+  return reducedStores(requests.map(baselineRequest));
 }

@@ -1,6 +1,8 @@
 import { assertEquals, assertLess } from "@std/assert";
 import { houseModel, withHeater } from "../../lib/house/mod.ts";
-import { baselineYears } from "../../lib/store/baseline.ts";
+import { alone, samePlain } from "../../lib/basics/mod.ts";
+import { baselineRequest, baselineYears } from "../../lib/store/baseline.ts";
+import { baselineTask, reducedBaselines } from "../../lib/store/runs.ts";
 import { storeChapter } from "../../lib/store/mod.ts";
 import { settledYear } from "../../lib/store/seasons/settled_year.ts";
 import { soilModel } from "../../lib/store/seasons/soil_model.ts";
@@ -72,4 +74,26 @@ Deno.test("the baseline repeats", () => {
     jumps: 7,
   });
   assertLess(apart(free.year.airTemperature, later.year.airTemperature), 0.001);
+});
+
+Deno.test("the years without a store hang on house and soil alone, and are asked for once", () => {
+  // Property: other tubes, fan and control leave the question as it is; another house does not
+  const { inputs, tubes, fan, tubesInputs } = request;
+  const other = {
+    ...request,
+    inputs: { ...inputs, chargeStart: inputs.chargeStart + 2, reverse: !inputs.reverse, slices: 3 },
+    tubes: { ...tubes, length: 0.8 * tubes.length, filmCoefficient: 2 * tubes.filmCoefficient },
+    tubesInputs: { ...tubesInputs, airFlow: 2 * tubesInputs.airFlow },
+    fan: { ...fan, power: 2 * fan.power },
+  };
+  assertEquals(samePlain(baselineRequest(other), baselineRequest(request)), true);
+  const houseInputs = { ...request.houseInputs, leakage: 2 * request.houseInputs.leakage };
+  const leaky = { ...request, houseInputs };
+  assertEquals(samePlain(baselineRequest(leaky), baselineRequest(request)), false);
+  const [bare] = alone(reducedBaselines([request]));
+  const asked = baselineTask.run({ ...bare!, heated: true });
+  assertLess(Math.abs(asked.ledger.heater / held.ledger.heater - 1), 1e-9);
+  asked.year.airTemperature.forEach((air, hour) =>
+    assertLess(Math.abs(air - held.year.airTemperature[hour]!), 1e-6)
+  );
 });

@@ -192,8 +192,7 @@ export function* variantSteps(
   variants: readonly StoreVariant[] = STORE_VARIANTS,
 ): Steps<ComparedVariant[]> {
   const stores = yield* reducedStores(variants.map(({ change }) => change(request)));
-  const pair = (store: ReducedStore) =>
-    [false, true].map((heated) => ({ ...store, heated, fan: true }));
+  const pair = (store: ReducedStore) => [false, true].map((heated) => ({ ...store, heated }));
   const [asPlanned, ...others] = stores;
   if (asPlanned === undefined) return variantsCompared([], plan);
   const first = yield* each(

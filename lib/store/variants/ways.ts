@@ -2,16 +2,19 @@
 import { min } from "d3-array";
 import {
   alone,
-  each,
   firstHourBelow,
   hoursBelow,
   kilowattHours,
+  piece,
   type Steps,
+  together,
 } from "../../basics/mod.ts";
 import type { LimitHours } from "../../climate/types.ts";
 import { usualCurtain } from "../../house/mod.ts";
 import type { HouseYear } from "../../house/types.ts";
-import { reducedStores, settledTask } from "../runs.ts";
+import { baselineRequest } from "../baseline.ts";
+import { baselineTask, reducedStores, type SettledQuestion, settledTask } from "../runs.ts";
+import type { SettledYear } from "../seasons/settled_year.ts";
 import type { StoreRequest } from "../site.ts";
 
 /** One of the four houses. */
@@ -83,14 +86,18 @@ export function* waySteps(request: StoreRequest, known?: KnownYears): Steps<Hous
     known: way.curtain === (own !== null) ? known?.[way.store ? "store" : "noFan"] : undefined,
   }));
   const sought = houses.filter((house) => house.known === undefined);
-  const stores = yield* reducedStores(sought.map((house) => ({
-    ...request,
-    houseInputs: { ...request.houseInputs, curtain: house.curtain ? curtain : null },
-  })));
-  const years = yield* each(
-    settledTask,
-    stores.flatMap((store, k) =>
-      [false, true].map((heated) => ({ ...store, heated, fan: sought[k]!.store }))
+  const changed = sought.map((house) => {
+    const houseInputs = { ...request.houseInputs, curtain: house.curtain ? curtain : null };
+    return house.store ? { ...request, houseInputs } : baselineRequest({ ...request, houseInputs });
+  });
+  const stores = yield* reducedStores(changed);
+  const years = yield* together(
+    ...stores.flatMap((store, k) =>
+      [false, true].map((heated) =>
+        sought[k]!.store
+          ? piece<SettledQuestion, SettledYear>(settledTask, { ...store, heated })
+          : piece(baselineTask, { ...store, heated })
+      )
     ),
   );
   const found = (k: number): KnownYear => ({

@@ -60,8 +60,8 @@ Deno.test("a longer store settles from the plan's soil in one year with a jump a
   // Property: where a year begins to settle decides next to nothing
   const tubes = { ...request.tubes, length: 1.25 * request.tubes.length };
   const [plan, longer] = alone(reducedStores([request, { ...request, tubes }]));
-  const { field } = settledTask.run({ ...plan!, heated: false, fan: true, keepField: true });
-  const question = { ...longer!, heated: false, fan: true };
+  const { field } = settledTask.run({ ...plan!, heated: false, keepField: true });
+  const question = { ...longer!, heated: false };
   const afar = settledTask.run(question).ledger;
   const near = settledTask.run({ ...question, from: field! }).ledger;
   for (const key of ["heatIn", "heatOut"] as const) {
