@@ -69,6 +69,7 @@ export {
   sunDirection,
 } from "./skin/beam_landing.ts";
 export { diffuseEnds, endedLight, type LightEnds, lightSurfaces } from "./skin/light_inside.ts";
+export type { Corner, Outline } from "./skin/outline.ts";
 export { lightByMonth, type LightMonth } from "./skin/light_by_month.ts";
 export { spotViewFactor, viewFactors } from "./skin/view_factors.ts";
 export { stepHouse } from "./air/step.ts";

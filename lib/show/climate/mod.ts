@@ -49,6 +49,7 @@ export {
   glazingAngles,
   type GlazingLight,
   glazingLight,
+  type LightMonth,
   limitsOutdoors,
   type OutdoorLimit,
   type PlaneLight,
