@@ -5,9 +5,9 @@ import type { HouseFlows, HouseState } from "./state.ts";
  * What the owner of soil and tubes tells the house for one step of `stepSeconds`.
  *
  * Floor: heat into the soil q = floorConductance·(floorDriving − floorTemperature), W, where
- * floorDriving is the air-side driving temperature of the floor surface (film coefficient
- * `HouseModel.floorFilm`, convection + radiation) and floorTemperature the temperature the soil
- * would show without this step's flux: both already hold the soil's implicit response.
+ * floorDriving is the air-side driving temperature of the floor surface (`HouseModel.floorFilm`:
+ * convection, radiation and what lies on the soil) and floorTemperature the temperature the soil would
+ * show without this step's flux: both already hold the soil's implicit response.
  *
  * Tubes: sensible heat to the house air = storeHeat + storeSlope·(airTemperature − storeReference),
  * W, positive warms the house, storeSlope ≤ 0; storeVapour is water vapour to the house, kg/s.
