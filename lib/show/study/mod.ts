@@ -16,6 +16,7 @@ export {
   loadClimateFile,
   type LoadedClimate,
   type OpenOptions,
+  type PartOfRun,
   type Provenance,
   type ResultGetters,
   type ResultsFile,
@@ -26,6 +27,8 @@ export {
   type StudyHeading,
   type StudyInputs,
   type StudyRun,
+  type WorkPool,
   writeResults,
 } from "../../study/mod.ts";
+export type { Piece, Task } from "../../basics/mod.ts";
 export { type FirstStep, firstSteps, type FirstStepsQuestion } from "../../store/mod.ts";
