@@ -14,7 +14,7 @@ export interface FanInputs {
   readonly speed: number;
   /** share of that speed while the store is charged, 0.2 to 1; absent: all of it */
   readonly chargeSpeed?: number | undefined;
-  /** the same while it is discharged */
+  /** share of that speed while it is discharged, likewise */
   readonly dischargeSpeed?: number | undefined;
   /** riser, screen, elbows outside the tube field: velocity heads at the riser's diameter */
   readonly riserDiameter: number;

@@ -5,7 +5,7 @@ import type { HouseGeometry } from "./skin/types.ts";
 import type { SoilLayer, SoilResult } from "../soil/mod.ts";
 import type { LossPart } from "./skin/losses.ts";
 
-export type { CurtainInputs, GlazingSnow, HouseInputs, HouseShape } from "./fields.ts";
+export type { CurtainInputs, DullDays, GlazingSnow, HouseInputs, HouseShape } from "./fields.ts";
 export type { Monthly } from "../basics/fields.ts";
 export type { HouseBoundary, HouseStep } from "./air/boundary.ts";
 export type { HouseModel, MassStore } from "./air/house_model.ts";

@@ -43,8 +43,9 @@ export interface CutCourse {
 export interface PowerCut {
   /** h run after the cut */
   readonly hours: number;
-  /** name of the crop, and degC at which it dies */
+  /** name of the crop */
   readonly crop: string;
+  /** degC at which it dies */
   readonly cropLimit: number;
   /** by start, houses heated and not, ways */
   readonly courses: readonly CutCourse[];
