@@ -14,8 +14,9 @@ export interface CutState {
   readonly soil: Float64Array;
   /** air, humidity, barrels and masonry */
   readonly house: HouseState;
-  /** J and kg of vapour that the tubes still owe the house */
+  /** J that the tubes still owe the house */
   readonly owed: number;
+  /** kg of vapour owed likewise */
   readonly vapourOwed: number;
 }
 
