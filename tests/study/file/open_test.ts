@@ -47,6 +47,7 @@ Deno.test("openStudy() lists every default it took, each with its source", async
     "climate.normals",
     "climate.mendShift",
     "fan.curves",
+    "worth.prices",
     "house.length",
     "soil.layers.",
     "store.collector.",
