@@ -30,7 +30,7 @@ const BANDS = [0.036, 0.087, 0.157, 0.256, 0.36, 0.48];
 const LOWER_BAND = 0.32;
 const BELOW_TUBES = 0.25;
 /** m, lower edges of the bands in the ground outside, and strips by distance from the wall */
-const OUTSIDE_BANDS = [0.15, 0.36, 0.7, 1.1, 1.5];
+const OUTSIDE_BANDS = [0.36, 0.8, 1.5];
 const OUTSIDE_STRIPS = [0, 0.7, 3];
 /** Outermost columns of tubes on each side, at the cold edge, that freeze apart from the others. */
 const OUTER_COLUMNS = 1;
@@ -158,7 +158,7 @@ function zoneOf(
  * Divides the water of a slice into zones: square rings round the tubes (one set for each layer of
  * them), bands below the floor, both for the outermost columns of tubes and for all others, and
  * bands in three strips of the near ground outside, the first under the wall base. Cells of different soils are never in one zone; soil without
- * water and ground out of reach is in none. Some 45 zones hold the house within 0.05 K of freezing
+ * water and ground out of reach is in none. Some 39 zones hold the house within 0.05 K of freezing
  * cell by cell (docs/store.md).
  */
 export function freezingZones(mesh: SliceMesh, operator: ConductionOperator): FreezingZone[] {

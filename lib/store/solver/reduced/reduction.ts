@@ -18,7 +18,7 @@ export type { ReducedSlice } from "./slice.ts";
  * @param zones in which its water freezes
  */
 export function productionStates(tubes: number, zones = 0): number {
-  return Math.min(128, Math.round(30 + 2.2 * tubes + 0.3 * zones));
+  return Math.min(128, Math.round(30 + 2.2 * tubes + 0.05 * zones));
 }
 
 /** 1/s: a slice that cools more slowly, over ten million years, cannot be told from a sealed one. */

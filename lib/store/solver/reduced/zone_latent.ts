@@ -20,9 +20,13 @@ import {
 import type { StepPlan } from "./plan.ts";
 import type { ReducedSlice } from "./slice.ts";
 
-/** K away from freezing or thawing from which a zone need not be watched; its fastest change, K/s. */
+/**
+ * K away from freezing or thawing from which a zone need not be watched; its fastest change, K/s,
+ * under the floor and in the ground outside, whose surface knows no day.
+ */
 const SAFE = 0.3;
 const FASTEST = 2 / HOUR;
+const FASTEST_OUTSIDE = 0.5 / HOUR;
 
 /** States and inputs of all lanes, as the engine holds them. */
 export interface LaneBuffers {
@@ -182,6 +186,7 @@ export class ZoneLatent {
     const zones = this.#due.length;
     const lanes = Math.min(BLOCK, this.#lanes - block * BLOCK);
     const [latent, range] = [this.#lumps.latent[zone]!, this.#lumps.range[zone]!];
+    const fastest = this.#slice.zones[zone]!.inside ? FASTEST : FASTEST_OUTSIDE;
     let away = Infinity;
     for (let l = 0; l < lanes; l++) {
       const at = (block * BLOCK + l) * zones + zone;
@@ -193,7 +198,7 @@ export class ZoneLatent {
         held === 0 ? temperature : held === -latent ? -range - temperature : 0,
       );
     }
-    this.#rest[block * zones + zone] = Math.max(0, (away - SAFE) / FASTEST);
+    this.#rest[block * zones + zone] = Math.max(0, (away - SAFE) / fastest);
   }
 
   /** Solves one lane; false where nothing in it freezes or thaws. */
@@ -210,6 +215,11 @@ export class ZoneLatent {
     }
     if (listed === 0) return false;
     settleLumps(this.#steps[step]!, this.#state, this.#free, start, this.#listed, listed);
+    // its neighbours' power may set a zone going that stood still: then it must not rest
+    const rests = Math.floor(lane / BLOCK) * zones;
+    for (let i = 0; i < listed; i++) {
+      if (power[start + this.#listed[i]!] !== 0) this.#rest[rests + this.#listed[i]!] = 0;
+    }
     return true;
   }
 
