@@ -42,7 +42,7 @@ export function recordStep(
   step: HouseStep,
   share: number,
 ): void {
-  const { state, flows } = step;
+  const { mean: state, flows } = step;
   const humidity = vapourPressure(state.humidityRatio, model.pressure) /
     quickSaturationOverWater(state.airTemperature);
   year.airTemperature[hour]! += share * state.airTemperature;

@@ -2,8 +2,9 @@
 import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
 import { massContent } from "../barrels_and_masonry.ts";
 import type { HouseBoundary, HouseFlows, HouseModel, HouseState, HouseStep } from "../types.ts";
-import { balanceSlope, masonryAfter, massAfter } from "./balance.ts";
+import { balanceSlope, masonryAfter, masonryMean, massAfter, massMean, tubesHeat } from "./balance.ts";
 import { floorDriving, floorRise } from "./floor_surface.ts";
+import { endRatio, endTemperature, fitWeights, meanTemperature, setWeights } from "./means.ts";
 import { type StepTerms, stepTerms } from "./step_terms.ts";
 import { solveTemperature, tryAt } from "./trial.ts";
 import { type VapourBalance } from "./vapour.ts";
@@ -17,20 +18,22 @@ function control(
 ): Settled & { heater: number } {
   const { inputs, setPoint } = limits;
   const free = solveTemperature(terms, 0, 0, vapour);
-  if (free < setPoint && inputs.heaterPower > 0) {
-    const needed = -tryAt(terms, setPoint, 0, vapour);
+  const end = endTemperature(terms, free);
+  if (end < setPoint && inputs.heaterPower > 0) {
+    const temperature = meanTemperature(terms, setPoint);
+    const needed = -tryAt(terms, temperature, 0, vapour);
     if (needed <= inputs.heaterPower) {
-      return { temperature: setPoint, opening: 0, heater: Math.max(0, needed) };
+      return { temperature, opening: 0, heater: Math.max(0, needed) };
     }
     const heater = inputs.heaterPower;
     return { temperature: solveTemperature(terms, 0, heater, vapour), opening: 0, heater };
   }
   let settled: Settled = { temperature: free, opening: 0 };
-  if (free > inputs.ventSetPoint) {
+  if (end > inputs.ventSetPoint) {
     // on a day hotter than the set point open vents still cool a house that is hotter than the day
     const opening = terms.outside < inputs.ventSetPoint
-      ? openingFor(terms, inputs.ventSetPoint, vapour)
-      : Number(free > terms.outside);
+      ? openingFor(terms, meanTemperature(terms, inputs.ventSetPoint), vapour)
+      : Number(end > terms.outside);
     settled = { temperature: solveTemperature(terms, opening, 0, vapour), opening };
   } else {
     tryAt(terms, free, 0, vapour);
@@ -67,7 +70,7 @@ function gatherFlows(
     heater,
     floor: boundary.floorConductance *
       (boundary.floorTemperature - floorDriving(terms, temperature, vapour.floor)),
-    store: boundary.storeHeat + boundary.storeSlope * (temperature - boundary.storeReference),
+    store: tubesHeat(terms, temperature, vapour),
     evaporation: -latent * (vapour.crop - vapour.mist) - terms.floorLatent * vapour.floor,
     mass:
       (terms.massConductance > 0
@@ -90,8 +93,50 @@ function shutInside({ inputs, shut }: HouseModel, state: HouseState): boolean | 
   return state.airTemperature < limit + (state.curtainShut === true ? CURTAIN_BAND : 0);
 }
 
+/** K below the set point from which a heater brings the house up to it at once. */
+const COLD_START = 0.01;
+/** Change of the vents' opening in a step from which its weights are fitted again. */
+const OPENED = 0.05;
+
+/** Passes of a step whose mean lies far from where its stomata and cracks were taken. */
+const PASSES = 2;
+/** K and relative humidity ratio from which that is far. */
+const FAR = 0.3;
+const FAR_RATIO = 0.05;
+
+function isFar(terms: StepTerms, settled: Settled, vapour: VapourBalance): boolean {
+  const { airTemperature, humidityRatio } = terms.start;
+  return Math.abs(settled.temperature - airTemperature) > FAR ||
+    Math.abs(vapour.humidityRatio - humidityRatio) > FAR_RATIO * humidityRatio;
+}
+
+/** Controls with the weights that go with what they do. */
+function settle(
+  terms: StepTerms,
+  limits: Limits,
+  vapour: VapourBalance,
+): Settled & { heater: number } {
+  const { start } = terms;
+  fitWeights(terms, start.ventOpening, vapour);
+  // a heater without much limit is at its set point long before the step ends
+  if (limits.inputs.heaterPower > 0 && start.airTemperature < limits.setPoint - COLD_START) {
+    setWeights(terms, 1, terms.vapourWeight);
+  }
+  const settled = control(terms, limits, vapour);
+  const moved = Math.abs(settled.opening - start.ventOpening) > OPENED;
+  if (!moved && endRatio(terms, vapour.humidityRatio) >= 0) return settled;
+  fitWeights(terms, Math.max(settled.opening, start.ventOpening), vapour);
+  const again = control(terms, limits, vapour);
+  if (endRatio(terms, vapour.humidityRatio) >= 0) return again;
+  setWeights(terms, 1, 1);
+  return control(terms, limits, vapour);
+}
+
 /**
- * Moves the house on by one step, all temperatures implicit (backward Euler).
+ * Moves the house on by one step. All flows go with the means over the step, found implicitly; air,
+ * vapour, barrels and masonry end where a mean leads that lies between start and end as that of
+ * something does that nears its equilibrium exponentially (exponential fitting: second order in
+ * short steps, backward Euler in long ones, never a swing too far).
  *
  * Air, light structure and leaves share one temperature; barrels and masonry have one each; glazing, floor
  * surface and leaf are without capacity. The air takes up
@@ -120,7 +165,7 @@ export function stepHouse(
 ): HouseStep {
   const curtainShut = shutInside(given, state);
   const model = curtainShut === true ? { ...given, ...given.shut } : given;
-  const terms = stepTerms(model, state, hour, stepSeconds, boundary);
+  const limits = { inputs: model.inputs, setPoint: model.setPoint[hour]! };
   const vapour: VapourBalance = {
     humidityRatio: 0,
     crop: 0,
@@ -128,8 +173,17 @@ export function stepHouse(
     cover: 0,
     mist: 0,
     carried: 0,
+    slope: 0,
   };
-  const settled = control(terms, { inputs: model.inputs, setPoint: model.setPoint[hour]! }, vapour);
+  let terms = stepTerms(model, state, hour, stepSeconds, boundary);
+  let settled = settle(terms, limits, vapour);
+  for (let pass = 1; pass < PASSES && isFar(terms, settled, vapour); pass++) {
+    terms = stepTerms(model, state, hour, stepSeconds, boundary, {
+      airTemperature: settled.temperature,
+      humidityRatio: vapour.humidityRatio,
+    });
+    settled = settle(terms, limits, vapour);
+  }
   const left = tryAt(terms, settled.temperature, settled.opening, vapour) + settled.heater;
   // with the vapour flows held, the balance is linear: what the trials left over is closed here
   const temperature = settled.temperature +
@@ -138,13 +192,20 @@ export function stepHouse(
   const flows = gatherFlows(terms, closed, vapour);
   return {
     state: {
-      airTemperature: temperature,
-      humidityRatio: vapour.humidityRatio,
+      airTemperature: endTemperature(terms, temperature),
+      humidityRatio: endRatio(terms, vapour.humidityRatio),
       massTemperature: massAfter(terms, temperature),
       masonryTemperature: masonryAfter(terms, temperature),
       ventOpening: settled.opening,
       fromBelow: terms.solarFloor + terms.solarCrop + flows.evaporation + flows.floor,
       ...(curtainShut === undefined ? {} : { curtainShut }),
+    },
+    mean: {
+      airTemperature: temperature,
+      humidityRatio: vapour.humidityRatio,
+      massTemperature: massMean(terms, temperature),
+      masonryTemperature: masonryMean(terms, temperature),
+      ventOpening: settled.opening,
     },
     flows,
     floorDriving: floorDriving(terms, temperature, vapour.floor),

@@ -6,6 +6,7 @@ import { leafFilmResistance, openStomata, stomatalResistance } from "../crop/tra
 import { LEWIS_POWER } from "../skin/films.ts";
 import { leakageRate } from "../skin/leakage.ts";
 import type { HouseBoundary, HouseModel, HouseState, MassStore } from "../types.ts";
+import { endWeight } from "./end_weight.ts";
 import { type FloorView, floorView } from "./floor_view.ts";
 import { heatPerVapour } from "./frozen_surface.ts";
 import { quickSaturationOverWater } from "./saturation_table.ts";
@@ -20,8 +21,13 @@ const LEAF_DIFFERENCE = 1;
  * Temperatures in degC, conductances in W/K, vapour conductances in kg/s.
  */
 export interface StepTerms {
-  /** J/K over s */
-  readonly airStore: number;
+  /** W/K: heat that moves the mean of the air by a kelvin, J/K over s and the weight below */
+  airStore: number;
+  /** weight of the end of the step in its mean, for air, vapour, barrels and masonry */
+  airWeight: number;
+  vapourWeight: number;
+  readonly massWeight: number;
+  readonly masonryWeight: number;
   /** W/K: heat per kelvin of the mass over the step */
   readonly massStore: MassStore;
   /** W: content of the mass at the start over the step */
@@ -67,8 +73,8 @@ export interface StepTerms {
   readonly coverVapour: number;
   /** share U/h of the temperature drop that lies inside */
   readonly coverShare: number;
-  /** kg over s */
-  readonly vapourStore: number;
+  /** kg/s: vapour that moves the mean humidity ratio by 1, kg over s and its weight */
+  vapourStore: number;
   readonly start: HouseState;
   readonly boundary: HouseBoundary;
 }
@@ -81,36 +87,40 @@ function overStep(store: MassStore, seconds: number): MassStore {
   };
 }
 
-/** degC of the floor's surface as the step begins: between soil and air, warmed by the sun. */
-function surfaceAtStart(
+/** degC of the floor's surface: between soil and air, warmed by the sun. */
+function surfaceAbout(
   model: HouseModel,
-  start: HouseState,
+  about: Pick<HouseState, "airTemperature">,
   hour: number,
   boundary: HouseBoundary,
 ): number {
   const film = model.surfaceFilm * model.geometry.floorArea;
   const soil = Math.min(1, boundary.floorConductance / film);
   return soil * boundary.floorTemperature +
-    (1 - soil) * (start.airTemperature + model.solarFloor[hour]! / film);
+    (1 - soil) * (about.airTemperature + model.solarFloor[hour]! / film);
 }
 
-/** Gathers the terms of one step. */
+/**
+ * Gathers the terms of one step; stomata, cracks and the film's radiation as they answer the air
+ * `about` which they are taken.
+ */
 export function stepTerms(
   model: HouseModel,
   start: HouseState,
   hour: number,
   stepSeconds: number,
   boundary: HouseBoundary,
+  about: Pick<HouseState, "airTemperature" | "humidityRatio"> = start,
 ): StepTerms {
   const outside = model.outsideTemperature[hour]!;
   const outsideRatio = model.outsideRatio[hour]!;
   const floorArea = model.geometry.floorArea;
   const airChanges = model.dryAirMass / HOUR;
-  const difference = start.airTemperature - outside;
-  const kelvin = start.airTemperature + ZERO_CELSIUS;
+  const difference = about.airTemperature - outside;
+  const kelvin = about.airTemperature + ZERO_CELSIUS;
   const filmSlope = 4 * model.filmArea[hour]! * STEFAN_BOLTZMANN * kelvin ** 3;
-  const vapour = model.pressure * start.humidityRatio / (MOLAR_MASS_RATIO + start.humidityRatio);
-  const deficit = quickSaturationOverWater(start.airTemperature) - vapour;
+  const vapour = model.pressure * about.humidityRatio / (MOLAR_MASS_RATIO + about.humidityRatio);
+  const deficit = quickSaturationOverWater(about.airTemperature) - vapour;
   const glazing = model.glazingConductance[hour]!;
   const leafArea = model.leafArea[hour]!;
   const coverShare = model.coverArea > 0
@@ -123,11 +133,19 @@ export function stepTerms(
     filmSlope,
     filmConstant: model.filmArea[hour]! *
         (STEFAN_BOLTZMANN * kelvin ** 4 - model.filmLongwave[hour]!) -
-      filmSlope * start.airTemperature,
+      filmSlope * about.airTemperature,
   };
   const massStore = overStep(model.massStore, stepSeconds);
   return {
     airStore: model.airCapacity / stepSeconds,
+    airWeight: 1,
+    vapourWeight: 1,
+    massWeight: model.massConductance > 0
+      ? endWeight(model.massConductance / massStore.thawed)
+      : 1,
+    masonryWeight: model.masonryConductance > 0
+      ? endWeight(model.masonryConductance * stepSeconds / model.masonryStore)
+      : 1,
     massStore,
     massStart: massContent(massStore, start.massTemperature),
     massConductance: model.massConductance,
@@ -152,16 +170,16 @@ export function stepTerms(
     stomata: leafArea > 0
       ? stomatalResistance({
         lightPerLeaf: model.solarCrop[hour]! / floorArea / (2 * leafArea),
-        leafTemperature: start.airTemperature,
+        leafTemperature: about.airTemperature,
         vapourDeficit: deficit / 1000,
         carbonDioxide: CARBON_DIOXIDE,
-      }) / openStomata(start.airTemperature)
+      }) / openStomata(about.airTemperature)
       : 1,
     floorArea,
     leafArea,
     pressure: model.pressure,
     floorVapour: model.floorVapour,
-    floorLatent: heatPerVapour(surfaceAtStart(model, start, hour, boundary)),
+    floorLatent: heatPerVapour(surfaceAbout(model, about, hour, boundary)),
     coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) /
       (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
     vapourStore: model.dryAirMass / stepSeconds,

@@ -7,7 +7,10 @@ import type { StepTerms } from "./step_terms.ts";
 
 /** Vapour side of a trial, kg/s, and what follows for heat. */
 export interface VapourBalance {
+  /** kg/kg, mean over the step */
   humidityRatio: number;
+  /** kg/s for each kg/kg: how much the flows that are on fall as the air gets damper */
+  slope: number;
   /** kg/s from the crop, from the floor, onto the cover, as mist on all surfaces */
   crop: number;
   floor: number;
@@ -44,9 +47,16 @@ export function solveVapour(
   const coverRatio = saturatedRatio(coverTemperature, pressure);
   const wet = floorVapour(terms, temperature);
   const flow = terms.leakFlow + opening * terms.ventFlow;
-  const fixed = terms.vapourStore * start.humidityRatio + flow * terms.outsideRatio +
-    terms.boundary.storeVapour;
-  const slope = terms.vapourStore + flow;
+  const { tubes } = terms.boundary;
+  let tubesVapour = terms.boundary.storeVapour;
+  let tubesSlope = 0;
+  if (tubes !== undefined) {
+    tubesSlope = tubes.vapourByRatio;
+    tubesVapour += tubes.vapourByTemperature * (temperature - terms.boundary.storeReference) -
+      tubesSlope * tubes.ratio;
+  }
+  const fixed = terms.vapourStore * start.humidityRatio + flow * terms.outsideRatio + tubesVapour;
+  const slope = terms.vapourStore + flow - tubesSlope;
   let [cropOn, floorOn, coverOn] = [true, true, true];
   let ratio = start.humidityRatio;
   for (let attempt = 0; attempt < 6; attempt++) {
@@ -66,10 +76,12 @@ export function solveVapour(
   const full = MOLAR_MASS_RATIO * saturation / (pressure - saturation);
   ratio = Math.max(0, Math.min(ratio, full));
   result.humidityRatio = ratio;
+  result.slope = flow - tubesSlope + (cropOn ? cropSlope : 0) + (floorOn ? wet.conductance : 0) +
+    (coverOn ? terms.coverVapour : 0);
   result.crop = cropOn ? Math.max(0, cropFixed - cropSlope * ratio) : 0;
   result.floor = floorOn ? Math.max(0, wet.conductance * (wet.ratio - ratio)) : 0;
   result.cover = coverOn ? Math.max(0, terms.coverVapour * (ratio - coverRatio)) : 0;
   result.carried = flow * (ratio - terms.outsideRatio);
-  result.mist = terms.boundary.storeVapour + result.crop + result.floor - result.cover -
+  result.mist = tubesVapour + tubesSlope * ratio + result.crop + result.floor - result.cover -
     result.carried - terms.vapourStore * (ratio - start.humidityRatio);
 }

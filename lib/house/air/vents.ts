@@ -1,6 +1,7 @@
 /** How far the vents open: against heat, and against damp. @module */
 import { vapourPressure } from "../../air/mod.ts";
 import type { HouseModel } from "../types.ts";
+import { endTemperature } from "./means.ts";
 import { quickSaturationOverWater } from "./saturation_table.ts";
 import type { StepTerms } from "./step_terms.ts";
 import { CLOSE_ENOUGH, solveTemperature, TRIALS, tryAt } from "./trial.ts";
@@ -41,7 +42,7 @@ export interface Limits {
 
 /** Where the vents come to rest. */
 export interface Settled {
-  /** degC of the air */
+  /** degC of the air, mean over the step */
   readonly temperature: number;
   /** 0 to 1 */
   readonly opening: number;
@@ -64,7 +65,7 @@ export function purge(
   for (let trial = 0; trial < 8; trial++) {
     const opening = trial === 0 ? low + 0.05 * (high - low) : (low + high) / 2;
     const temperature = solveTemperature(terms, opening, 0, vapour);
-    const cold = temperature < setPoint;
+    const cold = endTemperature(terms, temperature) < setPoint;
     const damp = humidity(terms, temperature, vapour) > limit;
     if (!cold) best = { temperature, opening };
     if (cold || !damp) high = opening;

@@ -176,7 +176,7 @@ function settleTubes(
   const { site, house } = setting;
   const { copies } = site.field;
   const { march, air } = trial;
-  const warmer = moved.state.airTemperature - seen.air;
+  const warmer = moved.mean.airTemperature - seen.air;
   marchAir({ ...march, temperature: march.temperature + warmer }, result);
   const given = copies * result.toAir + air.fanPower + trial.brought;
   state.owed = (given - trial.heat - air.slope(step) * warmer) * march.seconds;
