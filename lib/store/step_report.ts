@@ -5,10 +5,11 @@ import type { FlowAir } from "./air/flow_air.ts";
 import type { FanMode } from "./control.ts";
 
 /**
- * s: step lengths an engine of a year is built for: short while the fan runs or may start, and a
- * whole hour while it rests. A finer first step is allowed; it must divide the hour.
+ * s: step lengths an engine of a year is built for: short while the fan runs, long while it rests,
+ * and fine up to where it switches; each divides the one before it in length, and the hour. An engine
+ * without a fine step switches at its short ones.
  */
-export const YEAR_STEPS: readonly number[] = [HOUR / 4, HOUR];
+export const YEAR_STEPS: readonly number[] = [HOUR / 4, HOUR, HOUR / 12];
 
 /** Everything about one finished step, for those who record. Buffers are reused. */
 export interface StepReport {

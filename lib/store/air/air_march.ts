@@ -1,6 +1,6 @@
 /** Air marched from slice to slice through every tube, dry or wet. @module */
 import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
-import { fromOthers, sliceHeat, type TubeCoupling } from "./coupling.ts";
+import { sliceHeat, type TubeCoupling } from "./coupling.ts";
 import { dewPointOf, saturatedRatio, saturationIndex, type SaturationTable } from "./saturation.ts";
 import type { TubeField } from "./tube_field.ts";
 
@@ -41,6 +41,21 @@ export interface MarchOutput {
   outletRatio: number;
 }
 
+/** What the air does for each kelvin and each kg/kg more at the entrance, all modelled tubes. */
+export interface MarchSlopes {
+  /** W of toAir for each K and each kg/kg */
+  heatByTemperature: number;
+  heatByRatio: number;
+  /** kg/s of vapour for each K and each kg/kg */
+  vapourByTemperature: number;
+  vapourByRatio: number;
+}
+
+/** Slopes of 0. */
+export function marchSlopes(): MarchSlopes {
+  return { heatByTemperature: 0, heatByRatio: 0, vapourByTemperature: 0, vapourByRatio: 0 };
+}
+
 /** Empty buffers for a field. */
 export function marchOutput(field: TubeField): MarchOutput {
   return {
@@ -67,6 +82,8 @@ interface WetSegment {
   ratio: number;
   /** W/m that the water on the wall could take up in the step */
   evaporable: number;
+  /** kg/(kg K): rise of the saturated ratio at the wall where it takes part; 0 where it does not */
+  rise: number;
 }
 
 /**
@@ -77,10 +94,11 @@ interface WetSegment {
 function wetWall(given: WetSegment, table: SaturationTable): number {
   const { base, phi, sensible: a, latent: b, air, ratio, evaporable } = given;
   let wall = given.wall;
+  let rise = 0;
   for (let pass = 0; pass < 4; pass++) {
     const k = saturationIndex(table, wall);
     const low = table.ratio[k]!;
-    const rise = (table.ratio[k + 1]! - low) * table.perKelvin;
+    rise = (table.ratio[k + 1]! - low) * table.perKelvin;
     const saturated = low + rise * (wall - table.from - k / table.perKelvin);
     const error = wall - base - phi * (a * (air - wall) + b * (ratio - saturated));
     const step = error / (1 + phi * (a + b * rise));
@@ -88,8 +106,10 @@ function wetWall(given: WetSegment, table: SaturationTable): number {
     if (Math.abs(step) < 1e-9) break;
   }
   given.wall = wall;
+  given.rise = rise;
   const heat = b * (ratio - saturatedRatio(table, wall));
   if (heat >= -evaporable) return heat;
+  given.rise = 0;
   given.wall = (base + phi * (a * air - evaporable)) / (1 + phi * a);
   return -evaporable;
 }
@@ -100,7 +120,18 @@ interface Scratch {
   readonly ratio: Float64Array;
   readonly driving: Float64Array;
   readonly heat: Float64Array;
+  /** rise of the saturated ratio at each tube's wall; 0 where no latent heat answers */
+  readonly rise: Float64Array;
   readonly wet: WetSegment;
+  /** what a kelvin and a kg/kg at the entrance have become: temperature and ratio of each */
+  readonly byTemperature: Pair;
+  readonly byRatio: Pair;
+}
+
+/** Temperature and humidity by tube. */
+interface Pair {
+  readonly air: Float64Array;
+  readonly ratio: Float64Array;
 }
 
 const scratches = new WeakMap<TubeField, Scratch>();
@@ -114,6 +145,9 @@ function scratchOf(field: TubeField): Scratch {
       ratio: row(),
       driving: row(),
       heat: row(),
+      rise: row(),
+      byTemperature: { air: row(), ratio: row() },
+      byRatio: { air: row(), ratio: row() },
       wet: {
         wall: 0,
         base: 0,
@@ -123,6 +157,7 @@ function scratchOf(field: TubeField): Scratch {
         air: 0,
         ratio: 0,
         evaporable: 0,
+        rise: 0,
       },
     };
     scratches.set(field, scratch);
@@ -150,10 +185,14 @@ function exchange(
     : air - (scratch.heat[tube]! - guess) / a;
   let latent = 0;
   let slope = 0;
+  scratch.rise[tube] = 0;
   const damp = ratio > saturation.ratio[0]!;
   if (damp && (water[k]! > 0 || guess !== 0 || ratio > saturatedRatio(saturation, wall))) {
     const { wet } = scratch;
-    wet.base = input.block[k]! + fromOthers(coupling, field.tubes, tube, scratch.heat);
+    // F·q of the joint answer is what drives it less its own drop over the air side
+    wet.base = coupling.cross === null
+      ? input.block[k]!
+      : wall - phi * scratch.heat[tube]!;
     wet.wall = (wet.base + phi * a * air) / (1 + phi * a);
     wet.phi = phi;
     wet.sensible = a;
@@ -163,6 +202,7 @@ function exchange(
     wet.evaporable = water[k]! * HEAT_OF_VAPORISATION / (field.segment * seconds);
     latent = wetWall(wet, saturation);
     wall = wet.wall;
+    scratch.rise[tube] = wet.rise;
     const above = wall - dewPointOf(saturation, ratio);
     slope = Math.abs(above) > 1e-6 ? Math.max(0, -latent / above) : 0;
   }
@@ -177,17 +217,66 @@ function exchange(
 }
 
 /**
- * Marches the air of all tubes downstream, slice by slice. The soil's own response within the step
- * is in the coupling, so heat and temperatures belong together at the end of the step; the latent
- * heat of the march before is the guess for how neighbours pull each other.
+ * Passes a small change of the entering air on through one segment; all tubes change alike, so that
+ * each feels its neighbours as it feels itself.
  */
-export function marchAir(input: MarchInput, output: MarchOutput): void {
+function passChange(input: MarchInput, scratch: Scratch, tube: number, change: Pair): void {
+  const { field, coupling } = input;
+  const a = field.sensible[tube]!;
+  const b = scratch.rise[tube]! > 0 ? field.latent[tube]! : 0;
+  const phi = coupling.together[tube]!;
+  const rise = scratch.rise[tube]!;
+  const [air, ratio] = [change.air[tube]!, change.ratio[tube]!];
+  const wall = phi * (a * air + b * ratio) / (1 + phi * (a + b * rise));
+  change.air[tube] = air - a * (air - wall) * field.segment / field.heatRate[tube]!;
+  change.ratio[tube] = ratio -
+    b * (ratio - rise * wall) * field.segment / (HEAT_OF_VAPORISATION * field.airRate[tube]!);
+}
+
+/** Sums what a kelvin and a kg/kg at the entrance change. */
+function gatherSlopes(field: TubeField, scratch: Scratch, slopes: MarchSlopes): void {
+  const { byTemperature, byRatio } = scratch;
+  let [heatByTemperature, heatByRatio, vapourByTemperature, vapourByRatio] = [0, 0, 0, 0];
+  for (let tube = 0; tube < field.tubes; tube++) {
+    const rate = field.heatRate[tube]!;
+    const airRate = field.airRate[tube]!;
+    heatByTemperature += rate * (byTemperature.air[tube]! - 1);
+    heatByRatio += rate * byRatio.air[tube]!;
+    vapourByTemperature += airRate * byTemperature.ratio[tube]!;
+    vapourByRatio += airRate * (byRatio.ratio[tube]! - 1);
+  }
+  slopes.heatByTemperature = heatByTemperature;
+  slopes.heatByRatio = heatByRatio;
+  slopes.vapourByTemperature = vapourByTemperature;
+  slopes.vapourByRatio = vapourByRatio;
+}
+
+/**
+ * Marches the air of all tubes downstream, slice by slice. The soil's own response within the step
+ * is in the coupling, so heat and temperatures belong together as means over the step; the latent
+ * heat of the march before is the guess for how neighbours pull each other.
+ *
+ * @param input what the air meets
+ * @param output heat by segment and sums
+ * @param slopes filled with how the sums answer the entering air, where wanted
+ */
+export function marchAir(
+  input: MarchInput,
+  output: MarchOutput,
+  slopes: MarchSlopes | null = null,
+): void {
   const { field, block, coupling, reversed } = input;
   const { tubes, slices } = field;
   const scratch = scratchOf(field);
   scratch.air.fill(input.temperature);
   scratch.ratio.fill(input.ratio);
   output.latent = 0;
+  if (slopes !== null) {
+    scratch.byTemperature.air.fill(1);
+    scratch.byTemperature.ratio.fill(0);
+    scratch.byRatio.air.fill(0);
+    scratch.byRatio.ratio.fill(1);
+  }
   for (let place = 0; place < slices; place++) {
     const first = (reversed ? slices - 1 - place : place) * tubes;
     if (coupling.cross !== null) {
@@ -200,7 +289,13 @@ export function marchAir(input: MarchInput, output: MarchOutput): void {
     for (let tube = 0; tube < tubes; tube++) {
       exchange(input, output, scratch, tube, first + tube);
     }
+    if (slopes === null) continue;
+    for (let tube = 0; tube < tubes; tube++) {
+      passChange(input, scratch, tube, scratch.byTemperature);
+      passChange(input, scratch, tube, scratch.byRatio);
+    }
   }
+  if (slopes !== null) gatherSlopes(field, scratch, slopes);
   let toAir = 0, vapour = 0, enthalpy = 0, rateSum = 0, moisture = 0, airSum = 0;
   for (let tube = 0; tube < tubes; tube++) {
     const rate = field.heatRate[tube]!;

@@ -1,4 +1,5 @@
 /** How the tubes of a slice feel each other and themselves within one step. @module */
+import { sum } from "d3-array";
 import { inverse as invert, Matrix } from "ml-matrix";
 import type { SoilEngine } from "../solver/engine.ts";
 import type { TubeField } from "./tube_field.ts";
@@ -15,6 +16,8 @@ export interface TubeCoupling {
   readonly cross: Float64Array | null;
   /** (1/a + F)⁻¹ in W/(m K), tube·tubes + other; null where there is no cross term */
   readonly inverse: Float64Array | null;
+  /** K per W/m of every tube at once: own wall and what the others add to it */
+  readonly together: Float64Array;
 }
 
 /** Coupling of one step length of an engine. */
@@ -29,7 +32,7 @@ export function tubeCoupling(
     value * lengthFactor + field.soilSide[tube]!
   );
   const cross = engine.tubeCross[step]?.map((value) => value * lengthFactor) ?? null;
-  if (cross === null) return { own, cross, inverse: null };
+  if (cross === null) return { own, cross, inverse: null, together: own };
   const matrix = Matrix.zeros(tubes, tubes);
   for (let tube = 0; tube < tubes; tube++) {
     for (let other = 0; other < tubes; other++) {
@@ -39,7 +42,14 @@ export function tubeCoupling(
       matrix.set(tube, other, value);
     }
   }
-  return { own, cross, inverse: Float64Array.from(invert(matrix).to1DArray()) };
+  return {
+    own,
+    cross,
+    inverse: Float64Array.from(invert(matrix).to1DArray()),
+    together: own.map((value, tube) =>
+      value + sum(cross.subarray(tube * tubes, (tube + 1) * tubes))
+    ),
+  };
 }
 
 /** Couplings of all step lengths of an engine. */

@@ -2,11 +2,10 @@
 import { sum } from "d3-array";
 import { DAY, HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { undisturbedTemperature } from "../../soil/mod.ts";
-import { needsShortSteps } from "../control.ts";
 import { closeLedger, openLedger, type SoilLedger } from "../ledger/ledger.ts";
 import type { YearSetting, YearState } from "./year_state.ts";
 import type { StepListener } from "../step_report.ts";
-import { sightOf, stepStore } from "./year_step.ts";
+import { stepStore } from "./year_step.ts";
 import { yearWork } from "./year_work.ts";
 export * from "./year_state.ts";
 
@@ -24,8 +23,8 @@ export function runYear(
   state: YearState,
   listen?: StepListener,
 ): SoilLedger {
-  const { site, inputs, wave } = setting;
-  const { engine, control } = state;
+  const { site, wave } = setting;
+  const { engine } = state;
   const ledger = openLedger(site, engine);
   const work = yearWork(setting, state, ledger, listen);
   const meshDepth = sum(site.mesh.heights);
@@ -36,10 +35,7 @@ export function runYear(
     const day = (hour + 0.5) * HOUR / DAY;
     work.outdoor.fill(undisturbedTemperature(wave, 0, day));
     work.deep.fill(undisturbedTemperature(wave, meshDepth, day));
-    const short = setting.shortSteps === true || setting.fan &&
-        (setting.schedule !== undefined || needsShortSteps(inputs, control, sightOf(work, hour)));
-    if (!short) stepStore(work, hour, 1, 0);
-    else for (let part = 0; part < work.partsPerHour; part++) stepStore(work, hour, 0, part);
+    for (let from = 0; from < HOUR;) from += stepStore(work, hour, from);
   }
   closeLedger(ledger, site, engine);
   return ledger;

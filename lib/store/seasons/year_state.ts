@@ -46,8 +46,6 @@ export interface YearState {
   owed: number;
   /** kg of vapour owed likewise */
   vapourOwed: number;
-  /** kg/s of vapour the house gained by itself in the last step */
-  vapourGain: number;
 }
 
 /** State at the start: soil as loaded in the engine, everything else at rest. */
@@ -59,6 +57,5 @@ export function startState(site: StoreSite, engine: SoilEngine, house: HouseStat
     water: new Float64Array(site.slices * site.field.tubes),
     owed: 0,
     vapourOwed: 0,
-    vapourGain: 0,
   };
 }

@@ -1,7 +1,7 @@
 /** What the steps of a year share, made once. @module */
 import { HOUR } from "../../basics/mod.ts";
 import type { HouseModel } from "../../house/types.ts";
-import { type MarchOutput, marchOutput } from "../air/air_march.ts";
+import { type MarchOutput, marchOutput, type MarchSlopes, marchSlopes } from "../air/air_march.ts";
 import { type CollectorYear, collectorYear } from "../air/collector_year.ts";
 import { flowAirs } from "../air/flow_air.ts";
 import type { Allowed } from "../control.ts";
@@ -26,6 +26,7 @@ export interface YearWork {
   /** W/K of the air while charging, at the fan's own density */
   readonly chargeRate: number;
   readonly result: MarchOutput;
+  readonly slopes: MarchSlopes;
   /** by lane: degC outside, below, driving the floor */
   readonly outdoor: Float64Array;
   readonly deep: Float64Array;
@@ -33,6 +34,8 @@ export interface YearWork {
   /** W/m of soil by lane and tube */
   readonly laneHeat: Float64Array;
   readonly partsPerHour: number;
+  /** s to the moment for which a switch of the fan was foreseen; 0 or less where none is ahead */
+  untilSwitch: number;
 }
 
 /** Prepares a year. */
@@ -55,11 +58,13 @@ export function yearWork(
     airAt: flowAirs(site, engine),
     chargeRate: site.heatRate * site.modes.charge.flow,
     result: marchOutput(site.field),
+    slopes: marchSlopes(),
     outdoor: byLane(),
     deep: byLane(),
     driving: byLane(),
     laneHeat: new Float64Array(engine.lanes * site.field.tubes),
     partsPerHour: Math.round(HOUR / engine.steps[0]!),
+    untilSwitch: 0,
   };
 }
 
