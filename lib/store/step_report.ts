@@ -9,7 +9,7 @@ import type { FanMode } from "./control.ts";
  * and fine up to where it switches; each divides the one before it in length, and the hour. An engine
  * without a fine step switches at its short ones.
  */
-export const YEAR_STEPS: readonly number[] = [HOUR / 4, HOUR, HOUR / 12];
+export const YEAR_STEPS: readonly number[] = [HOUR / 4, HOUR / 2, HOUR / 36];
 
 /** Everything about one finished step, for those who record. Buffers are reused. */
 export interface StepReport {

@@ -242,14 +242,13 @@ function tryStep(
   const about = { temperature: house.airTemperature, ratio: house.humidityRatio };
   let trial = tryTubes(work, seen, step, mode, pressure, about);
   let moved = moveHouse(work, trial, hour, step);
-  for (let k = 1; k < ITER; k++) {
+  for (let k = 1; k < TRIALS; k++) {
     const { mean } = moved;
     trial = tryTubes(work, seen, step, mode, pressure, { temperature: mean.airTemperature, ratio: mean.humidityRatio });
     moved = moveHouse(work, trial, hour, step);
   }
   return { step, mode, seen, trial, moved };
 }
-const ITER = Number(Deno.env.get("ITER") ?? 1);
 
 /** Ends a step: tubes, soil, books. */
 function takeStep(work: YearWork, attempt: Attempt, hour: number): void {

@@ -16,7 +16,7 @@ const film = model.floorFilm * model.geometry.floorArea;
 const NOON = 171 * 24 + 12;
 const NIGHT = 171 * 24;
 
-/** A step, and degC of the floor's surface behind its film at the end. */
+/** A step, and degC of the floor's surface behind its film. */
 function stepAt(hour: number, floorConductance: number, floorTemperature: number) {
   const boundary = { ...NO_FLOOR, floorConductance, floorTemperature };
   const step = stepHouse(model, start, hour, 900, boundary);
@@ -24,13 +24,13 @@ function stepAt(hour: number, floorConductance: number, floorTemperature: number
 }
 
 Deno.test("the wet floor evaporates at the temperature of its surface, by day and by night", () => {
-  // Property: definition: kg/s = conductance × (saturated at the surface − air at the step's end),
+  // Property: definition: kg/s = conductance × (saturated at the surface − air, mean over the step),
   // the surface at the driving temperature less the heat through the film; within 1 % of a gram
   for (const hour of [NOON, NIGHT]) {
     for (const [conductance, soil] of [[0.3, 12], [0.6, 25], [0, 0]] as const) {
-      const { state, flows, surface } = stepAt(hour, conductance * film, soil);
+      const { mean, flows, surface } = stepAt(hour, conductance * film, soil);
       const saturated = humidityRatioFromRelativeHumidity(surface, 1, model.pressure);
-      const wanted = model.floorVapour * (saturated - state.humidityRatio);
+      const wanted = model.floorVapour * (saturated - mean.humidityRatio);
       assert(wanted > 0, `${hour} ${conductance}: ${surface} degC`);
       assertAlmostEquals(flows.evaporated / wanted, 1, 0.01, `${hour} ${conductance}`);
     }
