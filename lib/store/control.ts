@@ -92,19 +92,3 @@ export function decideMode(
   state.mode = mode;
   return mode;
 }
-
-/** True where the fan runs or might start within the hour: then the hour is cut into short steps. */
-export function needsShortSteps(
-  inputs: StoreInputs,
-  state: ControlState,
-  sight: ControlSight,
-): boolean {
-  if (sight.allowed === "nothing") return false;
-  if (state.mode !== 0) return true;
-  const charge = sight.allowed === "both" && belowMaximum(inputs, sight, true) &&
-    sight.intake > inputs.chargeAbove - 4 &&
-    sight.intake - sight.store > inputs.chargeStart - 4;
-  const discharge = sight.air < inputs.dischargeBelow + 3 &&
-    sight.store - sight.air > inputs.dischargeStart - 3;
-  return charge || discharge;
-}

@@ -1,10 +1,5 @@
 import { assertEquals } from "@std/assert";
-import {
-  type ControlSight,
-  type ControlState,
-  decideMode,
-  needsShortSteps,
-} from "../../lib/store/control.ts";
+import { type ControlSight, type ControlState, decideMode } from "../../lib/store/control.ts";
 import { allowedByHour } from "../../lib/store/season.ts";
 import { undisturbedTemperature } from "../../lib/soil/mod.ts";
 import { STORE_INPUTS } from "./stand_in.ts";
@@ -96,10 +91,6 @@ Deno.test("decideMode() neither charges nor runs out of season, and stops at onc
   assertEquals(decideMode(STORE_INPUTS, settled(), { ...cold, allowed: "nothing" }, 900), 0);
   const running: ControlState = { mode: -1, lasted: 0 };
   assertEquals(decideMode(STORE_INPUTS, running, { ...cold, allowed: "nothing" }, 900), 0);
-  assertEquals(needsShortSteps(STORE_INPUTS, settled(), hot), true);
-  for (const allowed of ["discharge", "nothing"] as const) {
-    assertEquals(needsShortSteps(STORE_INPUTS, settled(), { ...hot, allowed }), false);
-  }
 });
 
 Deno.test("allowedByHour() follows the days of the study and the undisturbed ground", () => {

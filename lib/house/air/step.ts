@@ -2,7 +2,14 @@
 import { HEAT_OF_VAPORISATION } from "../../air/mod.ts";
 import { massContent } from "../barrels_and_masonry.ts";
 import type { HouseBoundary, HouseFlows, HouseModel, HouseState, HouseStep } from "../types.ts";
-import { balanceSlope, masonryAfter, masonryMean, massAfter, massMean, tubesHeat } from "./balance.ts";
+import {
+  balanceSlope,
+  masonryAfter,
+  masonryMean,
+  massAfter,
+  massMean,
+  tubesHeat,
+} from "./balance.ts";
 import { floorDriving, floorRise } from "./floor_surface.ts";
 import { endRatio, endTemperature, fitWeights, meanTemperature, setWeights } from "./means.ts";
 import { type StepTerms, stepTerms } from "./step_terms.ts";

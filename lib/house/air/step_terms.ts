@@ -140,9 +140,7 @@ export function stepTerms(
     airStore: model.airCapacity / stepSeconds,
     airWeight: 1,
     vapourWeight: 1,
-    massWeight: model.massConductance > 0
-      ? endWeight(model.massConductance / massStore.thawed)
-      : 1,
+    massWeight: model.massConductance > 0 ? endWeight(model.massConductance / massStore.thawed) : 1,
     masonryWeight: model.masonryConductance > 0
       ? endWeight(model.masonryConductance * stepSeconds / model.masonryStore)
       : 1,

@@ -190,9 +190,7 @@ function exchange(
   if (damp && (water[k]! > 0 || guess !== 0 || ratio > saturatedRatio(saturation, wall))) {
     const { wet } = scratch;
     // F·q of the joint answer is what drives it less its own drop over the air side
-    wet.base = coupling.cross === null
-      ? input.block[k]!
-      : wall - phi * scratch.heat[tube]!;
+    wet.base = coupling.cross === null ? input.block[k]! : wall - phi * scratch.heat[tube]!;
     wet.wall = (wet.base + phi * a * air) / (1 + phi * a);
     wet.phi = phi;
     wet.sensible = a;
@@ -324,15 +322,4 @@ export function bookWater(input: MarchInput, output: MarchOutput): number {
     water[k] = Math.min(most, Math.max(0, held));
   }
   return drained;
-}
-
-/** W/K: change of the heat to the air with the entering temperature, dry walls. */
-export function drySlope(field: TubeField, coupling: TubeCoupling): number {
-  const air = new Float64Array(field.tubes).fill(1);
-  const heat = new Float64Array(field.tubes);
-  for (let slice = 0; slice < field.slices; slice++) {
-    sliceHeat(coupling, field, air, heat);
-    air.forEach((_, tube) => air[tube]! -= heat[tube]! * field.segment / field.heatRate[tube]!);
-  }
-  return air.reduce((sum, value, tube) => sum + field.heatRate[tube]! * (value - 1), 0);
 }

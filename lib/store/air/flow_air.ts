@@ -2,7 +2,6 @@
 import { airDensity } from "../../air/mod.ts";
 import type { FanMode } from "../control.ts";
 import type { SoilEngine } from "../solver/engine.ts";
-import { drySlope } from "./air_march.ts";
 import { type TubeCoupling, tubeCoupling } from "./coupling.ts";
 import { atFlow, type TubeField } from "./tube_field.ts";
 
@@ -42,8 +41,6 @@ export interface FlowAir {
   readonly fanPower: number;
   /** by step length */
   coupling(step: number): TubeCoupling;
-  /** W/K by step length: change of the heat to the air with its entering temperature, dry */
-  slope(step: number): number;
 }
 
 /** Works out a value once for each index. */
@@ -62,7 +59,6 @@ function flowAir(fan: FanAir, engine: SoilEngine, mode: ModeFlow, density: numbe
     airRate: fan.airRate * ratio,
     fanPower: mode.power * density,
     coupling,
-    slope: once((step) => field.copies * drySlope(field, coupling(step))),
   };
 }
 

@@ -1,4 +1,4 @@
-import { assert, assertAlmostEquals, assertEquals, assertLess } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { flowAirs } from "../../../lib/store/air/flow_air.ts";
 import { reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
 import { reduceSlice } from "../../../lib/store/solver/reduced/reduction.ts";
@@ -26,7 +26,7 @@ Deno.test("a fan moves 11.4 % more mass at -10 than at 20 degC: dry air of 1.341
 
 Deno.test("denser air exchanges more in all, and less for each kilogram", () => {
   // Property: N = film over flow goes with mass flow^(0.8 − 1) (Dittus & Boelter 1930
-  // [dittus-boelter-1930]); the slope stays the derivative of a field that loses heat
+  // [dittus-boelter-1930])
   const [cold, warm] = [airAt(-10, 0, 101325), airAt(20, 0, 101325)];
   const units = ({ field }: typeof cold) =>
     -Math.log(1 - field.sensible[0]! * field.segment / field.heatRate[0]!);
@@ -34,8 +34,6 @@ Deno.test("denser air exchanges more in all, and less for each kilogram", () => 
   assertAlmostEquals(units(cold) / units(warm), ratio ** -0.2, 1e-9);
   assert(cold.field.sensible[0]! > warm.field.sensible[0]!);
   assert(cold.field.latent[0]! > warm.field.latent[0]!);
-  assertLess(cold.slope(0), 0);
-  assertLess(cold.slope(0), warm.slope(0));
 });
 
 Deno.test("air of nearly one density is one air, worked out once", () => {
