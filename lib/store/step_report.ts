@@ -5,11 +5,10 @@ import type { FlowAir } from "./air/flow_air.ts";
 import type { FanMode } from "./control.ts";
 
 /**
- * s: step lengths an engine of a year is built for: short while the fan runs, long while it rests,
- * and fine up to where it switches; each divides the one before it in length, and the hour. An engine
- * without a fine step switches at its short ones.
+ * s: step lengths an engine of a year is built for. The first is the longest while the fan runs, and
+ * the one of a schedule; the shortest leads up to where the fan switches. Each divides the hour.
  */
-export const YEAR_STEPS: readonly number[] = [HOUR / 4, HOUR / 2, HOUR / 36];
+export const YEAR_STEPS: readonly number[] = [HOUR / 2, HOUR / 6, HOUR / 36];
 
 /** Everything about one finished step, for those who record. Buffers are reused. */
 export interface StepReport {

@@ -45,12 +45,18 @@ export interface TubesAnswer {
   readonly vapourByRatio: number;
 }
 
+/** Means of the house over a step; `ventOpening` is the one that held. */
+export type HouseMean = Pick<
+  HouseState,
+  "airTemperature" | "humidityRatio" | "massTemperature" | "masonryTemperature" | "ventOpening"
+>;
+
 /** Outcome of one step. */
 export interface HouseStep {
   /** state after the step */
   readonly state: HouseState;
   /** means over the step, which drive its flows */
-  readonly mean: HouseState;
+  readonly mean: HouseMean;
   /** mean heat flows of the step */
   readonly flows: HouseFlows;
   /** driving temperature of the floor surface used with floorConductance, degC */

@@ -102,39 +102,23 @@ function shutInside({ inputs, shut }: HouseModel, state: HouseState): boolean | 
 
 /** K below the set point from which a heater brings the house up to it at once. */
 const COLD_START = 0.01;
-/** Change of the vents' opening in a step from which its weights are fitted again. */
-const OPENED = 0.05;
+/** s from which a step is worked twice, the second time about the mean of the first. */
+const TWICE = 120;
 
-/** Passes of a step whose mean lies far from where its stomata and cracks were taken. */
-const PASSES = 2;
-/** K and relative humidity ratio from which that is far. */
-const FAR = 0.3;
-const FAR_RATIO = 0.05;
-
-function isFar(terms: StepTerms, settled: Settled, vapour: VapourBalance): boolean {
-  const { airTemperature, humidityRatio } = terms.start;
-  return Math.abs(settled.temperature - airTemperature) > FAR ||
-    Math.abs(vapour.humidityRatio - humidityRatio) > FAR_RATIO * humidityRatio;
-}
-
-/** Controls with the weights that go with what they do. */
+/** Controls with the weights that go with an opening of the vents. */
 function settle(
   terms: StepTerms,
   limits: Limits,
+  opening: number,
   vapour: VapourBalance,
 ): Settled & { heater: number } {
-  const { start } = terms;
-  fitWeights(terms, start.ventOpening, vapour);
+  fitWeights(terms, opening, vapour);
   // a heater without much limit is at its set point long before the step ends
-  if (limits.inputs.heaterPower > 0 && start.airTemperature < limits.setPoint - COLD_START) {
+  if (limits.inputs.heaterPower > 0 && terms.start.airTemperature < limits.setPoint - COLD_START) {
     setWeights(terms, 1, terms.vapourWeight);
   }
   const settled = control(terms, limits, vapour);
-  const moved = Math.abs(settled.opening - start.ventOpening) > OPENED;
-  if (!moved && endRatio(terms, vapour.humidityRatio) >= 0) return settled;
-  fitWeights(terms, Math.max(settled.opening, start.ventOpening), vapour);
-  const again = control(terms, limits, vapour);
-  if (endRatio(terms, vapour.humidityRatio) >= 0) return again;
+  if (endRatio(terms, vapour.humidityRatio) >= 0) return settled;
   setWeights(terms, 1, 1);
   return control(terms, limits, vapour);
 }
@@ -183,13 +167,11 @@ export function stepHouse(
     slope: 0,
   };
   let terms = stepTerms(model, state, hour, stepSeconds, boundary);
-  let settled = settle(terms, limits, vapour);
-  for (let pass = 1; pass < PASSES && isFar(terms, settled, vapour); pass++) {
-    terms = stepTerms(model, state, hour, stepSeconds, boundary, {
-      airTemperature: settled.temperature,
-      humidityRatio: vapour.humidityRatio,
-    });
-    settled = settle(terms, limits, vapour);
+  let settled = settle(terms, limits, state.ventOpening, vapour);
+  if (stepSeconds > TWICE) {
+    const about = { airTemperature: settled.temperature, humidityRatio: vapour.humidityRatio };
+    terms = stepTerms(model, state, hour, stepSeconds, boundary, about);
+    settled = settle(terms, limits, settled.opening, vapour);
   }
   const left = tryAt(terms, settled.temperature, settled.opening, vapour) + settled.heater;
   // with the vapour flows held, the balance is linear: what the trials left over is closed here

@@ -27,27 +27,26 @@ export function switchTime(work: YearWork, attempt: Attempt, hour: number): numb
   return high * seconds;
 }
 
-/** Places of the step lengths of an engine, and those allowed in each case. */
-export const [SHORT, LONG, FINE] = [0, 1, 2] as const;
-export const SHORT_ONLY = [SHORT];
-export const RUNNING = [SHORT, FINE];
-export const ANY = [LONG, SHORT, FINE];
-
-/** Without the sun the air of a resting house moves slowly. */
-export function isDark({ setting: { climate } }: YearWork, hour: number): boolean {
-  return climate.globalHorizontal[hour] === 0;
-}
-
-/** Index of the longest of some steps that fits in a time. */
-export function longestIn(
-  lengths: readonly number[],
+/**
+ * Index of the longest step that fits in a time and starts on a multiple of itself, so that steps grow
+ * again after a switch: what begins in the soil begins fast.
+ *
+ * @param steps lengths, s
+ * @param from s since the hour began
+ * @param time s that may pass
+ * @param most s, longest step wanted
+ */
+export function longestStep(
   steps: readonly number[],
+  from: number,
   time: number,
+  most: number,
 ): number {
   let best = -1;
-  for (const step of steps) {
-    const length = lengths[step] ?? Infinity;
-    if (length <= time && (best < 0 || length > lengths[best]!)) best = step;
+  for (let k = 0; k < steps.length; k++) {
+    const length = steps[k]!;
+    if (length > most || length > time || from % length !== 0) continue;
+    if (best < 0 || length > steps[best]!) best = k;
   }
   return best;
 }

@@ -6,17 +6,7 @@ import { type ControlSight, decideMode, type FanMode } from "../control.ts";
 import { bookStep } from "../ledger/ledger.ts";
 import { type Attempt, tryStep, type TubeTrial } from "./attempt.ts";
 import { sightOf } from "./sight.ts";
-import {
-  ANY,
-  FINE,
-  isDark,
-  LONG,
-  longestIn,
-  RUNNING,
-  SHORT,
-  SHORT_ONLY,
-  switchTime,
-} from "./step_length.ts";
+import { longestStep, switchTime } from "./step_length.ts";
 import type { YearWork } from "./year_work.ts";
 
 function modeOf(work: YearWork, seen: ControlSight, hour: number, part: number) {
@@ -122,8 +112,8 @@ function takeStep(work: YearWork, attempt: Attempt, hour: number): void {
 }
 
 /**
- * One step of house, tubes and soil from a moment of an hour: long while the fan rests, short while
- * it runs, and fine up to where the thermostat switches, which is foreseen by trying.
+ * One step of house, tubes and soil from a moment of an hour, no longer than to where the thermostat
+ * switches, which is foreseen by trying.
  *
  * @param work the year
  * @param hour of the year
@@ -137,21 +127,21 @@ export function stepStore(work: YearWork, hour: number, from: number): number {
   const mode = modeOf(work, seen, hour, Math.floor(from / steps[0]!));
   const given = { seen, mode, hour };
   const fixed = setting.shortSteps === true || setting.schedule !== undefined;
-  const long = mode === 0 && (seen.allowed === "nothing" || !setting.fan || isDark(work, hour));
-  const allowed = fixed ? SHORT_ONLY : long ? ANY : RUNNING;
+  const short = steps[0]!;
+  const most = mode === 0 ? Math.max(...steps) : short;
   if (from === 0) work.untilSwitch = 0;
   const left = work.untilSwitch > 0 ? work.untilSwitch : HOUR - from;
-  let attempt = tryStep(work, given, longestIn(steps, allowed, left));
+  const longest = (time: number, limit: number) => longestStep(steps, from, time, limit);
+  let attempt = tryStep(work, given, fixed ? 0 : longest(left, most));
   if (!fixed && setting.fan && work.untilSwitch <= 0) {
     let time = switchTime(work, attempt, hour);
-    if (time !== null && attempt.step === LONG) {
-      attempt = tryStep(work, given, longestIn(steps, RUNNING, left));
+    if (time !== null && steps[attempt.step]! > short) {
+      attempt = tryStep(work, given, longest(left, short));
       time = switchTime(work, attempt, hour);
     }
     if (time !== null) {
-      const fine = steps[FINE] ?? steps[SHORT]!;
-      work.untilSwitch = Math.ceil(time / fine) * fine;
-      const sooner = longestIn(steps, RUNNING, work.untilSwitch);
+      work.untilSwitch = Math.ceil(time / work.finest) * work.finest;
+      const sooner = longest(work.untilSwitch, short);
       if (sooner !== attempt.step) attempt = tryStep(work, given, sooner);
     }
   }

@@ -34,6 +34,8 @@ export interface YearWork {
   /** W/m of soil by lane and tube */
   readonly laneHeat: Float64Array;
   readonly partsPerHour: number;
+  /** s, shortest step of the engine, to which a switch of the fan is placed */
+  readonly finest: number;
   /** s to the moment for which a switch of the fan was foreseen; 0 or less where none is ahead */
   untilSwitch: number;
 }
@@ -64,6 +66,7 @@ export function yearWork(
     driving: byLane(),
     laneHeat: new Float64Array(engine.lanes * site.field.tubes),
     partsPerHour: Math.round(HOUR / engine.steps[0]!),
+    finest: Math.min(...engine.steps),
     untilSwitch: 0,
   };
 }

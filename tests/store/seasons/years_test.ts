@@ -86,7 +86,7 @@ Deno.test("the reduced year follows the full model on one fan schedule, in a cli
   const outlets = [reduced(), full, reduced()].map((engine, k) => {
     const seen: number[] = [];
     let hour = -1;
-    let part = 0;
+    let from = 0;
     const ledger = runYear(
       {
         ...setting,
@@ -101,9 +101,11 @@ Deno.test("the reduced year follows the full model on one fan schedule, in a cli
       },
       startState(site, engine, initialHouseState(otherHouse)),
       (report) => {
-        part = report.hour === hour ? part + 1 : 0;
+        if (report.hour !== hour) from = 0;
         hour = report.hour;
-        if (k === 0 && report.step === 0) schedule[36 * hour + part] = report.mode;
+        const first = 36 * hour + from / 100;
+        from += report.seconds;
+        if (k === 0) schedule.fill(report.mode, first, 36 * hour + from / 100);
         if (report.mode !== 0) seen.push(report.outlet);
       },
     );
