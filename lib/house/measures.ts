@@ -10,7 +10,7 @@ import { layerResistance, WALL_FILMS } from "./skin/walls.ts";
 
 /** How much of a measure is built. */
 export interface MeasureWork {
-  /** amount in `unit` */
+  /** m², m or a number of pieces */
   readonly amount: number;
   /** unit of the amount */
   readonly unit: "m²" | "m" | "pieces";

@@ -1,4 +1,4 @@
-// Source: daily record of Clemson, South Carolina, 1930 to 2020 (open data, OPEN_DATA/daily)
+// Source: daily record of 89 winters at Clemson, open data (OPEN_DATA/daily)
 import { assert, assertAlmostEquals } from "@std/assert";
 import { deviation, mean, min, rollup } from "d3-array";
 import Papa from "papaparse";

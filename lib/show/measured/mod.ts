@@ -10,6 +10,7 @@ export {
   type HalfScores,
   type HeldOut,
   type LogCheck,
+  type LogForm,
   type LogHalves,
   type LogMean,
   type LogMeans,

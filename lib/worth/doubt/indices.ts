@@ -37,7 +37,7 @@ export interface SensitivityIndex {
 /**
  * Points for first-order and total indices: (2 + inputs) times the count.
  *
- * Source: Saltelli et al. 2010, from memory.
+ * Source: Saltelli et al. 2010 [saltelli-2010], from memory.
  *
  * @param count number of rows of each sample
  * @param inputs number of inputs
@@ -63,7 +63,8 @@ export function sensitivityPoints(count: number, inputs: number, seed: number): 
  * S = mean(f_B (f_AB − f_A))/V, S_T = mean((f_A − f_AB)²)/(2V), V the variance of f_A and f_B together,
  * f less its mean
  *
- * Source: Saltelli et al. 2010 for the first order, Jansen 1999 for the total, from memory.
+ * Source: Saltelli et al. 2010 [saltelli-2010] for the first order, Jansen 1999 [jansen-1999] for the
+ * total, from memory.
  *
  * @param values of one figure at all points
  * @returns by input; 0 for a figure that does not vary

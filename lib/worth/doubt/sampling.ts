@@ -20,7 +20,7 @@ export type InputRange =
 /**
  * Latin hypercube: in each column every one of `count` equal slices of 0 to 1 is hit once.
  *
- * Source: McKay, Beckman & Conover 1979, from memory.
+ * Source: McKay, Beckman & Conover 1979 [mckay-1979], from memory.
  *
  * @param count number of points
  * @param columns number of inputs

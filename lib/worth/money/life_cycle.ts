@@ -60,15 +60,15 @@ export interface ValueFactors {
 
 /** Present values of a plan, in the currency of the prices. */
 export interface LifeCycleCost {
-  /** paid today */
+  /** money paid today */
   readonly initial: number;
-  /** of all replacements */
+  /** money of all replacements */
   readonly replacements: number;
   /** of what is left at the end, counted against the cost */
   readonly residual: number;
-  /** of each yearly amount, in the order of the plan */
+  /** money of each yearly amount, in the order of the plan */
   readonly yearly: readonly number[];
-  /** all together */
+  /** money of all together */
   readonly total: number;
 }
 

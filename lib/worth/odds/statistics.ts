@@ -63,7 +63,7 @@ function bandRanks(count: number, share: number): [low: number, high: number] {
 /**
  * Share of winters in which something happens, with its band of 95 %.
  *
- * Source: Wilson 1927, from memory.
+ * Source: Wilson 1927 [wilson-1927], from memory.
  *
  * @param happened number of winters in which it did
  * @param count number of winters
@@ -140,7 +140,7 @@ export function pairedDifference(
  *
  * K = −(√6/π)(γ + ln ln(T/(T − 1)))
  *
- * Source: Chow 1951, from memory. Winter minima of house and air are bounded, so it overshoots theirs;
+ * Source: Chow 1951 [chow-1951], from memory. Winter minima of house and air are bounded, so it overshoots theirs;
  * it is here to compare with published tables, and rare values come from {@link rareValue}.
  *
  * @param period T, number of winters, above 1
@@ -157,7 +157,7 @@ export function gumbelFactor(period: number): number {
  *
  * z = μ + (σ/ξ)((−ln(1 − 1/T))^−ξ − 1); μ − σ ln(−ln(1 − 1/T)) for ξ = 0
  *
- * Source: Coles 2001, eq. 3.4, from memory.
+ * Source: Coles 2001 [coles-2001], eq. 3.4, from memory.
  *
  * @param fit location and scale in one unit, shape as a plain number
  * @param period T, number of winters, above 1

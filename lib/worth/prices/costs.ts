@@ -9,9 +9,9 @@ import { findPrice, type PriceList } from "./price_list.ts";
 
 /** A quantity with its price; money in the currency of the list. */
 export interface CostRow extends MaterialQuantity {
-  /** for one unit; null where the list has none */
+  /** money for one unit; null where the list has none */
   readonly price: number | null;
-  /** price × amount to order; null where there is no price */
+  /** money: price × amount to order; null where there is no price */
   readonly cost: number | null;
   /** years until it is bought again; null where it lasts */
   readonly life: number | null;

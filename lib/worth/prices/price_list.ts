@@ -19,7 +19,7 @@ export interface Price {
   readonly date: string;
   /** where the price comes from */
   readonly source: string;
-  /** where it stands */
+  /** line of the file where it stands */
   readonly line: number;
 }
 

@@ -1,4 +1,4 @@
-// Source: Ishigami & Homma 1990, closed-form indices (from memory); SciPy on the same points
+// Source: Ishigami & Homma 1990 [ishigami-1990], closed-form indices (from memory); SciPy on the same points
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import fc from "fast-check";
 import { mean, variance } from "d3-array";
