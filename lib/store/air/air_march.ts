@@ -28,7 +28,10 @@ export interface MarchOutput {
   readonly heat: Float64Array;
   /** W/m of it that is latent */
   readonly latentHeat: Float64Array;
-  /** W/(m K) by slice and tube: latent heat over wall temperature less dew point, 0 where dry */
+  /**
+   * W/(m K) by slice and tube: latent heat over wall temperature less dew point, 0 where dry; not
+   * worked out in a march that is asked for its slopes
+   */
   readonly latentSlope: Float64Array;
   /** W: Σ ṁc (T_out − T_in) of all modelled tubes: heat to the air, W */
   toAir: number;
@@ -165,6 +168,12 @@ function scratchOf(field: TubeField): Scratch {
   return scratch;
 }
 
+/** W/(m K): latent heat for each kelvin that the wall lies above the dew point. */
+function secant(table: SaturationTable, wall: number, ratio: number, latent: number): number {
+  const above = wall - dewPointOf(table, ratio);
+  return Math.abs(above) > 1e-6 ? Math.max(0, -latent / above) : 0;
+}
+
 /** One segment of one tube: heat and latent heat, W/m, and the wall, K above dew point for the slope. */
 function exchange(
   input: MarchInput,
@@ -172,6 +181,7 @@ function exchange(
   scratch: Scratch,
   tube: number,
   k: number,
+  settled: boolean,
 ): void {
   const { field, saturation, coupling, water, seconds } = input;
   const a = field.sensible[tube]!;
@@ -201,8 +211,7 @@ function exchange(
     latent = wetWall(wet, saturation);
     wall = wet.wall;
     scratch.rise[tube] = wet.rise;
-    const above = wall - dewPointOf(saturation, ratio);
-    slope = Math.abs(above) > 1e-6 ? Math.max(0, -latent / above) : 0;
+    if (settled) slope = secant(saturation, wall, ratio, latent);
   }
   const sensible = a * (air - wall);
   output.heat[k] = sensible + latent;
@@ -285,7 +294,7 @@ export function marchAir(
       sliceHeat(coupling, field, scratch.driving, scratch.heat);
     }
     for (let tube = 0; tube < tubes; tube++) {
-      exchange(input, output, scratch, tube, first + tube);
+      exchange(input, output, scratch, tube, first + tube, slopes === null);
     }
     if (slopes === null) continue;
     for (let tube = 0; tube < tubes; tube++) {
