@@ -1,9 +1,13 @@
-/** Speed of the soil engines: hours of sixteen slices; compare within one run only. */
+/** Speed of the soil engines: hours of sixteen slices, years of nine; compare within one run only. */
 import { adiEngine, uniformState } from "../../lib/store/solver/full/engine.ts";
 import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
 import { reducedState } from "../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../lib/store/solver/reduced/reduction.ts";
 import { freezingZones } from "../../lib/store/ground/zones.ts";
+import { houseModel, withHeater } from "../../lib/house/mod.ts";
+import { settledYear } from "../../lib/store/seasons/settled_year.ts";
+import { soilModel } from "../../lib/store/seasons/soil_model.ts";
+import { standInRequest } from "../store/stand_in.ts";
 import { benchSite, runHours, siteOf, SLICES } from "./store_case.ts";
 
 const site = benchSite();
@@ -40,3 +44,19 @@ for (const tubes of [10, 40, 100, 200, 400]) {
     timer.end();
   });
 }
+
+const request = standInRequest({ store: { slices: 9 } });
+const house = withHeater(houseModel(request.houseInputs, request.climate), 0);
+const model = soilModel(request, house);
+
+Deno.bench(
+  "settled year of nine slices, freezing, three years run",
+  { group: "store year" },
+  () => {
+    settledYear({ request, model, house, fan: true });
+  },
+);
+
+Deno.bench("the same with the fan never on", { group: "store year" }, () => {
+  settledYear({ request, model, house, fan: false });
+});
