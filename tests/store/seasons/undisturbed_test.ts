@@ -10,7 +10,10 @@ Deno.test("far from the house the store's soil is the undisturbed ground, in eve
   // Property: limit: 12 m beside a house without fan the year that repeats is the annual wave of the
   // ground. A strip 6 m wide and 10 K warmer still adds 10 K·(angle it is seen under)/π, twice with the mirror at
   // the mesh's end: 0.5 K at 2.5 m (0.52 K claimed); deeper more, so only the ground above is compared
-  const request = standInRequest({ store: { slices: 1 } });
+  const request = standInRequest({
+    store: { slices: 1 },
+    soil: { frozenConductivity: "as unfrozen" },
+  });
   const house = withHeater(houseModel(request.houseInputs, request.climate), 0);
   const model = soilModel(request, house);
   const engine = freshEngine(model);

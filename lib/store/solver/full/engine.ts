@@ -34,6 +34,9 @@ class FullModel extends CellField implements SoilEngine {
   /** W/m of the last step, lane·tubes + tube, and degC that drove the floor, by lane */
   readonly #lastHeat: Float64Array;
   readonly #lastDriving: Float64Array;
+  /** the field as the step began, and whether it is still that: a step may be tried more than once */
+  readonly #start: Float64Array;
+  #tried = false;
   /** W/m by lane that floor and outdoor surface give for the potential's lead */
   readonly #floorLead: Float64Array;
   readonly #outdoorMore: Float64Array;
@@ -58,6 +61,7 @@ class FullModel extends CellField implements SoilEngine {
     this.#deep = byLane();
     this.#lastHeat = new Float64Array(lanes * this.tubes);
     this.#lastDriving = byLane();
+    this.#start = new Float64Array(this.field.length);
     this.#floorLead = byLane();
     this.#outdoorMore = byLane();
     this.tubeResponse = this.#plans.map((plan) => plan.tubeResponse);
@@ -96,6 +100,9 @@ class FullModel extends CellField implements SoilEngine {
   predict(step: number, outdoor: Float64Array, deep: Float64Array, running: boolean): void {
     const plan = this.#plans[step]!;
     const before = this.before;
+    if (this.#tried) this.field.set(this.#start);
+    else this.#start.set(this.field);
+    this.#tried = true;
     this.#placeOutside(outdoor, deep);
     this.latent?.begin(this.field);
     for (let group = 0; group < this.groups; group++) {
@@ -165,6 +172,7 @@ class FullModel extends CellField implements SoilEngine {
     running: boolean,
   ): void {
     const plan = this.#plans[step]!;
+    this.#tried = false;
     const heated = running && tubeHeat.some((heat) => heat !== 0);
     const reach = heated ? plan.all : plan.floor;
     for (let group = 0; group < this.groups; group++) {
@@ -200,6 +208,11 @@ class FullModel extends CellField implements SoilEngine {
       this.outdoorHeat[lane]! -= 0.5 * before.outdoor[lane]!;
       this.deepHeat[lane]! -= 0.5 * before.deep[lane]!;
     }
+  }
+
+  override load(state: Float64Array): void {
+    this.#tried = false;
+    super.load(state);
   }
 }
 
