@@ -107,12 +107,15 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
   const output = new Subscriber({ linger: 0 });
   const complaints = collectText(child.stderr);
   let ended = false;
+  let closing = false;
   const end = child.status.then(() => ended = true);
   const close = async (): Promise<void> => {
     options.signal?.removeEventListener("abort", kill);
     kill();
     await end;
     await complaints.done;
+    closing = true;
+    await Promise.all(listeners); // a socket that is read while it closes can take the process down
     shell.close();
     output.close();
     await Deno.remove(file).catch(() => {});
@@ -129,8 +132,12 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
   output.connect(`${where}:${connection.iopub_port}`);
   output.subscribe();
   shell.connect(`${where}:${connection.shell_port}`);
-  listen(output, connection.key, inbox, (message) => inbox.messages.push(message));
-  listen(shell, connection.key, inbox, (reply) => replies.get(reply.parent.msg_id ?? "")?.(reply));
+  const listenTo = (socket: Dealer | Subscriber, take: (message: WireMessage) => void) =>
+    listen({ socket, key: connection.key, inbox, take, until: () => closing });
+  const listeners = [
+    listenTo(output, (message) => inbox.messages.push(message)),
+    listenTo(shell, (reply) => replies.get(reply.parent.msg_id ?? "")?.(reply)),
+  ];
 
   const request = async (type: string, content: Record<string, unknown>) => {
     const message = newRequest(type, content, session);
@@ -213,14 +220,18 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
   }
 }
 
-/** Reads a socket until it is closed. */
-async function listen(
-  socket: Dealer | Subscriber,
-  key: string,
-  inbox: Inbox,
-  take: (message: WireMessage) => void,
-): Promise<void> {
-  while (!socket.closed) {
+/** A socket, and what becomes of what it brings. */
+interface Listening {
+  readonly socket: Dealer | Subscriber;
+  readonly key: string;
+  readonly inbox: Inbox;
+  readonly take: (message: WireMessage) => void;
+  readonly until: () => boolean;
+}
+
+/** Reads a socket until it is to be closed. */
+async function listen({ socket, key, inbox, take, until }: Listening): Promise<void> {
+  while (!until()) {
     if (!socket.readable) {
       await pause(LOOK_AGAIN);
       continue;
