@@ -74,19 +74,24 @@ export function baselineYears(
  */
 export function baselineRequest(request: StoreRequest): StoreRequest {
   const { inputs, houseInputs, tubesInputs: { direction }, tubes } = request;
+  // a plate collector wants a flow that fits it, although the fan that would draw it never runs
+  const airFlow = inputs.collector === undefined ? 1 : USUAL_SUCTION * inputs.collector.area;
   return {
     ...request,
     inputs: { ...inputs, ...AT_REST },
-    tubesInputs: { direction, airFlow: 1 },
+    tubesInputs: { direction, airFlow },
     tubes: {
       ...tubes,
       length: direction === "along" ? houseInputs.length : houseInputs.width,
       filmCoefficient: 1,
     },
     headers: { shares: request.headers.shares.map(() => 1) },
-    fan: { airFlow: 1, power: 0, density: 1 },
+    fan: { airFlow, power: 0, density: 1 },
   };
 }
+
+/** m/s towards a plate collector, in the middle of what its relation was measured at. */
+const USUAL_SUCTION = 0.05;
 
 /** Controls of a fan that is always off, and one slice without first years. */
 const AT_REST: Omit<

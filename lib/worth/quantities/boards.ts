@@ -1,5 +1,6 @@
 /** Quantities of insulation boards, from the geometry. @module */
 import { fieldGeometry } from "../../headers/mod.ts";
+import { showNumber } from "../../units/mod.ts";
 import type { MaterialQuantity, TakeOffInputs } from "./types.ts";
 import { withWaste } from "./waste.ts";
 
@@ -11,12 +12,12 @@ export function edgeBoardRows(inputs: TakeOffInputs): MaterialQuantity[] {
   return [{
     id: "edge-board",
     part: "house",
-    item: `edge insulation, ${house.edgeInsulation.toFixed(2)} m² K/W`,
+    item: `edge insulation, ${showNumber(house.edgeInsulation, 2)} m² K/W`,
     amount: board,
     unit: "m²",
     order: withWaste(board, "insulation waste"),
     basis: `${2 * (house.length + house.width)} m around the house × ${
-      house.edgeInsulationDepth.toFixed(2)
+      showNumber(house.edgeInsulationDepth, 2)
     } m`,
   }];
 }
@@ -29,7 +30,7 @@ export function flatBoardRows(inputs: TakeOffInputs): MaterialQuantity[] {
   return [{
     id: "flat-board",
     part: "pit",
-    item: `flat board, ${inputs.flatBoard.toFixed(2)} m² K/W`,
+    item: `flat board, ${showNumber(inputs.flatBoard, 2)} m² K/W`,
     amount: area,
     unit: "m²",
     order: withWaste(area, "insulation waste"),

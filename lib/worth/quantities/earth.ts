@@ -1,6 +1,7 @@
 /** Quantities of the pit, from the geometry. @module */
 import { sum } from "d3-array";
 import { fieldGeometry, headerLength } from "../../headers/mod.ts";
+import { showNumber } from "../../units/mod.ts";
 import { allowance, pitVolume } from "../../tubes/mod.ts";
 import type { MaterialQuantity, TakeOffInputs } from "./types.ts";
 import { withWaste } from "./waste.ts";
@@ -24,8 +25,8 @@ export function earthRows(inputs: TakeOffInputs): MaterialQuantity[] {
       amount: bank,
       unit: "m³ bank",
       order: bank * allowance("swell"),
-      basis: `${pit.length.toFixed(2)} × ${pit.width.toFixed(2)} × ${
-        pit.depth.toFixed(2)
+      basis: `${showNumber(pit.length, 2)} × ${showNumber(pit.width, 2)} × ${
+        showNumber(pit.depth, 2)
       } m (mean depth) ${
         pit.batter === 0
           ? "with vertical sides; sloped or shored sides need more"
@@ -57,7 +58,8 @@ export function earthRows(inputs: TakeOffInputs): MaterialQuantity[] {
       amount: bank / allowance("bank volume dug in a day"),
       unit: "days",
       order: Math.ceil(2 * bank / allowance("bank volume dug in a day")) / 2,
-      basis: `${bank.toFixed(1)} m³ dug at ${allowance("bank volume dug in a day")} m³ a day; ` +
+      basis:
+        `${showNumber(bank, 1)} m³ dug at ${allowance("bank volume dug in a day")} m³ a day; ` +
         "half days; the backfill is counted with it",
     },
     ...separationRows(inputs),

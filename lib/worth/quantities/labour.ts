@@ -1,6 +1,7 @@
 /** Hours of work, from the quantities. @module */
 import { sum } from "d3-array";
 import { allowance } from "../../tubes/mod.ts";
+import { showNumber } from "../../units/mod.ts";
 import type { MaterialQuantity } from "./types.ts";
 
 /** Hours by hand for each unit of a quantity, all common practice, no source. */
@@ -32,6 +33,6 @@ export function labourRow(rows: readonly MaterialQuantity[]): MaterialQuantity {
     amount: hours,
     unit: "h",
     order: Math.ceil(hours),
-    basis: parts.map(({ label, hours: of }) => `${label} ${of.toFixed(0)} h`).join(", "),
+    basis: parts.map(({ label, hours: of }) => `${label} ${showNumber(of, 0)} h`).join(", "),
   };
 }

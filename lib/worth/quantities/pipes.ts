@@ -1,6 +1,7 @@
 /** Quantities of tubes, headers and risers, from the geometry. @module */
 import { mean, rollup, sum } from "d3-array";
 import { fieldGeometry, headerLength, holeDiameter } from "../../headers/mod.ts";
+import { showNumber } from "../../units/mod.ts";
 import { allowance } from "../../tubes/mod.ts";
 import { coilCuts } from "./coils.ts";
 import type { MaterialQuantity, TakeOffInputs } from "./types.ts";
@@ -31,7 +32,9 @@ export function pipeRows(inputs: TakeOffInputs): MaterialQuantity[] {
       amount: length,
       unit: "m",
       order: withWaste(length, "header waste"),
-      basis: `${pairs} × first to last hole plus ${field.headers[0]!.end.toFixed(3)} m at each end`,
+      basis: `${pairs} × first to last hole plus ${
+        showNumber(field.headers[0]!.end, 3)
+      } m at each end`,
     },
     {
       id: "header-pipe",
@@ -49,7 +52,7 @@ export function pipeRows(inputs: TakeOffInputs): MaterialQuantity[] {
       amount: ends,
       unit: "pieces",
       order: ends,
-      basis: `diameter ${hole.toFixed(3)} m, one at each tube end`,
+      basis: `diameter ${showNumber(hole, 3)} m, one at each tube end`,
     },
     {
       id: "tube-connector",
@@ -106,7 +109,7 @@ function bendRows(inputs: TakeOffInputs): MaterialQuantity[] {
   const { positions } = inputs.tubes;
   const bends = fieldGeometry(inputs).headers.flatMap(({ members, rows }) =>
     rows.filter(({ bend }) => bend > 0).map(({ bend, depth }) => ({
-      angle: bend.toFixed(0),
+      angle: showNumber(bend, 0),
       tubes: members.filter((tube) => positions[tube]!.depth === depth).length,
     }))
   );
@@ -132,7 +135,7 @@ function tubeRow({ tubes, coilLength }: TakeOffInputs): MaterialQuantity {
     amount: totalLength,
     unit: "m",
   } as const;
-  const laid = `${count} × ${length.toFixed(2)} m`;
+  const laid = `${count} × ${showNumber(length, 2)} m`;
   if (coilLength === null) {
     return { ...row, order: withWaste(totalLength, "tube waste"), basis: laid };
   }
@@ -140,6 +143,6 @@ function tubeRow({ tubes, coilLength }: TakeOffInputs): MaterialQuantity {
   return {
     ...row,
     order: cuts.coils * coilLength,
-    basis: `${laid}: ${cuts.coils} coils of ${coilLength.toFixed(1)} m, ${cuts.words}`,
+    basis: `${laid}: ${cuts.coils} coils of ${showNumber(coilLength, 1)} m, ${cuts.words}`,
   };
 }

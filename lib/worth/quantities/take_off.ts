@@ -4,6 +4,7 @@
  * @module
  */
 import Papa from "papaparse";
+import { roundTo } from "../../basics/mod.ts";
 import { edgeBoardRows, flatBoardRows } from "./boards.ts";
 import { earthRows } from "./earth.ts";
 import { equipmentRows } from "./equipment.ts";
@@ -26,8 +27,8 @@ export function quantityTakeOff(inputs: TakeOffInputs): MaterialQuantity[] {
 export function quantitiesCsv(rows: readonly MaterialQuantity[]): string {
   const table = rows.map((row) => ({
     item: row.item,
-    "net amount": row.amount.toFixed(2),
-    "to order": row.order.toFixed(2),
+    "net amount": roundTo(row.amount, 0.01),
+    "to order": roundTo(row.order, 0.01),
     unit: row.unit,
     basis: row.basis,
   }));

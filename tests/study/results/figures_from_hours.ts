@@ -41,12 +41,12 @@ const VAPOUR_HEAT = 2.45e6 / 3.6e6;
 const ROUNDING = 5 * Math.sqrt(8760) * 0.29 / 1000;
 
 /** First date from 1 July on with an hour below freezing, as results.json writes it; null for none. */
-export function firstFreeze(hours: Hours, head: string): string | null {
+export function firstFreeze(hours: Hours, head: string, rounded = false): string | null {
   const air = hours.column(head);
   const start = hours.times.indexOf("2001-07-01T00:00");
   for (let count = 0; count < air.length; count++) {
     const hour = (start + count) % air.length;
-    if (air[hour]! >= 0) continue;
+    if (rounded ? air[hour]! > 0 : air[hour]! >= 0) continue;
     const date = hours.times[hour]!.slice(0, 10);
     return hour < start ? date.replace("2001", "2002") : date;
   }

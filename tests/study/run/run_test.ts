@@ -190,7 +190,9 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
         "house.firstFreezeNoStore": "house temperature without store (degC)",
       };
       for (const [key, head] of Object.entries(freezes)) {
-        assertEquals(figures[key]!.value, firstFreeze(readHours(text), head), key);
+        // an hour that rounding brought to 0 may be on either side
+        const dates = [false, true].map((rounded) => firstFreeze(readHours(text), head, rounded));
+        assert(dates.includes(figures[key]!.value as string | null), `${key}: ${dates}`);
       }
     });
 

@@ -1,4 +1,5 @@
 /** The slice reduced to a few dozen states that see and answer like the full mesh. @module */
+import { showPower } from "../../../units/mod.ts";
 import type { ConductionOperator } from "../../ground/operator.ts";
 import type { FreezingZone } from "../../ground/zones.ts";
 import { assembleSlice } from "./assembly.ts";
@@ -30,9 +31,9 @@ function requireLeak(operator: ConductionOperator, leak: number): void {
   if (leak > SLOWEST_COOLING * held) return;
   throw new RangeError(
     `the slice of soil is sealed: expected a floor, a surface outside or a lower end that lets more than ${
-      (SLOWEST_COOLING * held).toPrecision(1)
+      showPower(SLOWEST_COOLING * held)
     } W/K through for each metre, found ${
-      leak.toPrecision(3)
+      showPower(leak)
     } W/K; let heat pass the floor or the ground outside`,
   );
 }
