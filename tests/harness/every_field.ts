@@ -91,10 +91,13 @@ const OTHER: Readonly<Record<string, string>> = {
   "store.chargeSeason": "15 Aug to 30 Apr",
   "store.collector.place": "inside",
   "store.collector.cover": "double-glass",
+  "worth.fuel": "wood",
+  "worth.labour": "own",
 };
 
 /** Keys that only name a file, or a part whose own keys are changed one by one. */
 const NOT_VALUES = [
+  "worth.prices",
   "climate.file",
   "climate.columns",
   "climate.normals",

@@ -13,26 +13,30 @@ const BY_HAND: Readonly<Record<string, string>> = {
   "place.latitude": "climate soil house store",
   "place.horizon.elevation": "house store",
   "soil.moisture": "soil house store",
-  "house.glazing": "house store",
-  "house.footingDepth": "headers",
-  "house.heaterPower": "house",
-  "tubes.slope": "tubes headers",
-  "tubes.depth": "soil tubes headers store",
-  "tubes.spacing": "tubes headers fan store",
-  "tubes.length": "tubes headers fan store",
-  "headers.diameter": "headers fan store",
+  "house.glazing": "house store worth",
+  "house.footingDepth": "headers worth",
+  "house.heaterPower": "house worth",
+  "tubes.slope": "tubes headers worth",
+  "tubes.depth": "soil tubes headers store worth",
+  "tubes.spacing": "tubes headers fan store worth",
+  "tubes.length": "tubes headers fan store worth",
+  "headers.diameter": "headers fan store worth",
   "fan.note": "",
   "fan.filterDirty": "fan",
   "store.chargeStart": "store",
   "store.collector.area": "store",
+  "worth.years": "worth",
 };
 
 /** Keys that change no sum: names, remarks, and the mending of a year in which nothing is shifted. */
 const FRAME = ["place.name", "climate.mendShift", "fan.note"];
 
+/** Measures on the house, which the worth chapter asks for: none, so that no year is run for them. */
+const NO_MEASURES: AnyComputation = { after: [], takes: () => null, compute: () => [] };
+
 /**
- * The chapters, counted; house and store, which take seconds, give the base's results, the house with
- * the geometry of its inputs.
+ * The chapters, counted; house and store, which take seconds, give the base's results, the store
+ * without its hours so that the cache holds all of them, the house with the geometry of its inputs.
  */
 function counted(base: ChapterResults, computed: string[]): ReadonlyMap<string, AnyComputation> {
   const short: Readonly<Record<string, (taken: never) => unknown>> = {
@@ -40,20 +44,21 @@ function counted(base: ChapterResults, computed: string[]): ReadonlyMap<string, 
       ...base.house,
       geometry: houseGeometry(inputs),
     }),
-    store: () => base.store,
+    store: () => ({ ...base.store, year: null, noFan: null, backupYear: null, sections: null }),
   };
-  return new Map(CHAPTERS.map((one: AnyChapter): [string, AnyComputation] => [one.name, {
+  const chapters = CHAPTERS.map((one: AnyChapter): [string, AnyComputation] => [one.name, {
     after: one.after,
     takes: one.takes as AnyComputation["takes"],
     compute: ((taken: never) => {
       computed.push(one.name);
       return (short[one.name] ?? one.compute as (taken: never) => unknown)(taken);
     }) as AnyComputation["compute"],
-  }]));
+  }]);
+  return new Map([...chapters, ["ranking", NO_MEASURES]]);
 }
 
 async function takenBy(run: StudyRun): Promise<ReadonlyMap<string, unknown>> {
-  const results = await run.results();
+  const results = { ...await run.results(), ranking: [] };
   return new Map(
     CHAPTERS.map(({ name, takes }) => [name, takes(run.study as never, results as never)]),
   );
