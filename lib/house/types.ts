@@ -7,7 +7,7 @@ import type { LossPart } from "./skin/losses.ts";
 
 export type { CurtainInputs, DullDays, GlazingSnow, HouseInputs, HouseShape } from "./fields.ts";
 export type { Monthly } from "../basics/fields.ts";
-export type { HouseBoundary, HouseStep } from "./air/boundary.ts";
+export type { HouseBoundary, HouseMean, HouseStep, TubesAnswer } from "./air/boundary.ts";
 export type { HouseModel, MassStore } from "./air/house_model.ts";
 export type { HouseFlows, HouseState } from "./air/state.ts";
 export type { HouseGeometry, SkinPart } from "./skin/types.ts";

@@ -1,5 +1,6 @@
 /** The benchmark's slice, tubes and inputs: dry air, sixteen slices, hourly steps. */
-import { marchAir, marchOutput } from "../../lib/store/air/air_march.ts";
+import { marchAir } from "../../lib/store/air/air_march.ts";
+import { marchOutput } from "../../lib/store/air/march_buffers.ts";
 import { tubeCouplings } from "../../lib/store/air/coupling.ts";
 import type { SoilEngine } from "../../lib/store/solver/engine.ts";
 import { type StoreSite, storeSite } from "../../lib/store/site.ts";

@@ -1,5 +1,6 @@
 import { assert, assertAlmostEquals, assertLess } from "@std/assert";
-import { marchAir, marchOutput } from "../../lib/store/air/air_march.ts";
+import { marchAir } from "../../lib/store/air/air_march.ts";
+import { marchOutput } from "../../lib/store/air/march_buffers.ts";
 import { tubeCouplings } from "../../lib/store/air/coupling.ts";
 import { saturationTable } from "../../lib/store/air/saturation.ts";
 import { tubeField } from "../../lib/store/air/tube_field.ts";

@@ -1,6 +1,7 @@
 /** One buried pipe run with the store's own stepper and tube coupling, dry air. */
 import { adiEngine } from "../../lib/store/solver/full/engine.ts";
-import { marchAir, marchOutput } from "../../lib/store/air/air_march.ts";
+import { marchAir } from "../../lib/store/air/air_march.ts";
+import { marchOutput } from "../../lib/store/air/march_buffers.ts";
 import { type TubeCoupling, tubeCouplings } from "../../lib/store/air/coupling.ts";
 import type { SoilEngine } from "../../lib/store/solver/engine.ts";
 import {

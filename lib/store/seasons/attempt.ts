@@ -1,6 +1,7 @@
 /** Tubes and house over a step that is tried: nothing is booked and nothing moves. @module */
 import type { HouseStep } from "../../house/types.ts";
-import { marchAir, type MarchInput } from "../air/air_march.ts";
+import { marchAir } from "../air/air_march.ts";
+import { type MarchInput } from "../air/march_buffers.ts";
 import type { FlowAir } from "../air/flow_air.ts";
 import type { FanMode } from "../control.ts";
 import type { IntakeSight } from "./sight.ts";

@@ -1,7 +1,12 @@
 /** What the steps of a year share, made once. @module */
 import { HOUR } from "../../basics/mod.ts";
 import type { HouseModel } from "../../house/types.ts";
-import { type MarchOutput, marchOutput, type MarchSlopes, marchSlopes } from "../air/air_march.ts";
+import {
+  type MarchOutput,
+  marchOutput,
+  type MarchSlopes,
+  marchSlopes,
+} from "../air/march_buffers.ts";
 import { type CollectorYear, collectorYear } from "../air/collector_year.ts";
 import { flowAirs } from "../air/flow_air.ts";
 import type { Allowed } from "../control.ts";

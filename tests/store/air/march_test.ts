@@ -1,13 +1,8 @@
 import { assert, assertAlmostEquals, assertEquals, assertLess } from "@std/assert";
 import { HEAT_OF_VAPORISATION } from "../../../lib/air/mod.ts";
 import { marchTube } from "../../../lib/tubes/mod.ts";
-import {
-  bookWater,
-  marchAir,
-  type MarchInput,
-  marchOutput,
-  marchSlopes,
-} from "../../../lib/store/air/air_march.ts";
+import { bookWater, marchAir } from "../../../lib/store/air/air_march.ts";
+import { type MarchInput, marchOutput, marchSlopes } from "../../../lib/store/air/march_buffers.ts";
 import { annulusOperator } from "../../support/annulus.ts";
 import type { TubeCoupling } from "../../../lib/store/air/coupling.ts";
 import { saturatedRatio, saturationTable } from "../../../lib/store/air/saturation.ts";

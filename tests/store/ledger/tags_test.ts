@@ -1,5 +1,6 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
-import { marchAir, marchOutput } from "../../../lib/store/air/air_march.ts";
+import { marchAir } from "../../../lib/store/air/air_march.ts";
+import { marchOutput } from "../../../lib/store/air/march_buffers.ts";
 import { tubeCouplings } from "../../../lib/store/air/coupling.ts";
 import { quarterOf } from "../../../lib/store/ledger/ledger.ts";
 import { type ReducedEngine, reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
