@@ -30,14 +30,7 @@ export function worthFigures(worth: WorthResult): readonly FigureRow[] {
       ),
       doubt?.netSavings ?? null,
     ),
-    figure(
-      "worth.payback",
-      earnings?.simplePayback,
-      "years",
-      earnings !== null && earnings.simplePayback === null
-        ? "simple payback of the store against a heater alone; never within the years looked at"
-        : "simple payback of the store against a heater alone",
-    ),
+    payback(worth),
     withRange(
       figure(
         "worth.costOfHeat",
@@ -67,4 +60,16 @@ function bestMeasure({ alternatives, missing }: WorthResult): FigureRow {
       ? { value: null, unit: "text", label: `${label}: no price for ${missing.join(", ")}` }
       : { value: best.name, unit: "text", label },
   ];
+}
+
+/** The payback; one that never comes says so. */
+function payback({ earnings, missing }: WorthResult): FigureRow {
+  const label = "simple payback of the store against a heater alone";
+  const value = earnings?.simplePayback ?? null;
+  const why = earnings === null
+    ? `: no price for ${missing.join(", ")}`
+    : value === null
+    ? ": never within the years looked at"
+    : "";
+  return ["worth.payback", { value, unit: "years", label: label + why }];
 }
