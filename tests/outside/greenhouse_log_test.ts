@@ -47,7 +47,7 @@ Deno.test({
     for (const { unseen, baseline, parameters } of [halves.forward, halves.backward]) {
       // far better than the mean for temperature, better for humidity
       assert(unseen.temperatureError < 0.55 * baseline.temperatureError);
-      assert(unseen.humidityError < 0.92 * baseline.humidityError);
+      assert(unseen.humidityError < 0.95 * baseline.humidityError);
       // what was fitted stays physical
       assert(parameters.solarShare > 0.1 && parameters.solarShare < 0.8);
       assert(parameters.wetFloor <= 1 && parameters.growth > 0 && parameters.growth < 0.3);
