@@ -95,11 +95,14 @@ Deno.test("a changed key takes nothing stale from the cache", async () => {
   // Property: with the cache of another study at hand the figures are those of a run without one
   const cacheFolder = await Deno.makeTempDir();
   try {
-    await startRun(await openBase(), { cacheFolder }).results();
+    // up to the store: what it is worth asks for the settled years of every measure as well
+    const upToStore = CHAPTERS.map(({ name }) => name).filter((name) => name !== "worth");
+    await startRun(await openBase(), { cacheFolder }).only(upToStore).results();
     for (const key of ["house.leakage", "fan.speed"]) {
       const changed = await openChanged(key);
-      const kept = await startRun(changed, { cacheFolder }).figures();
-      assertEquals(kept, await startRun(changed, { cacheFolder: null }).figures(), key);
+      const kept = await startRun(changed, { cacheFolder }).only(upToStore).figures();
+      const anew = await startRun(changed, { cacheFolder: null }).only(upToStore).figures();
+      assertEquals(kept, anew, key);
     }
   } finally {
     await Deno.remove(cacheFolder, { recursive: true });
