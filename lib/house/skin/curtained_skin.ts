@@ -5,19 +5,7 @@ import type { HouseInputs, HouseModel } from "../types.ts";
 import { curtainSchedule, darkHours } from "./curtain.ts";
 
 /** Series of a house that the curtain changes. */
-export type CurtainedSkin = Pick<
-  HouseModel,
-  | "solarFloor"
-  | "solarCrop"
-  | "solarMass"
-  | "solarAir"
-  | "solarRising"
-  | "solarOutside"
-  | "glazingConductance"
-  | "glazingDriving"
-  | "filmArea"
-  | "filmLongwave"
->;
+export type CurtainedSkin = NonNullable<HouseModel["shut"]>;
 
 /** The skin with the curtain as scheduled, the schedule, and the skin shut in every dark hour. */
 export type ScheduledSkin =
