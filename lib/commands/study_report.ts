@@ -19,6 +19,7 @@ export function studyReport(
     title: heading.title,
     facts: [
       ["Question", heading.question],
+      ...verdictFact(results),
       [
         "Place",
         `${place.name} (${degrees(place.latitude, "N", "S")}, ${
@@ -43,6 +44,14 @@ export function studyReport(
       ["Time of the run", provenance.time],
     ],
   });
+}
+
+/** Dig, not yet or no, before all else; nothing where the chapter was not run. */
+function verdictFact({ figures }: ResultsFile): readonly (readonly [string, string])[] {
+  const verdict = figures["worth.verdict"]?.value;
+  return typeof verdict === "string"
+    ? [["Verdict", `${verdict} (of dig, not yet, no); the reasons stand under "The answer"`]]
+    : [];
 }
 
 function degrees(value: number, positive: string, negative: string): string {
