@@ -14,6 +14,9 @@ import { FANS, findFan } from "./products.ts";
 import { type AirPath, systemPressure } from "./system.ts";
 import type { FanCurve, FanInputs, FanPoint, FanResult } from "./types.ts";
 
+/** Fans that reach less than this share of the design flow are too weak: common practice, no source. */
+export const LEAST_FLOW_RATIO = 0.9;
+
 /** What the fan needs from elsewhere. */
 export interface FanSurroundings {
   /** of the tubes section of the study: m³/s of the design air flow */
@@ -137,7 +140,7 @@ function fanNotices(
   const list: Notice[] = [];
   const warn = (text: string): void => void list.push(notice("warning", "fan", text));
   const percent = (value: number): string => showSi(value, "share");
-  if (result.flowRatio < 0.9) {
+  if (result.flowRatio < LEAST_FLOW_RATIO) {
     warn(
       `The fan moves ${
         percent(result.flowRatio)

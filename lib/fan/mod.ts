@@ -9,7 +9,7 @@ export { FANS, findFan, readFans } from "./products.ts";
 export type { AirPath, PressurePoint } from "./system.ts";
 export { systemPressure } from "./system.ts";
 export type { FanSurroundings } from "./compute.ts";
-export { fanAirPath, fanChapter } from "./compute.ts";
+export { fanAirPath, fanChapter, LEAST_FLOW_RATIO } from "./compute.ts";
 export type { FanCurve, FanInputs, FanPoint, FanResult } from "./types.ts";
 export type { SpeedPoint } from "./control.ts";
 export { fanEnergy, speedForFlow, speedSweep } from "./control.ts";

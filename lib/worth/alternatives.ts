@@ -5,8 +5,8 @@
  */
 import type { RankedMeasure } from "../store/mod.ts";
 import { compareCosts, levelisedCost } from "./money/comparison.ts";
-import { replacementYears } from "./money/life_cycle.ts";
-import { heatOnly, type PlanParts, unusedLife } from "./money/plans.ts";
+import { wearOut } from "./money/life_cycle.ts";
+import { heatOnly, type PlanParts } from "./money/plans.ts";
 import { findPrice, type PriceList } from "./prices/price_list.ts";
 
 /** One way to spend the money; money in the currency of the prices, null where it has no price. */
@@ -35,37 +35,30 @@ export type PricedMeasure = Pick<
   "name" | "change" | "saved" | "coldestHourGain" | "work"
 >;
 
-/** What a measure costs and earns, alone, against a heater alone. */
+/** What a measure costs and earns, alone, against a heater alone; open where it has no price. */
 export function measureAlternative(
-  measure: PricedMeasure,
+  { name, change, saved, coldestHourGain, work }: PricedMeasure,
   demand: number,
-  list: PriceList,
-  parts: PlanParts,
+  list: PriceList | null,
+  parts: PlanParts | null,
 ): Alternative {
-  const { name, change, saved, coldestHourGain, work } = measure;
-  const price = work === null ? null : findPrice(list, `measure:${work.id}`, work.unit);
-  const open = { name, kind: "house", change, saved, coldestHourGain } as const;
-  if (work === null || price === null) {
-    return { ...open, capital: null, costOfHeat: null, netSavings: null };
+  const measure = { name, kind: "house", change, saved, coldestHourGain } as const;
+  const price = work === null || list === null
+    ? null
+    : findPrice(list, `measure:${work.id}`, work.unit);
+  if (work === null || price === null || parts === null) {
+    return { ...measure, capital: null, costOfHeat: null, netSavings: null };
   }
+  const { terms } = parts;
   const capital = price.price * work.amount;
-  const { life } = price;
-  const own = {
-    initial: capital,
-    replacements: life === null ? [] : replacementYears(life, parts.terms.years).map((year) => ({
-      name,
-      year,
-      amount: capital,
-    })),
-    residual: life === null ? 0 : capital * unusedLife(life, parts.terms.years),
-    yearly: [],
-  };
+  const worn = wearOut([{ name, cost: capital, life: price.life }], terms.years);
+  const own = { initial: capital, ...worn, yearly: [] };
   const plan = { ...own, yearly: heatOnly(demand - saved, parts).yearly };
   return {
-    ...open,
+    ...measure,
     capital,
-    costOfHeat: levelisedCost(own, saved, parts.terms),
-    netSavings: compareCosts(plan, heatOnly(demand, parts), parts.terms).netSavings,
+    costOfHeat: levelisedCost(own, saved, terms),
+    netSavings: compareCosts(plan, heatOnly(demand, parts), terms).netSavings,
   };
 }
 

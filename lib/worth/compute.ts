@@ -1,11 +1,5 @@
 /** The worth chapter: what the store costs and earns, and whether to dig. @module */
-import { sum } from "d3-array";
-import {
-  type Alternative,
-  measureAlternative,
-  type PricedMeasure,
-  storeAlternative,
-} from "./alternatives.ts";
+import { type Alternative, measureAlternative, storeAlternative } from "./alternatives.ts";
 import { moneyDoubt } from "./doubt/money_doubt.ts";
 import { storeEarnings, type StoreMoney } from "./earnings.ts";
 import type { PlanParts } from "./money/plans.ts";
@@ -40,7 +34,7 @@ export function worthChapter(request: WorthRequest): WorthResult {
   ];
   const parts = planParts(inputs, prices);
   const money = costs === null || parts === null ? null : storeMoney(request, costs, parts);
-  const earnings = money === null ? null : storeEarnings(money, costs!, inputs.grant);
+  const earnings = money === null ? null : storeEarnings(money, costs!);
   const savedHeat = energy.backupHeatNoFan - energy.backupHeat;
   const bought = savedHeat / inputs.efficiency;
   const alternatives = alternativesOf(request, earnings, parts);
@@ -118,25 +112,9 @@ function alternativesOf(
 ): readonly Alternative[] {
   const saved = energy.backupHeatNoFan - energy.backupHeat;
   const store = storeAlternative({ saved, coldestHourGain }, earnings);
-  const { prices } = inputs;
-  const house = measures.map((measure): Alternative =>
-    prices === null || parts === null
-      ? { ...unpriced(measure), capital: null, costOfHeat: null, netSavings: null }
-      : measureAlternative(measure, energy.backupHeatNoFan, prices, parts)
+  const house = measures.map((measure) =>
+    measureAlternative(measure, energy.backupHeatNoFan, inputs.prices, parts)
   );
   const place = ({ costOfHeat }: Alternative) => costOfHeat ?? Infinity;
   return [store, ...house].toSorted((a, b) => place(a) < place(b) ? -1 : +(place(a) > place(b)));
-}
-
-function unpriced({ name, change, saved, coldestHourGain }: PricedMeasure) {
-  return { name, kind: "house", change, saved, coldestHourGain } as const;
-}
-
-/** Money spent by part of the work, the largest first; the house's own board left out. */
-export function costsByPart({ rows }: Costs): readonly { part: string; cost: number }[] {
-  const parts = [...new Set(rows.map(({ part }) => part))].filter((part) => part !== "house");
-  return parts.map((part) => ({
-    part,
-    cost: sum(rows.filter((row) => row.part === part), ({ cost }) => cost ?? 0),
-  })).toSorted((a, b) => b.cost - a.cost);
 }

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { LEAST_FLOW_RATIO } from "../fan/mod.ts";
 import { showBoth, showSi } from "../units/mod.ts";
 
 /** What is looked at. */
@@ -22,9 +23,7 @@ export interface DesignFacts {
 }
 
 /** A tube that gets less than this share of the mean is starved: common practice, no source. */
-export const LEAST_SHARE_OF_AIR = 0.8;
-/** Fans that reach less than this share of the design flow are short: as the fan chapter warns. */
-export const LEAST_FLOW_RATIO = 0.9;
+const LEAST_SHARE_OF_AIR = 0.8;
 
 /**
  * Names the faults, the gravest first; empty where the design can be built as it is. An unknown

@@ -60,13 +60,13 @@ export function judgeMoney(money: StoreMoney): JudgedMoney {
 }
 
 /** What the store earns, with the balance year by year. */
-export function storeEarnings(money: StoreMoney, costs: Costs, grant: number): StoreEarnings {
+export function storeEarnings(money: StoreMoney, costs: Costs): StoreEarnings {
   const { plan, base, earned, capital, costOfHeat } = judgeMoney(money);
   return {
     ...earned,
     capital,
-    capitalOwnLabour: costs.own === null ? capital : costs.own - grant,
-    capitalHiredLabour: costs.hired === null ? capital : costs.hired - grant,
+    capitalOwnLabour: costs.own === null ? null : costs.own - money.grant,
+    capitalHiredLabour: costs.hired === null ? null : costs.hired - money.grant,
     costOfHeat,
     breakEvenFuel: breakEvenFuel(earned),
     cashFlow: cashFlow(plan, base, money.parts.terms),

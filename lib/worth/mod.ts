@@ -5,9 +5,9 @@ export type { Alternative, PricedMeasure } from "./alternatives.ts";
 export type { Band, DoubtedInput, DoubtShare, MoneyDoubt } from "./doubt/types.ts";
 export { worth } from "./chapter.ts";
 export type { WorthRequest, YearlyEnergy } from "./request.ts";
-export { costsByPart, worthChapter } from "./compute.ts";
+export { worthChapter } from "./compute.ts";
 export type { DesignFacts } from "./design_faults.ts";
-export { designFaults, LEAST_FLOW_RATIO, LEAST_SHARE_OF_AIR } from "./design_faults.ts";
+export { designFaults } from "./design_faults.ts";
 export type {
   RivalMeasure,
   VerdictFacts,

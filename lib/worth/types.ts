@@ -23,10 +23,10 @@ export interface MoneyYear {
 export interface StoreEarnings extends Earnings {
   /** money of the first cost less grants */
   readonly capital: number;
-  /** money, the same with the work by hand done by the owner */
-  readonly capitalOwnLabour: number;
-  /** money, the same with all work hired */
-  readonly capitalHiredLabour: number;
+  /** money, the same with the work by hand done by the owner; null where a price is missing */
+  readonly capitalOwnLabour: number | null;
+  /** money, the same with all work hired; null where a price is missing, as that of the work */
+  readonly capitalHiredLabour: number | null;
   /** money for a kWh of the heat that the store saves, its electricity counted */
   readonly costOfHeat: number | null;
   /** ratio of the fuel's price at which the store just pays to today's; null where none does */

@@ -63,7 +63,8 @@ Deno.test("the owner's own work costs nothing and needs no rate", () => {
   const own = worthChapter(request({ labour: "own" })).earnings!;
   assert(own.capital < hired.capital);
   assertEquals([own.capital, own.capitalHiredLabour], [hired.capitalOwnLabour, hired.capital]);
-  assert(worthChapter(request({ labour: "own", prices: prices(1, "labour") })).earnings !== null);
+  const { earnings } = worthChapter(request({ labour: "own", prices: prices(1, "labour") }));
+  assertEquals([earnings!.capital, earnings!.capitalHiredLabour], [own.capital, null]);
 });
 
 Deno.test("a grant lowers the first cost by as much", () => {

@@ -1,7 +1,13 @@
 /** Tables that help to choose a fan, and the operating point in words. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
-import type { ElevationTrial, FanInputs, FanTrial, SummarisedFan } from "../../fan/mod.ts";
+import {
+  type ElevationTrial,
+  type FanInputs,
+  type FanTrial,
+  LEAST_FLOW_RATIO,
+  type SummarisedFan,
+} from "../../fan/mod.ts";
 import { paragraph, table } from "../kit/table.ts";
 
 /**
@@ -30,7 +36,7 @@ export function choiceTable(trials: readonly FanTrial[], count: number): Display
 function wordsOf({ result, reason }: FanTrial): string {
   if (result === null) return reason;
   if (result.stalled) return "stalls: roars and hunts";
-  if (result.flowRatio < 0.9) return "too weak";
+  if (result.flowRatio < LEAST_FLOW_RATIO) return "too weak";
   if (result.flowRatio > 1.15) return "more air than needed: reduce the speed";
   return "";
 }

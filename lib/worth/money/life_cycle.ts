@@ -127,3 +127,38 @@ export function replacementYears(life: number, years: number): number[] {
   for (let turn = 1; Math.ceil(turn * life) < years; turn++) list.push(Math.ceil(turn * life));
   return list;
 }
+
+/** Something with a life of its own; money in the currency of the prices. */
+export interface WearingPart {
+  /** what is bought */
+  readonly name: string;
+  /** money for one */
+  readonly cost: number;
+  /** years until it is bought again; null where it lasts */
+  readonly life: number | null;
+}
+
+/**
+ * What has to be bought again, and what is left at the end: of the last one bought the rest of its
+ * life, in even parts.
+ *
+ * @param parts what the plan is made of
+ * @param years count of years of the study
+ */
+export function wearOut(
+  parts: readonly WearingPart[],
+  years: number,
+): Pick<CostPlan, "replacements" | "residual"> {
+  const wearing = parts.filter((one): one is WearingPart & { life: number } => one.life !== null);
+  return {
+    replacements: wearing.flatMap(({ name, cost, life }) =>
+      replacementYears(life, years).map((year) => ({ name, year, amount: cost }))
+    ),
+    residual: sum(wearing, ({ cost, life }) => cost * unusedLife(life, years)),
+  };
+}
+
+function unusedLife(life: number, years: number): number {
+  const bought = replacementYears(life, years).at(-1) ?? 0;
+  return Math.max(0, (bought + life - years) / life);
+}

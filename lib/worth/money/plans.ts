@@ -3,15 +3,8 @@
  *
  * @module
  */
-import { sum } from "d3-array";
 import type { CostRow } from "../prices/costs.ts";
-import {
-  type CostPlan,
-  type MoneyTerms,
-  type OneAmount,
-  replacementYears,
-  type YearlyAmount,
-} from "./life_cycle.ts";
+import { type CostPlan, type MoneyTerms, wearOut, type YearlyAmount } from "./life_cycle.ts";
 
 /** Price of energy at the house and how it rises. */
 export interface EnergyPrice {
@@ -60,16 +53,12 @@ export interface StoreSpending {
  */
 export function storePlan(spending: StoreSpending, parts: PlanParts): CostPlan {
   const { terms, electricity } = parts;
-  const wearing = spending.rows.filter(({ part, life, cost }) =>
-    part !== "house" && life !== null && cost !== null
-  ).map(({ item, life, cost }) => ({ item, life: life!, cost: cost! }));
-  const replacements = wearing.flatMap(({ item, life, cost }): OneAmount[] =>
-    replacementYears(life, terms.years).map((year) => ({ name: item, year, amount: cost }))
+  const bought = spending.rows.flatMap(({ part, item, cost, life }) =>
+    part === "house" || cost === null ? [] : [{ name: item, cost, life }]
   );
   return {
     initial: spending.initial,
-    replacements,
-    residual: sum(wearing, ({ life, cost }) => cost * unusedLife(life, terms.years)),
+    ...wearOut(bought, terms.years),
     yearly: [
       fuel(spending.backupHeat, parts),
       {
@@ -80,10 +69,4 @@ export function storePlan(spending: StoreSpending, parts: PlanParts): CostPlan {
       { name: "upkeep", amount: spending.upkeep, escalation: 0 },
     ],
   };
-}
-
-/** Share of the life, years, of the last one bought that is left when the study's years end. */
-export function unusedLife(life: number, years: number): number {
-  const bought = replacementYears(life, years).at(-1) ?? 0;
-  return Math.max(0, (bought + life - years) / life);
 }
