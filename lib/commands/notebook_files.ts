@@ -54,7 +54,7 @@ export function selectNotebooks(files: readonly NotebookFile[], choice: string):
     const range = /^\s*(\d{1,2})\s*(?:-\s*(\d{1,2})\s*)?$/.exec(part);
     if (range === null) {
       throw new InputError(
-        `Cannot read --chapters "${choice}": expected numbers such as 1-7 or 1,3`,
+        `Cannot read --chapters "${choice}": expected numbers such as 1-8 or 1,3`,
       );
     }
     const from = Number(range[1]);

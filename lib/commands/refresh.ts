@@ -22,7 +22,7 @@ const SPEC: CommandSpec = {
     {
       name: "chapters",
       value: "LIST",
-      meaning: "notebooks to refresh, such as 1-7 (default: all)",
+      meaning: "notebooks to refresh, such as 1-8 (default: all)",
     },
   ],
 };

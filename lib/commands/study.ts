@@ -46,7 +46,7 @@ const SPEC: CommandSpec = {
     {
       name: "chapters",
       value: "LIST",
-      meaning: "notebooks to run, such as 1-7 or 0,3, and no more than they need (default: all)",
+      meaning: "notebooks to run, such as 1-8 or 0,3, and no more than they need (default: all)",
     },
     {
       name: "quick",

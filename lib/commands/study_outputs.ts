@@ -7,7 +7,6 @@
 import { join } from "node:path";
 import {
   type ResultsFile,
-  resultsOf,
   type StudyRun,
   writeResults,
   writeTables,
@@ -29,10 +28,10 @@ export async function writeStudyOutputs(
   run: StudyRun,
   { needs, drawings, folder }: OutputsRequest,
 ): Promise<ResultsFile> {
-  await writeResults(run, folder, needs.chapters);
+  const results = await writeResults(run, folder, needs.chapters);
   await writeTables(run, folder, needs.results);
   if (drawings) await writeDrawings(run, folder);
-  return await resultsOf(run, new Date(), needs.chapters);
+  return results;
 }
 
 async function writeDrawings(run: StudyRun, folder: string): Promise<void> {

@@ -24,7 +24,6 @@ export {
 export { blankTexts, countShows } from "./outputs.ts";
 export {
   type CellFailure,
-  type CellProgress,
   type FailureKind,
   type NotebookRun,
   runNotebook,

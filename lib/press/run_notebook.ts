@@ -29,14 +29,6 @@ export interface CellFailure {
   readonly traceback: readonly string[];
 }
 
-/** How far a run has come. */
-export interface CellProgress {
-  /** code cells done */
-  readonly done: number;
-  /** code cells of the notebook */
-  readonly total: number;
-}
-
 /** How to run a notebook. */
 export interface RunOptions {
   /** file the notebook was read from; the kernel runs in its folder */
@@ -47,8 +39,6 @@ export interface RunOptions {
   readonly environment?: Readonly<Record<string, string | undefined>> | undefined;
   /** stops the run and ends the kernel when aborted */
   readonly signal?: AbortSignal | undefined;
-  /** called after each code cell */
-  readonly onProgress?: ((progress: CellProgress) => void) | undefined;
   /** runs in all when the kernel loses an output (default 2) */
   readonly attempts?: number | undefined;
 }
@@ -109,7 +99,6 @@ async function runCells(
   notebook: Notebook,
   options: RunOptions,
 ): Promise<CellFailure | undefined> {
-  const total = notebook.cells.filter((cell) => cell.cell_type === "code").length;
   let done = 0;
   let lastShown = 0;
   for (const [index, cell] of notebook.cells.entries()) {
@@ -139,7 +128,6 @@ async function runCells(
       return { ...where, kind: fault.kind, message: fault.message, traceback };
     }
     done++;
-    options.onProgress?.({ done, total });
   }
   return undefined;
 }

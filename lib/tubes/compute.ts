@@ -14,7 +14,7 @@ import type { TubesInputs, TubesResult } from "./types.ts";
 
 /** What the tubes need from elsewhere. */
 export interface TubesSurroundings {
-  /** of the geometry of the house: m² of floor and m around it */
+  /** floor of the house, m */
   readonly house: FloorSize;
   /** Pa */
   readonly pressure: number;

@@ -4,8 +4,8 @@ import type { StoreResult } from "../../store/types.ts";
 import { showBoth, showSi } from "../../units/mod.ts";
 import type { MarkedLimit } from "../kit/duration.ts";
 
-/** Limits below any weather belong to empty beds. */
-const NO_CROP = -50;
+/** degC: limits below any weather belong to empty beds. */
+export const NO_CROP = -50;
 
 /** The limits of a crop as lines of a picture; none for empty beds. */
 export function cropLimits({ killing, damage }: CropYear): readonly MarkedLimit[] {

@@ -7,9 +7,7 @@ import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, type TimeLine, timePlot } from "../kit/lines.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { paragraph, table } from "../kit/table.ts";
-
-/** Limits below any weather belong to empty beds. */
-const NO_CROP = -50;
+import { NO_CROP } from "./crop_words.ts";
 
 const WAYS: Readonly<Record<CutWay, { readonly words: string; readonly colour: string }>> = {
   "store": { words: "with the store, fan stopped", colour: PALETTE.warm },

@@ -56,12 +56,13 @@ function storeCells(mesh: SliceMesh): ConductionOperator["store"] {
     Array.from(block.cells, (c) => mesh.depths[Math.floor(c / mesh.columns)]!)
   );
   const margin = 0.15;
+  const [left, right] = [Math.min(...x) - margin, Math.max(...x) + margin];
+  const [top, bottom] = [Math.min(...y) - margin, Math.max(...y) + margin];
   const cells: number[] = [];
   for (let c = 0; c < mesh.columns * mesh.rows; c++) {
     const across = mesh.x[c % mesh.columns]!;
     const deep = mesh.depths[Math.floor(c / mesh.columns)]!;
-    const inside = across > Math.min(...x) - margin && across < Math.max(...x) + margin &&
-      deep > Math.min(...y) - margin && deep < Math.max(...y) + margin;
+    const inside = across > left && across < right && deep > top && deep < bottom;
     if (inside && !blocks.has(c)) cells.push(c);
   }
   const area = cells.map((c) =>

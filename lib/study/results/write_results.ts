@@ -90,17 +90,19 @@ async function hoursOf(run: StudyRun): Promise<string> {
  * @param run everything is computed before anything is written
  * @param folder made where it does not exist
  * @param names chapters whose figures are wanted; all unless given
+ * @returns what stands in results.json
  */
 export async function writeResults(
   run: StudyRun,
   folder: string,
   names: readonly ChapterName[] = ALL,
-): Promise<void> {
+): Promise<ResultsFile> {
   const results = await resultsOf(run, new Date(), names);
   const hourly = names.includes("store") ? await hoursOf(run) : undefined;
   await Deno.mkdir(folder, { recursive: true });
   if (hourly !== undefined) await writeWhole(join(folder, "hourly.csv"), hourly);
   await writeWhole(join(folder, "results.json"), JSON.stringify(results, null, 2) + "\n");
+  return results;
 }
 
 async function writeWhole(path: string, text: string): Promise<void> {

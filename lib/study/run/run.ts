@@ -63,9 +63,10 @@ export interface RunOptions {
   readonly computations?: ReadonlyMap<string, AnyComputation>;
 }
 
-/** Chapters come before what is computed only when asked for. */
+/** Chapters, and the extras that a chapter needs, come before what is computed only when asked for. */
+const NEEDED = new Set(CHAPTERS.flatMap(({ name, after }): string[] => [name, ...after]));
 const RANKS: ReadonlyMap<string, number> = new Map(
-  Array.from(COMPUTATIONS.keys(), (name) => [name, CHAPTERS.some((c) => c.name === name) ? 0 : 1]),
+  Array.from(COMPUTATIONS.keys(), (name) => [name, NEEDED.has(name) ? 0 : 1]),
 );
 
 function defaultCacheFolder(): string {

@@ -290,7 +290,7 @@ Deno.test("houseChapter() orders its figures as physics demands", () => {
 });
 
 Deno.test("runHouseYear() comes to a limit as the step shrinks", () => {
-  // Property: first order in time; half-hour steps are within 1 % of heat and 0.3 K of the coldest hour.
+  // Property: half-hour steps are within 1 % of heat and 0.3 K of the coldest hour.
   const model = withHeater(coldModel, Infinity);
   const heat = (steps: number) => runHouseYear(model, coldColumn, steps).ledger.heater;
   const [one, two, eight] = [heat(1), heat(2), heat(8)];
