@@ -5,12 +5,7 @@
  * @module
  */
 import { join } from "node:path";
-import {
-  type ResultsFile,
-  type StudyRun,
-  writeResults,
-  writeTables,
-} from "../study/mod.ts";
+import { type ResultsFile, type StudyRun, writeResults, writeTables } from "../study/mod.ts";
 import type { StudyNeeds } from "./study_needs.ts";
 
 /** What is written and where. */

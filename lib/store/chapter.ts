@@ -11,7 +11,7 @@ import { storeChapter, storeSteps } from "./compute.ts";
 import { fieldSearch } from "./field_search.ts";
 import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
-import { powerCut } from "./power_cut.ts";
+import { powerCut, powerCutSteps } from "./power_cut.ts";
 import type { StoreRequest } from "./site.ts";
 import { firstSteps } from "./first_steps.ts";
 import { type RankedKnown, type RankedMeasure, rankingSteps, rankMeasures } from "./ranking.ts";
@@ -188,6 +188,7 @@ export const store = chapter({
         states: earlier.store.cutStates,
       }),
       compute: ({ request, states }) => powerCut(request, states),
+      steps: ({ request, states }) => powerCutSteps(request, states),
       tables: powerCutTables,
     }),
     /** Insulation or store first? */

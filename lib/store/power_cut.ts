@@ -1,20 +1,21 @@
 /** A power cut in the coldest hours: how long until the house freezes. @module */
 import { min } from "d3-array";
-import { HOUR } from "../basics/mod.ts";
+import { alone, HOUR, type Steps } from "../basics/mod.ts";
 import { findCrop, houseModel, withHeater } from "../house/mod.ts";
 import type { HouseModel } from "../house/types.ts";
-import { inOneLane } from "./baseline.ts";
+import { baselineRequest } from "./baseline.ts";
 import type { CutStart, CutState, CutStates } from "./cut_states.ts";
 import { settledSetting } from "./seasons/settled_year.ts";
 import { type SoilModel, soilModel } from "./seasons/soil_model.ts";
 import { reducedEngine } from "./solver/reduced/engine.ts";
+import { reducedStores } from "./runs.ts";
 import { runYear, startState } from "./seasons/year.ts";
 import type { StoreRequest } from "./site.ts";
 
 /** h of weather after the cut that are run. */
 const HOURS = 4 * 24;
-/** s: steps after the cut, in which a light house loses its last kelvins, and unused whole hours. */
-const STEPS = [HOUR / 12, HOUR] as const;
+/** s: steps after the cut, in which a light house loses its last kelvins. */
+const STEPS = [HOUR / 12] as const;
 
 /** What keeps the house warm after the cut: the ground the store has warmed, the fan too, or neither. */
 export type CutWay = "store" | "fan kept running" | "no store";
@@ -127,18 +128,27 @@ function afterTheCut(given: CutCase, cropLimit: number) {
  * @param states of house and ground at the cut, as the chapter's result keeps them
  */
 export function powerCut(request: StoreRequest, states: CutStates): PowerCut {
+  return alone(powerCutSteps(request, states));
+}
+
+/** The power cut in pieces. Parameters and result are those of {@link powerCut}. */
+export function* powerCutSteps(request: StoreRequest, states: CutStates): Steps<PowerCut> {
   const { dryBulb } = request.climate;
   const crop = findCrop(request.houseInputs.crop);
   const house = withoutPower(houseModel(request.houseInputs, request.climate));
-  const model = soilModel(request, house);
-  const ground = inOneLane(model);
+  // the years without a store, whose states these are, run on ground of their own
+  const [own, bare] = yield* reducedStores([request, baselineRequest(request)]);
+  const [store, ground] = [own!, bare!].map(({ request, slice }) => ({
+    request,
+    model: soilModel(request, house, slice),
+  })) as [Pick<CutCase, "request" | "model">, Pick<CutCase, "request" | "model">];
   const ways = (index: number, heated: boolean) => {
-    const own = (heated ? states.storeHeated : states.store)[index]!;
+    const warmed = (heated ? states.storeHeated : states.store)[index]!;
     const none = (heated ? states.noStoreHeated : states.noStore)[index]!;
     return [
-      { way: "store", at: own, fan: false, model },
-      { way: "fan kept running", at: own, fan: true, model },
-      { way: "no store", at: none, fan: false, model: ground },
+      { way: "store", at: warmed, fan: false, ...store },
+      { way: "fan kept running", at: warmed, fan: true, ...store },
+      { way: "no store", at: none, fan: false, ...ground },
     ] as const;
   };
   const courses = states.store.flatMap(({ start, hour }, index) =>
@@ -148,7 +158,7 @@ export function powerCut(request: StoreRequest, states: CutStates): PowerCut {
         hour,
         heated,
         way,
-        ...afterTheCut({ request, house, ...given }, crop.killingLimit),
+        ...afterTheCut({ house, ...given }, crop.killingLimit),
       }))
     )
   );

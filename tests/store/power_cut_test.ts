@@ -57,6 +57,25 @@ Deno.test("powerCut() of a house with neither heater nor fan is the year without
   }
 });
 
+Deno.test("powerCut() without a store hangs on nothing that the tubes carry, however unevenly", () => {
+  // Property: the house without a store is the same whatever each tube would get; a field that is
+  // uneven across makes a slice of its own for the store
+  const { shares } = request.headers;
+  const tilted = shares.map((_, tube) => 0.7 + 0.6 * tube / (shares.length - 1));
+  const uneven = { ...request, headers: { shares: tilted } };
+  const { courses } = powerCut(uneven, storeChapter(uneven).cutStates);
+  for (const start of STARTS) {
+    for (const heated of [true, false]) {
+      const want = { start, heated, way: "no store" } as const;
+      const [even, here] = [course(want), course(want, courses)];
+      here.air.forEach((value, hour) => assertAlmostEquals(value, even.air[hour]!, 1e-9));
+      assertAlmostEquals(here.lowest, even.lowest, 1e-9);
+    }
+    const held = course({ start, heated: true, way: "store" }, courses);
+    assert(Math.max(...held.air) < 40, "no hotter than weather and ground can make it");
+  }
+});
+
 Deno.test("powerCut() gives hours that the temperatures bear out, shorter without a store", () => {
   // Property: the crossing lies between two hours on either side of the limit; warm ground helps
   const { killingLimit } = findCrop(request.houseInputs.crop);
