@@ -73,8 +73,14 @@ function planeOf({ plate, houseInputs }: CollectorGiven) {
   return { tilt: plate.tilt, azimuth: plate.azimuth ?? houseInputs.facing };
 }
 
+/** Where the light in the house goes, W by hour. */
+type LitSkin = Pick<
+  HouseModel,
+  "solarFloor" | "solarCrop" | "solarMass" | "solarRising" | "solarAir"
+>;
+
 /** All light that floor, crop, mass and air of the house take up, W. */
-function lightOf(house: HouseModel, hour: number): number {
+function lightOf(house: LitSkin, hour: number): number {
   return house.solarFloor[hour]! + house.solarCrop[hour]! + house.solarMass[hour]! +
     house.solarAir[hour]!;
 }
@@ -88,7 +94,6 @@ function inside(given: CollectorGiven, house: HouseModel) {
     Math.min(plate.absorptance * plate.area * value, lightOf(house, hour))
   );
   const left = most.map((taken, hour) => taken > 0 ? 1 - taken / lightOf(house, hour) : 1);
-  const rest = (series: Float64Array) => series.map((value, hour) => value * left[hour]!);
   const collector: CollectorYear = {
     gain: most.map((taken) => share * taken),
     loss: new Float64Array(most.length),
@@ -99,12 +104,34 @@ function inside(given: CollectorGiven, house: HouseModel) {
     collector,
     house: {
       ...house,
-      solarFloor: rest(house.solarFloor),
-      solarCrop: rest(house.solarCrop),
-      solarMass: rest(house.solarMass),
-      solarRising: rest(house.solarRising),
-      solarAir: house.solarAir.map((value, hour) => value * left[hour]! + most[hour]!),
+      ...behindPlate(house, left, (hour) => most[hour]!),
+      ...(house.shut === undefined ? {} : {
+        shut: {
+          ...house.shut,
+          ...behindPlate(
+            house.shut,
+            left,
+            (hour) => (1 - left[hour]!) * lightOf(house.shut!, hour),
+          ),
+        },
+      }),
     },
+  };
+}
+
+/** Light of a skin less what the plate takes, which comes back to the air. */
+function behindPlate(
+  skin: LitSkin,
+  left: Float64Array,
+  taken: (hour: number) => number,
+): LitSkin {
+  const rest = (series: Float64Array) => series.map((value, hour) => value * left[hour]!);
+  return {
+    solarFloor: rest(skin.solarFloor),
+    solarCrop: rest(skin.solarCrop),
+    solarMass: rest(skin.solarMass),
+    solarRising: rest(skin.solarRising),
+    solarAir: skin.solarAir.map((value, hour) => value * left[hour]! + taken(hour)),
   };
 }
 

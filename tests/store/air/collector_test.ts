@@ -6,6 +6,7 @@ import {
   initialHouseState,
   planeSeries,
   stepHouse,
+  usualCurtain,
   withHeater,
 } from "../../../lib/house/mod.ts";
 import type { HouseModel } from "../../../lib/house/types.ts";
@@ -110,6 +111,27 @@ Deno.test("what a plate inside takes, floor, crop and mass do not get", () => {
   }
   assert(taken > 0);
   assert(yearOf({ place: "outside" }).house === house, "a plate outdoors shades nothing");
+});
+
+Deno.test("a plate inside takes its light under a curtain that closes for the cold inside as well", () => {
+  // Property: by day the curtain is open in both, so floor and crop get the same light in both
+  const curtain = { ...usualCurtain(2), closeBelowInside: 6 };
+  const cold = withHeater(houseModel({ ...houseInputs, curtain }, climate), 0);
+  const given = { plate: PLATE, climate, houseInputs: cold.inputs, airFlow: request.fan.airFlow };
+  const { house: shaded, collector } = collectorYear(given, cold);
+  let compared = 0;
+  for (let hour = 0; hour < 8760; hour++) {
+    const [open, shut] = [cold.solarFloor[hour]!, cold.shut!.solarFloor[hour]!];
+    if (open === 0 || open !== shut || collector.most[hour] === 0) continue;
+    compared++;
+    for (
+      const key of ["solarFloor", "solarCrop", "solarMass", "solarRising", "solarAir"] as const
+    ) {
+      const both = shaded[key][hour]!;
+      assertAlmostEquals(shaded.shut![key][hour]!, both, 1e-9 * Math.max(1, both), key);
+    }
+  }
+  assert(compared > 1000, `${compared} hours`);
 });
 
 for (const place of PLACES) {
