@@ -35,7 +35,7 @@ export function inOneLane(model: SoilModel): SoilModel {
 }
 
 /**
- * A settled year without a store, in hourly steps. It starts from undisturbed ground and hangs on
+ * A settled year without a store. It starts from undisturbed ground and hangs on
  * nothing that the fan does.
  *
  * @param request study and results of the earlier chapters
@@ -74,11 +74,13 @@ export function baselineYears(
  */
 export function baselineRequest(request: StoreRequest): StoreRequest {
   const { inputs, houseInputs, tubesInputs: { direction }, tubes } = request;
-  // a plate collector wants a flow that fits it, although the fan that would draw it never runs
-  const airFlow = inputs.collector === undefined ? 1 : USUAL_SUCTION * inputs.collector.area;
+  // a plate indoors shades the house though no fan draws on it, and wants a flow that fits it; one
+  // outdoors does nothing
+  const collector = inputs.collector?.place === "inside" ? inputs.collector : undefined;
+  const airFlow = collector === undefined ? 1 : USUAL_SUCTION * collector.area;
   return {
     ...request,
-    inputs: { ...inputs, ...AT_REST },
+    inputs: { ...inputs, collector, ...AT_REST },
     tubesInputs: { direction, airFlow },
     tubes: {
       ...tubes,

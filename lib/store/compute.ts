@@ -17,7 +17,14 @@ import { heatFlows } from "./ledger/flows.ts";
 import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
 import type { TagLedger } from "./ledger/tags.ts";
 import { storeNotices } from "./notices.ts";
-import { baselineTask, firstYearsTask, mainYearTask, reducedStores, settledTask } from "./runs.ts";
+import {
+  baselineTask,
+  firstYearsTask,
+  mainYearTask,
+  orBaseline,
+  reducedStores,
+  settledTask,
+} from "./runs.ts";
 import { ownSite } from "./seasons/soil_model.ts";
 import { yearsUntilPeriodic } from "./seasons/spin_up.ts";
 import type { StoreRequest, StoreSite } from "./site.ts";
@@ -124,8 +131,7 @@ export function* storeSteps(request: StoreRequest): Steps<StoreResult> {
     piece(baselineTask, { ...bare!, heated: true }),
   );
   const { ledger, tags } = main;
-  // a fan that never started is no store: the baseline's years then stand for both
-  const backup = heated.fanRan ? heated : backupNoFan;
+  const backup = orBaseline(heated, backupNoFan);
   const year = main.fanRan ? main.year : { ...main.year, house: noFan.year };
   const outdoors = heatToOutdoors(ledger, site);
   const air = year.house.airTemperature;

@@ -100,7 +100,6 @@ function mainYear({ request, slice }: ReducedStore): MainYear {
     setting: settledSetting({ request, model, house, fan: true }),
     state,
     engine,
-    plainYears: 0,
     jumps: JUMPS_FROM_AFAR,
     tags: tagFields(model.slice, model.site),
     listen: (report) => {
@@ -183,6 +182,14 @@ export const settledTask: Task<SettledQuestion, SettledAnswer> = {
   name: "store.settled",
   run: settled,
 };
+
+/** A fan that never ran is no store: the year without one then stands for it. */
+export function orBaseline<Year extends { readonly fanRan: boolean }, Bare>(
+  year: Year,
+  bare: Bare,
+): Year | Bare {
+  return year.fanRan ? year : bare;
+}
 
 /** All of them. */
 export const STORE_TASKS: readonly AnyTask[] = [

@@ -71,7 +71,6 @@ export function settledYear(
     setting: settledSetting(given),
     state,
     engine,
-    plainYears: 0,
     jumps: given.jumps ?? (start === undefined ? JUMPS_FROM_AFAR : JUMPS_FROM_SETTLED),
     listen: (report) => {
       recordStep(year, house, report.hour, report.house, report.seconds / HOUR);

@@ -6,14 +6,10 @@ import type { TagLedger, Tags } from "../ledger/tags.ts";
 import { runYear, type YearSetting, type YearState } from "./year.ts";
 import type { StepListener } from "../step_report.ts";
 
-/** A year that repeats, and the years before it. */
+/** A year that repeats. */
 export interface PeriodicYear {
   readonly ledger: SoilLedger;
-  /** ledgers of the plain years from the start, first year first */
-  readonly plain: readonly SoilLedger[];
   readonly tags: TagLedger | null;
-  /** change of the soil's content over the last year, relative to its throughput */
-  readonly drift: number;
   /** whether the fan ran in any of the years, those before the one that counts included */
   readonly fanRan: boolean;
 }
@@ -23,8 +19,6 @@ export interface SpinUp {
   readonly setting: YearSetting;
   readonly state: YearState;
   readonly engine: ReducedEngine;
-  /** years to run as they come, before any jump */
-  readonly plainYears: number;
   /** years each followed by a jump to what would repeat */
   readonly jumps: number;
   /** tagged fields, carried through the jumping years and the last */
@@ -34,20 +28,18 @@ export interface SpinUp {
 }
 
 /**
- * Runs plain years, then years each followed by the modal jump, then the year that counts. The
- * slowest state of the soil has a time constant of years, so plain years alone would need a decade;
- * after two jumps the year repeats to better than a thousandth.
+ * Runs years each followed by the modal jump, then the year that counts. The slowest state of the soil
+ * has a time constant of years, so years as they come would need a decade; after two jumps the year
+ * repeats to better than a thousandth.
  */
 export function periodicYear(spinUp: SpinUp): PeriodicYear {
   const { setting, state, engine, tags } = spinUp;
-  const plain: SoilLedger[] = [];
   let fanRan = false;
   const run = (listen?: StepListener) => {
     const ledger = runYear(setting, state, listen);
     fanRan ||= ledger.fanEnergy > 0 || ledger.heatIn !== 0 || ledger.heatOut !== 0;
     return ledger;
   };
-  for (let year = 0; year < spinUp.plainYears; year++) plain.push(run());
   for (let year = 0; year < spinUp.jumps; year++) {
     const before = engine.save();
     const tagged = tags?.engine.save();
@@ -62,13 +54,7 @@ export function periodicYear(spinUp: SpinUp): PeriodicYear {
     tags?.listen(report);
     spinUp.listen?.(report);
   });
-  return {
-    ledger,
-    plain,
-    tags: tags?.close() ?? null,
-    drift: ledger.throughput > 0 ? ledger.gained / ledger.throughput : 0,
-    fanRan,
-  };
+  return { ledger, tags: tags?.close() ?? null, fanRan };
 }
 
 /**

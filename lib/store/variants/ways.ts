@@ -13,7 +13,13 @@ import type { LimitHours } from "../../climate/types.ts";
 import { usualCurtain } from "../../house/mod.ts";
 import type { HouseYear } from "../../house/types.ts";
 import { baselineRequest } from "../baseline.ts";
-import { baselineTask, reducedStores, type SettledQuestion, settledTask } from "../runs.ts";
+import {
+  baselineTask,
+  orBaseline,
+  reducedStores,
+  type SettledQuestion,
+  settledTask,
+} from "../runs.ts";
 import type { SettledYear } from "../seasons/settled_year.ts";
 import type { StoreRequest } from "../site.ts";
 
@@ -100,10 +106,16 @@ export function* waySteps(request: StoreRequest, known?: KnownYears): Steps<Hous
       )
     ),
   );
-  const found = (k: number): KnownYear => ({
-    year: years[2 * k]!.year,
-    backupHeat: kilowattHours(years[2 * k + 1]!.ledger.heater),
-  });
+  // the house without a store and with the same curtain is sought wherever one with a store is
+  const bareOf = ({ curtain }: typeof sought[number]) =>
+    sought.findIndex((other) => !other.store && other.curtain === curtain);
+  const found = (k: number): KnownYear => {
+    const bare = bareOf(sought[k]!);
+    const [free, held] = [0, 1].map((heated) =>
+      orBaseline(years[2 * k + heated]!, years[2 * bare + heated]!)
+    );
+    return { year: free!.year, backupHeat: kilowattHours(held!.ledger.heater) };
+  };
   return waysCompared(
     houses.map((house) => houseAlone(house, house.known ?? found(sought.indexOf(house)))),
   );

@@ -5,6 +5,7 @@ import { storeChapter } from "../../../lib/store/compute.ts";
 import { settledYear } from "../../../lib/store/seasons/settled_year.ts";
 import { soilModel } from "../../../lib/store/seasons/soil_model.ts";
 import type { StoreInputs } from "../../../lib/store/types.ts";
+import { houseWays } from "../../../lib/store/variants/ways.ts";
 import { standInRequest } from "../stand_in.ts";
 
 /** No intake gets this hot, and no house of the stand-in this cold. */
@@ -63,4 +64,10 @@ Deno.test("storeChapter() saves nothing and changes no hour where the fan never 
   assertEquals(result.fanEnergy, 0);
   assertEquals(result.crop, result.cropNoFan);
   assert(result.backupHeat > 0);
+});
+
+Deno.test("houseWays() gives a store whose fan never starts nothing to save, under either curtain", () => {
+  // Property: the same rule for all four houses
+  const ways = houseWays(request({ fanSeason: "never" }));
+  for (const { store, savedByStore } of ways) assertEquals(savedByStore, store ? 0 : null);
 });

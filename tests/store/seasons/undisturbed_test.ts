@@ -33,7 +33,6 @@ Deno.test("far from the house the store's soil is the undisturbed ground, in eve
     },
     state: startState(model.site, engine, initialHouseState(house)),
     engine,
-    plainYears: 0,
     jumps: 3,
     listen: ({ hour }) => {
       if (hour % 2190 !== 12) return;
