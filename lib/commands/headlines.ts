@@ -18,6 +18,7 @@ const HEADLINES: Readonly<Partial<Record<ChapterName, readonly string[]>>> = {
     "store.backupHeat",
     "fan.energyPerYear",
   ],
+  worth: ["worth.verdict", "worth.netPresentValue"],
 };
 
 /**

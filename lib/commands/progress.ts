@@ -19,7 +19,7 @@ export interface Progress {
 }
 
 /**
- * Progress on standard error: a bar when that is a terminal, otherwise a line a notebook.
+ * Progress on standard error: a bar when that is a terminal, otherwise a line for each notebook and each heavy result.
  *
  * @param pieces names of results and notebooks
  */

@@ -82,7 +82,7 @@ function upToLast(needs: ReadonlySet<string>): readonly ChapterName[] {
   return ALL_CHAPTERS.slice(0, ALL_CHAPTERS.findLastIndex((chapter) => needs.has(chapter)) + 1);
 }
 
-/** Needs of a quick run: every chapter, no extra. */
+/** Needs of a quick run: every chapter; extras only as far as one needs them, and not written. */
 export const QUICK_NEEDS: StudyNeeds = { results: ALL_CHAPTERS, chapters: ALL_CHAPTERS };
 
 /** Needs of a whole study: every chapter and every extra. */

@@ -2,10 +2,9 @@
 import { min } from "d3-array";
 import { hoursBelow } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
-import { withHeater } from "./compute.ts";
+import { houseFloor, withHeater } from "./compute.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { findFloorCover } from "./floor/floor_cover.ts";
-import { floorColumn } from "./floor/floor_column.ts";
 import { houseModel } from "./air/model.ts";
 import type { HouseGround, HouseInputs, HouseResult } from "./types.ts";
 import { runHouseYear } from "./year.ts";
@@ -119,14 +118,7 @@ function screeningYear(
   soil: HouseGround,
 ): Omit<AssumedYear, "about" | "name"> {
   const model = houseModel(inputs, climate);
-  const column = floorColumn({
-    geometry: model.geometry,
-    edge: inputs,
-    film: model.floorFilm,
-    properties: soil.properties,
-    wave: soil.wave,
-    layers: soil.layers,
-  });
+  const column = houseFloor(model, soil);
   const air = runHouseYear(withHeater(model, 0), column).year.airTemperature;
   return {
     coldestHour: min(air)!,

@@ -26,6 +26,13 @@ export function withHeater(model: HouseModel, heaterPower: number): HouseModel {
   return { ...model, inputs: { ...model.inputs, heaterPower } };
 }
 
+/** The floor soil under a house, as separate columns. */
+export function houseFloor(model: HouseModel, soil: HouseGround): FloorColumn {
+  const { geometry, inputs, floorFilm } = model;
+  const { properties, wave, layers } = soil;
+  return floorColumn({ geometry, edge: inputs, film: floorFilm, properties, wave, layers });
+}
+
 /**
  * Runs the house alone, its floor soil as separate columns: a free-running screening year, one held
  * at the heating set point, and the steady loss coefficient.
@@ -41,14 +48,7 @@ export function houseChapter(
 ): HouseResult {
   const model = houseModel(inputs, climate);
   const { geometry } = model;
-  const column = floorColumn({
-    geometry,
-    edge: inputs,
-    film: model.floorFilm,
-    properties: soil.properties,
-    wave: soil.wave,
-    layers: soil.layers,
-  });
+  const column = houseFloor(model, soil);
   const free = runHouseYear(withHeater(model, 0), column);
   const heated = runHouseYear(withHeater(model, Infinity), column);
   const ownHeater = inputs.heaterPower > 0 ? heldBy(model, column) : null;

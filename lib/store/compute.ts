@@ -101,11 +101,11 @@ function stateOfCharge(year: StoreYear): Float64Array {
 }
 
 /**
- * Runs the store: an hourly year with short steps where the fan runs, tubes in every slice of 2-D
+ * Runs the store: an hourly year in half hours, finer up to a switch of the fan, tubes in every slice of 2-D
  * soil, house, floor and tubes coupled in the same step; the same with the fan never on; and both
  * again with a heater that keeps the set point.
  *
- * The house runs free in the main year. Soil: linear conduction reduced to a few dozen states
+ * The house runs free in the main year. Soil: conduction reduced to a few dozen states, and freezing
  * (docs/store.md gives equations, checks and limits).
  *
  * @param request inputs and the results of the earlier chapters

@@ -9,7 +9,7 @@ import type { StoreInputs } from "./types.ts";
 
 /** What the store chapter is given. */
 export interface StoreRequest {
-  /** house section of the study */
+  /** store section of the study */
   readonly inputs: StoreInputs;
   /** weather of the year */
   readonly climate: ClimateYear;

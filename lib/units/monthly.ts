@@ -1,8 +1,7 @@
 /** One quantity for the year, or twelve by month, as a study file writes them. @module */
+import { MONTH_ABBREVIATIONS } from "../basics/series/calendar.ts";
 import type { Kind } from "./kinds.ts";
 import { formatQuantity } from "./quantity.ts";
-
-const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
 
 /**
  * A quantity as text; of twelve, those that differ from the month before, by name.
@@ -13,6 +12,8 @@ const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
 export function formatMonthly(value: number | readonly number[], kind: Kind): string {
   if (typeof value === "number") return formatQuantity(value, kind);
   return value.flatMap((one, month) =>
-    month > 0 && one === value[month - 1] ? [] : [`${MONTHS[month]}: ${formatQuantity(one, kind)}`]
+    month > 0 && one === value[month - 1]
+      ? []
+      : [`${MONTH_ABBREVIATIONS[month]}: ${formatQuantity(one, kind)}`]
   ).join(", ");
 }

@@ -1,10 +1,9 @@
 /** Spans of days and of hours as people write them: `15 Aug to 30 Apr`, `17:00 to 8:00`. @module */
+import { MONTH_DAYS } from "../basics/constants.ts";
+import { MONTH_ABBREVIATIONS, MONTH_FIRST_DAYS } from "../basics/series/calendar.ts";
 import { matchWord } from "./words.ts";
 import { QuantityError } from "./quantity.ts";
 
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-/** Days of each month of a year without 29 February. */
-const LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const DAYS = 365;
 
 const WORDS = ["all year", "never"] as const;
@@ -21,12 +20,14 @@ function readDay(text: string): Day | undefined {
     /^(?:(\d{1,2})\.?\s+)?([a-z]{3,})\.?(?:\s+(\d{1,2})\.?)?$/i.exec(text.trim()) ?? [];
   if (name === undefined || (before === undefined) === (after === undefined)) return undefined;
   const month = 1 +
-    MONTHS.findIndex((known) => known.toLowerCase() === name.slice(0, 3).toLowerCase());
+    MONTH_ABBREVIATIONS.findIndex((known) =>
+      known.toLowerCase() === name.slice(0, 3).toLowerCase()
+    );
   const day = Number(before ?? after);
-  return month > 0 && day >= 1 && day <= LENGTHS[month - 1]! ? { day, month } : undefined;
+  return month > 0 && day >= 1 && day <= MONTH_DAYS[month - 1]! ? { day, month } : undefined;
 }
 
-const dayText = ({ day, month }: Day): string => `${day} ${MONTHS[month - 1]}`;
+const dayText = ({ day, month }: Day): string => `${day} ${MONTH_ABBREVIATIONS[month - 1]}`;
 
 function readSpan<T>(
   text: unknown,
@@ -66,7 +67,7 @@ export function readSeason(text: unknown): string {
 }
 
 function dayOfYear({ day, month }: Day): number {
-  return LENGTHS.slice(0, month - 1).reduce((sum, length) => sum + length, day - 1);
+  return MONTH_FIRST_DAYS[month - 1]! + day - 1;
 }
 
 /**

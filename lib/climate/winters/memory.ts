@@ -1,10 +1,7 @@
 /** Day-to-day memory of the weather over a winter. @module */
 import { HOURS_PER_YEAR } from "../../basics/mod.ts";
 
-/**
- * Fast part: autoregression of second order, and the variance of its innovations that makes its own
- * variance 1. Fitted to the lags of two daily records (docs/climate.md).
- */
+/** Fast part: an autoregression of second order, fitted to two daily records (docs/climate.md). */
 const FAST = [0.751, -0.161] as const;
 /** Slow part: autoregression of first order; months that are mild or hard as a whole. */
 const SLOW = 0.96;

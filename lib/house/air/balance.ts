@@ -18,7 +18,7 @@ export function balanceSlope(terms: StepTerms, opening: number, temperature: num
     mass += film * store / (store + film * terms.masonryWeight);
   }
   return terms.airStore + terms.glazing + terms.filmSlope + terms.opaque + mass +
-    boundary.floorConductance * drivingSlope(terms) + terms.view.skin * riseSlope(terms) -
+    boundary.floorConductance * drivingSlope(terms) + terms.view.perAir * riseSlope(terms) -
     boundary.storeSlope +
     (terms.leakFlow + opening * terms.ventFlow) * terms.heatCapacity;
 }
@@ -89,7 +89,7 @@ export function heatBalance(
     terms.floorLatent * vapour.floor -
     terms.glazing * (temperature - terms.glazingDriving) -
     (terms.filmSlope * temperature + terms.filmConstant) -
-    terms.view.skin * floorRise(terms, temperature, vapour.floor) -
+    terms.view.perAir * floorRise(terms, temperature, vapour.floor) -
     terms.opaque * (temperature - terms.opaqueDriving) -
     flow * terms.heatCapacity * (temperature - terms.outside) +
     tubesHeat(terms, temperature, vapour) -

@@ -5,8 +5,8 @@ import type { HouseBoundary, HouseModel } from "../types.ts";
 /**
  * The floor's own loss by radiation, all linear, next to the plain exchange with the air
  * (T air, D floor surface above air):
- * loss of the floor R = fixed + perAir·T + perRise·D, and G·D more through the skin than the air
- * alone would lose.
+ * loss of the floor R = fixed + perAir·T + perRise·D, and by reciprocity perAir·D more through the skin
+ * than the air alone would lose.
  *
  * The plain film has the floor radiate to the air's node. Its open part w sees the cover instead
  * (K = A·w·h_r) and the sky behind clear film (w of φ·T + φ₀). The cover's inner face lies s of the
@@ -19,8 +19,6 @@ export interface FloorView {
   readonly perAir: number;
   /** W/K */
   readonly perRise: number;
-  /** W/K: what the skin loses more for each kelvin of D */
-  readonly skin: number;
   /** share of the floor's film that the soil's answer takes, 0 to 1 */
   readonly soil: number;
   /** 1 + (1 − soil)·perRise/film */
@@ -64,7 +62,6 @@ export function floorView(
     fixed: view * filmConstant - toCover * share * skin.glazingDriving,
     perAir: view * filmSlope + toCover * share,
     perRise,
-    skin: view * filmSlope + toCover * share,
     soil,
     held: 1 + (1 - soil) * perRise / film,
   };

@@ -69,7 +69,7 @@ function gatherFlows(
       terms.solarMasonry,
     glazing: -terms.glazing * (temperature - terms.glazingDriving) -
       (terms.filmSlope * temperature + terms.filmConstant) -
-      terms.view.skin * floorRise(terms, temperature, vapour.floor) +
+      terms.view.perAir * floorRise(terms, temperature, vapour.floor) +
       latent * (1 - terms.coverShare) * vapour.cover,
     opaque: -terms.opaque * (temperature - terms.opaqueDriving),
     leakage: -terms.leakFlow * toAir,

@@ -13,7 +13,8 @@ import type { HouseInputs, SkinPart } from "../types.ts";
 import { houseGeometry } from "./geometry.ts";
 import { findGlazing } from "./glazing_table.ts";
 import { shading } from "./shading.ts";
-import { glazingOptics, planeSeries, sunCosine } from "./solar_gain.ts";
+import { glazingOptics, planeSeries } from "./solar_gain.ts";
+import { sunCosine } from "./sun_shares.ts";
 
 /** Share of the beam that reaches the inside: what the glazed parts let in of all that meets the house. */
 function beamShare(

@@ -1,6 +1,5 @@
 /** Sun that comes in through every plane, and where it ends. @module */
 import { sum } from "d3-array";
-import { DEGREE } from "../../basics/mod.ts";
 import { type ClimateYear, groundAlbedo } from "../../climate/mod.ts";
 import {
   beamTransmittance,
@@ -11,10 +10,10 @@ import {
 import type { GlazingOptics, Plane, PlaneRadiation } from "../../sun/mod.ts";
 import type { Crop } from "../crop/crop_table.ts";
 import type { Glazing } from "./glazing_table.ts";
-import type { HouseGeometry, HouseInputs, SkinPart } from "../types.ts";
+import type { HouseGeometry, HouseInputs } from "../types.ts";
 import type { PaneSnow } from "./pane_snow.ts";
 import { lightSurfaces } from "./light_inside.ts";
-import { type LetIn, lightEnds } from "./sun_shares.ts";
+import { byCosine, type LetIn, lightEnds } from "./sun_shares.ts";
 
 /** Hourly radiation outside and inside the house, W. */
 export interface SolarGain {
@@ -79,15 +78,6 @@ export function planeSeries(climate: ClimateYear, sun: HourlySun): PlaneSeries {
   };
 }
 
-/** Cosine between the sun and the outward normal; negative behind the plane. */
-export function sunCosine(part: SkinPart, sun: HourlySun, hour: number): number {
-  const elevation = sun.elevation[hour]! * DEGREE;
-  const turn = (sun.azimuth[hour]! - part.plane.azimuth) * DEGREE;
-  const tilt = part.plane.tilt * DEGREE;
-  return Math.sin(elevation) * Math.cos(tilt) +
-    Math.cos(elevation) * Math.sin(tilt) * Math.cos(turn);
-}
-
 /** What {@link solarGain} needs. */
 export interface SolarGainInputs {
   readonly inputs: HouseInputs;
@@ -103,26 +93,13 @@ export interface SolarGainInputs {
   readonly snow?: readonly (PaneSnow | null)[] | null;
 }
 
-function transmittanceByCosine(optics: GlazingOptics): (cosine: number) => number {
-  const steps = 500;
-  const values = Float64Array.from(
-    { length: steps + 1 },
-    (_, i) => beamTransmittance(optics, Math.acos(i / steps) / DEGREE),
-  );
-  return (cosine) => {
-    const at = Math.min(steps - 1e-9, Math.max(0, cosine * steps));
-    const low = Math.floor(at);
-    return values[low]! + (at - low) * (values[low + 1]! - values[low]!);
-  };
-}
-
 /** Light let in through each glazed part, and on all of them outside, W. */
 function letThrough(
   given: SolarGainInputs,
   optics: GlazingOptics,
 ): { parts: LetIn[]; outside: Float64Array } {
   const { geometry, glazing, sun } = given;
-  const beamThrough = transmittanceByCosine(optics);
+  const beamThrough = byCosine((incidence) => beamTransmittance(optics, incidence));
   const diffuseThrough = diffuseTransmittance(optics) * glazing.lightFactor;
   const hours = sun.cosZenith.length;
   const outside = new Float64Array(hours);

@@ -2,7 +2,7 @@
 import { glazingShares, type HourlySun } from "../../sun/mod.ts";
 import { DEGREE } from "../../basics/mod.ts";
 import type { GlazingOptics } from "../../sun/mod.ts";
-import type { HouseGeometry } from "../types.ts";
+import type { HouseGeometry, SkinPart } from "../types.ts";
 import { beamLanding, sunDirection } from "./beam_landing.ts";
 import {
   addLight,
@@ -23,13 +23,18 @@ export interface LetIn {
   readonly diffuse: Float64Array;
 }
 
-/** Share of a beam that a glazing lets through or absorbs from within, bars and dirt taken off. */
-function beamGone(optics: GlazingOptics, lightFactor: number): (cosine: number) => number {
+/**
+ * A function of incidence, degrees, looked up by its cosine.
+ *
+ * @param of incidence, 0 to 90 degrees
+ * @returns the same by cosine, straight between 500 steps
+ */
+export function byCosine(of: (incidence: number) => number): (cosine: number) => number {
   const steps = 500;
-  const values = Float64Array.from({ length: steps + 1 }, (_, i) => {
-    const shares = glazingShares(optics, Math.min(90, Math.acos(i / steps) / DEGREE));
-    return lightFactor * (1 - shares.reflected);
-  });
+  const values = Float64Array.from(
+    { length: steps + 1 },
+    (_, i) => of(Math.acos(i / steps) / DEGREE),
+  );
   return (cosine) => {
     const at = Math.min(steps - 1e-9, Math.max(0, cosine * steps));
     const low = Math.floor(at);
@@ -37,14 +42,13 @@ function beamGone(optics: GlazingOptics, lightFactor: number): (cosine: number) 
   };
 }
 
-/** Cosine between the rays and each part from within. */
-function cosinesWithin(geometry: HouseGeometry, elevation: number, azimuth: number): number[] {
-  const up = elevation * DEGREE;
-  return geometry.parts.map(({ plane }) => {
-    const turn = (azimuth - plane.azimuth) * DEGREE;
-    const tilt = plane.tilt * DEGREE;
-    return -(Math.sin(up) * Math.cos(tilt) + Math.cos(up) * Math.sin(tilt) * Math.cos(turn));
-  });
+/** Cosine between the sun and the outward normal of a part; negative behind its plane. */
+export function sunCosine(part: SkinPart, sun: HourlySun, hour: number): number {
+  const elevation = sun.elevation[hour]! * DEGREE;
+  const turn = (sun.azimuth[hour]! - part.plane.azimuth) * DEGREE;
+  const tilt = part.plane.tilt * DEGREE;
+  return Math.sin(elevation) * Math.cos(tilt) +
+    Math.cos(elevation) * Math.sin(tilt) * Math.cos(turn);
 }
 
 /** What {@link lightEnds} needs. */
@@ -70,7 +74,10 @@ export function lightEnds(given: LightEndsInputs): LightEnds[] {
   const { geometry, optics, lightFactor, surfaces, sun, letIn } = given;
   const ends = diffuseEnds(surfaces);
   const landing = beamLanding(surfaces);
-  const gone = beamGone(optics, lightFactor);
+  // share of a beam that the glazing lets through or absorbs from within
+  const gone = byCosine((incidence) =>
+    lightFactor * (1 - glazingShares(optics, incidence).reflected)
+  );
   const facing = geometry.parts.find(({ side }) => side === "front")?.plane.azimuth ?? 0;
   return Array.from(sun.cosZenith, (_, hour) => {
     const sum = noLight();
@@ -82,7 +89,7 @@ export function lightEnds(given: LightEndsInputs): LightEnds[] {
     if (!lit) return sum;
     const [elevation, azimuth] = [sun.elevation[hour]!, sun.azimuth[hour]!];
     const lands = landing(sunDirection(elevation, azimuth, facing));
-    const within = cosinesWithin(geometry, elevation, azimuth);
+    const within = geometry.parts.map((one) => -sunCosine(one, sun, hour));
     for (const { part, beam } of letIn) {
       const light = beam[hour]!;
       if (light <= 0) continue;
