@@ -17,7 +17,8 @@ import {
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { cannotCompute, computeResults, gettersOf } from "./compute_study.ts";
 import { listNotebooks, type NotebookFile, selectNotebooks } from "./notebook_files.ts";
-import { openStage, type Stage } from "./output_folder.ts";
+import { openStage, type Stage } from "./output/stage.ts";
+import type { KeptAside } from "./output/switch.ts";
 import type { Pressed } from "./press_notebooks.ts";
 import { type Progress, showProgress } from "./progress.ts";
 import { ALL_NEEDS, needsOf, notebookNeeds, QUICK_NEEDS, type StudyNeeds } from "./study_needs.ts";
@@ -96,8 +97,10 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
     pressing.catch(() => pool.close());
     const [written, pressed] = await Promise.allSettled([outputs, pressing]);
     signal.throwIfAborted();
-    if (pressed.status === "rejected" && pressed.reason instanceof CommandFailure) {
-      throw pressed.reason;
+    if (pressed.status === "rejected") {
+      // only now: what is still being written would miss the list of what was
+      const failure = await notebooksFailed(stage, pressed.reason);
+      if (failure !== null) throw failure;
     }
     if (written.status === "rejected") throw cannotCompute(path, written.reason);
     if (pressed.status === "rejected") throw pressed.reason;
@@ -105,7 +108,8 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
     else await writeReport(stage, run, written.value, pressed.value);
     signal.throwIfAborted();
     progress.stop();
-    const folder = await stage.publish();
+    const { folder, aside } = await stage.publish();
+    sayAside(folder, [...stage.aside, ...aside]);
     say(`done: ${join(folder, quick ? "results.json" : "report.html")}`);
   } finally {
     progress.stop();
@@ -189,7 +193,7 @@ async function press(
   { run, stage, progress, request, cellLimit, signal, needsByNotebook }: PressRequest,
 ): Promise<Pressed[]> {
   if (files.length === 0) return [];
-  const { NotebookFailure, pressNotebooks } = await import("./press_notebooks.ts");
+  const { pressNotebooks } = await import("./press_notebooks.ts");
   const environment = {
     WINTERGROUND_STUDY: resolve(request.path),
     WINTERGROUND_CLIMATE: request.climate && resolve(request.climate),
@@ -199,21 +203,30 @@ async function press(
     Promise.all([...needsByNotebook.get(name) ?? []].map((need) => gettersOf(run)[need]!()));
   const target = join(stage.folder, "notebooks");
   const lanes = navigator.hardwareConcurrency;
-  try {
-    return await pressNotebooks({
-      files,
-      target,
-      environment,
-      cellLimit,
-      signal,
-      lanes,
-      ready,
-      progress,
-    });
-  } catch (error) {
-    if (!(error instanceof NotebookFailure)) throw error;
-    const kept = await stage.keepNotebooks(error.message);
-    throw new CommandFailure(`${error.message}\npartial notebooks are in: ${kept}`);
+  return await pressNotebooks({
+    files,
+    target,
+    environment,
+    cellLimit,
+    signal,
+    lanes,
+    ready,
+    progress,
+  });
+}
+
+/** What the user is told where a notebook failed; its outputs so far are kept. */
+async function notebooksFailed(stage: Stage, reason: unknown): Promise<unknown> {
+  const { NotebookFailure } = await import("./press_notebooks.ts");
+  if (!(reason instanceof NotebookFailure)) return null;
+  const kept = await stage.keepNotebooks(reason.message);
+  return new CommandFailure(`${reason.message}\npartial notebooks are in: ${kept}`);
+}
+
+/** Names the user's files that had to make room. */
+function sayAside(folder: string, aside: KeptAside): void {
+  for (const { from, to } of aside) {
+    say(`kept aside: ${join(folder, from)}, not as a run wrote it, is now ${join(folder, to)}`);
   }
 }
 

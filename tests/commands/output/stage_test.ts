@@ -1,7 +1,7 @@
-import { assertEquals, assertRejects } from "@std/assert";
+import { assert, assertEquals, assertRejects } from "@std/assert";
 import { join } from "node:path";
 import { InputError } from "winterground/basics/mod.ts";
-import { openStage } from "winterground/commands/output_folder.ts";
+import { openStage } from "winterground/commands/output/stage.ts";
 
 async function inTemporary(work: (folder: string) => Promise<void>): Promise<void> {
   const folder = await Deno.makeTempDir();
@@ -27,7 +27,7 @@ async function fill(folder: string, mark: string): Promise<void> {
   }
 }
 
-const ALL = ["notebooks/01-climate.ipynb", "report.html", "results.json"];
+const ALL = ["notebooks/01-climate.ipynb", "report.html", "results.json", "written.json"];
 
 Deno.test("publish() moves everything in, replaces an earlier result, leaves other files alone", async () => {
   // Property: only the entries a study writes change, nothing temporary is left
@@ -64,6 +64,8 @@ Deno.test("discard() leaves an earlier result as it was, and nothing where there
 
 Deno.test("keepNotebooks() keeps a failed run, apart from an earlier complete one", async () => {
   // Property: the complete result stays whole
+  const kept = ["failure.txt", "notebooks/01-climate.ipynb", "written.json"]
+    .map((name) => `failed/${name}`);
   await inTemporary(async (folder) => {
     const target = join(folder, "farm");
     const failed = async () => {
@@ -71,29 +73,89 @@ Deno.test("keepNotebooks() keeps a failed run, apart from an earlier complete on
       await Deno.writeTextFile(join(stage.folder, "notebooks", "01-climate.ipynb"), "failed");
       return await stage.keepNotebooks("cell 3");
     };
-    assertEquals(await failed(), join(target, "notebooks"));
-    assertEquals(tree(target), ["failure.txt", "notebooks/01-climate.ipynb"]);
+    for (let run = 0; run < 2; run++) {
+      assertEquals(await failed(), join(target, "failed", "notebooks"));
+      assertEquals(tree(target), kept);
+    }
     const stage = await openStage(target);
     await fill(stage.folder, "good");
     await stage.publish();
     assertEquals(tree(target), ALL);
-    assertEquals(await failed(), join(target, "failed", "notebooks"));
+    await failed();
+    assertEquals(tree(folder), [...kept, ...ALL].map((name) => `farm/${name}`).sort());
     assertEquals(await Deno.readTextFile(join(target, "notebooks/01-climate.ipynb")), "good");
     assertEquals(await Deno.readTextFile(join(target, "failed", "failure.txt")), "cell 3\n");
   });
 });
 
-Deno.test("openStage() refuses a file, and a folder whose notebooks are not ours", async () => {
+Deno.test("publish() carries the user's own files along and keeps aside what it would replace", async () => {
+  // Property: nothing of the user's is deleted or overwritten, wherever it lies
+  for (const inside of [false, true]) {
+    await inTemporary(async (folder) => {
+      const target = join(folder, "farm");
+      const first = await openStage(target, { inside });
+      await fill(first.folder, "first");
+      await first.publish();
+      const mine = ["notebooks/mine.ipynb", "drawings/sketch.svg", "survey/2026/plan.txt", "a.txt"];
+      for (const path of [...mine, "report.html"]) {
+        await Deno.mkdir(join(target, path, ".."), { recursive: true });
+        await Deno.writeTextFile(join(target, path), `my ${path}`);
+      }
+      await Deno.mkdir(join(target, "notebooks", "empty"));
+      const second = await openStage(target, { inside });
+      await fill(second.folder, "second");
+      const { aside } = await second.publish();
+      assertEquals(aside.map(({ from }) => from), ["report.html"]);
+      assertEquals(await Deno.readTextFile(join(target, aside[0]!.to)), "my report.html");
+      assertEquals(await Deno.readTextFile(join(target, "report.html")), "second");
+      for (const path of mine) {
+        assertEquals(await Deno.readTextFile(join(target, path)), `my ${path}`);
+      }
+      assert((await Deno.stat(join(target, "notebooks", "empty"))).isDirectory);
+      assertEquals(tree(folder), [...ALL, ...mine, aside[0]!.to].sort().map((n) => `farm/${n}`));
+    });
+  }
+});
+
+Deno.test("openStage() refuses a file, and a folder that no list of a run speaks of", async () => {
   // Property: nothing of the user's is ever replaced
   await inTemporary(async (folder) => {
     await Deno.writeTextFile(join(folder, "file"), "");
     await assertRejects(() => openStage(join(folder, "file")), InputError, "it is a file");
-    await Deno.mkdir(join(folder, "notebooks"));
-    await assertRejects(() => openStage(folder), InputError, 'it contains "notebooks"');
-    await Deno.writeTextFile(join(folder, "results.json"), '{ "survey": 1 }');
-    await assertRejects(() => openStage(folder), InputError, "no study wrote");
-    assertEquals([...Deno.readDirSync(folder)].length, 3);
+    const own = join(folder, "own");
+    await Deno.mkdir(own);
+    for (
+      const [name, text] of [
+        ["failure.txt", "of the pump"],
+        ["results.json", '{ "provenance": {}, "figures": {} }'],
+        ["written.json", '{ "about": "", "run": "12345678", "files": { "../file": "00" } }'],
+      ] as const
+    ) {
+      await Deno.writeTextFile(join(own, name), text);
+      await assertRejects(() => openStage(own), InputError, 'it contains "failure.txt"');
+    }
+    assertEquals(tree(folder).length, 4);
   });
+});
+
+Deno.test("openStage() lets one run at a time into a folder", async () => {
+  // Property: two runs never mix, and the second is told of the first
+  for (const inside of [false, true]) {
+    await inTemporary(async (folder) => {
+      const target = join(folder, "farm");
+      const first = await openStage(target, { inside });
+      await assertRejects(
+        () => openStage(target, { inside }),
+        InputError,
+        `another run is writing to it (process ${Deno.pid}, since `,
+      );
+      await fill(first.folder, "first");
+      await first.publish();
+      const second = await openStage(target, { inside });
+      await second.discard();
+      assertEquals(tree(target), ALL);
+    });
+  }
 });
 
 Deno.test("openStage() refuses a path that leads through a file, in plain words", async () => {
@@ -114,7 +176,7 @@ Deno.test("openStage() needs no place beside a folder that is there", async () =
   await inTemporary(async (folder) => {
     const target = join(folder, "results");
     await Deno.mkdir(target);
-    const stage = await openStage(target);
+    const stage = await openStage(target, { inside: true });
     assertEquals([...Deno.readDirSync(folder)].map((entry) => entry.name), ["results"]);
     await fill(stage.folder, "whole");
     await stage.publish();
