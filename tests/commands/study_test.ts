@@ -104,6 +104,7 @@ Deno.test("study --chapters 1 computes and writes the climate alone", async () =
       "report.html",
       "results.json",
       "tables",
+      "written.json",
     ]);
     const file = JSON.parse(await Deno.readTextFile(join(folder, "one", "results.json")));
     assertEquals(file.chapters, ["climate"]);
@@ -124,7 +125,8 @@ Deno.test("study --quick writes the figures and hours of a whole run to every di
     ).output();
     assertEquals(code, 0, new TextDecoder().decode(stderr));
     assertMatch(new TextDecoder().decode(stdout), /annual heat saved by the store: /);
-    assertEquals(names(join(folder, "quick")).sort(), ["hourly.csv", "results.json", "tables"]);
+    const written = ["hourly.csv", "results.json", "tables", "written.json"];
+    assertEquals(names(join(folder, "quick")).sort(), written);
     const run = startRun(await openSmallStudy(), { cacheFolder: null });
     const file = JSON.parse(await Deno.readTextFile(join(folder, "quick", "results.json")));
     assertEquals(file.figures, JSON.parse(JSON.stringify(await run.figures())));
