@@ -12,8 +12,8 @@ export type { ColumnName, ColumnOfQuantity, ColumnsFile, TimePart } from "./read
 export { DEFAULT_WIND_SPEED } from "./mend/complete.ts";
 export { degreeDaysBelow, designTemperature } from "./degrees.ts";
 export { readNormals } from "./normals/read_normals.ts";
-export { meanDailySwing } from "./normals/temperature.ts";
-export { yearFromNormals } from "./normals/year.ts";
+export { meanDailySwing } from "./normals/daily_swing.ts";
+export { yearFromNormals } from "./winters/typical_year.ts";
 export { climateQuality } from "./mend/quality.ts";
 export type { ClimateQuality } from "./mend/quality.ts";
 export { readClimate } from "./read_climate.ts";

@@ -1,10 +1,19 @@
-/** A year of radiation from monthly normals. @module */
+/**
+ * Radiation from monthly normals.
+ *
+ * Days: a normal variate mapped through the distribution of daily clearness for the month's mean
+ * (Graham, Hollands & Unny 1988 [graham-1988], with the exponential distribution of Bendt et al. 1981
+ * [bendt-1981] as in Duffie & Beckman 2013 [duffie-beckman-2013], eq. 2.9.6; its parameter is solved
+ * so that the mean is met). Hours: the day's sum is spread by Collares-Pereira & Rabl 1979
+ * [collares-pereira-rabl-1979], and roughened by the hourly autoregression of Aguiar &
+ * Collares-Pereira 1992 [aguiar-1992]. Direct and diffuse: Erbs, Klein & Duffie 1982 [erbs-1982].
+ *
+ * @module
+ */
 import { MONTH_DAYS, monthOfHour } from "../../basics/mod.ts";
 import { diffuseShare, type HourlySun } from "../../sun/mod.ts";
-import { normalProbability, persistentNormal } from "./random_series.ts";
+import { normalProbability } from "./normal_distribution.ts";
 
-/** Day-to-day memory of the transformed clearness. Graham, Hollands & Unny 1988 [graham-1988]. */
-const CLEARNESS_PERSISTENCE = 0.29;
 const LOWEST_CLEARNESS = 0.05;
 
 /** Radiation of a generated year. */
@@ -12,41 +21,6 @@ export interface GeneratedRadiation {
   readonly globalHorizontal: Float64Array;
   readonly directNormal: Float64Array;
   readonly diffuseHorizontal: Float64Array;
-  /** clearness of each day over the mean clearness of its month */
-  readonly relativeClearness: Float64Array;
-}
-
-/**
- * Radiation of a year with the given monthly means.
- *
- * Days: the clearness index of each day comes from an autoregression of first order (φ 0.29) of a
- * normal variate, mapped through the distribution of daily clearness for the month's mean (Graham,
- * Hollands & Unny 1988 [graham-1988], with the exponential distribution of Bendt et al. 1981
- * [bendt-1981] as in Duffie & Beckman 2013 [duffie-beckman-2013], eq. 2.9.6; its parameter is
- * solved so that the mean is met). Hours: the day's sum is spread by Collares-Pereira & Rabl 1979
- * [collares-pereira-rabl-1979], and roughened by the hourly autoregression of Aguiar &
- * Collares-Pereira 1992 [aguiar-1992]. Direct and diffuse: Erbs, Klein & Duffie 1982 [erbs-1982].
- * Monthly sums are then met exactly.
- *
- * @param means kWh/m² a day, twelve values
- * @param sun hourly sun of the place
- * @param seed of the random series
- * @returns hourly series, W/m²
- */
-export function radiationFromNormals(
-  means: readonly number[],
-  sun: HourlySun,
-  seed: number,
-): GeneratedRadiation {
-  const outside = outsideLight(sun);
-  const days = dailyClearness(
-    clearnessByMonth(means, outside),
-    persistentNormal(365, CLEARNESS_PERSISTENCE, seed + 1),
-  );
-  const noise = persistentNormal(8760, 1e-9, seed + 2);
-  const global = spreadOverHours(days.clearness, outside, sun, (hour) => noise[hour]!);
-  meetMonthlySums(global, means, outside);
-  return { ...splitGlobal(global, outside, sun), relativeClearness: days.relative };
 }
 
 /** Light outside the atmosphere on the horizontal, W/m² by hour. */
@@ -59,7 +33,7 @@ export function splitGlobal(
   global: Float64Array,
   outside: Float64Array,
   sun: HourlySun,
-): Omit<GeneratedRadiation, "relativeClearness"> {
+): GeneratedRadiation {
   const diffuse = global.map((value, hour) =>
     outside[hour]! > 0 ? value * diffuseShare(value / outside[hour]!) : 0
   );
@@ -113,22 +87,14 @@ export function clearnessByMonth(
 export function dailyClearness(
   distributions: readonly ClearnessDistribution[],
   variate: Float64Array,
-): { readonly clearness: Float64Array; readonly relative: Float64Array } {
-  const clearness = new Float64Array(365);
-  const relative = new Float64Array(365);
-  for (let day = 0; day < 365; day++) {
-    const distribution = distributions[monthOfHour(day * 24)]!;
-    clearness[day] = distribution.quantile(normalProbability(variate[day]!));
-    // a month without radiation has no brighter days
-    relative[day] = distribution.mean > 0 ? clearness[day]! / distribution.mean : 1;
-  }
-  return { clearness, relative };
+): Float64Array {
+  return variate.map((value, day) =>
+    distributions[monthOfHour(day * 24)]!.quantile(normalProbability(value))
+  );
 }
 
 /** How clear the days of a month are. */
 export interface ClearnessDistribution {
-  /** mean clearness, 0 to 1 */
-  readonly mean: number;
   /** clearness that a share of the days stays below */
   readonly quantile: (probability: number) => number;
 }
@@ -150,7 +116,6 @@ function clearnessDistribution(mean: number): ClearnessDistribution {
   }
   const bend = (below + above) / 2 * width;
   return {
-    mean,
     quantile: (probability) =>
       Math.abs(bend) < 1e-6
         ? low + width * probability
@@ -216,8 +181,14 @@ function hourShape(sun: HourlySun, hour: number): number {
 /** Light of an hour is held to this share of the light outside. */
 const MOST_LIGHT = 0.85;
 
-/** Scales each month to its mean without passing {@link MOST_LIGHT}; the rest goes to the other hours. */
-function meetMonthlySums(
+/**
+ * Scales each month to its mean without passing {@link MOST_LIGHT}; the rest goes to the other hours.
+ *
+ * @param global W/m² by hour, changed in place
+ * @param means kWh/m² a day, twelve values
+ * @param outside light outside the atmosphere, W/m² by hour
+ */
+export function meetMonthlySums(
   global: Float64Array,
   means: readonly number[],
   outside: Float64Array,

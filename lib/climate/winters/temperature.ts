@@ -1,8 +1,8 @@
 /** Temperatures of a winter. @module */
 import { solveTridiagonal } from "../../basics/linear/tridiagonal.ts";
 import { HOURS_PER_YEAR, monthOfHour } from "../../basics/mod.ts";
-import { curveOfMeans } from "../normals/monthly_curve.ts";
-import { dailyShape, meanDailySwing } from "../normals/temperature.ts";
+import { curveOfMeans, toMonthlyMeans } from "../normals/monthly_curve.ts";
+import { dailyShape, meanDailySwing } from "../normals/daily_swing.ts";
 import type { MonthlyNormals } from "../types.ts";
 import { shareBetweenMonths } from "./memory.ts";
 import { calendarDay, DAYS, inCalendarOrder } from "./order.ts";
@@ -12,8 +12,11 @@ const SWING_SCATTER = 0.3;
 const SWING_BY_CLEARNESS = 0.1;
 const SWING_MEAN = (SWING_SCATTER ** 2 + SWING_BY_CLEARNESS ** 2) / 2;
 const SWING_LIMITS = [0.25, 2] as const;
-/** Winters and rounds by which the swing's scale is set. */
-const ROUNDS = 3;
+/** The swing's scale is set until it is met to this, K, in at most so many rounds. */
+const SWING_KEPT = 0.02;
+const ROUNDS = 20;
+/** Means of departures that leave the months to the season. */
+const NOUGHT: readonly number[] = Array(12).fill(0);
 
 /** What the temperatures of a place follow; all in calendar order. */
 export interface TemperatureClimate {
@@ -23,6 +26,8 @@ export interface TemperatureClimate {
   readonly spread: Float64Array;
   /** K by month, swing of the daily wave; a winter's departures add to it */
   readonly swing: readonly number[];
+  /** true where every month of every winter has the season's mean */
+  readonly keepsMonths: boolean;
 }
 
 /** Standard normal values of each day from 1 July, the day before and the day after included. */
@@ -42,12 +47,12 @@ export interface TemperatureDraws {
  * together spread by w/√((1 − v)·31/30), v the share between months.
  *
  * @param normals monthly normals
- * @param slowShare share of the slow part in the day-to-day memory
+ * @param memory share of the slow part in the day-to-day memory, and whether months keep their means
  * @param samples draws of some winters, by which the swing's scale is set
  */
 export function temperatureClimate(
   normals: MonthlyNormals,
-  slowShare: number,
+  { slowShare, keepsMonths }: { readonly slowShare: number; readonly keepsMonths: boolean },
   samples: readonly TemperatureDraws[],
 ): TemperatureClimate {
   const shown = Math.sqrt((1 - shareBetweenMonths(slowShare)) * 31 / 30);
@@ -55,6 +60,7 @@ export function temperatureClimate(
   const climate = {
     season: curveOfMeans(normals.meanTemperature),
     spread: Float64Array.from({ length: DAYS }, (_, day) => Math.max(0, byHour[24 * day + 12]!)),
+    keepsMonths,
   };
   const wanted = normals.meanDailyMaximum.map((high, month) =>
     high - normals.meanDailyMinimum[month]!
@@ -64,10 +70,11 @@ export function temperatureClimate(
     const made = samples.map((draws) =>
       meanDailySwing(winterTemperature({ ...climate, swing }, draws))
     );
-    swing = swing.map((value, month) => {
-      const have = made.reduce((sum, one) => sum + one[month]!, 0) / made.length;
-      return Math.max(0, value + wanted[month]! - have);
-    });
+    const short = wanted.map((value, month) =>
+      value - made.reduce((sum, one) => sum + one[month]!, 0) / made.length
+    );
+    if (short.every((value) => Math.abs(value) < SWING_KEPT)) break;
+    swing = swing.map((value, month) => Math.max(0, value + short[month]!));
   }
   return { ...climate, swing };
 }
@@ -83,7 +90,8 @@ export function winterTemperature(
   climate: TemperatureClimate,
   draws: TemperatureDraws,
 ): Float64Array {
-  const departures = inCalendarOrder(hourlyDepartures(climate, draws.departure), 24);
+  const free = inCalendarOrder(hourlyDepartures(climate, draws.departure), 24);
+  const departures = climate.keepsMonths ? toMonthlyMeans(free, NOUGHT) : free;
   const factors = inCalendarOrder(swingFactors(draws), 1);
   return climate.season.map((season, hour) =>
     season + departures[hour]! +

@@ -5,18 +5,19 @@
  * @module
  */
 import { standardPressure } from "../../air/mod.ts";
-import { HOURS_PER_YEAR, monthOfHour } from "../../basics/mod.ts";
+import { HOURS_PER_YEAR, monthlyMeans, monthOfHour } from "../../basics/mod.ts";
 import { type HourlySun, hourlySun } from "../../sun/mod.ts";
 import {
   clearnessByMonth,
   type ClearnessDistribution,
   dailyClearness,
+  meetMonthlySums,
   outsideLight,
   splitGlobal,
   spreadOverHours,
 } from "../normals/radiation.ts";
-import { normalProbability } from "../normals/random_series.ts";
-import { humidityFromNormals } from "../normals/year.ts";
+import { normalProbability } from "../normals/normal_distribution.ts";
+import { humidityFromNormals } from "../normals/humidity.ts";
 import type { ClimateYear, MonthlyNormals, Place } from "../types.ts";
 import { dailyMemory, slowShareFor, USUAL_SLOW_SHARE } from "./memory.ts";
 import { calendarDay, DAYS, inCalendarOrder } from "./order.ts";
@@ -75,22 +76,48 @@ export interface WinterKey {
   readonly winter: number;
 }
 
-/** Works out what all winters of a place share. */
+/**
+ * Works out what all winters of a place share. Their months vary as those of real winters do.
+ *
+ * @param normals monthly normals
+ * @param place where
+ */
 export function winterClimate(normals: WinterNormals, place: Place): WinterClimate {
+  const keys = Array.from({ length: SAMPLES }, (_, winter) => ({ seed: SAMPLE_SEED, winter }));
+  return sharedClimate(normals, place, { keepsMonths: false, keys });
+}
+
+/**
+ * Works out what one winter needs that has the months of the normals.
+ *
+ * @param normals monthly normals
+ * @param place where
+ * @param key of the winter
+ */
+export function typicalClimate(
+  normals: WinterNormals,
+  place: Place,
+  key: WinterKey,
+): WinterClimate {
+  return sharedClimate(normals, place, { keepsMonths: true, keys: [key] });
+}
+
+function sharedClimate(
+  normals: WinterNormals,
+  place: Place,
+  { keepsMonths, keys }: { readonly keepsMonths: boolean; readonly keys: readonly WinterKey[] },
+): WinterClimate {
   const sun = hourlySun(place);
   const outside = outsideLight(sun);
   const slowShare = slowShareOf(normals);
-  const samples = Array.from(
-    { length: SAMPLES },
-    (_, winter) => drawDays({ seed: SAMPLE_SEED, winter }, slowShare),
-  );
+  const samples = keys.map((key) => drawDays(key, slowShare));
   return {
     place,
     normals,
     sun,
     outside,
     clearness: clearnessByMonth(normals.globalRadiation, outside),
-    temperature: temperatureClimate(normals, slowShare, samples),
+    temperature: temperatureClimate(normals, { slowShare, keepsMonths }, samples),
     slowShare,
   };
 }
@@ -148,9 +175,14 @@ export function makeWinter(climate: WinterClimate, key: WinterKey): ClimateYear 
   const { place, normals, sun, outside } = climate;
   const days = drawDays(key, climate.slowShare);
   const dryBulb = winterTemperature(climate.temperature, days);
-  const { clearness } = dailyClearness(climate.clearness, inCalendarOrder(days.clearness, 1));
+  const clearness = dailyClearness(climate.clearness, inCalendarOrder(days.clearness, 1));
   const noise = normalDraws({ ...key, quantity: "hours" });
   const global = spreadOverHours(clearness, outside, sun, noise);
+  const wind = inCalendarOrder(windOf(normals.windSpeed, key), 24);
+  if (climate.temperature.keepsMonths) {
+    meetMonthlySums(global, normals.globalRadiation, outside);
+    meetMonthlyMeans(wind, normals.windSpeed);
+  }
   return {
     place,
     source: `winter ${key.winter + 1} made from monthly normals, seed ${key.seed}`,
@@ -158,7 +190,7 @@ export function makeWinter(climate: WinterClimate, key: WinterKey): ClimateYear 
     dryBulb,
     relativeHumidity: humidityFromNormals(normals.relativeHumidity, dryBulb),
     ...splitGlobal(global, outside, sun),
-    windSpeed: inCalendarOrder(windOf(normals.windSpeed, key), 24),
+    windSpeed: wind,
     pressure: new Float64Array(HOURS_PER_YEAR).fill(standardPressure(place.elevation)),
     skyLongwave: null,
     albedo: null,
@@ -177,5 +209,14 @@ function windOf(means: readonly number[], key: WinterKey): Float64Array {
     const calendarHour = 24 * calendarDay(Math.floor(hour / 24)) + hour % 24;
     const shape = Math.sqrt(-Math.log(1 - normalProbability(value)));
     return means[monthOfHour(calendarHour)]! * shape / WEIBULL_MEAN;
+  });
+}
+
+/** Scales each month to its mean, in place. */
+function meetMonthlyMeans(series: Float64Array, means: readonly number[]): void {
+  const have = monthlyMeans(series);
+  series.forEach((value, hour) => {
+    const month = monthOfHour(hour);
+    series[hour] = value * means[month]! / have[month]!;
   });
 }

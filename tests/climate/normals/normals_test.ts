@@ -53,6 +53,35 @@ Deno.test("yearFromNormals() has the memory and spread it was given, over many w
   assert(memory > 0.6 && memory < 0.9, `memory ${memory}`);
 });
 
+/** Daily departures from the month's mean over a January, of a series or of the light. */
+function january(series: Float64Array): number[] {
+  const days = dailyMeans(series).subarray(0, 31);
+  const mean = days.reduce((sum, day) => sum + day, 0) / 31;
+  return Array.from(days, (day) => day - mean);
+}
+
+function correlation(pairs: readonly (readonly [number, number])[]): number {
+  const sum = (of: (pair: readonly [number, number]) => number) =>
+    pairs.reduce((total, pair) => total + of(pair), 0);
+  return sum(([a, b]) => a * b) / Math.sqrt(sum(([a]) => a * a) * sum(([, b]) => b * b));
+}
+
+Deno.test("clear January days are cold ones, and no seed shares its draws with another", () => {
+  // Property: correlation of light and temperature of one year as typical years show it, -0.35; of the
+  // temperature of a seed with the light of the seeds after it none, where shared draws gave 0.58
+  const years = Array.from({ length: 24 }, (_, place) => sampleYear(place + 1));
+  const light = years.map((year) => january(year.globalHorizontal));
+  const air = years.map((year) => january(year.dryBulb));
+  const together = (shift: number) =>
+    correlation(
+      air.slice(0, 24 - shift).flatMap((days, place) =>
+        days.map((value, day) => [value, light[place + shift]![day]!] as const)
+      ),
+    );
+  assertAlmostEquals(together(0), -0.35, 0.15);
+  for (const shift of [1, 2, 3, 4, 5, 6]) assertAlmostEquals(together(shift), 0, 0.2);
+});
+
 Deno.test("a generated year holds nothing that cannot be", () => {
   // Property: parts close, no light at night, humidity below saturation over ice, winds above 0
   const year = sampleYear(9);
