@@ -49,6 +49,16 @@ export interface Computation<Study, Earlier, Taken, Result> {
   readonly tables?: (result: Result) => readonly ResultTable[];
 }
 
+/** A result computed only when somebody asks for it. */
+export interface Extra<Study, Earlier, Taken, Result>
+  extends Computation<Study, Earlier, Taken, Result> {
+  /**
+   * Its figures in results.json, behind those of its chapter; of `undefined` where it was not
+   * computed, which the labels then say. Not there where it has none.
+   */
+  readonly figures?: (result: Awaited<Result> | undefined) => readonly FigureRow[];
+}
+
 /**
  * Anything with a key in the cache, whatever it takes and gives.
  *
@@ -103,8 +113,8 @@ export function chapter<
 
 /** Declares an extra of a chapter. */
 export function extra<Study, Earlier, Taken, Result>(
-  parts: Computation<Study, Earlier, Taken, Result>,
-): Computation<Study, Earlier, Taken, Result> {
+  parts: Extra<Study, Earlier, Taken, Result>,
+): Extra<Study, Earlier, Taken, Result> {
   return parts;
 }
 

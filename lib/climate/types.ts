@@ -52,6 +52,8 @@ export interface ClimateYear {
    * half of the lit hours, so that the three close by themselves
    */
   readonly derivedMonths?: readonly number[];
+  /** monthly normals the year was made from; not there for a year from a file */
+  readonly normals?: MonthlyNormals | undefined;
   /** what was filled in, derived or found odd while reading */
   readonly notices: readonly Notice[];
 }
@@ -110,6 +112,8 @@ export interface MonthlyNormals {
   readonly windSpeed: readonly number[];
   /** K, standard deviation of daily mean temperatures within the month */
   readonly dayToDaySpread: readonly number[];
+  /** K, standard deviation of the mean of each month over the years; where not given, the usual */
+  readonly monthToMonthSpread?: readonly number[] | undefined;
 }
 
 /** Hours of a year below one limit. */

@@ -6,7 +6,8 @@ import type { ClimateYear } from "./types.ts";
  * is called and what was said while reading it do not change a result.
  */
 export function plainWeather(year: ClimateYear): ClimateYear {
-  return { ...year, place: { ...year.place, name: "" }, source: "", layout: "", notices: [] };
+  const { normals: _, ...hours } = year;
+  return { ...hours, place: { ...year.place, name: "" }, source: "", layout: "", notices: [] };
 }
 
 /** The year without the skyline, for what knows the open sky alone. */

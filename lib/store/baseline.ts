@@ -14,7 +14,7 @@ export const NO_STORE_YEAR = "settled year, fan always off";
  * Years with a jump before the year that counts, from undisturbed ground. After four, house air
  * repeats to 3e-5 K and back-up heat to 1e-6 on the demo; after two, to 0.03 K.
  */
-const JUMPS = 4;
+export const JUMPS = 4;
 
 /** The house with the fan never on. */
 export interface Baseline {

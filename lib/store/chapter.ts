@@ -1,24 +1,17 @@
 /** The store chapter: what happens over days, seasons and years? @module */
 import { chapter, extra, type Steps } from "../basics/mod.ts";
-import { type ClimateYear, plainWeather } from "../climate/mod.ts";
-import type { FanResult } from "../fan/types.ts";
-import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
-import type { HouseInputs, HouseResult } from "../house/types.ts";
-import type { SoilInputs, SoilResult } from "../soil/types.ts";
+import type { HouseResult } from "../house/types.ts";
 import { designAir } from "../tubes/mod.ts";
-import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import { storeChapter, storeSteps } from "./compute.ts";
 import { fieldSearch } from "./field_search.ts";
 import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
 import { powerCut, powerCutSteps } from "./power_cut.ts";
-import type { StoreRequest } from "./site.ts";
 import { firstSteps } from "./first_steps.ts";
 import { type RankedKnown, type RankedMeasure, rankingSteps, rankMeasures } from "./ranking.ts";
 import { type SummarisedStore, summariseStore } from "./summary.ts";
 import { tubeAtStrongestHour } from "./tube_along.ts";
 import { tubeCounts } from "./tube_count.ts";
-import type { StoreInputs } from "./types.ts";
 import { storeVariants, type VariantRow, variantSteps } from "./variants/variants.ts";
 import { type HouseWay, houseWays, type KnownYears, waySteps } from "./variants/ways.ts";
 import {
@@ -32,22 +25,7 @@ import {
   waysTables,
 } from "./extra_tables.ts";
 import { storeTables } from "./result_tables.ts";
-
-interface StoreStudy {
-  readonly store: StoreInputs;
-  readonly climate: ClimateYear;
-  readonly soil: SoilInputs;
-  readonly house: HouseInputs;
-  readonly tubes: TubesInputs;
-  readonly headers: HeadersInputs;
-}
-
-interface StoreEarlier {
-  readonly soil: SoilResult;
-  readonly tubes: TubesResult;
-  readonly headers: HeadersResult;
-  readonly fan: FanResult;
-}
+import { coarseRequest, type StoreEarlier, storeRequest, type StoreStudy } from "./takes.ts";
 
 interface ExtrasEarlier extends StoreEarlier {
   readonly house: HouseResult;
@@ -61,37 +39,6 @@ interface StepsEarlier {
 }
 
 const AFTER = ["soil", "tubes", "headers", "fan"] as const;
-
-/** Slices along the tubes in comparisons of many stores: within 1 % of the heat of eight. */
-const COMPARISON_SLICES = 3;
-
-/** Footing and heater decide nothing here: the house runs free, or is held without limit. */
-function takes(study: StoreStudy, { soil, tubes, headers, fan }: StoreEarlier): StoreRequest {
-  const { product, count, length, diameter, positions, filmCoefficient } = tubes;
-  return {
-    inputs: study.store,
-    climate: plainWeather(study.climate),
-    soilInputs: study.soil,
-    soil: { properties: soil.properties, wave: soil.wave },
-    houseInputs: { ...study.house, footingDepth: 0, heaterPower: 0 },
-    tubesInputs: { direction: study.tubes.direction, airFlow: study.tubes.airFlow },
-    tubes: { product, count, length, diameter, positions, filmCoefficient },
-    headers: { shares: headers.shares },
-    fan: {
-      airFlow: fan.airFlow,
-      power: fan.power,
-      density: fan.density,
-      charge: fan.charge,
-      discharge: fan.discharge,
-    },
-  };
-}
-
-/** The same store in fewer slices: comparisons run a dozen settled years. */
-function takesCoarse(study: StoreStudy, earlier: StoreEarlier): StoreRequest {
-  const slices = Math.min(study.store.slices, COMPARISON_SLICES);
-  return takes({ ...study, store: { ...study.store, slices } }, earlier);
-}
 
 /** The chapter's own years, with the store and with the fan always off. */
 function knownYears(result: SummarisedStore): KnownYears {
@@ -139,7 +86,7 @@ export const store = chapter({
   name: "store",
   section: { fields: storeFields },
   after: AFTER,
-  takes,
+  takes: storeRequest,
   compute: (request) => summariseStore(request, storeChapter(request)),
   steps: function* (request): Steps<SummarisedStore> {
     return summariseStore(request, yield* storeSteps(request));
@@ -151,7 +98,7 @@ export const store = chapter({
     ways: extra({
       after: [...AFTER, "store"],
       takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
-        request: takes(study, earlier),
+        request: storeRequest(study, earlier),
         known: knownYears(earlier.store),
       }),
       compute: ({ request, known }) => houseWays(request, known),
@@ -162,7 +109,7 @@ export const store = chapter({
     variants: extra({
       after: [...AFTER, "store"],
       takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
-        request: takesCoarse(study, earlier),
+        request: coarseRequest(study, earlier),
         plan: planRow(earlier.store),
       }),
       compute: ({ request, plan }) => storeVariants(request, plan),
@@ -173,7 +120,7 @@ export const store = chapter({
     ranking: extra({
       after: [...AFTER, "store"],
       takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
-        request: takes(study, earlier),
+        request: storeRequest(study, earlier),
         known: rankedYears(earlier.store),
       }),
       compute: ({ request, known }) => rankMeasures(request, known),
@@ -184,7 +131,7 @@ export const store = chapter({
     powerCut: extra({
       after: [...AFTER, "store"],
       takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
-        request: takes(study, earlier),
+        request: storeRequest(study, earlier),
         states: earlier.store.cutStates,
       }),
       compute: ({ request, states }) => powerCut(request, states),

@@ -9,8 +9,12 @@ type Rows = (result: unknown) => readonly FigureRow[];
  * figure of an earlier one, the later value stands in the earlier one's place.
  *
  * @param results of the chapters that were run
+ * @param extras results computed on demand as far as they are there, by name
  */
-export function studyFigures(results: Partial<ChapterResults>): Figures {
+export function studyFigures(
+  results: Partial<ChapterResults>,
+  extras: ReadonlyMap<string, unknown> = new Map(),
+): Figures {
   return Object.fromEntries(
     CHAPTERS.flatMap((chapter: AnyChapter) => {
       const result = results[chapter.name];
@@ -22,7 +26,16 @@ export function studyFigures(results: Partial<ChapterResults>): Figures {
       const provisional = (provisionalFigures?.(result) ?? []).map(
         ([key, figure]): FigureRow => [key, { ...figure, provisional: true }],
       );
-      return [...figures(result), ...provisional];
+      return [...figures(result), ...provisional, ...extraFigures(chapter, extras)];
     }),
   );
+}
+
+/** Figures of a chapter's extras; those that were not computed say so. */
+function extraFigures(
+  chapter: AnyChapter,
+  extras: ReadonlyMap<string, unknown>,
+): readonly FigureRow[] {
+  return Object.entries(chapter.extras as Readonly<Record<string, { figures?: Rows }>>)
+    .flatMap(([name, { figures }]) => figures?.(extras.get(name)) ?? []);
 }

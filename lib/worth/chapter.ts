@@ -1,5 +1,5 @@
 /** The worth chapter: what does it cost, and what else could be done? @module */
-import { chapter } from "../basics/mod.ts";
+import { chapter, extra } from "../basics/mod.ts";
 import type { FanInputs, FanResult } from "../fan/types.ts";
 import { fieldGeometry, type FieldInputs } from "../headers/mod.ts";
 import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
@@ -14,6 +14,15 @@ import { designFaults } from "./design_faults.ts";
 import { worthFields, type WorthInputs } from "./fields.ts";
 import { worthFigures } from "./figures.ts";
 import type { WorthRequest } from "./request.ts";
+import { oddsFigures } from "./odds/figures.ts";
+import {
+  type OddsEarlier,
+  oddsSteps,
+  type OddsStudy,
+  studyOdds,
+  takesOdds,
+} from "./odds/odds_extra.ts";
+import { oddsTables } from "./odds/result_tables.ts";
 import { takeOffInputs } from "./take_off_inputs.ts";
 import { worthTables } from "./result_tables.ts";
 
@@ -80,5 +89,15 @@ export const worth = chapter({
   compute: worthChapter,
   figures: worthFigures,
   tables: worthTables,
-  extras: {},
+  extras: {
+    /** Many winters with the store and without: chances instead of one year. */
+    odds: extra({
+      after: ["soil", "tubes", "headers", "fan", "store"],
+      takes: (study: OddsStudy, earlier: OddsEarlier) => takesOdds(study, earlier),
+      compute: studyOdds,
+      steps: oddsSteps,
+      tables: oddsTables,
+      figures: oddsFigures,
+    }),
+  },
 });

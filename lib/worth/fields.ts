@@ -41,6 +41,10 @@ export interface WorthInputs {
   readonly coilLength: number | null;
   /** kg of carbon dioxide for a kWh from the grid */
   readonly gridCarbon: number;
+  /** number of winters that the odds are counted from; 0 for none */
+  readonly winters: number;
+  /** money that is lost with a killed crop, in the currency of the prices; null where not given */
+  readonly cropValue: number | null;
   /** half width of the range of the first cost, share */
   readonly doubtFirstCost: number;
   /** half width of the range of the heat saved, share */
@@ -75,6 +79,8 @@ export const worthFields: Fields<WorthGiven> = {
   grant: quantity,
   coilLength: quantityOr("none", null),
   gridCarbon: quantity,
+  winters: whole,
+  cropValue: quantityOr("none", null),
   doubtFirstCost: quantity,
   doubtHeatSaved: quantity,
   doubtFanEnergy: quantity,

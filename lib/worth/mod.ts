@@ -47,3 +47,15 @@ export type { TakeOffStudy } from "./take_off_inputs.ts";
 export { takeOffInputs } from "./take_off_inputs.ts";
 export { quantitiesCsv, quantityTakeOff } from "./quantities/take_off.ts";
 export type { MaterialQuantity, TakeOffInputs, WorkPart } from "./quantities/types.ts";
+export type {
+  CropLoss,
+  LimitChance,
+  LimitOdds,
+  RankedWinter,
+  SpreadPair,
+  SpreadSource,
+  WinterOdds,
+  WinterSpread,
+} from "./odds/types.ts";
+export { type OddsFacts, winterOdds } from "./odds/winter_odds.ts";
+export type { Banded, PairedDifference } from "./odds/statistics.ts";

@@ -8,6 +8,7 @@ house: {length: 12 m, width: 6 m, curtain: {coverage: 80 %}}
 tubes: {count: 6, layers: 1, airFlow: 250 cfm}
 fan: {fan: duct-315, count: 1, speed: 0.4}
 store: {slices: 1, spinUpYears: 0, outsideSoil: 1 m, meshDepth: 3 m}
+worth: {winters: 0}
 `;
 
 /** Writes the small study and its normals into a folder; gives the path of the study file. */

@@ -2,7 +2,7 @@
 import { assert, assertAlmostEquals } from "@std/assert";
 import { deviation, mean, min, rollup } from "d3-array";
 import Papa from "papaparse";
-import type { WinterNormals } from "../../lib/climate/winters/mod.ts";
+import type { MonthlyNormals } from "../../lib/climate/types.ts";
 import { winterClimate } from "../../lib/climate/winters/mod.ts";
 import { winterTemperature } from "../../lib/climate/winters/temperature.ts";
 import { drawDays } from "../../lib/climate/winters/winter.ts";
@@ -33,7 +33,7 @@ function readRecord(text: string): readonly Day[] {
 }
 
 /** Normals as a station would publish them. */
-function normalsOf(days: readonly Day[]): WinterNormals {
+function normalsOf(days: readonly Day[]): MonthlyNormals {
   const months = Array.from(
     { length: 12 },
     (_, month) => days.filter((day) => day.month === month + 1),

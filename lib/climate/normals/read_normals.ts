@@ -30,6 +30,7 @@ const HEADS: readonly Head[] = [
   { series: "windSpeed", head: "wind_speed_m_per_s", scale: 1, low: 0, high: 30 },
 ];
 const SPREAD_HEAD = "day_to_day_spread_K";
+const YEARS_HEAD = "month_to_month_spread_K";
 
 /**
  * Reads twelve monthly normals.
@@ -37,7 +38,8 @@ const SPREAD_HEAD = "day_to_day_spread_K";
  * A CSV table with a head line and one row a month: `month`, `mean_temperature_degC`,
  * `mean_daily_maximum_degC`, `mean_daily_minimum_degC`, `relative_humidity_percent`,
  * `global_radiation_kWh_per_m2_day`, `wind_speed_m_per_s`, and, where known, `day_to_day_spread_K`
- * (standard deviation of daily means within the month). Other columns are left alone.
+ * (standard deviation of daily means within the month) and `month_to_month_spread_K` (standard
+ * deviation of the month's mean over the years). Other columns are left alone.
  *
  * @param csvText the table
  * @param file its path, for messages
@@ -86,8 +88,19 @@ export function readNormals(csvText: string, file: string): MonthlyNormals {
   const spread = heads.includes(SPREAD_HEAD)
     ? column({ series: "dayToDaySpread", head: SPREAD_HEAD, scale: 1, low: 0, high: 20 })
     : series.meanTemperature!.map(usualSpread);
+  const years = heads.includes(YEARS_HEAD)
+    ? {
+      monthToMonthSpread: column({
+        series: "monthToMonthSpread",
+        head: YEARS_HEAD,
+        scale: 1,
+        low: 0,
+        high: 15,
+      }),
+    }
+    : {};
   faults.throwIfAny();
-  const normals = { ...series, dayToDaySpread: spread } as unknown as MonthlyNormals;
+  const normals = { ...series, dayToDaySpread: spread, ...years } as unknown as MonthlyNormals;
   refuseWrongOrder(normals, file);
   return normals;
 }

@@ -23,6 +23,7 @@ export function yearFromNormals(normals: MonthlyNormals, place: Place, seed: num
   return {
     ...year,
     source: `monthly normals, seed ${seed}`,
+    normals,
     notices: [
       notice(
         "info",

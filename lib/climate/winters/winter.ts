@@ -44,18 +44,12 @@ const CLEAR_AND_WARM = { january: -0.4, july: 0.3 } as const;
 const SAMPLES = 8;
 const SAMPLE_SEED = -1;
 
-/** Normals of a place with what is known of the spread between years. */
-export interface WinterNormals extends MonthlyNormals {
-  /** K, standard deviation of the mean of each month over the years; where not given, the usual */
-  readonly monthToMonthSpread?: readonly number[] | undefined;
-}
-
 /** What all winters of a place share. */
 export interface WinterClimate {
   /** where */
   readonly place: Place;
   /** monthly normals */
-  readonly normals: WinterNormals;
+  readonly normals: MonthlyNormals;
   /** hourly sun of the place */
   readonly sun: HourlySun;
   /** light outside the atmosphere on the horizontal, W/m² by hour */
@@ -82,7 +76,7 @@ export interface WinterKey {
  * @param normals monthly normals
  * @param place where
  */
-export function winterClimate(normals: WinterNormals, place: Place): WinterClimate {
+export function winterClimate(normals: MonthlyNormals, place: Place): WinterClimate {
   const keys = Array.from({ length: SAMPLES }, (_, winter) => ({ seed: SAMPLE_SEED, winter }));
   return sharedClimate(normals, place, { keepsMonths: false, keys });
 }
@@ -95,7 +89,7 @@ export function winterClimate(normals: WinterNormals, place: Place): WinterClima
  * @param key of the winter
  */
 export function typicalClimate(
-  normals: WinterNormals,
+  normals: MonthlyNormals,
   place: Place,
   key: WinterKey,
 ): WinterClimate {
@@ -103,7 +97,7 @@ export function typicalClimate(
 }
 
 function sharedClimate(
-  normals: WinterNormals,
+  normals: MonthlyNormals,
   place: Place,
   { keepsMonths, keys }: { readonly keepsMonths: boolean; readonly keys: readonly WinterKey[] },
 ): WinterClimate {
@@ -123,7 +117,7 @@ function sharedClimate(
 }
 
 /** Slow part from the published deviations of monthly means, mean of the months; or the usual. */
-function slowShareOf({ monthToMonthSpread, dayToDaySpread }: WinterNormals): number {
+function slowShareOf({ monthToMonthSpread, dayToDaySpread }: MonthlyNormals): number {
   if (monthToMonthSpread === undefined) return USUAL_SLOW_SHARE;
   const shares = monthToMonthSpread.map((spread, month) =>
     slowShareFor(spread, dayToDaySpread[month]!)

@@ -51,4 +51,19 @@ export const EXERCISES: readonly Exercise[] = [
       "Sealing saves heat for less than it costs to make. After it the house needs less heat, " +
       "so a store saves less too: run the study again before judging it.",
   },
+  {
+    id: "worth.chance",
+    question:
+      "A cold that kills the crop comes in one winter of ten. How likely is at least one such " +
+      'winter in the next ten? Answer such as "50 %".',
+    kind: "share",
+    answer: 1 - 0.9 ** 10,
+    tolerance: 0.01,
+    slips: [
+      { value: 1, hint: "Ten winters can pass without one: it is likely, not certain." },
+      { value: 0.1, hint: "That is the chance of one winter alone." },
+      { value: 0.9 ** 10, hint: "That is the chance that none of the ten is such a winter." },
+    ],
+    explanation: "1 − 0.9¹⁰ = 65 %. One winter in ten does not wait ten years.",
+  },
 ];

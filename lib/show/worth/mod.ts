@@ -2,6 +2,8 @@
 export * from "./answer.ts";
 export * from "./charts.ts";
 export * from "./exercises.ts";
+export * from "./odds_charts.ts";
+export * from "./odds_tables.ts";
 export * from "./tables.ts";
 export {
   type Alternative,
@@ -26,6 +28,7 @@ export {
   presentValueFactor,
   type Price,
   type PriceList,
+  type RankedWinter,
   readPriceList,
   type StoreEarnings,
   uniformPresentValueFactor,
@@ -33,6 +36,8 @@ export {
   type VerdictGiven,
   type VerdictReason,
   type VerdictWord,
+  type WinterOdds,
+  type WinterSpread,
   type WorkPart,
   type WorthInputs,
   type WorthResult,

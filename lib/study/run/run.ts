@@ -30,7 +30,8 @@ export type StudyRun = ResultGetters & {
   results(): Promise<ChapterResults>;
   /**
    * Figures of results.json: those that some chapters give, which computes no more than they need; or
-   * all. A later chapter may refine figures of an earlier one, as the store does the house's.
+   * all. A later chapter may refine figures of an earlier one, as the store does the house's. Figures
+   * of extras have values as far as this run has computed them by then, and wait for none.
    */
   figures(...chapters: readonly ChapterName[]): Promise<Figures>;
   /** Notices of the study, its climate and all chapters, each once. */
@@ -85,8 +86,10 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   const cache = folder === null ? NO_CACHE : diskCache(folder);
   const computations = options.computations ?? COMPUTATIONS;
   const { pool, onResult } = options;
-  const getters = resultGetters(computations, { study, cache, pool, onResult });
-  const only = (names: readonly ChapterName[]): PartOfRun => partOfRun(names, study, getters);
+  const there = new Map<string, unknown>();
+  const getters = resultGetters(computations, { study, cache, pool, onResult, there });
+  const only = (names: readonly ChapterName[]): PartOfRun =>
+    partOfRun(names, { study, getters, there });
   const all = only(CHAPTERS.map(({ name }) => name));
   return {
     ...getters,
@@ -100,8 +103,11 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
 
 function partOfRun(
   names: readonly ChapterName[],
-  study: Study,
-  getters: ResultGetters,
+  { study, getters, there }: {
+    readonly study: Study;
+    readonly getters: ResultGetters;
+    readonly there: ReadonlyMap<string, unknown>;
+  },
 ): PartOfRun {
   const chapters = CHAPTERS.map(({ name }) => name).filter((name) => names.includes(name));
   const results = once(async () => {
@@ -111,7 +117,7 @@ function partOfRun(
   return {
     chapters,
     results,
-    figures: once(async () => studyFigures(await results())),
+    figures: async () => studyFigures(await results(), there),
     notices: once(async () => allNotices(study, await results())),
   };
 }
@@ -134,6 +140,8 @@ interface Surroundings {
   readonly cache: ResultCache;
   readonly pool: WorkPool | undefined;
   readonly onResult: RunOptions["onResult"];
+  /** results that have come, by name */
+  readonly there: Map<string, unknown>;
   readonly getters: Readonly<Record<string, () => Promise<unknown>>>;
   /** pieces worth keeping that are there or being done, by key */
   readonly kept: Map<string, Promise<unknown>>;
@@ -154,6 +162,7 @@ async function resultOf(
     kept = false;
     return computed(name, computation, { taken, around });
   });
+  around.there.set(name, result);
   around.onResult?.(name, kept);
   return result;
 }

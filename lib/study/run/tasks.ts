@@ -1,6 +1,7 @@
 /** Everything a worker can be asked to do: the pieces of the chapters, and whole results. @module */
 import type { AnyComputation, AnyTask } from "../../basics/mod.ts";
 import { STORE_TASKS } from "../../store/runs.ts";
+import { firstOfJulyTask, wintersTask } from "../../store/winters/mod.ts";
 import { COMPUTATIONS } from "../chapters.ts";
 
 /** The task that computes a result in one piece. */
@@ -12,6 +13,8 @@ export function wholeTask(name: string, { compute }: AnyComputation): AnyTask {
 export const TASKS: ReadonlyMap<string, AnyTask> = new Map(
   [
     ...STORE_TASKS,
+    firstOfJulyTask,
+    wintersTask,
     ...Array.from(COMPUTATIONS, ([name, computation]) => wholeTask(name, computation)),
   ].map((task) => [task.name, task]),
 );

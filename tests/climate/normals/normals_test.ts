@@ -3,6 +3,7 @@ import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/ass
 import { InputError } from "winterground/basics/mod.ts";
 import {
   meanDailySwing,
+  normalsOfYear,
   readNormals,
   summariseClimate,
   yearFromNormals,
@@ -139,4 +140,35 @@ Deno.test("yearFromNormals() keeps months without any radiation dark and finite"
   const year = yearFromNormals(dark, place, 3);
   for (const name of SERIES) assert(year[name].every(Number.isFinite), name);
   assert(year.globalHorizontal.subarray(0, 744).every((value) => value === 0));
+});
+
+Deno.test("published deviations of monthly means are read where the table has them", () => {
+  // Property: as written; refused out of range, with line and column
+  const withColumn = (value: string) =>
+    normalsText.trim().split("\n").map((line, index) =>
+      `${line},${index === 0 ? "month_to_month_spread_K" : value}`
+    ).join("\n");
+  assertEquals(NORMALS.monthToMonthSpread, undefined);
+  assertEquals(readNormals(withColumn("2.5"), "n.csv").monthToMonthSpread, Array(12).fill(2.5));
+  const error = assertThrows(() => readNormals(withColumn("wide"), "n.csv"), InputError);
+  assert(/n\.csv:2.*"month_to_month_spread_K"/.test(error.message), error.message);
+});
+
+Deno.test("normalsOfYear() finds again what a year was made from", () => {
+  // Property: means to rounding, swing to 0.05 K, spread within months to what one year tells
+  const found = normalsOfYear(sampleYear(2));
+  NORMALS.meanTemperature.forEach((mean, month) => {
+    assertAlmostEquals(found.meanTemperature[month]!, mean, 1e-9);
+    assertAlmostEquals(found.globalRadiation[month]!, NORMALS.globalRadiation[month]!, 1e-6);
+    assertAlmostEquals(found.windSpeed[month]!, NORMALS.windSpeed[month]!, 1e-9);
+    assertAlmostEquals(found.relativeHumidity[month]!, NORMALS.relativeHumidity[month]!, 1e-4);
+    const swing = found.meanDailyMaximum[month]! - found.meanDailyMinimum[month]!;
+    const wanted = NORMALS.meanDailyMaximum[month]! - NORMALS.meanDailyMinimum[month]!;
+    assertAlmostEquals(swing, wanted, 0.05);
+  });
+  const ratio = found.dayToDaySpread.reduce(
+    (sum, value, month) => sum + value / NORMALS.dayToDaySpread[month]! / 12,
+    0,
+  );
+  assertAlmostEquals(ratio, 1, 0.13);
 });

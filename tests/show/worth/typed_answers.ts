@@ -14,4 +14,8 @@ export const TYPED: Readonly<Record<string, Typed>> = {
     right: ["sealing", "Sealing", '"sealing"', "sealing."],
     wrong: [["store", 0], ["heater", 1]],
   },
+  "worth.chance": {
+    right: ["65 %", "65%", "0.65", "0.6513", "65.1 %"],
+    wrong: [["100 %", 0], ["10 %", 1], ["35 %", 2]],
+  },
 };

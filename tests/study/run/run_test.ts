@@ -56,6 +56,16 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       }
     });
 
+    await test.step("figures of an extra wait for nobody, and are there once it is", async () => {
+      const key = "worth.coldestHour10Years";
+      assertEquals(figures[key]!.value, null);
+      assert(figures[key]!.label.includes("when asked for"), figures[key]!.label);
+      const asked = startRun(study, { cacheFolder: `${folder}/cache` });
+      await asked.odds();
+      const { label } = (await asked.figures())[key]!;
+      assert(label.includes("no winters are counted"), label); // the study wants none
+    });
+
     await test.step("a chapter alone has the figures of the whole run to every digit", async () => {
       for (const { name } of CHAPTERS) {
         if (name === "house") continue; // the store refines some of its figures

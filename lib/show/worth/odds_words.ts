@@ -1,0 +1,14 @@
+/** Rare values in words. @module */
+import { showBoth, showSi } from "../../units/mod.ts";
+import type { WinterSpread } from "../../worth/mod.ts";
+
+/** A rare value in words; that there are too few winters where it is not stated. */
+export function rareText(
+  spread: WinterSpread["rare10"],
+  kind: "temperature" | "hours" | "energy",
+): string {
+  if (spread === null) return "not stated from so few winters";
+  return `${showBoth(spread.value, kind)} (${showSi(spread.low, kind)} to ${
+    showSi(spread.high, kind)
+  })`;
+}

@@ -1,0 +1,82 @@
+/** Figures of the odds. @module */
+import { type FigureRow, numberFigure } from "../../basics/figures.ts";
+import type { Banded } from "./statistics.ts";
+import type { WinterOdds } from "./types.ts";
+
+const NO_WINTERS = "no winters are counted (worth.winters)";
+const ON_DEMAND = "counted when asked for, and by the whole study";
+const TOO_FEW = "too few winters";
+
+/** Rare values and chances with their bands, which cover sampling only; null with the reason where there are none. */
+export function oddsFigures(odds: WinterOdds | null | undefined): readonly FigureRow[] {
+  const banded = (
+    key: string,
+    value: Banded | null | undefined,
+    unit: string,
+    label: string,
+  ): FigureRow => {
+    if (value !== null && value !== undefined) {
+      return [key, { value: value.value, unit, label, low: value.low, high: value.high }];
+    }
+    const why = odds === undefined ? ON_DEMAND : odds === null ? NO_WINTERS : TOO_FEW;
+    return [key, { value: null, unit, label: `${label}: ${why}` }];
+  };
+  const killing = odds?.limits.find(({ name }) => name === "killing");
+  const killed = (never: Banded | undefined): Banded | undefined =>
+    never && { value: 1 - never.value, low: 1 - never.high, high: 1 - never.low };
+  const saved = odds?.savedHeat;
+  return [
+    banded(
+      "worth.coldestHour10Years",
+      odds?.coldestHour.withStore.rare10,
+      "degC",
+      "coldest hour of the winter of one in ten with the store",
+    ),
+    banded(
+      "worth.coldestHour10YearsNoStore",
+      odds?.coldestHour.without.rare10,
+      "degC",
+      "coldest hour of the winter of one in ten without it",
+    ),
+    banded(
+      "worth.chanceOfKilling",
+      killed(killing?.withStore.never),
+      "1",
+      "share of winters with an hour in which plants die, with the store",
+    ),
+    banded(
+      "worth.chanceOfKillingNoStore",
+      killed(killing?.without.never),
+      "1",
+      "share of winters with an hour in which plants die, without it",
+    ),
+    banded(
+      "worth.backupHeat10Years",
+      odds?.backupHeat.withStore.rare10,
+      "kWh",
+      "back-up heat of the winter of one in ten with the store",
+    ),
+    banded(
+      "worth.savedHeatOfWinters",
+      saved && { value: saved.mean, low: saved.low, high: saved.high },
+      "kWh",
+      "heat saved by the store in a winter, mean; a tenth of the winters lies beyond either end",
+    ),
+    cropLossFigure(odds),
+  ];
+}
+
+function cropLossFigure(odds: WinterOdds | null | undefined): FigureRow {
+  const label = "crop loss that the store avoids in a winter on the mean: chance times value";
+  const key = "worth.cropLossAvoided";
+  const loss = odds?.cropLoss;
+  if (loss) {
+    return numberFigure(key, loss.without - loss.withStore, loss.currency ?? "money", label);
+  }
+  const why = odds === undefined
+    ? ON_DEMAND
+    : odds === null
+    ? NO_WINTERS
+    : "no value of the crop (worth.cropValue)";
+  return [key, { value: null, unit: "money", label: `${label}: ${why}` }];
+}
