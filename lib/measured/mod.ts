@@ -1,4 +1,4 @@
-/** Logs of a built house: read, replayed with the house's own step, fitted and scored. @module */
+/** Logs of a built house, read, replayed, fitted and scored; fits and uncertainty. @module */
 export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log_check.ts";
 export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";
 export { chooseForm, type FormScore, judgeForm, type Stretch, STRETCHES } from "./log_choice.ts";
@@ -9,3 +9,13 @@ export type { LogParameters } from "./log_parameters.ts";
 export { type GreenhouseLog, readGreenhouseLog } from "./log_table.ts";
 export { type LogMean, type LogMeans, logMeans } from "./log_means.ts";
 export { type HalfScores, RECORDED_SCORES, type ScoreRow, scoreRows } from "./score_table.ts";
+export { type Agreement, agreement, AGREEMENT_LIMITS } from "./fit/agreement.ts";
+export type { Certainty } from "./fit/certainty.ts";
+export { type Fit, fitLeastSquares } from "./fit/least_squares.ts";
+export {
+  type Estimates,
+  estimates,
+  meansOfReadings,
+  propagate,
+  type Uncertain,
+} from "./uncertainty/propagate.ts";
