@@ -19,3 +19,4 @@ export {
   propagate,
   type Uncertain,
 } from "./uncertainty/propagate.ts";
+export { AIR_READINGS, type AirHeat, airHeat } from "./flows/air_heat.ts";
