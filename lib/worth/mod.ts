@@ -59,3 +59,4 @@ export type {
 } from "./odds/types.ts";
 export { type OddsFacts, winterOdds } from "./odds/winter_odds.ts";
 export type { Banded, PairedDifference } from "./odds/statistics.ts";
+export type { HouseWinter, PairedWinter } from "../store/mod.ts";

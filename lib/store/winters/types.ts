@@ -75,6 +75,8 @@ export interface PairedWinter {
   readonly winter: number;
   /** degC, coldest hour outdoors */
   readonly coldestOutdoors: number;
+  /** with the store */
   readonly withStore: HouseWinter;
+  /** without it */
   readonly without: HouseWinter;
 }

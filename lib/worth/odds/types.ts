@@ -17,7 +17,9 @@ export interface WinterSpread {
 
 /** A spread with the store and without. */
 export interface SpreadPair {
+  /** with the store */
   readonly withStore: WinterSpread;
+  /** without it */
   readonly without: WinterSpread;
 }
 
@@ -29,7 +31,7 @@ export interface LimitChance {
   readonly overOneDay: Banded;
   /** for more than three days */
   readonly overThreeDays: Banded;
-  /** winters from one such winter to the next, on the mean; null where there was none */
+  /** years from one winter with such an hour to the next, on the mean; null where there was none */
   readonly returnPeriod: number | null;
   /** h in a winter */
   readonly hours: WinterSpread;
@@ -47,7 +49,9 @@ export interface LimitOdds {
   readonly name: "freezing" | "damage" | "killing" | "growth";
   /** degC */
   readonly limit: number;
+  /** with the store */
   readonly withStore: LimitChance;
+  /** without it */
   readonly without: LimitChance;
 }
 
