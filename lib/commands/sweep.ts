@@ -1,24 +1,243 @@
 /**
- * `deno task sweep`: not there yet.
+ * `deno task sweep`: many variants of a study, a row each.
  *
  * @module
  */
-import type { CommandSpec } from "./command_line.ts";
-import { CommandFailure, runCommand } from "./terminal.ts";
+import { basename, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { InputError } from "../basics/mod.ts";
+import { libraryVersion, openStudyText, readTextFile, workPool } from "../study/mod.ts";
+import { diskCache, NO_CACHE, type ResultCache } from "../study/run/cache.ts";
+import { hashOf } from "../study/run/hash.ts";
+import { sharedPieces } from "../study/run/shared_pieces.ts";
+import {
+  figureColumns,
+  findManifest,
+  findShard,
+  openRows,
+  orderedText,
+  parquetOf,
+  readRows,
+  readSweep,
+  rowLine,
+  runRows,
+  type Shard,
+  shardRows,
+  type SweepInputs,
+  type SweepManifest,
+  type SweepPlan,
+  type SweepRun,
+  sweptFigures,
+  type TableColumn,
+  tableColumns,
+  writeManifest,
+  writeWhole,
+} from "../study/sweep/mod.ts";
+import type { CommandLine, CommandSpec } from "./command_line.ts";
+import { holdFolder } from "./output/lock.ts";
+import { showRows } from "./sweep_progress.ts";
+import { CommandFailure, complain, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "sweep",
-  summary: "Runs many variants of a study. Not available yet.",
+  summary: "Computes many variants of a study and writes a row of figures for each.",
   args: "STUDY.yaml SWEEP.yaml",
-  minArgs: 0,
-  maxArgs: 100,
-  options: [],
+  minArgs: 2,
+  maxArgs: 2,
+  options: [
+    {
+      name: "out",
+      value: "DIR",
+      meaning: "folder for the rows (default: out/<study name>-<sweep file>)",
+    },
+    { name: "shard", value: "i/n", meaning: "compute part i of n" },
+    {
+      name: "shards",
+      value: "n",
+      meaning: "there are n parts; the batch engine's environment says which this is",
+    },
+    {
+      name: "workers",
+      value: "n",
+      meaning: "workers to share the work (default: as many as cores)",
+    },
+    { name: "merge", meaning: "compute nothing: put the rows of all parts in DIR together" },
+  ],
+  notes: [
+    "Called again, it goes on where it was cut off.",
+    "Exit status: 0 done, 1 rows are missing or the study cannot be computed, 2 wrong usage or bad",
+    "input. A row that cannot be computed says why in its last column; it is no failure.",
+  ],
 };
 
-function refuse(): Promise<never> {
-  return Promise.reject(
-    new CommandFailure("deno task sweep is not available yet; nothing was done", 2),
+async function runSweep(line: CommandLine, signal: AbortSignal): Promise<void> {
+  const [path, sweepPath] = line.args as readonly [string, string];
+  const plan = readSweep(await readTextFile(sweepPath, "sweep file"), sweepPath);
+  const merge = line.switches.has("merge");
+  const shard = merge ? WHOLE : findShard(line.values, (name) => Deno.env.get(name));
+  const workers = readWorkers(line.values.workers);
+  const text = await readTextFile(path, "study file");
+  const study = await openStudyText(text, path);
+  const sweepName = basename(sweepPath).replace(/\.ya?ml$/i, "");
+  const folder = line.values.out ?? join("out", `${study.heading.name}-${sweepName}`);
+  const made = await inputsOf(study.inputHash, plan);
+  if (merge) return await mergeRows({ folder, made, plan });
+  const known = await findManifest(folder, made);
+  const pool = workers === 0 ? undefined : workPool(workers === undefined ? {} : { size: workers });
+  signal.addEventListener("abort", () => pool?.close());
+  try {
+    const sweep: SweepRun = { plan, text, path, pool, pieces: sharedPieces(pieceCache()), signal };
+    const manifest = known ?? await begin(sweep, folder, made);
+    await computeRows(sweep, { folder, shard, manifest });
+  } finally {
+    pool?.close();
+  }
+  signal.throwIfAborted();
+}
+
+const WHOLE: Shard = { index: 1, count: 1, from: "all rows" };
+
+function readWorkers(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  if (/^\d{1,3}$/.test(text)) return Number(text);
+  throw new InputError(`Cannot use --workers "${text}": expected how many, 0 for none`);
+}
+
+/** Soils reduced once are kept in the same folder as those of studies. */
+function pieceCache(): ResultCache {
+  const folder = Deno.env.get("WINTERGROUND_CACHE") ??
+    fileURLToPath(new URL("../../.cache/winterground", import.meta.url));
+  return folder === "" ? NO_CACHE : diskCache(folder);
+}
+
+async function inputsOf(study: string, plan: SweepPlan): Promise<SweepInputs> {
+  return { study, sweep: hashOf(plan), library: (await libraryVersion()).hash };
+}
+
+/** The columns come from the study as it is, which is computed first. */
+async function begin(sweep: SweepRun, folder: string, made: SweepInputs): Promise<SweepManifest> {
+  complain("the study as it is: computing, to know the columns");
+  const figures = await sweptFigures(sweep, sweep.text).catch((error) => {
+    sweep.signal?.throwIfAborted();
+    if (error instanceof InputError) throw error;
+    throw new CommandFailure(
+      `${sweep.path}: the study as it is cannot be computed: ${(error as Error).message}`,
+    );
+  });
+  const manifest = { made, rows: sweep.plan.rows, figures: figureColumns(figures) };
+  await writeManifest(folder, manifest);
+  return manifest;
+}
+
+/** Name of a part's file without its ending. */
+function partName({ index, count }: Shard): string {
+  return count === 1 ? "rows" : `rows-${index}-of-${count}`;
+}
+
+async function computeRows(
+  sweep: SweepRun,
+  { folder, shard, manifest }: {
+    readonly folder: string;
+    readonly shard: Shard;
+    readonly manifest: SweepManifest;
+  },
+): Promise<void> {
+  const { plan } = sweep;
+  const columns = tableColumns(plan.keys, manifest.figures);
+  const name = partName(shard);
+  const file = join(folder, `${name}.csv`);
+  const hold = await holdFolder(join(folder, `.${name}.lock`), file);
+  try {
+    const rows = await openRows(file, columns);
+    const own = shardRows(plan.rows, shard);
+    const left = own.filter((row) => !rows.done.has(row));
+    if (shard.count > 1) complain(`part ${shard.index} of ${shard.count}, by ${shard.from}`);
+    const progress = showRows(own.length, own.length - left.length);
+    try {
+      await runRows(sweep, left, (row) => {
+        rows.add(rowLine(row, plan.keys, manifest.figures));
+        progress.done(row.row, row.fault);
+      });
+    } finally {
+      progress.stop();
+      rows.close();
+    }
+    if (sweep.signal?.aborted) return;
+    await putInOrder(folder, name, columns);
+  } finally {
+    await hold.release();
+  }
+}
+
+/** Rows in order, and the same as Parquet. */
+async function putInOrder(
+  folder: string,
+  name: string,
+  columns: readonly TableColumn[],
+): Promise<void> {
+  const { rows } = await readRows(join(folder, `${name}.csv`), columns);
+  await writeTable(folder, { name, csv: orderedText(rows, columns), columns });
+  sayDone(join(folder, name), [...rows.values()]);
+}
+
+async function writeTable(
+  folder: string,
+  { name, csv, columns }: {
+    readonly name: string;
+    readonly csv: string;
+    readonly columns: readonly TableColumn[];
+  },
+): Promise<void> {
+  await writeWhole(join(folder, `${name}.csv`), csv);
+  await writeWhole(join(folder, `${name}.parquet`), parquetOf(csv, columns));
+}
+
+function sayDone(path: string, lines: readonly string[]): void {
+  const failed = lines.filter((line) => !line.endsWith(",")).length;
+  const faults = failed === 0 ? "" : `, ${failed} of them with a fault, told in the last column`;
+  say(`done: ${path}.csv and .parquet, ${lines.length} rows${faults}`);
+}
+
+/** One table of the rows of all parts. */
+async function mergeRows(
+  { folder, made, plan }: {
+    readonly folder: string;
+    readonly made: SweepInputs;
+    readonly plan: SweepPlan;
+  },
+): Promise<void> {
+  const manifest = await findManifest(folder, made);
+  if (manifest === null) throw new InputError(`Cannot find rows of this sweep in ${folder}`);
+  const columns = tableColumns(plan.keys, manifest.figures);
+  const hold = await holdFolder(join(folder, ".rows.lock"), join(folder, "rows.csv"));
+  try {
+    const all = new Map<number, string>();
+    for await (const { name } of Deno.readDir(folder)) {
+      if (!/^rows(?:-\d+-of-\d+)?\.csv$/.test(name)) continue;
+      const file = join(folder, name);
+      for (const [row, line] of (await readRows(file, columns)).rows) {
+        if ((all.get(row) ?? line) !== line) {
+          throw new InputError(`Row ${row} stands in two files with other figures`, { file });
+        }
+        all.set(row, line);
+      }
+    }
+    requireAll(all, plan.rows, folder);
+    await writeTable(folder, { name: "rows", csv: orderedText(all, columns), columns });
+    sayDone(join(folder, "rows"), [...all.values()]);
+  } finally {
+    await hold.release();
+  }
+}
+
+function requireAll(all: ReadonlyMap<number, string>, rows: number, folder: string): void {
+  const missing = shardRows(rows, WHOLE).filter((row) => !all.has(row));
+  if (missing.length === 0) return;
+  const some = missing.slice(0, 5).join(", ") + (missing.length > 5 ? ", …" : "");
+  throw new CommandFailure(
+    `Cannot put the rows of ${folder} together: ${missing.length} of ${rows} are missing (${some}); ` +
+      "run the parts they belong to again, then merge",
   );
 }
 
-if (import.meta.main) await runCommand(SPEC, refuse);
+if (import.meta.main) await runCommand(SPEC, runSweep);

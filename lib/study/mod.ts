@@ -1,7 +1,7 @@
 /** The study: opened, checked, run, written. @module */
 export type { DefaultTaken, Figure, Figures, Study, StudyFrame, StudyHeading } from "./types.ts";
 export { checkStudyText, defaultStudyPath } from "./file/check_study.ts";
-export { type OpenOptions, openStudy } from "./file/open.ts";
+export { type OpenOptions, openStudy, openStudyText } from "./file/open.ts";
 export type {
   AllResults,
   AnyChapter,

@@ -5,6 +5,8 @@ export type { Alternative, PricedMeasure } from "./alternatives.ts";
 export type { Band, DoubtedInput, DoubtShare, MoneyDoubt } from "./doubt/types.ts";
 export { worth } from "./chapter.ts";
 export type { WorthRequest, YearlyEnergy } from "./request.ts";
+export { latinHypercube } from "./doubt/sampling.ts";
+export { SOBOL_COLUMNS, sobolPoints } from "./doubt/sobol.ts";
 export { worthChapter } from "./compute.ts";
 export type { DesignFacts } from "./design_faults.ts";
 export { designFaults } from "./design_faults.ts";

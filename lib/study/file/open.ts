@@ -38,7 +38,23 @@ export interface OpenOptions {
  *   file and line
  */
 export async function openStudy(path: string, options: OpenOptions = {}): Promise<Study> {
-  const text = await readTextFile(path, "study file");
+  return await openStudyText(await readTextFile(path, "study file"), path, options);
+}
+
+/**
+ * Opens the text of a study file with its climate, as {@link openStudy} does.
+ *
+ * @param text of the study file
+ * @param path where it lies; the files it names are looked for beside it
+ * @param options climate file and columns file that replace those of the study
+ * @returns the study, in SI, frozen
+ * @throws {InputErrors} with every error found, each with file and line
+ */
+export async function openStudyText(
+  text: string,
+  path: string,
+  options: OpenOptions = {},
+): Promise<Study> {
   const source = parseYaml(text, path);
   const { given, sections, faults: refused } = applySchema(source);
   const faults = [...refused];

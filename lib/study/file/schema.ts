@@ -1,6 +1,13 @@
 /** Schema of the study file, made from the fields of the chapters. @module */
 import { z } from "zod";
-import { type AnyFields, type Fields, open, type Partly, text } from "../../basics/fields.ts";
+import {
+  type AnyFields,
+  type Field,
+  type Fields,
+  open,
+  type Partly,
+  text,
+} from "../../basics/fields.ts";
 import { placeFields, type PlaceGiven } from "../../climate/fields.ts";
 import { CHAPTERS, type SectionsGiven } from "../chapters.ts";
 import type { StudyHeading } from "../types.ts";
@@ -73,3 +80,41 @@ export const NESTED_KEYS: ReadonlyMap<string, "list" | "part"> = new Map(
     })
   ),
 );
+
+/** A key of the study file by its dotted path. */
+export interface StudyKey {
+  /** how its value is written */
+  readonly field: Field<unknown>;
+  /** the key without places in lists, under which the table of fields knows it */
+  readonly row: string;
+  /** where its value stands; places in lists count from 0 */
+  readonly path: readonly (string | number)[];
+}
+
+/**
+ * Finds a key such as `house.curtain.coverage`; entries of a list count from 1, as in messages.
+ *
+ * @param key dotted path
+ * @returns undefined where no section knows the key
+ */
+export function studyKey(key: string): StudyKey | undefined {
+  const [section, ...parts] = key.split(".") as [string, ...string[]];
+  const path: (string | number)[] = [section];
+  const row = [section];
+  let fields = SECTIONS.get(section)?.fields;
+  for (let place = 0; place < parts.length; place++) {
+    const field = fields?.[parts[place]!];
+    if (field === undefined) return undefined;
+    path.push(parts[place]!);
+    row.push(parts[place]!);
+    if (place === parts.length - 1) return { field, row: row.join("."), path };
+    const within = nestedFields(field);
+    if (within?.form === "list") {
+      const entry = parts[++place]!;
+      if (!/^[1-9]\d*$/.test(entry) || place === parts.length - 1) return undefined;
+      path.push(Number(entry) - 1);
+    }
+    fields = within?.fields;
+  }
+  return undefined;
+}

@@ -56,6 +56,8 @@ export interface PartOfRun {
 export interface RunOptions {
   /** folder of the cache; null for none; that of the variable WINTERGROUND_CACHE or `.cache/winterground` beside deno.json unless given */
   readonly cacheFolder?: string | null;
+  /** where pieces worth keeping are kept, such as reduced soils; in the same folder unless given */
+  readonly pieces?: ResultCache | undefined;
   /** workers that share the work; everything is done here unless given */
   readonly pool?: WorkPool | undefined;
   /** hears of each result that has come; `kept` where it was on disk already */
@@ -85,9 +87,9 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   const folder = options.cacheFolder === undefined ? defaultCacheFolder() : options.cacheFolder;
   const cache = folder === null ? NO_CACHE : diskCache(folder);
   const computations = options.computations ?? COMPUTATIONS;
-  const { pool, onResult } = options;
+  const { pool, onResult, pieces = cache } = options;
   const there = new Map<string, unknown>();
-  const getters = resultGetters(computations, { study, cache, pool, onResult, there });
+  const getters = resultGetters(computations, { study, cache, pieces, pool, onResult, there });
   const only = (names: readonly ChapterName[]): PartOfRun =>
     partOfRun(names, { study, getters, there });
   const all = only(CHAPTERS.map(({ name }) => name));
@@ -138,6 +140,7 @@ function resultGetters(
 interface Surroundings {
   readonly study: Study;
   readonly cache: ResultCache;
+  readonly pieces: ResultCache;
   readonly pool: WorkPool | undefined;
   readonly onResult: RunOptions["onResult"];
   /** results that have come, by name */
@@ -191,7 +194,7 @@ function computed(
 async function pieceDone<Answer>(
   piece: Piece<Answer>,
   rank: number,
-  { cache, pool, kept }: Surroundings,
+  { pieces, pool, kept }: Surroundings,
 ): Promise<Answer> {
   const { task, question } = piece;
   const work = () => pool?.do(piece, rank) ?? task.run(question as never);
@@ -199,7 +202,7 @@ async function pieceDone<Answer>(
   const key = await keyOf(task.name, question);
   const known = kept.get(key) as Promise<Answer> | undefined;
   if (known !== undefined) return await known;
-  const answer = cache.get(key, work);
+  const answer = pieces.get(key, work);
   kept.set(key, answer);
   return await answer;
 }

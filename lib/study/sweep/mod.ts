@@ -1,0 +1,35 @@
+/** Many variants of a study: which they are, computed, written as they finish, put together. @module */
+export type {
+  Axis,
+  FigureColumn,
+  RowValues,
+  Shard,
+  SweepForm,
+  SweepPlan,
+  SweptKey,
+  SweptValue,
+} from "./types.ts";
+export { readSweep } from "./sweep_file.ts";
+export { rowValues, shardRows } from "./rows.ts";
+export { findShard, type ShardGiven } from "./shard.ts";
+export { variantText } from "./variant.ts";
+export {
+  cellsOf,
+  figureColumns,
+  type FinishedRow,
+  headLine,
+  rowLine,
+  type TableColumn,
+  tableColumns,
+} from "./table.ts";
+export { type KnownRows, openRows, orderedText, readRows, type RowFile } from "./row_file.ts";
+export { parquetOf } from "./parquet.ts";
+export {
+  findManifest,
+  MANIFEST,
+  type SweepInputs,
+  type SweepManifest,
+  writeManifest,
+  writeWhole,
+} from "./manifest.ts";
+export { runRows, type SweepRun, sweptFigures } from "./run_sweep.ts";

@@ -1,0 +1,177 @@
+// Property: the rows of a sweep are the same however they are computed; nothing finished is lost, nothing of the user's overwritten.
+import { assert, assertEquals } from "@std/assert";
+import { fileURLToPath } from "node:url";
+import { parquetReadObjects } from "hyparquet";
+import { openStudy, startRun } from "winterground/study/mod.ts";
+import { writeSmallStudy } from "../harness/small_study.ts";
+
+const COMMAND = fileURLToPath(new URL("../../lib/commands/sweep.ts", import.meta.url));
+
+/** Rows that take some tenths of a second each. */
+const SWEEP = `chapters: [tubes, fan]
+keys:
+  tubes.length: [7 m, 8 m, 9 m]
+  tubes.tube: [corrugated-4in, corrugated-3in]
+  soil.moisture: {from: 15 %, to: 35 %, steps: 2}
+`;
+const ROWS = 12;
+
+interface Place {
+  readonly folder: string;
+  readonly study: string;
+  readonly sweep: string;
+}
+
+async function inPlace(work: (place: Place) => Promise<void>, sweepText = SWEEP): Promise<void> {
+  const folder = await Deno.makeTempDir();
+  try {
+    const study = await writeSmallStudy(folder);
+    const sweep = `${folder}/sweep.yaml`;
+    await Deno.writeTextFile(sweep, sweepText);
+    await work({ folder, study, sweep });
+  } finally {
+    await Deno.remove(folder, { recursive: true });
+  }
+}
+
+function command(
+  { folder, study, sweep }: Place,
+  out: string,
+  args: readonly string[],
+  env: Readonly<Record<string, string>> = {},
+): Deno.Command {
+  return new Deno.Command(Deno.execPath(), {
+    args: ["run", "-A", COMMAND, study, sweep, "--out", `${folder}/${out}`, ...args],
+    env: { WINTERGROUND_CACHE: `${folder}/cache`, INIT_CWD: "", ...env },
+    stdout: "piped",
+    stderr: "piped",
+  });
+}
+
+async function run(
+  place: Place,
+  out: string,
+  args: readonly string[] = [],
+  env: Readonly<Record<string, string>> = {},
+): Promise<{ readonly code: number; readonly text: string }> {
+  const { code, stdout, stderr } = await command(place, out, args, env).output();
+  const decode = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
+  return { code, text: decode(stderr) + decode(stdout) };
+}
+
+const table = ({ folder }: Place, out: string, name = "rows.csv") =>
+  Deno.readTextFile(`${folder}/${out}/${name}`);
+
+Deno.test("deno task sweep writes the same bytes with no, one and two workers, and from merged parts", () =>
+  inPlace(async (place) => {
+    for (const workers of ["0", "1", "2"]) {
+      const { code, text } = await run(place, `w${workers}`, ["--workers", workers]);
+      assertEquals(code, 0, text);
+    }
+    const whole = await table(place, "w0");
+    assertEquals(whole.trimEnd().split("\n").length, ROWS + 1);
+    assertEquals(await table(place, "w1"), whole);
+    assertEquals(await table(place, "w2"), whole);
+    assertEquals((await run(place, "parts", ["--shard", "1/3"])).code, 0);
+    assertEquals((await run(place, "parts", ["--shards", "3"], { PARALLEL_SEQ: "2" })).code, 0);
+    const early = await run(place, "parts", ["--merge"]);
+    assertEquals(early.code, 1);
+    assert(early.text.includes(`4 of ${ROWS} are missing (3, 6, 9, 12)`), early.text);
+    assertEquals(
+      (await run(place, "parts", ["--shards", "3"], { JOB_COMPLETION_INDEX: "2" })).code,
+      0,
+    );
+    assertEquals((await run(place, "parts", ["--merge"])).code, 0);
+    assertEquals(await table(place, "parts"), whole);
+    const parquet = (out: string) => Deno.readFile(`${place.folder}/${out}/rows.parquet`);
+    assertEquals(await parquet("parts"), await parquet("w2"));
+  }));
+
+Deno.test("deno task sweep gives the figures of the study with its keys changed, in Parquet as in CSV", () =>
+  inPlace(async (place) => {
+    const { code, text } = await run(place, "out");
+    assertEquals(code, 0, text);
+    const [head, ...lines] = (await table(place, "out")).trimEnd().split("\n")
+      .map((line) => line.split(","));
+    const bytes = await Deno.readFile(`${place.folder}/out/rows.parquet`);
+    const rows = await parquetReadObjects({ file: bytes.buffer as ArrayBuffer });
+    assertEquals(rows.length, ROWS);
+    rows.forEach((row, place) =>
+      head!.forEach((name, column) => {
+        const cell = lines[place]![column]!;
+        const value = row[name] as number | string | null;
+        assertEquals(value === null ? "" : String(value), cell, name);
+      })
+    );
+    const study = await openStudy(
+      await writeSmallStudy(
+        place.folder,
+        (given) =>
+          `${given.replace("count: 6,", "count: 6, tube: corrugated-3in, length: 9 m,")}
+soil: {moisture: 35 %}
+`,
+      ),
+    );
+    const figures = await startRun(study, { cacheFolder: null }).figures("tubes", "fan");
+    const last = rows.at(-1)!;
+    assertEquals(last["given soil.moisture (1)"], 0.35);
+    for (const key of ["tubes.pressureDrop (Pa)", "fan.power (W)", "tubes.effectiveness (1)"]) {
+      const value = figures[key.split(" ")[0]!]!.value as number;
+      assertEquals(last[key], Number(value.toPrecision(10)), key);
+    }
+  }));
+
+Deno.test("deno task sweep killed with rows done goes on and loses at most those in hand", () =>
+  inPlace(async (place) => {
+    const child = command(place, "out", ["--workers", "1"]).spawn();
+    const texts = [child.stdout.text(), child.stderr.text()]; // read, so that it never waits
+    const rows = async () => (await table(place, "out").catch(() => "")).split("\n").slice(1, -1);
+    while ((await rows()).length < 3) await new Promise((done) => setTimeout(done, 20));
+    child.kill("SIGKILL");
+    await child.status;
+    await Promise.all(texts);
+    const kept = await rows();
+    assert(kept.length >= 3 && kept.length < ROWS, `${kept.length} rows`);
+    // a row that was being written
+    await Deno.writeTextFile(`${place.folder}/out/rows.csv`, "7,0.0", { append: true });
+    const again = await run(place, "out", ["--workers", "1"]);
+    assertEquals(again.code, 0, again.text);
+    assert(again.text.includes(`${kept.length} of ${ROWS} rows are there already`), again.text);
+    const whole = await table(place, "out");
+    for (const line of kept) assert(whole.includes(`${line}\n`), line);
+    await run(place, "other");
+    assertEquals(await table(place, "other"), whole);
+  }));
+
+Deno.test("deno task sweep says why a row fails and goes on", () =>
+  inPlace(async (place) => {
+    const { code, text } = await run(place, "out");
+    assertEquals(code, 0, text);
+    assert(text.includes("2 rows, 1 of them with a fault"), text);
+    const [, sound, faulty] = (await table(place, "out")).split("\n");
+    assert(sound!.endsWith(","), sound);
+    assert(faulty!.includes("house.ridgeHeight") || faulty!.includes("ridge"), faulty);
+    assert(!faulty!.includes(".yaml:"), "a place in a text the user never saw");
+  }, "chapters: [tubes]\nkeys: {house.ridgeHeight: [4 m, 1.5 m]}\n"));
+
+Deno.test("deno task sweep adds no rows to those of another study or sweep, and none to a folder of the user's", () =>
+  inPlace(async (place) => {
+    const small = { ...place, sweep: `${place.folder}/small.yaml.sweep` };
+    await Deno.writeTextFile(small.sweep, "chapters: [climate]\nkeys: {soil.moisture: [20 %]}\n");
+    assertEquals((await run(small, "out")).code, 0);
+    const before = await table(small, "out");
+    const otherSweep = await run(place, "out");
+    assertEquals(otherSweep.code, 2);
+    assert(otherSweep.text.includes("the sweep file changed"), otherSweep.text);
+    await writeSmallStudy(place.folder, (text) => text.replace("12 m", "13 m"));
+    const otherStudy = await run(small, "out");
+    assertEquals(otherStudy.code, 2);
+    assert(otherStudy.text.includes("the study, or a file it names changed"), otherStudy.text);
+    assertEquals(await table(small, "out"), before);
+    await Deno.mkdir(`${place.folder}/mine`);
+    await Deno.writeTextFile(`${place.folder}/mine/letter.txt`, "dear");
+    const mine = await run(small, "mine");
+    assertEquals(mine.code, 2);
+    assert(mine.text.includes('no sweep wrote, such as "letter.txt"'), mine.text);
+    assertEquals(await Deno.readTextFile(`${place.folder}/mine/letter.txt`), "dear");
+  }));
