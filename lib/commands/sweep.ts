@@ -72,11 +72,11 @@ const SPEC: CommandSpec = {
 
 async function runSweep(line: CommandLine, signal: AbortSignal): Promise<void> {
   const [path, sweepPath] = line.args as readonly [string, string];
-  const plan = readSweep(await readTextFile(sweepPath, "sweep file"), sweepPath);
+  const plan = readSweep(await readTextFile(sweepPath, "sweep file", "settings"), sweepPath);
   const merge = line.switches.has("merge");
   const shard = merge ? WHOLE : findShard(line.values, (name) => Deno.env.get(name));
   const workers = readWorkers(line.values.workers);
-  const text = await readTextFile(path, "study file");
+  const text = await readTextFile(path, "study file", "settings");
   const study = await openStudyText(text, path);
   const sweepName = basename(sweepPath).replace(/\.ya?ml$/i, "");
   const folder = line.values.out ?? join("out", `${study.heading.name}-${sweepName}`);

@@ -264,3 +264,14 @@ Deno.test("broken YAML is told once and in plain words", async () => {
     assert(/^bad\.yaml:1: Cannot read the YAML: .*alias/i.test(message), message);
   }
 });
+
+Deno.test("thousands of unknown keys are told in a screenful, a repeated one among them by its line", () => {
+  // Property: the size of a bad file decides neither the time nor the length of the message
+  const many = Array.from({ length: 20_000 }, (_, k) => `unknown${k}: 3\n`).join("");
+  const messages = faults(GOOD + many);
+  assertEquals(messages.length, 51);
+  assertEquals(messages.at(-1), "bad.yaml:62:1: 19950 more unknown keys in the study file");
+  assertEquals(faults(`${GOOD}${many}unknown7: 4\n`), [
+    'bad.yaml:20012:1: The key "unknown7" appears twice in the same section: keep one',
+  ]);
+});

@@ -30,10 +30,10 @@ export async function loadClimateFile(
   columnsFile: string | undefined,
   options: { readonly place?: Place; readonly mendShift?: boolean } = {},
 ): Promise<LoadedClimate> {
-  const text = await readTextFile(file, "climate file");
+  const text = await readTextFile(file, "climate file", "table");
   const columnsText = columnsFile === undefined
     ? undefined
-    : await readTextFile(columnsFile, "columns file");
+    : await readTextFile(columnsFile, "columns file", "settings");
   const year = readClimate(text, {
     file,
     ...options,
@@ -115,7 +115,7 @@ async function loadClimate(
     );
   }
   const normalsFile = local(given.normals)!;
-  const text = await readTextFile(normalsFile, "normals file");
+  const text = await readTextFile(normalsFile, "normals file", "table");
   const year = yearFromNormals(readNormals(text, normalsFile), place, given.seed);
   return { year, texts: [text, String(given.seed)] };
 }

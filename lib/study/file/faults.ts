@@ -74,11 +74,23 @@ function messageOf(issue: z.core.$ZodIssue, source: YamlSource): string {
   return issue.message.startsWith('"') ? issue.message : `Cannot use "${name}": ${issue.message}`;
 }
 
+/** Unknown keys of a section that are named one by one. */
+const NAMED = 50;
+
+function unknownKeys(keys: readonly string[], path: KeyPath, source: YamlSource): InputError[] {
+  const faults = keys.slice(0, NAMED).map((key) => unknownKey(key, path, source));
+  if (keys.length <= NAMED) return faults;
+  const section = sectionName(path);
+  const where = section === "" ? "the study file" : `"${section}"`;
+  const more = `${keys.length - NAMED} more unknown keys in ${where}`;
+  return [...faults, new InputError(more, source.locateKey(path, keys[NAMED]!))];
+}
+
 /** Every fault the schema found, in the order of the file. */
 export function schemaFaults(error: z.ZodError, source: YamlSource): InputErrors {
   const faults = error.issues.flatMap((issue) =>
     issue.code === "unrecognized_keys"
-      ? issue.keys.map((key) => unknownKey(key, issue.path, source))
+      ? unknownKeys(issue.keys, issue.path, source)
       : [new InputError(messageOf(issue, source), source.locate(issue.path))]
   );
   faults.sort((one, other) => (one.location?.line ?? 0) - (other.location?.line ?? 0));

@@ -38,7 +38,7 @@ export interface OpenOptions {
  *   file and line
  */
 export async function openStudy(path: string, options: OpenOptions = {}): Promise<Study> {
-  return await openStudyText(await readTextFile(path, "study file"), path, options);
+  return await openStudyText(await readTextFile(path, "study file", "settings"), path, options);
 }
 
 /**

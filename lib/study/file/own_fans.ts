@@ -25,7 +25,7 @@ export async function loadFans(source: YamlSource): Promise<LoadedFans> {
   if (curves === undefined) return { own: null, all: FANS, texts: [] };
   const path = resolveBeside(source, curves);
   await requireNamedFiles(source, [{ key: ["fan", "curves"], path }]);
-  const text = await readTextFile(path, "file of fan curves");
+  const text = await readTextFile(path, "file of fan curves", "table");
   const own = readFans(text, path);
   return { own, all: [...own, ...FANS], texts: [text] };
 }

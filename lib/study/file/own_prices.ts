@@ -22,6 +22,6 @@ export async function loadPrices(source: YamlSource): Promise<LoadedPrices> {
   if (named === undefined) return { prices: null, texts: [] };
   const path = resolveBeside(source, named);
   await requireNamedFiles(source, [{ key: ["worth", "prices"], path }]);
-  const text = await readTextFile(path, "price list");
+  const text = await readTextFile(path, "price list", "table");
   return { prices: readPriceList(text, named), texts: [text] };
 }

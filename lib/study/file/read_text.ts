@@ -1,28 +1,63 @@
 /** Reads text files the user named, with faults in plain words. @module */
 import { InputError } from "../../basics/mod.ts";
 
+/** What a file is for: settings are written by hand, tables by loggers too. */
+export type TextKind = "settings" | "table";
+
+/** Bytes that a file of each kind may have. */
+export const TEXT_LIMITS: Readonly<Record<TextKind, number>> = { settings: 1e6, table: 200e6 };
+
 /**
  * Reads a UTF-8 text file.
  *
  * @param path as the user gave it, resolved
  * @param what for messages: "study file", "climate file"
- * @throws {InputError} where it is missing, a folder, unreadable, empty or not UTF-8
+ * @param kind decides how large it may be
+ * @param limits bytes of each kind
+ * @throws {InputError} where it is missing, a folder, a pipe or device, too large, unreadable, empty
+ * or not UTF-8
  */
-export async function readTextFile(path: string, what: string): Promise<string> {
+export async function readTextFile(
+  path: string,
+  what: string,
+  kind: TextKind,
+  limits: Readonly<Record<TextKind, number>> = TEXT_LIMITS,
+): Promise<string> {
   const location = { file: path };
-  let bytes: Uint8Array;
-  try {
-    const information = await Deno.stat(path);
-    if (information.isDirectory) {
-      throw new InputError(`Cannot read the ${what}: it is a folder`, location);
-    }
-    bytes = await Deno.readFile(path);
-  } catch (error) {
-    throw explain(error, what, location);
-  }
+  const refuse = (why: string) => new InputError(`Cannot read the ${what}: ${why}`, location);
+  const bytes = await readBytes(path, limits[kind], refuse)
+    .catch((error) => Promise.reject(explain(error, what, location)));
   const text = decode(bytes, what, path);
-  if (text.trim() === "") throw new InputError(`Cannot read the ${what}: it is empty`, location);
+  if (text.trim() === "") throw refuse("it is empty");
   return text;
+}
+
+/** No more than so many bytes of an ordinary file. */
+async function readBytes(
+  path: string,
+  limit: number,
+  refuse: (why: string) => InputError,
+): Promise<Uint8Array> {
+  const { isDirectory, isFile, size } = await Deno.stat(path);
+  if (isDirectory) throw refuse("it is a folder");
+  if (!isFile) throw refuse("it is a pipe, a device or a socket; name an ordinary file");
+  const tooLarge = () => refuse(`it is larger than ${limit / 1e6} MB`);
+  if (size > limit) throw tooLarge();
+  const pieces: Uint8Array[] = [];
+  let read = 0;
+  const file = await Deno.open(path);
+  for await (const piece of file.readable) {
+    read += piece.length;
+    if (read > limit) throw tooLarge();
+    pieces.push(piece);
+  }
+  const bytes = new Uint8Array(read);
+  let place = 0;
+  for (const piece of pieces) {
+    bytes.set(piece, place);
+    place += piece.length;
+  }
+  return bytes;
 }
 
 function explain(error: unknown, what: string, location: { readonly file: string }): unknown {

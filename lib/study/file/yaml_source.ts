@@ -6,6 +6,7 @@ import {
   type Node,
   type Pair,
   parseDocument,
+  visit,
   type YAMLParseError,
 } from "yaml";
 import { type FileLocation, InputError, InputErrors } from "../../basics/mod.ts";
@@ -35,19 +36,23 @@ export interface YamlSource {
  */
 export function parseYaml(text: string, file: string): YamlSource {
   const counter = new LineCounter();
-  const document = parseDocument(text, { lineCounter: counter, prettyErrors: false });
+  // the parser's own look for keys that appear twice takes the square of their number
+  const options = { lineCounter: counter, prettyErrors: false, uniqueKeys: false } as const;
+  const document = parseDocument(text, options);
   const place = (offset: number): FileLocation => {
     const { line, col } = counter.linePos(offset);
     return { file, line, column: col };
   };
-  if (document.errors.length > 0) {
-    // what follows the first fault is mostly its consequence
-    const faults = document.errors.filter((fault, index) =>
-      index === 0 || fault.code === "DUPLICATE_KEY"
-    );
-    throw new InputErrors(
-      faults.map((fault) => new InputError(yamlMessage(fault, text), place(fault.pos[0]))),
-    );
+  // what follows the first fault is mostly its consequence
+  const faults = document.errors.slice(0, 1)
+    .map((fault) => new InputError(yamlMessage(fault), place(fault.pos[0])));
+  for (const { key, offset } of repeatedKeys(document)) {
+    const message = `The key "${key}" appears twice in the same section: keep one`;
+    faults.push(new InputError(message, place(offset)));
+  }
+  if (faults.length > 0) {
+    const line = ({ location }: InputError) => location?.line ?? 0;
+    throw new InputErrors(faults.toSorted((one, other) => line(one) - line(other)));
   }
   const plain = (): unknown => {
     try {
@@ -92,12 +97,27 @@ export function textAt(source: YamlSource, path: KeyPath): string | undefined {
   return typeof value === "string" ? value : undefined;
 }
 
+/** Keys that stand in a section already, with their places in the text. */
+function repeatedKeys(
+  document: ReturnType<typeof parseDocument>,
+): readonly { readonly key: string; readonly offset: number }[] {
+  const repeated: { key: string; offset: number }[] = [];
+  visit(document, {
+    Map(_, { items }) {
+      const seen = new Set<string>();
+      for (const { key } of items) {
+        if (!isScalar(key)) continue;
+        const name = String(key.value);
+        if (seen.has(name)) repeated.push({ key: name, offset: key.range?.[0] ?? 0 });
+        seen.add(name);
+      }
+    },
+  });
+  return repeated;
+}
+
 /** A fault of the parser in words for the person who wrote the file. */
-function yamlMessage(fault: YAMLParseError, text: string): string {
-  if (fault.code === "DUPLICATE_KEY") {
-    const key = /^[^:\n]*/.exec(text.slice(fault.pos[0]))![0].trim();
-    return `The key "${key}" appears twice in the same section: keep one`;
-  }
+function yamlMessage(fault: YAMLParseError): string {
   if (fault.code === "MULTIPLE_DOCS") {
     return 'Cannot read the YAML: a second document starts here ("---"); expected one';
   }
