@@ -13,6 +13,8 @@ export interface CacheLimits {
 
 const LIMITS: CacheLimits = { entries: 1000, bytes: 400e6 };
 const HASH_BYTES = 32;
+/** ms after which a piece that is still being written belongs to a run that is dead */
+const PIECE_LIFE = 3_600_000;
 
 /** A folder of results. */
 export interface ResultCache {
@@ -87,7 +89,10 @@ async function prune(folder: string, limits: CacheLimits): Promise<void> {
   const entries: { readonly path: string; readonly time: number; readonly size: number }[] = [];
   try {
     for await (const entry of Deno.readDir(folder)) {
-      if (!entry.isDirectory) continue;
+      if (!entry.isDirectory) {
+        await removeDeadPiece(join(folder, entry.name));
+        continue;
+      }
       const path = join(folder, entry.name);
       const information = await Deno.stat(join(path, "result.bin")).catch(() => undefined);
       if (information === undefined) continue;
@@ -103,4 +108,12 @@ async function prune(folder: string, limits: CacheLimits): Promise<void> {
   } catch {
     // another process may be pruning too
   }
+}
+
+/** Removes what a run that was cut off had not finished writing. */
+async function removeDeadPiece(path: string): Promise<void> {
+  if (!/[0-9a-f-]{36}\.part$/.test(path)) return;
+  const { mtime } = await Deno.stat(path);
+  if (mtime === null || Date.now() - mtime.getTime() < PIECE_LIFE) return;
+  await Deno.remove(path).catch(() => {});
 }

@@ -116,3 +116,20 @@ Deno.test("hashOf() depends on every value and on nothing else", () => {
     { seed: 1 },
   );
 });
+
+Deno.test("diskCache() removes pieces of dead runs, and leaves fresh pieces and other files alone", async () => {
+  // Property: what a killed run left does not stay; what another is writing does
+  await inFolder(async (folder) => {
+    const [dead, fresh] = [`${crypto.randomUUID()}.part`, `${crypto.randomUUID()}.part`];
+    for (const name of [dead, fresh, "notes.part"]) {
+      await Deno.writeTextFile(`${folder}/${name}`, "");
+    }
+    const yesterday = new Date(Date.now() - 86_400_000);
+    for (const name of [dead, "notes.part"]) {
+      await Deno.utime(`${folder}/${name}`, yesterday, yesterday);
+    }
+    assertEquals(await diskCache(folder).get("key", () => 7), 7);
+    const left = [...Deno.readDirSync(folder)].map(({ name }) => name).sort();
+    assertEquals(left, [fresh, "key", "notes.part"].sort());
+  });
+});
