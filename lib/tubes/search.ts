@@ -10,7 +10,7 @@ import type { AirProperties } from "../air/mod.ts";
 import { tubeHeat } from "./marginal.ts";
 import { soilRadius } from "./periodic.ts";
 import { floorFit, type FloorLimits } from "./floor_fit.ts";
-import { crossSection, tubeLoss } from "./pressure.ts";
+import { crossSection, type TubeLoss, tubeLoss } from "./pressure.ts";
 import { findTube } from "./products.ts";
 import { type Pit, pitVolume } from "./pit.ts";
 import type { FieldLayout } from "./positions.ts";
@@ -155,9 +155,9 @@ export function searchFields(
   const heats = new Map<string, number>();
   for (const choice of combinations(choices)) {
     const product = findTube(choice.tube);
-    const reason = refusal(choice, { product, limits, setting });
-    if (reason !== null) refused[reason] = (refused[reason] ?? 0) + 1;
-    else allowed.push(candidate(choice, { product, setting, heats }));
+    const found = examined(choice, { product, limits, setting });
+    if (typeof found === "string") refused[found] = (refused[found] ?? 0) + 1;
+    else allowed.push(candidate(choice, { product, setting, heats, ...found }));
   }
   return { front: paretoFront(allowed), allowed: allowed.length, refused };
 }
@@ -178,14 +178,21 @@ function* combinations(choices: SearchChoices): Generator<Choice> {
   }
 }
 
-function refusal(
+/** What a field within the limits loses, and its pit. */
+interface Examined {
+  readonly loss: TubeLoss;
+  readonly pit: Pit;
+}
+
+/** The first limit that a field breaks; else its loss and its pit. */
+function examined(
   choice: Choice,
   given: {
     readonly product: TubeProduct;
     readonly limits: SearchLimits;
     readonly setting: SearchSetting;
   },
-): string | null {
+): string | Examined {
   const { product, limits, setting } = given;
   const airFlow = setting.airFlow / choice.count;
   const speed = airFlow / crossSection(product.insideDiameter);
@@ -196,21 +203,21 @@ function refusal(
   const loss = tubeLoss({ product, length, airFlow, extraLosses, air });
   if (loss.pressureDrop > limits.pressureMax) return "pressure too high";
   const field = { ...choice, layerSpacing: setting.layerSpacing, product };
-  return floorFit(field, limits.floor, setting.pit(field));
+  const pit = setting.pit(field);
+  return floorFit(field, limits.floor, pit) ?? { loss, pit };
 }
 
 function candidate(
   choice: Choice,
-  given: {
+  given: Examined & {
     readonly product: TubeProduct;
     readonly setting: SearchSetting;
     readonly heats: Map<string, number>;
   },
 ): FieldCandidate {
-  const { product, setting, heats } = given;
+  const { product, setting, heats, loss, pit } = given;
   const airFlow = setting.airFlow / choice.count;
   const { air, extraLosses, swing, period } = setting;
-  const loss = tubeLoss({ product, length: choice.length, airFlow, extraLosses, air });
   const height = choice.layers > 1 ? setting.layerSpacing : 2 * choice.depth;
   const key = [choice.tube, choice.count, choice.length, choice.spacing, height].join();
   let heat = heats.get(key);
@@ -233,16 +240,22 @@ function candidate(
     pressureDrop: loss.pressureDrop,
     heat,
     fanEnergy: power * setting.fanHours / 1000,
-    cost: fieldCost(choice, product, setting),
+    cost: fieldCost(choice, { product, pit, prices: setting.prices }),
   };
 }
 
 /** Tubes, ends and digging the pit. */
-function fieldCost(choice: Choice, product: TubeProduct, setting: SearchSetting): number {
-  const { prices, layerSpacing } = setting;
+function fieldCost(
+  choice: Choice,
+  { product, pit, prices }: {
+    readonly product: TubeProduct;
+    readonly pit: Pit;
+    readonly prices: SearchPrices;
+  },
+): number {
   const perMetre = prices.tubePerMetre[product.id] ?? Infinity;
   return choice.count * (choice.length * perMetre + prices.perTube) +
-    pitVolume(setting.pit({ ...choice, layerSpacing, product })) * prices.excavation;
+    pitVolume(pit) * prices.excavation;
 }
 
 /**

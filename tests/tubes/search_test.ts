@@ -74,6 +74,19 @@ const CHOICES = {
   depths: [0.6, 0.9, 1.4],
 };
 
+Deno.test("searchFields() works out the pit of each field at most once", () => {
+  // Property: no field is asked for twice, refused or not
+  const asked: string[] = [];
+  const pit: SearchSetting["pit"] = (field) => {
+    const { product, count, length, spacing, layers, depth } = field;
+    asked.push([product.id, count, length, spacing, layers, depth].join());
+    return PIT(field);
+  };
+  const result = searchFields(CHOICES, LIMITS, { ...SETTING, pit });
+  assert(result.allowed > 0 && asked.length >= result.allowed);
+  assertEquals(asked.length, new Set(asked).size);
+});
+
 Deno.test("searchFields() returns fields within all limits, and counts what it refused and why", () => {
   // Property: constraints hold; every combination is accounted for
   const result = searchFields(CHOICES, LIMITS, SETTING);
