@@ -20,6 +20,10 @@ const SPEC: CommandSpec = {
     name: "reference",
     meaning:
       "also time the store against scipy; needs Python with numpy and scipy (set PYTHON to it)",
+  }, {
+    name: "engines",
+    meaning:
+      "also hold the fast engine against the full one in 48 winters; goes on where it stopped",
   }],
 };
 
@@ -34,7 +38,11 @@ async function runBenchmarks(line: CommandLine): Promise<number> {
   }).spawn().status;
   if (code !== 0) return code;
   for (
-    const [name, script] of [["study", "study_times.ts"], ["reference", "reference.ts"]] as const
+    const [name, script] of [
+      ["study", "study_times.ts"],
+      ["reference", "reference.ts"],
+      ["engines", "engines.ts"],
+    ] as const
   ) {
     if (!line.switches.has(name)) continue;
     const { code } = await new Deno.Command(Deno.execPath(), {
