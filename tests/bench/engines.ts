@@ -54,8 +54,8 @@ function table(rows: readonly EngineRow[]): string {
     "| --- | --- | --- | --- | --- | --- | --- | --- |",
     ...rows.map((row) =>
       `| ${caseName(row)} | ${row.rms.toFixed(3)} K, ${row.p95.toFixed(3)} K | ${
-        row.coldest.map((value) => value.toFixed(2)).join(" / ")
-      } °C | ${percent(row.heatIn)} | ${percent(row.heatOut)} | ${percent(row.backUp)} | ${
+        row.heated ? "" : row.coldest.map((value) => `${value.toFixed(2)} °C`).join(" / ")
+      } | ${percent(row.heatIn)} | ${percent(row.heatOut)} | ${percent(row.backUp)} | ${
         row.seconds.map((value) => value.toFixed(0)).join(" / ")
       } | ${inside(row) ? "yes" : "no"} |`
     ),
