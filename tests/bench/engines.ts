@@ -20,8 +20,10 @@ async function keptRows(): Promise<Map<string, EngineRow>> {
     if (error instanceof Deno.errors.NotFound) return "";
     throw error;
   });
-  // a run cut off while writing leaves half a line, which is run again
-  const rows = text.split("\n").slice(0, -1).map((line) => JSON.parse(line) as EngineRow);
+  // a run cut off while writing leaves half a line: it goes, and its case is run again
+  const whole = text.slice(0, text.lastIndexOf("\n") + 1);
+  if (whole !== text) await Deno.writeTextFile(KEPT, whole);
+  const rows = whole.split("\n").slice(0, -1).map((line) => JSON.parse(line) as EngineRow);
   return new Map(rows.map((row) => [caseName(row), row]));
 }
 
