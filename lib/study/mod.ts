@@ -10,6 +10,7 @@ export type {
   StudyInputs,
 } from "./chapters.ts";
 export { CHAPTERS, COMPUTATIONS } from "./chapters.ts";
+export type { ResultCache } from "./run/cache.ts";
 export { type PoolOptions, type WorkPool, workPool } from "./run/pool.ts";
 export {
   type PartOfRun,

@@ -18,6 +18,7 @@ export {
   type OpenOptions,
   type PartOfRun,
   type Provenance,
+  type ResultCache,
   type ResultGetters,
   type ResultsFile,
   resultsOf,

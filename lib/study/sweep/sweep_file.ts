@@ -1,4 +1,9 @@
-/** Reads a sweep file: which keys of a study take which values. @module */
+/**
+ * Reads a sweep file: which keys of a study take which values; long because each fault of a section is
+ * named where the section is read.
+ *
+ * @module
+ */
 import { type ChapterName, InputError, InputErrors } from "../../basics/mod.ts";
 import { type Kind, parseQuantity } from "../../units/mod.ts";
 import { SOBOL_COLUMNS } from "../../worth/mod.ts";
