@@ -12,8 +12,21 @@ import { FAILED, filesOf, isUnchanged, MANIFEST, readManifest } from "./manifest
 /** Folder in the results folder for files that had to make room. */
 export const KEPT = "kept";
 
-/** Files that were moved, as paths of the results folder. */
-export type KeptAside = readonly { readonly from: string; readonly to: string }[];
+/** A file that was moved, as paths of the results folder. */
+interface Moved {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Files that were moved. */
+export type KeptAside = readonly Moved[];
+
+/** The folder that files belong to, the run by which those in the way are kept, and which were. */
+interface Room {
+  readonly final: string;
+  readonly run: string;
+  readonly aside: Moved[];
+}
 
 /** The hidden neighbours of a folder that runs leave behind. */
 const neighbour = (final: string, run: string, what: "part" | "old") =>
@@ -57,7 +70,7 @@ export async function switchInside(part: string, final: string, run: string): Pr
 
 /** Finishes, or takes back, a switch that was cut off, and removes what dead runs left. */
 export async function recover(final: string): Promise<KeptAside> {
-  const kept: { from: string; to: string }[] = [];
+  const kept: Moved[] = [];
   for (const place of [final, join(final, FAILED)]) {
     for (const old of await leftBy(dirname(place), `.${basename(place)}.`, ".old")) {
       if (await exists(place)) kept.push(...await settle(old, place));
@@ -94,21 +107,21 @@ async function leftBy(folder: string, before: string, after: string): Promise<st
 
 /** Empties the folder of an earlier run: its files go, the user's move into the new one. */
 async function settle(old: string, final: string): Promise<KeptAside> {
-  const listed = await listedIn(old);
-  const aside: { from: string; to: string }[] = [];
+  const { run, files } = await listedIn(old);
+  const room: Room = { final, run, aside: [] };
   for (const path of await filesOf(old)) {
     if (isManifest(path)) continue;
     const file = join(old, path);
-    if (await isUnchanged(file, listed.files.get(path))) await Deno.remove(file);
-    else await moveTo(file, final, path, listed.run, aside);
+    if (await isUnchanged(file, files.get(path))) await Deno.remove(file);
+    else await moveTo(file, path, room);
   }
-  const ours = foldersOf(listed.files.keys());
+  const ours = foldersOf(files.keys());
   for (const path of (await foldersIn(old)).filter((path) => !ours.has(path))) {
     await Deno.mkdir(join(final, path), { recursive: true }).catch(() => {});
   }
   await removeManifests(old);
   await removeEmpty(old);
-  return aside;
+  return room.aside;
 }
 
 /** Moves a run's files into a folder in which an earlier run's and the user's lie. */
@@ -117,25 +130,34 @@ async function moveIn(ready: string, final: string): Promise<KeptAside> {
     await removeEmpty(ready);
     return [];
   }
-  const listed = await listedIn(final);
-  const aside: { from: string; to: string }[] = [];
-  for (const [path, hash] of listed.files) {
+  const { run, files } = await listedIn(final);
+  const room: Room = { final, run, aside: [] };
+  for (const [path, hash] of files) {
     const file = join(final, path);
     if (await isUnchanged(file, hash)) await Deno.remove(file);
   }
   await removeManifests(final);
-  const files = (await filesOf(ready)).filter((path) => path !== MANIFEST);
-  for (const path of [...files, MANIFEST]) {
+  const coming = (await filesOf(ready)).filter((path) => path !== MANIFEST);
+  for (const folder of foldersOf(coming)) await makeFolder(folder, room);
+  for (const path of [...coming, MANIFEST]) {
     const place = join(final, path);
-    if (await exists(place)) await keep(place, final, path, listed.run, aside);
-    await Deno.mkdir(dirname(place), { recursive: true });
+    if (await exists(place)) await keep(place, path, room);
     await Deno.rename(join(ready, path), place);
   }
-  for (const path of [...foldersOf(listed.files.keys())].toSorted().reverse()) {
+  for (const path of [...foldersOf(files.keys())].toSorted().reverse()) {
     await Deno.remove(join(final, path)).catch(() => {}); // stays where it is not empty
   }
   await removeEmpty(ready);
-  return aside;
+  return room.aside;
+}
+
+/** Makes a folder of the results; a file of the user's that has its name is kept aside. */
+async function makeFolder(path: string, room: Room): Promise<void> {
+  const place = join(room.final, path);
+  const found = await Deno.stat(place).catch(() => null);
+  if (found?.isDirectory === true) return;
+  if (await exists(place)) await keep(place, path, room);
+  await Deno.mkdir(place);
 }
 
 /** What the lists of a folder and of its failed run name, and the run of the first of them. */
@@ -161,27 +183,15 @@ async function removeManifests(folder: string): Promise<void> {
 }
 
 /** Moves a file of the user's to where it was, or aside where something of the new run stands. */
-async function moveTo(
-  file: string,
-  final: string,
-  path: string,
-  run: string,
-  aside: { from: string; to: string }[],
-): Promise<void> {
-  const place = join(final, path);
-  if (await exists(place)) return await keep(file, final, path, run, aside);
+async function moveTo(file: string, path: string, room: Room): Promise<void> {
+  const place = join(room.final, path);
+  if (await exists(place)) return await keep(file, path, room);
   await Deno.mkdir(dirname(place), { recursive: true }).catch(() => {});
   // a part of the path may be a file of the new run's
-  await Deno.rename(file, place).catch(() => keep(file, final, path, run, aside));
+  await Deno.rename(file, place).catch(() => keep(file, path, room));
 }
 
-async function keep(
-  file: string,
-  final: string,
-  path: string,
-  run: string,
-  aside: { from: string; to: string }[],
-): Promise<void> {
+async function keep(file: string, path: string, { final, run, aside }: Room): Promise<void> {
   for (let copy = 0;; copy++) {
     const to = [KEPT, copy === 0 ? run : `${run}-${copy}`, path].join("/");
     if (await exists(join(final, to))) continue;

@@ -2,15 +2,7 @@ import { assert, assertEquals, assertRejects } from "@std/assert";
 import { join } from "node:path";
 import { InputError } from "winterground/basics/mod.ts";
 import { openStage } from "winterground/commands/output/stage.ts";
-
-async function inTemporary(work: (folder: string) => Promise<void>): Promise<void> {
-  const folder = await Deno.makeTempDir();
-  try {
-    await work(folder);
-  } finally {
-    await Deno.remove(folder, { recursive: true });
-  }
-}
+import { inTemporary } from "../../harness/in_temporary.ts";
 
 function tree(folder: string, prefix = ""): string[] {
   return [...Deno.readDirSync(folder)].flatMap((entry) =>
@@ -113,6 +105,26 @@ Deno.test("publish() carries the user's own files along and keeps aside what it 
       }
       assert((await Deno.stat(join(target, "notebooks", "empty"))).isDirectory);
       assertEquals(tree(folder), [...ALL, ...mine, aside[0]!.to].sort().map((n) => `farm/${n}`));
+    });
+  }
+});
+
+Deno.test("publish() keeps a file aside that has the name of one of its folders", async () => {
+  // Property: nothing of the user's is deleted or overwritten, and nothing stops the run
+  for (const inside of [false, true]) {
+    await inTemporary(async (folder) => {
+      const target = join(folder, "farm");
+      const first = await openStage(target, { inside });
+      await fill(first.folder, "first");
+      await first.publish();
+      await Deno.remove(join(target, "notebooks"), { recursive: true });
+      await Deno.writeTextFile(join(target, "notebooks"), "my own");
+      const second = await openStage(target, { inside });
+      await fill(second.folder, "second");
+      const { aside } = await second.publish();
+      assertEquals(aside.map(({ from }) => from), ["notebooks"]);
+      assertEquals(await Deno.readTextFile(join(target, aside[0]!.to)), "my own");
+      assertEquals(tree(target), [...ALL, aside[0]!.to].sort());
     });
   }
 });
