@@ -52,6 +52,12 @@ export class InputErrors extends InputError {
   }
 }
 
+/** Faults of one file together, the first line first. */
+export function inFileOrder(faults: readonly InputError[]): InputErrors {
+  const line = ({ location }: InputError) => location?.line ?? 0;
+  return new InputErrors(faults.toSorted((one, other) => line(one) - line(other)));
+}
+
 /** A quantity lies outside the range in which a model means anything. */
 export class OutOfRangeError extends RangeError {
   /** shown in front of the message */

@@ -4,7 +4,7 @@
  *
  * @module
  */
-import cliProgress from "cli-progress";
+import { clearBarLine, terminalBar } from "./bar.ts";
 import { complain, say } from "./terminal.ts";
 import { type TimeLeft, timeLeft } from "./time_left.ts";
 
@@ -34,14 +34,7 @@ function isNotebook(piece: string): boolean {
 }
 
 function progressBar(pieces: readonly string[], left: TimeLeft): Progress {
-  const bar = new cliProgress.SingleBar({
-    format: "{bar} {value}/{total} {piece} done{left}",
-    barsize: 24,
-    hideCursor: true,
-    gracefulExit: false,
-    stopOnComplete: false,
-    clearOnComplete: true,
-  }, cliProgress.Presets.shades_classic);
+  const bar = terminalBar("{bar} {value}/{total} {piece} done{left}");
   bar.start(pieces.length, 0, { piece: "0", left: "" });
   return {
     done: (piece, instant) => {
@@ -49,7 +42,7 @@ function progressBar(pieces: readonly string[], left: TimeLeft): Progress {
       bar.increment(1, { piece, left: left.text() });
     },
     show: (line) => {
-      Deno.stderr.writeSync(new TextEncoder().encode("\r\x1b[K"));
+      clearBarLine();
       say(line);
     },
     stop: () => bar.stop(),

@@ -4,11 +4,11 @@
  * @module
  */
 import { basename, join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { InputError } from "../basics/mod.ts";
 import { libraryVersion, openStudyText, readTextFile, workPool } from "../study/mod.ts";
-import { diskCache, NO_CACHE, type ResultCache } from "../study/run/cache.ts";
 import { hashOf } from "../study/run/hash.ts";
+import { defaultCache } from "../study/run/run.ts";
+import { writeWhole } from "../study/results/write_whole.ts";
 import { sharedPieces } from "../study/run/shared_pieces.ts";
 import {
   figureColumns,
@@ -31,7 +31,6 @@ import {
   type TableColumn,
   tableColumns,
   writeManifest,
-  writeWhole,
 } from "../study/sweep/mod.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { holdFolder } from "./output/lock.ts";
@@ -86,7 +85,14 @@ async function runSweep(line: CommandLine, signal: AbortSignal): Promise<void> {
   const pool = workers === 0 ? undefined : workPool(workers === undefined ? {} : { size: workers });
   signal.addEventListener("abort", () => pool?.close());
   try {
-    const sweep: SweepRun = { plan, text, path, pool, pieces: sharedPieces(pieceCache()), signal };
+    const sweep: SweepRun = {
+      plan,
+      text,
+      path,
+      pool,
+      pieces: sharedPieces(defaultCache()),
+      signal,
+    };
     const manifest = known ?? await begin(sweep, folder, made);
     await computeRows(sweep, { folder, shard, manifest });
   } finally {
@@ -101,13 +107,6 @@ function readWorkers(text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
   if (/^\d{1,3}$/.test(text)) return Number(text);
   throw new InputError(`Cannot use --workers "${text}": expected how many, 0 for none`);
-}
-
-/** Soils reduced once are kept in the same folder as those of studies. */
-function pieceCache(): ResultCache {
-  const folder = Deno.env.get("WINTERGROUND_CACHE") ??
-    fileURLToPath(new URL("../../.cache/winterground", import.meta.url));
-  return folder === "" ? NO_CACHE : diskCache(folder);
 }
 
 async function inputsOf(study: string, plan: SweepPlan): Promise<SweepInputs> {

@@ -1,5 +1,5 @@
 /** Progress over the rows of a sweep, with the time left. @module */
-import cliProgress from "cli-progress";
+import { clearBarLine, terminalBar } from "./bar.ts";
 import { complain } from "./terminal.ts";
 
 /** Shows how far a sweep is. */
@@ -51,20 +51,13 @@ export function showRows(
       stop: () => {},
     };
   }
-  const bar = new cliProgress.SingleBar({
-    format: "{bar} {value}/{total} rows{left}",
-    barsize: 24,
-    hideCursor: true,
-    gracefulExit: false,
-    stopOnComplete: false,
-    clearOnComplete: true,
-  }, cliProgress.Presets.shades_classic);
+  const bar = terminalBar("{bar} {value}/{total} rows{left}");
   bar.start(total, there, { left: "" });
   return {
     done: (row, fault) => {
       finished++;
       if (fault !== "") {
-        Deno.stderr.writeSync(new TextEncoder().encode("\r\x1b[K"));
+        clearBarLine();
         complain(`row ${row}: ${fault}`);
       }
       bar.increment(1, { left: left() });

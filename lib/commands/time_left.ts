@@ -10,6 +10,7 @@ const USUAL: Readonly<Record<string, number>> = {
   store: 11,
   ways: 6,
   variants: 18,
+  odds: 90,
 };
 const NOTEBOOK = 1.5;
 const SMALL = 0.1;

@@ -7,9 +7,8 @@ import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { paragraph } from "../kit/table.ts";
 import { NO_CROP } from "../store/crop_words.ts";
-import { rareText } from "./odds_words.ts";
+import { NO_WINTERS, rareText } from "./odds_words.ts";
 
-const NONE = "No winters are counted: the study sets worth.winters to 0.";
 const LEGEND = [
   { label: "with the store", colour: PALETTE.soil },
   { label: "without", colour: PALETTE.warm, sign: "dash" as const },
@@ -41,7 +40,7 @@ function thinned(rows: readonly RankedWinter[]): readonly RankedWinter[] {
 
 /** Coldest hour of every winter, the coldest winter first, with the store and without. */
 export function coldestHourOdds(odds: WinterOdds | null): DisplayItem {
-  if (odds === null) return paragraph(NONE);
+  if (odds === null) return paragraph(NO_WINTERS);
   const rows = odds.coldestFirst;
   const { withStore, without } = odds.coldestHour;
   const killing = odds.limits.find(({ name }) => name === "killing")!;
@@ -78,7 +77,7 @@ export function coldestHourOdds(odds: WinterOdds | null): DisplayItem {
 
 /** Hours in which plants die in every winter, the worst winter first, with the store and without. */
 export function killingHoursOdds(odds: WinterOdds | null): DisplayItem {
-  if (odds === null) return paragraph(NONE);
+  if (odds === null) return paragraph(NO_WINTERS);
   const killing = odds.limits.find(({ name }) => name === "killing")!;
   if (killing.limit <= NO_CROP) return paragraph("No crop is named, so no hours are counted.");
   const rows = odds.mostKillingFirst;

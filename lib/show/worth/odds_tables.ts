@@ -5,7 +5,7 @@ import type { DisplayItem } from "../kit/figure.ts";
 import { paragraph, table } from "../kit/table.ts";
 import { NO_CROP } from "../store/crop_words.ts";
 import { moneyText } from "./money_words.ts";
-import { rareText } from "./odds_words.ts";
+import { NO_WINTERS, rareText } from "./odds_words.ts";
 
 const LIMIT_WORDS: Readonly<Record<LimitOdds["name"], string>> = {
   freezing: "freezing",
@@ -16,7 +16,7 @@ const LIMIT_WORDS: Readonly<Record<LimitOdds["name"], string>> = {
 
 /** Chances of falling below each limit, with the store and without. */
 export function limitsTable(odds: WinterOdds | null): DisplayItem {
-  if (odds === null) return paragraph("No winters are counted.");
+  if (odds === null) return paragraph(NO_WINTERS);
   const rows = odds.limits.filter(({ limit }) => limit > NO_CROP).flatMap((limit) => [
     { ...limit, way: "without", chance: limit.without },
     { ...limit, way: "with the store", chance: limit.withStore },
@@ -53,7 +53,7 @@ function dayText(date: string | null): string {
 
 /** Middle and rare winters of temperature and heat. */
 export function rareTable(odds: WinterOdds | null): DisplayItem {
-  if (odds === null) return paragraph("No winters are counted.");
+  if (odds === null) return paragraph(NO_WINTERS);
   const kinds = [
     ["coldest hour", "temperature", odds.coldestHour],
     ["back-up heat", "energy", odds.backupHeat],
@@ -85,7 +85,7 @@ export function rareTable(odds: WinterOdds | null): DisplayItem {
 
 /** What the odds say in a few sentences, and what they rest on. */
 export function oddsWords(odds: WinterOdds | null): DisplayItem {
-  if (odds === null) return paragraph("No winters are counted: the study sets worth.winters to 0.");
+  if (odds === null) return paragraph(NO_WINTERS);
   const { coldestHour, coldestHourGain: gain, savedHeat: saved, cropLoss, colderThanYear } = odds;
   const loss = cropLoss === null
     ? "The study gives no value of the crop (worth.cropValue), so its loss has no price."

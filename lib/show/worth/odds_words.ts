@@ -2,6 +2,9 @@
 import { showBoth, showSi } from "../../units/mod.ts";
 import type { WinterSpread } from "../../worth/mod.ts";
 
+/** What stands where the odds would. */
+export const NO_WINTERS = "No winters are counted: the study sets worth.winters to 0.";
+
 /** A rare value in words; that there are too few winters where it is not stated. */
 export function rareText(
   spread: WinterSpread["rare10"],

@@ -1,17 +1,18 @@
 /** How long the next step may be, and when the fan switches within it. @module */
+import { halve } from "../../basics/mod.ts";
 import { decideMode } from "../control.ts";
 import type { Attempt } from "./attempt.ts";
 import { type IntakeSight, sightBetween, sightOf } from "./sight.ts";
 import type { YearWork } from "./year_work.ts";
 
-/** Halvings of a step in search of the moment at which the fan switches. */
-const HALVINGS = 5;
+/** Share of a step to which the moment is found at which the fan switches. */
+const SWITCH_WITHIN = 1 / 32;
 
 /** Time constants in a step beyond which the air is at its end at once, and below which it goes straight. */
 const MOST_BEND = 60;
 const STRAIGHT = 1e-3;
-/** Halvings in search of them. */
-const BEND_HALVINGS = 20;
+/** Time constants to which they are found. */
+const BEND_WITHIN = MOST_BEND / 2 ** 20;
 
 /**
  * Time constants of the house air in a step, a ratio: the x for which the end has the weight
@@ -25,13 +26,13 @@ export function bendOf(start: number, mean: number, end: number): number {
   if (Math.abs(end - start) < 1e-6) return 0;
   const weight = (mean - start) / (end - start);
   if (weight <= 0.5) return 0;
-  let [low, high] = [0, MOST_BEND];
-  for (let halving = 0; halving < BEND_HALVINGS; halving++) {
-    const middle = (low + high) / 2;
-    if (-1 / Math.expm1(-middle) - 1 / middle < weight) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+  const { holds, fails } = halve(
+    (bend) => -1 / Math.expm1(-bend) - 1 / bend < weight,
+    0,
+    MOST_BEND,
+    BEND_WITHIN,
+  );
+  return (holds + fails) / 2;
 }
 
 /** Share of its way that the air has gone after a share of a step. */
@@ -58,13 +59,8 @@ export function switchTime(work: YearWork, attempt: Attempt, hour: number): numb
     moved.mean.airTemperature,
     moved.state.airTemperature,
   );
-  let [low, high] = [0, 1];
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (low + high) / 2;
-    if (switches(middle, sightBetween(seen, end, gone(middle, bend)))) high = middle;
-    else low = middle;
-  }
-  return high * seconds;
+  const stays = (share: number) => !switches(share, sightBetween(seen, end, gone(share, bend)));
+  return halve(stays, 0, 1, SWITCH_WITHIN).fails * seconds;
 }
 
 /**

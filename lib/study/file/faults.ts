@@ -1,7 +1,7 @@
 /** Turns what the schema refused into messages with file, line and a way out. @module */
 import { closest, distance } from "fastest-levenshtein";
 import type { z } from "zod";
-import { InputError, InputErrors } from "../../basics/mod.ts";
+import { inFileOrder, InputError, type InputErrors } from "../../basics/mod.ts";
 import { STUDY_KEYS } from "./schema.ts";
 import type { KeyPath, YamlSource } from "./yaml_source.ts";
 
@@ -93,6 +93,5 @@ export function schemaFaults(error: z.ZodError, source: YamlSource): InputErrors
       ? unknownKeys(issue.keys, issue.path, source)
       : [new InputError(messageOf(issue, source), source.locate(issue.path))]
   );
-  faults.sort((one, other) => (one.location?.line ?? 0) - (other.location?.line ?? 0));
-  return new InputErrors(faults);
+  return inFileOrder(faults);
 }

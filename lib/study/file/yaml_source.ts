@@ -9,7 +9,7 @@ import {
   visit,
   type YAMLParseError,
 } from "yaml";
-import { type FileLocation, InputError, InputErrors } from "../../basics/mod.ts";
+import { type FileLocation, inFileOrder, InputError, InputErrors } from "../../basics/mod.ts";
 
 /** Keys from the top of the file down to a value. */
 export type KeyPath = readonly PropertyKey[];
@@ -50,10 +50,7 @@ export function parseYaml(text: string, file: string): YamlSource {
     const message = `The key "${key}" appears twice in the same section: keep one`;
     faults.push(new InputError(message, place(offset)));
   }
-  if (faults.length > 0) {
-    const line = ({ location }: InputError) => location?.line ?? 0;
-    throw new InputErrors(faults.toSorted((one, other) => line(one) - line(other)));
-  }
+  if (faults.length > 0) throw inFileOrder(faults);
   const plain = (): unknown => {
     try {
       return document.toJS();

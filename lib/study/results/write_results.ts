@@ -1,8 +1,8 @@
 /** Writes what a run leaves behind: results.json and hourly.csv. @module */
 import { join } from "node:path";
-import { randomUUID } from "node:crypto";
 import { hashOf } from "../run/hash.ts";
 import { hourlyCsv } from "./hourly.ts";
+import { writeWhole } from "./write_whole.ts";
 import { type LibraryVersion, libraryVersion } from "../run/library_version.ts";
 import { CHAPTERS } from "../chapters.ts";
 import type { StudyRun } from "../run/run.ts";
@@ -103,10 +103,4 @@ export async function writeResults(
   if (hourly !== undefined) await writeWhole(join(folder, "hourly.csv"), hourly);
   await writeWhole(join(folder, "results.json"), JSON.stringify(results, null, 2) + "\n");
   return results;
-}
-
-async function writeWhole(path: string, text: string): Promise<void> {
-  const temporary = `${path}.${randomUUID()}.part`;
-  await Deno.writeTextFile(temporary, text);
-  await Deno.rename(temporary, path);
 }

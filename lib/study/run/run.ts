@@ -72,9 +72,11 @@ const RANKS: ReadonlyMap<string, number> = new Map(
   Array.from(COMPUTATIONS.keys(), (name) => [name, NEEDED.has(name) ? 0 : 1]),
 );
 
-function defaultCacheFolder(): string {
-  return Deno.env.get("WINTERGROUND_CACHE") ??
+/** The cache where no other is given; none where WINTERGROUND_CACHE is empty. */
+export function defaultCache(): ResultCache {
+  const folder = Deno.env.get("WINTERGROUND_CACHE") ??
     fileURLToPath(new URL("../../../.cache/winterground", import.meta.url));
+  return folder === "" ? NO_CACHE : diskCache(folder);
 }
 
 /**
@@ -84,8 +86,12 @@ function defaultCacheFolder(): string {
  * @param options where results are kept
  */
 export function startRun(study: Study, options: RunOptions = {}): StudyRun {
-  const folder = options.cacheFolder === undefined ? defaultCacheFolder() : options.cacheFolder;
-  const cache = folder === null ? NO_CACHE : diskCache(folder);
+  const { cacheFolder } = options;
+  const cache = cacheFolder === undefined
+    ? defaultCache()
+    : cacheFolder === null
+    ? NO_CACHE
+    : diskCache(cacheFolder);
   const computations = options.computations ?? COMPUTATIONS;
   const { pool, onResult, pieces = cache } = options;
   const there = new Map<string, unknown>();

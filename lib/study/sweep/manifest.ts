@@ -1,7 +1,7 @@
 /** What a folder of rows was made with; rows of anything else are never added to it. @module */
-import { randomUUID } from "node:crypto";
 import { join } from "node:path";
 import { InputError } from "../../basics/mod.ts";
+import { writeWhole } from "../results/write_whole.ts";
 import type { FigureColumn } from "./types.ts";
 
 /** Name of the file in the folder. */
@@ -89,15 +89,7 @@ async function requireEmpty(folder: string): Promise<void> {
   }
 }
 
-/** Writes a file at one stroke. Parts of a sweep that start together write the same. */
-export async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
-  const temporary = `${path}.${randomUUID()}.part`;
-  if (typeof content === "string") await Deno.writeTextFile(temporary, content);
-  else await Deno.writeFile(temporary, content);
-  await Deno.rename(temporary, path);
-}
-
-/** Writes the manifest of a new folder. */
+/** Writes the manifest of a new folder. Parts of a sweep that start together write the same. */
 export async function writeManifest(folder: string, manifest: SweepManifest): Promise<void> {
   await Deno.mkdir(folder, { recursive: true });
   await writeWhole(join(folder, MANIFEST), JSON.stringify(manifest, null, 2) + "\n");

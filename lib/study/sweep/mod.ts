@@ -30,6 +30,5 @@ export {
   type SweepInputs,
   type SweepManifest,
   writeManifest,
-  writeWhole,
 } from "./manifest.ts";
 export { runRows, type SweepRun, sweptFigures } from "./run_sweep.ts";

@@ -4,7 +4,7 @@
  *
  * @module
  */
-import { type ChapterName, InputError, InputErrors } from "../../basics/mod.ts";
+import { type ChapterName, inFileOrder, InputError, InputErrors } from "../../basics/mod.ts";
 import { type Kind, parseQuantity } from "../../units/mod.ts";
 import { SOBOL_COLUMNS } from "../../worth/mod.ts";
 import { CHAPTERS } from "../chapters.ts";
@@ -77,10 +77,7 @@ export function readSweep(text: string, file: string): SweepPlan {
     );
   }
   const { faults } = reader;
-  if (faults.length > 0) {
-    const line = ({ location }: InputError) => location?.line ?? 0;
-    throw new InputErrors(faults.toSorted((one, other) => line(one) - line(other)));
-  }
+  if (faults.length > 0) throw inFileOrder(faults);
   return { form, rows, points, seed, chapters, keys };
 }
 
