@@ -1,8 +1,7 @@
 /** The cases in which the fast engine is held against the full one, and what one of them gives. */
 import process from "node:process";
 import { parseDocument } from "yaml";
-import { COMPUTATIONS } from "../../lib/study/chapters.ts";
-import { defaultStudyPath, openStudyText, startRun } from "../../lib/study/mod.ts";
+import { defaultStudyPath, openStudyText } from "../../lib/study/mod.ts";
 import type { StoreRequest } from "../../lib/store/site.ts";
 import {
   airDifference,
@@ -11,6 +10,7 @@ import {
   runWinter,
   type Winter,
 } from "../support/freezing_runs.ts";
+import { requestOf } from "./store_request.ts";
 
 /** Open weather files by place; the demo has its own weather. */
 export const CLIMATES = {
@@ -69,7 +69,7 @@ export function caseName({ climate, soil, direction, slices, heated }: EngineCas
 }
 
 /** The demo in another place, on another soil, with its tubes across. */
-async function requestOf(given: EngineCase, openData: string | undefined): Promise<StoreRequest> {
+async function caseRequest(given: EngineCase, openData: string | undefined): Promise<StoreRequest> {
   const path = defaultStudyPath();
   const text = parseDocument(await Deno.readTextFile(path));
   text.setIn(["soil", "texture"], given.soil);
@@ -88,20 +88,12 @@ async function requestOf(given: EngineCase, openData: string | undefined): Promi
     path,
     file === null ? {} : { climate: `${openData}/climate/${file}` },
   );
-  const run = startRun(study, { cacheFolder: null });
-  const [soil, tubes, headers, fan] = await Promise.all([
-    run.soil(),
-    run.tubes(),
-    run.headers(),
-    run.fan(),
-  ]);
-  const store = { ...study.store, slices: given.slices };
-  return COMPUTATIONS.get("store")!.takes({ ...study, store }, { soil, tubes, headers, fan });
+  return await requestOf(study, given.slices);
 }
 
 /** Runs a case on both engines, 300 s in every hour, October to April from the undisturbed ground. */
 export async function runCase(given: EngineCase, openData: string | undefined): Promise<EngineRow> {
-  const request = await requestOf(given, openData);
+  const request = await caseRequest(given, openData);
   const heater = given.heated ? Infinity : 0;
   const winter = { request, steps: [300], shortSteps: true, heater };
   const [fast, fastTime] = timed(() => runWinter(winter, fastEngine(winter)));

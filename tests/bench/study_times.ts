@@ -15,10 +15,10 @@ import {
   settledTask,
 } from "../../lib/store/runs.ts";
 import { ownSite, sliceQuestion } from "../../lib/store/seasons/soil_model.ts";
-import { COMPUTATIONS } from "../../lib/study/chapters.ts";
-import { defaultStudyPath, openStudy, startRun, workPool } from "../../lib/study/mod.ts";
+import { defaultStudyPath, openStudy, workPool } from "../../lib/study/mod.ts";
 import type { StoreRequest } from "../../lib/store/site.ts";
 import { say } from "../../lib/commands/terminal.ts";
+import { requestOf } from "./store_request.ts";
 
 const PROGRAM = new URL("../../lib/commands/study.ts", import.meta.url).pathname;
 const LONGER = ["length: 72 ft", "length: 74 ft"] as const;
@@ -52,8 +52,8 @@ async function longerTubes(folder: string): Promise<string> {
   const text = await Deno.readTextFile(source);
   if (!text.includes(LONGER[0])) throw new Error(`the demo has no line "${LONGER[0]}"`);
   const path = join(folder, "longer.yaml");
-  const climates = new URL("../../data/climates/", import.meta.url).pathname;
-  const changed = text.replace(...LONGER).replaceAll("../../climates/", climates);
+  const data = new URL("../../data/", import.meta.url).pathname;
+  const changed = text.replace(...LONGER).replaceAll("../../", data);
   await Deno.writeTextFile(path, changed);
   return path;
 }
@@ -72,20 +72,6 @@ async function commands(folder: string): Promise<void> {
     print(what, `${all.toFixed(1)} s`);
     print("  until its first figure", `${first.toFixed(1)} s`);
   }
-}
-
-/** The store's request of the demo on so many slices, all of them unless given. */
-async function demoRequest(slices?: number): Promise<StoreRequest> {
-  const study = await openStudy(defaultStudyPath());
-  const run = startRun(study, { cacheFolder: null });
-  const [soil, tubes, headers, fan] = await Promise.all([
-    run.soil(),
-    run.tubes(),
-    run.headers(),
-    run.fan(),
-  ]);
-  const store = { ...study.store, slices: slices ?? study.store.slices };
-  return COMPUTATIONS.get("store")!.takes({ ...study, store }, { soil, tubes, headers, fan });
 }
 
 /** What each part of the store takes alone; the whole is their sum on one core. */
@@ -142,8 +128,9 @@ async function variants(request: StoreRequest): Promise<void> {
 const folder = await Deno.makeTempDir({ prefix: "winterground-bench-" });
 try {
   await commands(folder);
-  parts(await demoRequest());
-  await variants(await demoRequest(SLICES));
+  const demo = await openStudy(defaultStudyPath());
+  parts(await requestOf(demo));
+  await variants(await requestOf(demo, SLICES));
 } finally {
   await Deno.remove(folder, { recursive: true });
 }

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
 import { hourlyCsv, startRun } from "winterground/study/mod.ts";
 import { openSmallStudy, writeSmallStudy } from "../harness/small_study.ts";
+import { inTemporary } from "../harness/in_temporary.ts";
 import { runningKernels } from "../press/tiny.ts";
 
 const PROGRAM = join(PROJECT_FOLDER, "lib", "commands", "study.ts");
@@ -20,15 +21,6 @@ function start(
     stdout: "piped",
     stderr: "piped",
   }).spawn();
-}
-
-async function inTemporary(work: (folder: string) => Promise<void>): Promise<void> {
-  const folder = await Deno.makeTempDir();
-  try {
-    await work(folder);
-  } finally {
-    await Deno.remove(folder, { recursive: true });
-  }
 }
 
 function names(folder: string): string[] {

@@ -3,6 +3,7 @@ import { assert, assertEquals } from "@std/assert";
 import { fileURLToPath } from "node:url";
 import { parquetReadObjects } from "hyparquet";
 import { openStudy, startRun } from "winterground/study/mod.ts";
+import { inTemporary } from "../harness/in_temporary.ts";
 import { writeSmallStudy } from "../harness/small_study.ts";
 
 const COMMAND = fileURLToPath(new URL("../../lib/commands/sweep.ts", import.meta.url));
@@ -23,15 +24,12 @@ interface Place {
 }
 
 async function inPlace(work: (place: Place) => Promise<void>, sweepText = SWEEP): Promise<void> {
-  const folder = await Deno.makeTempDir();
-  try {
+  await inTemporary(async (folder) => {
     const study = await writeSmallStudy(folder);
     const sweep = `${folder}/sweep.yaml`;
     await Deno.writeTextFile(sweep, sweepText);
     await work({ folder, study, sweep });
-  } finally {
-    await Deno.remove(folder, { recursive: true });
-  }
+  });
 }
 
 function command(

@@ -4,19 +4,11 @@ import { InputError } from "winterground/basics/mod.ts";
 import { summariseClimate } from "winterground/climate/mod.ts";
 import { loadClimateFile } from "winterground/study/file/climate_source.ts";
 import { PLAIN_COLUMNS, plainYear } from "../harness/climate_files.ts";
-
-async function inFolder<T>(body: (folder: string) => Promise<T>): Promise<T> {
-  const folder = await Deno.makeTempDir();
-  try {
-    return await body(folder);
-  } finally {
-    await Deno.remove(folder, { recursive: true });
-  }
-}
+import { inTemporary } from "../harness/in_temporary.ts";
 
 /** Reads rows through a columns file. */
 async function load(rows: readonly string[], columns: string = PLAIN_COLUMNS) {
-  return await inFolder(async (folder) => {
+  return await inTemporary(async (folder) => {
     await Deno.writeTextFile(`${folder}/year.csv`, rows.join("\n") + "\n");
     await Deno.writeTextFile(`${folder}/columns.yaml`, columns);
     return await loadClimateFile(`${folder}/year.csv`, `${folder}/columns.yaml`);
@@ -139,7 +131,7 @@ Deno.test("a broken columns file is told with its line and in plain words", asyn
 
 Deno.test("missing, empty, folder and unknown layout are told in plain words", async () => {
   // Property: InputError with the file, nothing else
-  await inFolder(async (folder) => {
+  await inTemporary(async (folder) => {
     await Deno.writeTextFile(`${folder}/empty.csv`, "");
     await Deno.writeTextFile(`${folder}/strange.csv`, "a;b\n1;2\n");
     for (
@@ -162,7 +154,7 @@ Deno.test("missing, empty, folder and unknown layout are told in plain words", a
 Deno.test("the climate command prints a summary, and faults on stderr with exit status 2", async () => {
   // Property: exit status 0 done, 2 bad input; standard output stays empty on a fault
   const command = fileURLToPath(new URL("../../lib/commands/climate.ts", import.meta.url));
-  await inFolder(async (folder) => {
+  await inTemporary(async (folder) => {
     await Deno.writeTextFile(`${folder}/year.csv`, YEAR.join("\n"));
     await Deno.writeTextFile(`${folder}/columns.yaml`, PLAIN_COLUMNS);
     await Deno.writeTextFile(`${folder}/bad.csv`, YEAR.slice(0, 3000).join("\n"));

@@ -2,19 +2,11 @@ import { assert, assertEquals } from "@std/assert";
 import fc from "fast-check";
 import { diskCache } from "winterground/study/run/cache.ts";
 import { hashOf } from "winterground/study/run/hash.ts";
-
-async function inFolder(body: (folder: string) => Promise<void>): Promise<void> {
-  const folder = await Deno.makeTempDir();
-  try {
-    await body(folder);
-  } finally {
-    await Deno.remove(folder, { recursive: true });
-  }
-}
+import { inTemporary } from "../../harness/in_temporary.ts";
 
 Deno.test("diskCache() gives back typed arrays, nulls and nested data as they were", async () => {
   // Property: inverse of inverse
-  await inFolder(async (folder) => {
+  await inTemporary(async (folder) => {
     const value = {
       hours: new Float64Array([1.5, -0, NaN, Infinity]),
       none: null,
@@ -30,7 +22,7 @@ Deno.test("diskCache() gives back typed arrays, nulls and nested data as they we
 
 Deno.test("diskCache() computes a damaged, cut or empty entry again", async () => {
   // Property: what was stored is either whole or not used
-  await inFolder(async (folder) => {
+  await inTemporary(async (folder) => {
     const cache = diskCache(folder);
     const path = `${folder}/key/result.bin`;
     for (
@@ -56,7 +48,7 @@ Deno.test("diskCache() computes a damaged, cut or empty entry again", async () =
 
 Deno.test("diskCache() computes an entry again that was copied from another key", async () => {
   // Property: an entry answers the key it was made for and no other
-  await inFolder(async (folder) => {
+  await inTemporary(async (folder) => {
     const cache = diskCache(folder);
     await cache.get("one", () => "first");
     await Deno.mkdir(`${folder}/two`);
@@ -68,7 +60,7 @@ Deno.test("diskCache() computes an entry again that was copied from another key"
 
 Deno.test("diskCache() keeps no more entries than it may and leaves no part files", async () => {
   // Property: bounded
-  await inFolder(async (folder) => {
+  await inTemporary(async (folder) => {
     const cache = diskCache(folder, { entries: 3, bytes: 1e9 });
     for (let entry = 0; entry < 8; entry++) await cache.get(`key${entry}`, () => entry);
     const names = [...Deno.readDirSync(folder)].map(({ name }) => name);
@@ -84,7 +76,7 @@ Deno.test("diskCache() keeps no more entries than it may and leaves no part file
 
 Deno.test("diskCache() stores nothing when the computation fails", async () => {
   // Property: an error is not a result
-  await inFolder(async (folder) => {
+  await inTemporary(async (folder) => {
     const cache = diskCache(folder);
     let failed = false;
     await cache.get("key", () => {
@@ -119,7 +111,7 @@ Deno.test("hashOf() depends on every value and on nothing else", () => {
 
 Deno.test("diskCache() removes pieces of dead runs, and leaves fresh pieces and other files alone", async () => {
   // Property: what a killed run left does not stay; what another is writing does
-  await inFolder(async (folder) => {
+  await inTemporary(async (folder) => {
     const [dead, fresh] = [`${crypto.randomUUID()}.part`, `${crypto.randomUUID()}.part`];
     for (const name of [dead, fresh, "notes.part"]) {
       await Deno.writeTextFile(`${folder}/${name}`, "");

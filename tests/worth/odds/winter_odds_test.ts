@@ -1,10 +1,11 @@
 // Property: counts by hand, the same design twice differs by nought, bad winters lie at the bad end
 import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/assert";
 import { OutOfRangeError } from "winterground/basics/mod.ts";
-import type { HouseWinter, PairedWinter } from "../../../lib/store/mod.ts";
+import type { PairedWinter } from "../../../lib/store/mod.ts";
 import { winterOdds } from "../../../lib/worth/mod.ts";
 import { oddsFigures } from "../../../lib/worth/odds/figures.ts";
 import { oddsTables } from "../../../lib/worth/odds/result_tables.ts";
+import { madeHouseWinter } from "../../support/made_winter.ts";
 
 const FACTS = {
   spread: "usual rule" as const,
@@ -14,37 +15,13 @@ const FACTS = {
   year: { withStore: -5, without: -9 },
 };
 
-const below = (limit: number, hours: number) => ({
-  limit,
-  hours,
-  degreeHours: hours,
-  first: hours > 0 ? 8700 : null,
-  last: hours > 0 ? 100 : null,
-  longestSpell: Math.min(hours, 9),
-});
-
-/** Winter `place` of `count`: the later the colder, in an order that is not theirs. */
-function house(place: number, offset: number, hours: number): HouseWinter {
-  return {
-    coldestHour: -place / 10 - offset,
-    crop: {
-      freezing: below(0, hours + 100),
-      killing: below(-9, hours),
-      damage: below(-4, hours),
-      growth: below(5, hours + 1000),
-    },
-    backupHeat: 5000 + 10 * place + 1000 * offset,
-    heaterPeak: 9000,
-    fanEnergy: 500,
-  };
-}
-
+/** Winters in an order that is not that of their cold. */
 function winters(count: number, alike = false): PairedWinter[] {
   return Array.from({ length: count }, (_, winter) => {
     const place = (winter * 37) % count;
     const hours = Math.max(0, place - count / 2);
-    const withStore = house(place, 0, hours);
-    const without = alike ? withStore : house(place, 4, 2 * hours + 30);
+    const withStore = madeHouseWinter(place, 0, hours);
+    const without = alike ? withStore : madeHouseWinter(place, 4, 2 * hours + 30);
     return { winter, coldestOutdoors: -30 - place / 10, withStore, without };
   });
 }
