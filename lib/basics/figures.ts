@@ -12,7 +12,7 @@ export interface Figure {
   readonly low?: number;
   /** high end of that range, in the same unit */
   readonly high?: number;
-  /** true where a later chapter, which was not run, would give the figure better founded */
+  /** true where what was not computed, a later chapter or a result on demand, would give the figure better founded */
   readonly provisional?: true;
 }
 

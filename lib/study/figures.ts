@@ -23,19 +23,27 @@ export function studyFigures(
         figures: Rows;
         provisionalFigures?: Rows;
       };
-      const provisional = (provisionalFigures?.(result) ?? []).map(
-        ([key, figure]): FigureRow => [key, { ...figure, provisional: true }],
-      );
-      return [...figures(result), ...provisional, ...extraFigures(chapter, extras)];
+      return [
+        ...figures(result),
+        ...(provisionalFigures?.(result) ?? []).map(provisional),
+        ...extraFigures(chapter, extras),
+      ];
     }),
   );
 }
 
-/** Figures of a chapter's extras; those that were not computed say so. */
+const provisional = (
+  [key, figure]: FigureRow,
+): FigureRow => [key, { ...figure, provisional: true }];
+
+/** Figures of a chapter's extras; those that were not computed say so, and are provisional. */
 function extraFigures(
   chapter: AnyChapter,
   extras: ReadonlyMap<string, unknown>,
 ): readonly FigureRow[] {
   return Object.entries(chapter.extras as Readonly<Record<string, { figures?: Rows }>>)
-    .flatMap(([name, { figures }]) => figures?.(extras.get(name)) ?? []);
+    .flatMap(([name, { figures }]) => {
+      const rows = figures?.(extras.get(name)) ?? [];
+      return extras.has(name) ? rows : rows.map(provisional);
+    });
 }

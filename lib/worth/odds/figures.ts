@@ -1,13 +1,30 @@
 /** Figures of the odds. @module */
 import { type FigureRow, numberFigure } from "../../basics/figures.ts";
-import type { Banded } from "./statistics.ts";
-import type { WinterOdds } from "./types.ts";
+import type { HouseWinter } from "../../store/mod.ts";
+import { type Banded, meanWithBand, rareValue } from "./statistics.ts";
+import type { WinterOdds, WinterSpread } from "./types.ts";
 
 const NO_WINTERS = "no winters are counted (worth.winters)";
 const ON_DEMAND = "counted when asked for, and by the whole study";
 const TOO_FEW = "too few winters";
 
-/** Rare values and chances with their bands, which cover sampling only; null with the reason where there are none. */
+/** Chance that a figure's band holds the true value. */
+const COVER = 0.95;
+
+/** A rare value with the band of figures; open where the winters are too few for it. */
+function figureBand(
+  stated: WinterSpread["rare10"] | undefined,
+  houses: readonly HouseWinter[],
+  value: (house: HouseWinter) => number,
+  share: number,
+): Banded | undefined {
+  return stated ? rareValue(houses.map(value), share, COVER) : undefined;
+}
+
+/**
+ * Rare values and chances with bands of 95 %, which cover sampling only; null with the reason where
+ * there are none.
+ */
 export function oddsFigures(odds: WinterOdds | null | undefined): readonly FigureRow[] {
   const banded = (
     key: string,
@@ -24,17 +41,19 @@ export function oddsFigures(odds: WinterOdds | null | undefined): readonly Figur
   const killing = odds?.limits.find(({ name }) => name === "killing");
   const killed = (never: Banded | undefined): Banded | undefined =>
     never && { value: 1 - never.value, low: 1 - never.high, high: 1 - never.low };
-  const saved = odds?.savedHeat;
+  const withStore = odds?.list.map((winter) => winter.withStore) ?? [];
+  const without = odds?.list.map((winter) => winter.without) ?? [];
+  const coldest = ({ coldestHour }: HouseWinter) => coldestHour;
   return [
     banded(
       "worth.coldestHour10Years",
-      odds?.coldestHour.withStore.rare10,
+      figureBand(odds?.coldestHour.withStore.rare10, withStore, coldest, 0.1),
       "degC",
       "coldest hour of the winter of one in ten with the store",
     ),
     banded(
       "worth.coldestHour10YearsNoStore",
-      odds?.coldestHour.without.rare10,
+      figureBand(odds?.coldestHour.without.rare10, without, coldest, 0.1),
       "degC",
       "coldest hour of the winter of one in ten without it",
     ),
@@ -52,15 +71,15 @@ export function oddsFigures(odds: WinterOdds | null | undefined): readonly Figur
     ),
     banded(
       "worth.backupHeat10Years",
-      odds?.backupHeat.withStore.rare10,
+      figureBand(odds?.backupHeat.withStore.rare10, withStore, (house) => house.backupHeat, 0.9),
       "kWh",
       "back-up heat of the winter of one in ten with the store",
     ),
     banded(
       "worth.savedHeatOfWinters",
-      saved && { value: saved.mean, low: saved.low, high: saved.high },
+      odds?.savedHeat && meanWithBand(odds.savedHeat),
       "kWh",
-      "heat saved by the store in a winter, mean; a tenth of the winters lies beyond either end",
+      "heat saved by the store in a winter, mean of the winters",
     ),
     cropLossFigure(odds),
   ];

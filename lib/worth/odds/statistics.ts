@@ -20,22 +20,23 @@ export interface Banded {
 const NINETY_FIVE = 1.959963984540054;
 
 /**
- * Value that a share of the winters stays below, by the place (n + 1)p, with the order-statistic band
- * of 90 %: the ranks between which the true value lies with that chance, whatever the distribution.
+ * Value that a share of the winters stays below, by the place (n + 1)p, with the order-statistic band:
+ * the ranks between which the true value lies with a chance, whatever the distribution.
  * The band covers sampling only, not the normals, the model or a changing climate.
  *
  * Source: Weibull plotting position and binomial band of order statistics, from memory.
  *
  * @param values of the winters, at least 5, in any unit
  * @param share p, 1/n to 1 − 1/n
+ * @param cover chance that the band holds the true value, 0 to 1
  */
-export function rareValue(values: readonly number[], share: number): Banded {
+export function rareValue(values: readonly number[], share: number, cover = 0.9): Banded {
   const count = values.length;
   requireInRange("number of winters", count, 5, 1e6, "winters");
   requireInRange("share of the winters", share, 1 / count, 1 - 1 / count, "of all");
   const sorted = values.toSorted(ascending);
   const atRank = (rank: number) => sorted[Math.min(count, Math.max(1, rank)) - 1]!;
-  const [low, high] = bandRanks(count, share);
+  const [low, high] = bandRanks(count, share, (1 - cover) / 2);
   return { value: atPlace(sorted, (count + 1) * share), low: atRank(low), high: atRank(high) };
 }
 
@@ -44,14 +45,14 @@ function atPlace(sorted: number[], place: number): number {
   return quantileSorted(sorted, sorted.length === 1 ? 0 : (bounded - 1) / (sorted.length - 1))!;
 }
 
-/** Ranks of the band: the number below the true value is binomial. */
-function bandRanks(count: number, share: number): [low: number, high: number] {
+/** Ranks of the band with a chance beyond either end: the number below the true value is binomial. */
+function bandRanks(count: number, share: number, out: number): [low: number, high: number] {
   let [below, low, high] = [0, 0, count];
   let chance = (1 - share) ** count;
   for (let rank = 0; rank <= count; rank++) {
     below += chance;
-    if (below <= 0.05) low = rank + 1;
-    if (below >= 0.95) {
+    if (below <= out) low = rank + 1;
+    if (below >= 1 - out) {
       high = rank + 1;
       break;
     }
@@ -132,6 +133,11 @@ export function pairedDifference(
     low: rareValue(differences, 0.1).value,
     high: rareValue(differences, 0.9).value,
   };
+}
+
+/** The mean of a difference with its band of 95 %, 1.96 standard errors either way. */
+export function meanWithBand({ mean, error }: PairedDifference): Banded {
+  return { value: mean, low: mean - NINETY_FIVE * error, high: mean + NINETY_FIVE * error };
 }
 
 /**

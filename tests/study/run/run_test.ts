@@ -60,9 +60,11 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       const key = "worth.coldestHour10Years";
       assertEquals(figures[key]!.value, null);
       assert(figures[key]!.label.includes("when asked for"), figures[key]!.label);
+      assertEquals(figures[key]!.provisional, true, "no table shows it beside the one that is");
       const asked = startRun(study, { cacheFolder: `${folder}/cache` });
       await asked.odds();
-      const { label } = (await asked.figures())[key]!;
+      const { label, provisional } = (await asked.figures())[key]!;
+      assertEquals(provisional, undefined);
       assert(label.includes("no winters are counted"), label); // the study wants none
     });
 

@@ -90,3 +90,13 @@ Deno.test("a way differs from itself by exactly nothing; pairing takes the weath
     assertAlmostEquals(better.error, 0, 1e-9);
   }));
 });
+
+Deno.test("binomial ranks of the bands of 90 and 95 % about the 10 % point of 200, by exact sums", () => {
+  const values = Array.from({ length: 200 }, (_, place) => place + 1);
+  const band = (cover?: number) => {
+    const { low, high } = rareValue(values, 0.1, cover);
+    return [low, high];
+  };
+  assertEquals(band(), [13, 28]);
+  assertEquals(band(0.95), [12, 30]);
+});

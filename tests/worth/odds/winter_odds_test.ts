@@ -79,6 +79,8 @@ Deno.test("figures have a band, or say why they have no value", () => {
   const rare = figure(winterOdds(winters(199), FACTS), "worth.coldestHour10Years");
   assertAlmostEquals(rare.value as number, -17.9, 1e-9);
   assert(rare.low! < -17.9 && rare.high! > -17.9);
+  const stated = winterOdds(winters(199), FACTS).coldestHour.withStore.rare10!;
+  assert(rare.low! < stated.low && rare.high! > stated.high, "95 % reach further than 90 %");
   for (
     const [odds, words] of [
       [undefined, "when asked for"],
