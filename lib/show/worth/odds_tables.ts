@@ -116,5 +116,6 @@ function basisWords({ spread, normalsOfOneYear, winters }: WinterOdds): string {
     ? " The normals were taken from the one year of the weather file, so the spread within months " +
       "is uncertain by some 13 %."
     : "";
-  return `${winters} winters; their spread from year to year follows ${between}.${normals}`;
+  return `${winters} winters; their spread from year to year follows ${between}.${normals} The ranges ` +
+    "in brackets are bands of 90 % and cover sampling only.";
 }
