@@ -20,3 +20,17 @@ export {
   type Uncertain,
 } from "./uncertainty/propagate.ts";
 export { AIR_READINGS, type AirHeat, airHeat } from "./flows/air_heat.ts";
+export {
+  type Channel,
+  type Finding,
+  type FindingKind,
+  type Log,
+  LOG_FLAGS,
+  type LogFile,
+  type LogFlag,
+  type NamedRows,
+  type Quantity,
+  type Sensor,
+} from "./log/types.ts";
+export { LOG_QUANTITIES, logQuantity, type LogQuantityRule } from "./log/quantities.ts";
+export { channelsOf, soundValues } from "./log/channels.ts";
