@@ -16,7 +16,10 @@ export interface TubeCoupling {
   readonly cross: Float64Array | null;
   /** (1/a + F)⁻¹ in W/(m K), tube·tubes + other; null where there is no cross term */
   readonly inverse: Float64Array | null;
-  /** K per W/m of every tube at once: own wall and what the others add to it */
+  /**
+   * K per W/m of a tube while all tubes take up heat by their conductance: own wall and what the others
+   * add to it
+   */
   readonly together: Float64Array;
 }
 
@@ -46,9 +49,10 @@ export function tubeCoupling(
     own,
     cross,
     inverse: Float64Array.from(invert(matrix).to1DArray()),
-    together: own.map((value, tube) =>
-      value + sum(cross.subarray(tube * tubes, (tube + 1) * tubes))
-    ),
+    together: own.map((value, tube) => {
+      const others = cross.subarray(tube * tubes, (tube + 1) * tubes);
+      return value + sum(field.sensible, (taken, k) => taken * others[k]!) / field.sensible[tube]!;
+    }),
   };
 }
 
