@@ -67,7 +67,7 @@ export function airHeat(readings: Estimates, pressure: number): AirHeat {
       throw new InputError(`air heat: ${name} is ${value}; expected ${expected}`);
     }
   });
-  const found = propagate(readings, (values) => flows(values, pressure));
+  const found = propagate(readings, (values) => airFlowHeat(values, pressure));
   return named(found);
 }
 
@@ -77,7 +77,14 @@ function ratioOf(temperature: number, relativeHumidity: number, pressure: number
   return MOLAR_MASS_RATIO * vapour / (pressure - vapour);
 }
 
-function flows(values: readonly number[], pressure: number): number[] {
+/**
+ * Heat, its sensible and latent parts in W, and water in kg/s, of readings that need not be within
+ * their range; see {@link airHeat}.
+ *
+ * @param values in the order of `AIR_READINGS`: degC, 0 to 1, degC, 0 to 1, m³/s
+ * @param pressure Pa
+ */
+export function airFlowHeat(values: readonly number[], pressure: number): number[] {
   const [warm, intakeHumidity, cool, outletHumidity, airFlow] = values as [
     number,
     number,
