@@ -6,6 +6,8 @@
 import { Dealer, Subscriber } from "zeromq";
 import { newConnection, writeConnectionFile } from "./connection.ts";
 import { kernelEnvironment } from "./environment.ts";
+import { cellMark, preludeCode, startsTimers, STRAY_ERROR } from "./prelude.ts";
+import { startProgram } from "./program.ts";
 import { decodeMessage, encodeMessage, newRequest, type WireMessage } from "./wire.ts";
 
 /** How to start a kernel. */
@@ -24,6 +26,8 @@ export interface KernelOptions {
 export interface ExecuteOptions {
   /** s the cell may take */
   readonly limit: number;
+  /** number of the cell among the code cells, from 1 */
+  readonly cell?: number | undefined;
   /** outputs that are certain to come; the press waits a little longer for them */
   readonly expectedOutputs?: number | undefined;
   /** keeps the run out of the kernel's history and count */
@@ -32,14 +36,33 @@ export interface ExecuteOptions {
 
 /** What came of one cell. */
 export interface Execution {
-  /** "hung": not done within its limit; "died": the kernel ended by itself */
-  readonly status: "ok" | "error" | "hung" | "died";
+  /**
+   * "stray": a timer, an event or a promise without `await` failed; "hung": not done within its
+   * limit; "died": the kernel ended by itself
+   */
+  readonly status: "ok" | "error" | "stray" | "hung" | "died";
   /** content of the reply, empty when none came */
   readonly reply: Readonly<Record<string, unknown>>;
   /** everything the output channel carried for this cell, in order */
   readonly messages: readonly WireMessage[];
-  /** faults of the channel, such as a wrong signature */
+  /** faults of the channel, such as a wrong signature, since the cell before */
   readonly faults: readonly string[];
+  /** the error, where `status` is "stray" */
+  readonly stray?: StrayError | undefined;
+  /** what the kernel said at its end, where `status` is "died" */
+  readonly lastWords?: string | undefined;
+}
+
+/** An error outside the course of a cell. */
+export interface StrayError {
+  /** name of the error's class */
+  readonly ename: string;
+  /** message */
+  readonly evalue: string;
+  /** stack, a line an entry */
+  readonly traceback: readonly string[];
+  /** number among the code cells of the one that started the timer; 0 where that is not known */
+  readonly cell: number;
 }
 
 /** A started kernel. */
@@ -48,7 +71,7 @@ export interface Kernel {
   readonly info: Readonly<Record<string, unknown>>;
   /** Executes code and listens until the output channel is quiet. */
   execute(code: string, options: ExecuteOptions): Promise<Execution>;
-  /** Ends the kernel and removes its connection file. */
+  /** Ends the kernel and what its cells started, and removes its connection file. */
   close(): Promise<void>;
 }
 
@@ -56,6 +79,8 @@ export interface Kernel {
 const QUIET = 15;
 /** ms the press waits for outputs that have not come although the cell is done. */
 const LATE = 1500;
+/** ms the press waits for the end of a cell's outputs when the cell is done. */
+const NEVER = 5000;
 /** ms between looks at a socket; waiting in `receive()` misses wake-up calls under Deno. */
 const LOOK_AGAIN = 3;
 /** Kind of messages that end up as outputs. */
@@ -94,39 +119,30 @@ export async function startKernel(options: KernelOptions): Promise<Kernel> {
 async function startOnce(options: KernelOptions): Promise<Kernel> {
   const connection = newConnection();
   const file = await writeConnectionFile(connection);
-  const child = new Deno.Command(Deno.execPath(), {
+  const program = startProgram(Deno.execPath(), {
     args: ["jupyter", "--kernel", "--conn", file],
-    cwd: options.folder,
-    clearEnv: true,
-    env: kernelEnvironment(Deno.env.toObject(), options.environment),
-    stdin: "null",
-    stdout: "null",
-    stderr: "piped",
-  }).spawn();
+    folder: options.folder,
+    environment: kernelEnvironment(Deno.env.toObject(), options.environment),
+  });
   const shell = new Dealer({ linger: 0 });
   const output = new Subscriber({ linger: 0 });
-  const complaints = collectText(child.stderr);
-  let ended = false;
   let closing = false;
-  const end = child.status.then(() => ended = true);
+  const kill = (): void => void program.end();
   const close = async (): Promise<void> => {
     options.signal?.removeEventListener("abort", kill);
-    kill();
-    await end;
-    await complaints.done;
+    await program.end();
     closing = true;
     await Promise.all(listeners); // a socket that is read while it closes can take the process down
     shell.close();
     output.close();
     await Deno.remove(file).catch(() => {});
   };
-  function kill(): void {
-    if (!ended) child.kill("SIGKILL");
-  }
   options.signal?.addEventListener("abort", kill);
 
   const session = crypto.randomUUID();
   const inbox: Inbox = { messages: [], faults: [], lastArrival: performance.now() };
+  const stray = Promise.withResolvers<StrayError>();
+  let marked = 0;
   const replies = new Map<string, (reply: WireMessage) => void>();
   const where = `tcp://${connection.ip}`;
   output.connect(`${where}:${connection.iopub_port}`);
@@ -135,7 +151,10 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
   const listenTo = (socket: Dealer | Subscriber, take: (message: WireMessage) => void) =>
     listen({ socket, key: connection.key, inbox, take, until: () => closing });
   const listeners = [
-    listenTo(output, (message) => inbox.messages.push(message)),
+    listenTo(output, (message) => {
+      if (message.header.msg_type !== STRAY_ERROR) inbox.messages.push(message);
+      else stray.resolve(message.content as unknown as StrayError);
+    }),
     listenTo(shell, (reply) => replies.get(reply.parent.msg_id ?? "")?.(reply)),
   ];
 
@@ -151,7 +170,7 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
     const limit = new Promise<"hung">((done) => {
       timer = setTimeout(() => done("hung"), seconds * 1000);
     });
-    const answer = await Promise.race([work, limit, end.then(() => "died" as const)]);
+    const answer = await Promise.race([work, limit, program.ended.then(() => "died" as const)]);
     clearTimeout(timer);
     return answer;
   };
@@ -159,6 +178,7 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
   try {
     const info = await greet(options.startLimit ?? 60);
     await Deno.remove(file); // it has been read
+    await execute(preludeCode(Deno.pid), { limit: 30, silent: true });
     return { info, execute, close };
   } catch (error) {
     await close();
@@ -171,7 +191,7 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
     while (performance.now() < deadline) {
       const { answer } = await request("kernel_info_request", {});
       const reply = await within(answer, (deadline - performance.now()) / 1000);
-      if (reply === "died") throw new Error(`it exited at once: ${complaints.text().trim()}`);
+      if (reply === "died") throw new Error(`it exited at once: ${program.lastWords()}`);
       if (reply === "hung") break;
       await pause(QUIET);
       if (inbox.messages.length > 0) return reply.content;
@@ -181,9 +201,35 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
 
   async function execute(code: string, how: ExecuteOptions): Promise<Execution> {
     inbox.messages = [];
-    inbox.faults = [];
     const silent = how.silent ?? false;
-    const { id, answer } = await request("execute_request", {
+    const mark = startsTimers(code) ? how.cell ?? 0 : 0;
+    if (mark !== marked) await send(cellMark(marked = mark), true);
+    const { id, answer } = await send(code, silent);
+    let strayed: StrayError | undefined;
+    const reply = await within(
+      Promise.race([answer, stray.promise.then((error) => void (strayed = error))]),
+      how.limit,
+    );
+    replies.delete(id);
+    if (typeof reply === "object") await untilQuiet(id, how.expectedOutputs ?? 0, reply);
+    // one that came while the outputs were awaited
+    strayed ??= await Promise.race([stray.promise, Promise.resolve(undefined)]);
+    const messages = inbox.messages.filter((message) => message.parent.msg_id === id);
+    if (typeof reply === "object" && !messages.some(isIdle)) {
+      inbox.faults.push("the end of the cell's outputs did not arrive");
+    }
+    return {
+      status: strayed !== undefined ? "stray" : statusOf(reply),
+      reply: typeof reply === "object" ? reply.content : {},
+      messages,
+      faults: inbox.faults.splice(0),
+      stray: strayed,
+      lastWords: reply === "died" ? program.lastWords() : undefined,
+    };
+  }
+
+  function send(code: string, silent: boolean): ReturnType<typeof request> {
+    return request("execute_request", {
       code,
       silent,
       "store_history": !silent,
@@ -191,30 +237,19 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
       "allow_stdin": false,
       "stop_on_error": true,
     });
-    const reply = await within(answer, how.limit);
-    replies.delete(id);
-    const done = typeof reply === "string" ? undefined : reply;
-    if (done !== undefined) await untilQuiet(id, how.expectedOutputs ?? 0, done);
-    const messages = inbox.messages.filter((message) => message.parent.msg_id === id);
-    return {
-      status: typeof reply === "string" ? reply : reply.content.status === "ok" ? "ok" : "error",
-      reply: done?.content ?? {},
-      messages,
-      faults: [...inbox.faults],
-    };
   }
 
   /** Listens until the cell is idle, its outputs are there and nothing has come for a while. */
   async function untilQuiet(id: string, expected: number, reply: WireMessage): Promise<void> {
     const replied = performance.now();
-    while (!ended) {
+    while (!program.hasEnded()) {
       const now = performance.now();
       const own = inbox.messages.filter((message) => message.parent.msg_id === id);
-      const idle = own.some((message) => message.content.execution_state === "idle");
+      const idle = own.some(isIdle);
       const shown = own.filter((message) => SHOWN.has(message.header.msg_type ?? "")).length;
       const complete = idle && (shown >= expected || reply.content.status !== "ok");
       if (complete && now - Math.max(inbox.lastArrival, replied) >= QUIET) return;
-      if (now - Math.max(inbox.lastArrival, replied) >= LATE) return;
+      if (now - Math.max(inbox.lastArrival, replied) >= (idle ? LATE : NEVER)) return;
       await pause(5);
     }
   }
@@ -246,15 +281,9 @@ async function listen({ socket, key, inbox, take, until }: Listening): Promise<v
   }
 }
 
-/** Keeps the text of a stream. */
-function collectText(stream: ReadableStream<Uint8Array>): {
-  text: () => string;
-  done: Promise<void>;
-} {
-  let text = "";
-  const read = async (): Promise<void> => {
-    const decoder = new TextDecoder();
-    for await (const chunk of stream) text += decoder.decode(chunk, { stream: true });
-  };
-  return { text: () => text, done: read() };
+const isIdle = (message: WireMessage): boolean => message.content.execution_state === "idle";
+
+function statusOf(reply: WireMessage | "hung" | "died" | undefined | void): Execution["status"] {
+  if (typeof reply !== "object") return reply ?? "stray";
+  return reply.content.status === "ok" ? "ok" : "error";
 }

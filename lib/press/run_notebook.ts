@@ -5,13 +5,21 @@
  */
 import { dirname } from "node:path";
 import { DEFAULT_CELL_LIMIT } from "./cell_limit.ts";
-import { type Execution, type Kernel, startKernel } from "./kernel.ts";
+import { type Execution, type Kernel, startKernel, type StrayError } from "./kernel.ts";
 import { type CodeCell, type Notebook, type Output, withLanguage } from "./notebook.ts";
 import { collectOutputs, countShows, showNumbers } from "./outputs.ts";
+import { MOST_IN_NOTEBOOK } from "./prelude.ts";
 import { syntaxFault } from "./syntax.ts";
 
 /** Why a run stopped. */
-export type FailureKind = "error" | "hung" | "died" | "lost output" | "warning text";
+export type FailureKind =
+  | "error"
+  | "stray error"
+  | "hung"
+  | "died"
+  | "lost output"
+  | "too large"
+  | "warning text";
 
 /** The cell a run stopped at, and why. */
 export interface CellFailure {
@@ -52,18 +60,6 @@ export interface NotebookRun {
 }
 
 /**
- * Code that ends the kernel when the program that started it is gone without having closed it; in a
- * thread of its own, because a cell that computes lets nothing else run.
- */
-function watchStarter(starter: number): string {
-  const watch = `setInterval(() => {
-    if (Deno.ppid !== ${starter}) Deno.kill(Deno.pid, "SIGKILL");
-  }, 500);`;
-  const module = `data:application/javascript,${encodeURIComponent(watch)}`;
-  return `new Worker(${JSON.stringify(module)}, { type: "module" });`;
-}
-
-/**
  * Runs a notebook. A cell that fails, hangs or loses an output stops the run; what the cells before
  * it put out is kept. A lost output is a fault of the kernel: the notebook is then run once more.
  *
@@ -84,7 +80,6 @@ async function runOnce(source: Notebook, options: RunOptions): Promise<NotebookR
     signal: options.signal,
   });
   try {
-    await kernel.execute(watchStarter(Deno.pid), { limit: 30, silent: true });
     const notebook = emptied(source, kernel.info);
     const failure = await runCells(kernel, notebook, options);
     options.signal?.throwIfAborted();
@@ -101,6 +96,7 @@ async function runCells(
 ): Promise<CellFailure | undefined> {
   let done = 0;
   let lastShown = 0;
+  let size = 0;
   for (const [index, cell] of notebook.cells.entries()) {
     if (cell.cell_type !== "code") continue;
     const codeCell = done + 1;
@@ -108,6 +104,7 @@ async function runCells(
     const limit = options.cellLimit ?? DEFAULT_CELL_LIMIT;
     const execution = await kernel.execute(cell.source, {
       limit,
+      cell: codeCell,
       expectedOutputs: countShows(cell.source),
     });
     // an interrupt from the keyboard may reach the kernel before it reaches us
@@ -115,14 +112,20 @@ async function runCells(
     options.signal?.throwIfAborted();
     cell.outputs = collectOutputs(execution.messages, codeCell);
     const numbers = showNumbers(execution.messages);
-    const fault = judge(cell, execution, limit) ?? lostOutput(cell, numbers, lastShown);
+    size += JSON.stringify(cell.outputs).length;
+    const fault = judge(cell, execution, limit) ?? lostOutput(cell, numbers, lastShown) ??
+      tooLarge(size);
     lastShown = numbers.at(-1) ?? lastShown;
     if (fault !== undefined) {
+      if (execution.stray !== undefined) {
+        addError(cell.outputs, execution.stray);
+        return strayFailure(notebook, execution.stray, codeCell);
+      }
       const traceback = fault.traceback ?? [];
       const where = { cell: index + 1, codeCell, code: cell.source };
       if (fault.message === "") {
         const found = await syntaxFault(cell.source);
-        addError(cell.outputs, "SyntaxError", found);
+        addError(cell.outputs, { ename: "SyntaxError", evalue: found });
         return { ...where, kind: "error", message: `SyntaxError: ${found}`, traceback };
       }
       return { ...where, kind: fault.kind, message: fault.message, traceback };
@@ -145,15 +148,16 @@ function judge(cell: CodeCell, execution: Execution, limit: number): Fault | und
     return { kind: "hung", message: `Cell exceeded its limit of ${limit} s` };
   }
   if (execution.status === "died") {
-    return { kind: "died", message: "The kernel ended in this cell" };
+    return { kind: "died", message: `The kernel ended in this cell: ${execution.lastWords}` };
   }
+  if (execution.stray !== undefined) return { kind: "stray error", message: "stray" };
   if (execution.status === "error") {
     const { ename, evalue } = execution.reply;
     const traceback = (execution.reply.traceback as unknown[] ?? []).map(String);
     // the kernel's answer to code that does not parse carries neither reason nor stack
     if (traceback.length === 0) return { kind: "error", message: "" };
     const shown = cell.outputs.some((output) => output.output_type === "error");
-    if (!shown) addError(cell.outputs, String(ename), String(evalue), traceback);
+    if (!shown) addError(cell.outputs, { ename: String(ename), evalue: String(evalue), traceback });
     return { kind: "error", message: `${ename}: ${evalue}`, traceback };
   }
   if (execution.faults.length > 0) {
@@ -186,13 +190,42 @@ function lostOutput(
   return { kind: "lost output", message };
 }
 
+/** The cell that a stray error comes from, and the one that ran meanwhile. */
+function strayFailure(notebook: Notebook, stray: StrayError, running: number): CellFailure {
+  const codeCells = notebook.cells.flatMap((cell, index) =>
+    cell.cell_type === "code" ? [{ number: index + 1, code: cell.source }] : []
+  );
+  const codeCell = codeCells[stray.cell - 1] === undefined ? running : stray.cell;
+  const { number, code } = codeCells[codeCell - 1]!;
+  const meanwhile = codeCell === running ? "" : `, while cell [${running}] ran`;
+  return {
+    kind: "stray error",
+    cell: number,
+    codeCell,
+    code,
+    message: `${stray.ename}: ${stray.evalue}\n  ` +
+      `(thrown by a timer, an event or a promise without await${meanwhile})`,
+    traceback: stray.traceback,
+  };
+}
+
+/** More than a page can hold. */
+function tooLarge(size: number): Fault | undefined {
+  if (size <= MOST_IN_NOTEBOOK) return undefined;
+  const message = `The outputs of this notebook have ${size} characters up to this cell: at most ` +
+    `${MOST_IN_NOTEBOOK} are allowed; show fewer points or rows, or write them to a file`;
+  return { kind: "too large", message };
+}
+
 function addError(
   outputs: Output[],
-  ename: string,
-  evalue: string,
-  traceback: string[] = [],
+  { ename, evalue, traceback = [] }: {
+    readonly ename: string;
+    readonly evalue: string;
+    readonly traceback?: readonly string[];
+  },
 ): void {
-  outputs.push({ output_type: "error", ename, evalue, traceback });
+  outputs.push({ output_type: "error", ename, evalue, traceback: [...traceback] });
 }
 
 /** A copy without outputs, with the metadata of the kernel it is about to run on. */
