@@ -22,7 +22,7 @@ const ADDED: readonly (readonly [string, string])[] = [
   ["MMBTU", "1000000 BTU"],
   ["clo", "0.155 m^2 K/W"],
 ];
-for (const [name, definition] of ADDED) library.createUnit(name, definition);
+for (const [name, definition] of ADDED) library.createUnit(name, definition, { override: true });
 
 /** Whole words people write, and what the unit library calls them. */
 const SPELLINGS: Readonly<Record<string, string>> = {

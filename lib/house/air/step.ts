@@ -13,7 +13,7 @@ import {
 import { floorDriving, floorRise } from "./floor_surface.ts";
 import { endRatio, endTemperature, fitWeights, meanTemperature, setWeights } from "./means.ts";
 import { type StepTerms, stepTerms } from "./step_terms.ts";
-import { solveTemperature, tryAt } from "./trial.ts";
+import { type Search, solveTemperature, tryAt } from "./trial.ts";
 import { type VapourBalance } from "./vapour.ts";
 import { type Limits, openingFor, purge, type Settled } from "./vents.ts";
 
@@ -22,30 +22,36 @@ function control(
   terms: StepTerms,
   limits: Limits,
   vapour: VapourBalance,
+  search: Search,
 ): Settled & { heater: number } {
   const { inputs, setPoint } = limits;
-  const free = solveTemperature(terms, 0, 0, vapour);
-  const end = endTemperature(terms, free);
-  if (end < setPoint && inputs.heaterPower > 0) {
+  if (inputs.heaterPower > 0) {
     const temperature = meanTemperature(terms, setPoint);
     const needed = -tryAt(terms, temperature, 0, vapour);
-    if (needed <= inputs.heaterPower) {
-      return { temperature, opening: 0, heater: Math.max(0, needed) };
+    if (needed > inputs.heaterPower) {
+      const heater = inputs.heaterPower;
+      return {
+        temperature: solveTemperature(terms, 0, heater, vapour, search),
+        opening: 0,
+        heater,
+      };
     }
-    const heater = inputs.heaterPower;
-    return { temperature: solveTemperature(terms, 0, heater, vapour), opening: 0, heater };
+    if (needed > 0) return { temperature, opening: 0, heater: needed };
   }
+  const free = solveTemperature(terms, 0, 0, vapour, search);
+  const end = endTemperature(terms, free);
   let settled: Settled = { temperature: free, opening: 0 };
   if (end > inputs.ventSetPoint) {
     // on a day hotter than the set point open vents still cool a house that is hotter than the day
     const opening = terms.outside < inputs.ventSetPoint
-      ? openingFor(terms, meanTemperature(terms, inputs.ventSetPoint), vapour)
+      ? openingFor(terms, meanTemperature(terms, inputs.ventSetPoint), vapour, search)
       : Number(end > terms.outside);
-    settled = { temperature: solveTemperature(terms, opening, 0, vapour), opening };
-  } else {
-    tryAt(terms, free, 0, vapour);
+    settled = {
+      temperature: solveTemperature(terms, opening, 0, vapour, search),
+      opening,
+    };
   }
-  return { ...purge(terms, settled, limits, vapour), heater: 0 };
+  return { ...purge(terms, settled, limits, vapour, search), heater: 0 };
 }
 
 /** W that the masonry gives up over the step. */
@@ -104,6 +110,9 @@ function shutInside({ inputs, shut }: HouseModel, state: HouseState): boolean | 
 const COLD_START = 0.01;
 /** s from which a step is worked twice, the second time about the mean of the first. */
 const TWICE = 120;
+/** K and share of opening to which roots are found, and those about which a step is worked again. */
+const CLOSE_ENOUGH = 1e-7;
+const ABOUT = 1e-5;
 
 /** Controls with the weights that go with an opening of the vents. */
 function settle(
@@ -111,16 +120,17 @@ function settle(
   limits: Limits,
   opening: number,
   vapour: VapourBalance,
+  search: Search,
 ): Settled & { heater: number } {
   fitWeights(terms, opening, vapour);
   // a heater without much limit is at its set point long before the step ends
   if (limits.inputs.heaterPower > 0 && terms.start.airTemperature < limits.setPoint - COLD_START) {
     setWeights(terms, 1, terms.vapourWeight);
   }
-  const settled = control(terms, limits, vapour);
+  const settled = control(terms, limits, vapour, search);
   if (endRatio(terms, vapour.humidityRatio) >= 0) return settled;
   setWeights(terms, 1, 1);
-  return control(terms, limits, vapour);
+  return control(terms, limits, vapour, search);
 }
 
 /**
@@ -166,12 +176,19 @@ export function stepHouse(
     carried: 0,
     slope: 0,
   };
+  const twice = stepSeconds > TWICE;
+  const search: Search = {
+    temperature: state.airTemperature,
+    steeper: 1,
+    enough: twice ? ABOUT : CLOSE_ENOUGH,
+  };
   let terms = stepTerms(model, state, hour, stepSeconds, boundary);
-  let settled = settle(terms, limits, state.ventOpening, vapour);
-  if (stepSeconds > TWICE) {
+  let settled = settle(terms, limits, state.ventOpening, vapour, search);
+  if (twice) {
+    search.enough = CLOSE_ENOUGH;
     const about = { airTemperature: settled.temperature, humidityRatio: vapour.humidityRatio };
     terms = stepTerms(model, state, hour, stepSeconds, boundary, about);
-    settled = settle(terms, limits, settled.opening, vapour);
+    settled = settle(terms, limits, settled.opening, vapour, search);
   }
   const left = tryAt(terms, settled.temperature, settled.opening, vapour) + settled.heater;
   // with the vapour flows held, the balance is linear: what the trials left over is closed here

@@ -4,28 +4,33 @@ import type { HouseModel } from "../types.ts";
 import { endTemperature } from "./means.ts";
 import { quickSaturationOverWater } from "./saturation_table.ts";
 import type { StepTerms } from "./step_terms.ts";
-import { CLOSE_ENOUGH, solveTemperature, TRIALS, tryAt } from "./trial.ts";
+import { fallingRoot, type Search, solveTemperature, tryAt } from "./trial.ts";
 import type { VapourBalance } from "./vapour.ts";
 
+/** Ratio by which damp may make the balance fall slower with the opening than air alone would. */
+const STEEPEST = 10;
+
 /** Opening that holds the air at a temperature, 0 to 1. */
-export function openingFor(terms: StepTerms, temperature: number, vapour: VapourBalance): number {
+export function openingFor(
+  terms: StepTerms,
+  temperature: number,
+  vapour: VapourBalance,
+  search: Search,
+): number {
   const pull = terms.ventFlow * terms.heatCapacity * (temperature - terms.outside);
   if (pull <= 0) return 0;
   const closed = tryAt(terms, temperature, 0, vapour);
   if (closed <= 0) return 0;
   if (tryAt(terms, temperature, 1, vapour) >= 0) return 1;
-  let [low, high] = [0, 1];
-  let opening = Math.min(1, closed / pull);
-  for (let trial = 0; trial < TRIALS && high - low > CLOSE_ENOUGH; trial++) {
-    const value = tryAt(terms, temperature, opening, vapour);
-    if (value > 0) low = opening;
-    else high = opening;
-    const step = value / pull;
-    if (Math.abs(step) < CLOSE_ENOUGH) break;
-    opening += step;
-    if (!(opening > low && opening < high)) opening = (low + high) / 2;
-  }
-  return opening;
+  const root = fallingRoot((opening) => tryAt(terms, temperature, opening, vapour), {
+    at: Math.min(1, closed / pull),
+    steep: pull,
+    slope: pull / STEEPEST,
+    low: 0,
+    high: 1,
+    enough: search.enough,
+  });
+  return Math.min(1, Math.max(0, root.at));
 }
 
 function humidity(terms: StepTerms, temperature: number, vapour: VapourBalance): number {
@@ -54,6 +59,7 @@ export function purge(
   settled: Settled,
   limits: Limits,
   vapour: VapourBalance,
+  search: Search,
 ): Settled {
   const { inputs, setPoint } = limits;
   const limit = inputs.purgeHumidity;
@@ -64,7 +70,7 @@ export function purge(
   let best = settled;
   for (let trial = 0; trial < 8; trial++) {
     const opening = trial === 0 ? low + 0.05 * (high - low) : (low + high) / 2;
-    const temperature = solveTemperature(terms, opening, 0, vapour);
+    const temperature = solveTemperature(terms, opening, 0, vapour, search);
     const cold = endTemperature(terms, temperature) < setPoint;
     const damp = humidity(terms, temperature, vapour) > limit;
     if (!cold) best = { temperature, opening };

@@ -73,3 +73,27 @@ Deno.test("damp air is let out where the air outside is drier, and kept in where
   assert(dry.humidityRatio < damp.humidityRatio);
   assertEquals(damp.ventOpening, 0);
 });
+
+Deno.test("vents that stand partly open hold the air at their set point, damp as it may be", () => {
+  // Property: the heat balance closes at the end of the step at the set point, to what roots are found to
+  const climate = simpleYear({ temperature: (hour) => 8 + 8 * Math.sin(hour / 3.7), sun: 1 });
+  const model = houseModel({ ...HOUSE, curtain: null, purgeHumidity: 1 }, climate);
+  const { ventSetPoint } = model.inputs;
+  let state = {
+    airTemperature: 20,
+    humidityRatio: 0.012,
+    massTemperature: 20,
+    masonryTemperature: 20,
+    ventOpening: 0,
+  };
+  let [partly, farthest] = [0, 0];
+  for (let step = 0; step < 4000; step++) {
+    const moved = stepHouse(model, state, 2000 + Math.floor(step / 2), 1800, NO_FLOOR);
+    state = moved.state;
+    if (state.ventOpening <= 0 || state.ventOpening >= 1) continue;
+    partly++;
+    farthest = Math.max(farthest, Math.abs(state.airTemperature - ventSetPoint));
+  }
+  assert(partly > 300, `${partly}`);
+  assert(farthest < 1e-5, `${farthest} K`);
+});
