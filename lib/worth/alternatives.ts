@@ -30,14 +30,16 @@ export interface Alternative {
 }
 
 /** A measure as the ranking gives it. */
-export type PricedMeasure = Pick<
-  RankedMeasure,
-  "name" | "change" | "saved" | "coldestHourGain" | "work"
->;
+export type PricedMeasure =
+  & Pick<RankedMeasure, "name" | "change" | "saved" | "coldestHourGain" | "work">
+  & {
+    /** kWh a year that the fans of a store already dug need less; 0 unless given */
+    readonly fanEnergySaved?: number;
+  };
 
 /** What a measure costs and earns, alone, against a heater alone; open where it has no price. */
 export function measureAlternative(
-  { name, change, saved, coldestHourGain, work }: PricedMeasure,
+  { name, change, saved, coldestHourGain, work, fanEnergySaved = 0 }: PricedMeasure,
   demand: number,
   list: PriceList | null,
   parts: PlanParts | null,
@@ -52,8 +54,14 @@ export function measureAlternative(
   const { terms } = parts;
   const capital = price.price * work.amount;
   const worn = wearOut([{ name, cost: capital, life: price.life }], terms.years);
-  const own = { initial: capital, ...worn, yearly: [] };
-  const plan = { ...own, yearly: heatOnly(demand - saved, parts).yearly };
+  const { price: electricity, escalation } = parts.electricity;
+  const fans = {
+    name: "electricity of the fans",
+    amount: -fanEnergySaved * electricity,
+    escalation,
+  };
+  const own = { initial: capital, ...worn, yearly: fanEnergySaved === 0 ? [] : [fans] };
+  const plan = { ...own, yearly: [...heatOnly(demand - saved, parts).yearly, ...own.yearly] };
   return {
     ...measure,
     capital,

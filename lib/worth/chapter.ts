@@ -5,7 +5,7 @@ import { fieldGeometry, type FieldInputs } from "../headers/mod.ts";
 import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import type { SoilInputs } from "../soil/types.ts";
-import type { RankedMeasure, SummarisedStore } from "../store/mod.ts";
+import { coarseRequest, type RankedMeasure, type SummarisedStore } from "../store/mod.ts";
 import type { StoreInputs } from "../store/types.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import { worthChapter } from "./compute.ts";
@@ -13,6 +13,7 @@ import { completeWorth } from "./defaults.ts";
 import { designFaults } from "./design_faults.ts";
 import { worthFields, type WorthInputs } from "./fields.ts";
 import { worthFigures } from "./figures.ts";
+import { ladderSteps, measureLadder } from "./ladder.ts";
 import type { WorthRequest } from "./request.ts";
 import { oddsFigures } from "./odds/figures.ts";
 import {
@@ -24,7 +25,7 @@ import {
 } from "./odds/odds_extra.ts";
 import { oddsTables } from "./odds/result_tables.ts";
 import { takeOffInputs } from "./take_off_inputs.ts";
-import { worthTables } from "./result_tables.ts";
+import { ladderTables, worthTables } from "./result_tables.ts";
 
 interface WorthStudy {
   readonly worth: WorthInputs;
@@ -98,6 +99,17 @@ export const worth = chapter({
       steps: oddsSteps,
       tables: oddsTables,
       figures: oddsFigures,
+    }),
+    /** The next best measure given those before it, run again after each, until none pays. */
+    ladder: extra({
+      after: ["soil", "tubes", "headers", "fan", "store", "ranking"],
+      takes: (study: WorthStudy & OddsStudy, earlier: WorthEarlier & OddsEarlier) => ({
+        request: coarseRequest(study, earlier),
+        worth: takes(study, earlier),
+      }),
+      compute: measureLadder,
+      steps: ladderSteps,
+      tables: ladderTables,
     }),
   },
 });

@@ -9,11 +9,12 @@ import { type Costs, priceQuantities } from "./prices/costs.ts";
 import { findFuel, type Fuel } from "./prices/fuels.ts";
 import { findPrice } from "./prices/price_list.ts";
 import { quantityTakeOff } from "./quantities/take_off.ts";
+import type { MaterialQuantity } from "./quantities/types.ts";
 import type { StoreEarnings, WorthInputs, WorthResult } from "./types.ts";
 import { giveVerdict } from "./verdict.ts";
 
 /** Prices of energy at the house, money for a kWh; null where the list has none. */
-interface EnergyPrices {
+export interface EnergyPrices {
   readonly heat: number | null;
   readonly electricity: number | null;
   readonly missing: readonly string[];
@@ -21,18 +22,12 @@ interface EnergyPrices {
 
 /** Costs, earnings and verdict of the study's store. */
 export function worthChapter(request: WorthRequest): WorthResult {
-  const { inputs, field, energy } = request;
-  const quantities = quantityTakeOff(field);
-  const costs = inputs.prices === null
-    ? null
-    : priceQuantities(quantities, inputs.prices, inputs.contingency);
-  const fuel = findFuel(inputs.fuel);
-  const prices = energyPrices(inputs, fuel);
+  const { inputs, energy } = request;
+  const { quantities, costs, fuel, prices, parts } = worthMoney(request);
   const missing = inputs.prices === null ? ["worth.prices"] : [
     ...costs!.missing.filter((id) => inputs.labour === "hired" || id !== "labour"),
     ...prices.missing,
   ];
-  const parts = planParts(inputs, prices);
   const money = costs === null || parts === null ? null : storeMoney(request, costs, parts);
   const earnings = money === null ? null : storeEarnings(money, costs!);
   const savedHeat = energy.backupHeatNoFan - energy.backupHeat;
@@ -69,6 +64,28 @@ export function worthChapter(request: WorthRequest): WorthResult {
   return { ...result, notices: worthNotices(result, request) };
 }
 
+/** Quantities, costs and prices of a study, whatever the year with the store says. */
+export interface WorthMoney {
+  readonly quantities: readonly MaterialQuantity[];
+  /** null without a price list */
+  readonly costs: Costs | null;
+  readonly fuel: Fuel;
+  readonly prices: EnergyPrices;
+  /** null where energy has no price */
+  readonly parts: PlanParts | null;
+}
+
+/** Prices what the study buys. */
+export function worthMoney({ inputs, field }: WorthRequest): WorthMoney {
+  const quantities = quantityTakeOff(field);
+  const costs = inputs.prices === null
+    ? null
+    : priceQuantities(quantities, inputs.prices, inputs.contingency);
+  const fuel = findFuel(inputs.fuel);
+  const prices = energyPrices(inputs, fuel);
+  return { quantities, costs, fuel, prices, parts: planParts(inputs, prices) };
+}
+
 function energyPrices({ prices, efficiency }: WorthInputs, fuel: Fuel): EnergyPrices {
   if (prices === null) return { heat: null, electricity: null, missing: [] };
   const electric = findPrice(prices, "electricity", "kWh");
@@ -94,7 +111,7 @@ function planParts(inputs: WorthInputs, { heat, electricity }: EnergyPrices): Pl
 }
 
 /** What the store's money hangs on; null where a price of what is bought is missing. */
-function storeMoney(
+export function storeMoney(
   { inputs, energy }: WorthRequest,
   costs: Costs,
   parts: PlanParts,

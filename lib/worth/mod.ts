@@ -7,6 +7,7 @@ export { worth } from "./chapter.ts";
 export type { WorthRequest, YearlyEnergy } from "./request.ts";
 export { latinHypercube } from "./doubt/sampling.ts";
 export { SOBOL_COLUMNS, sobolPoints } from "./doubt/sobol.ts";
+export type { LadderQuestion, LadderRung, MeasureLadder } from "./ladder.ts";
 export { worthChapter } from "./compute.ts";
 export type { DesignFacts } from "./design_faults.ts";
 export { designFaults } from "./design_faults.ts";

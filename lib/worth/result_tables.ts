@@ -1,4 +1,5 @@
 /** Tables of the worth chapter for the files of a run. @module */
+import type { MeasureLadder } from "./ladder.ts";
 import { type ResultTable, resultTable } from "../basics/mod.ts";
 import type { WorthResult } from "./types.ts";
 
@@ -42,6 +43,25 @@ export function worthTables(worth: WorthResult): readonly ResultTable[] {
         ["discounted balance", money, (row) => row.balance],
         ["balance", money, (row) => row.undiscounted],
       ]),
+    ]),
+  ];
+}
+
+/** The ladder, a row for each step; none where energy has no price. */
+export function ladderTables(ladder: MeasureLadder | null): readonly ResultTable[] {
+  if (ladder === null) return [];
+  const money = ladder.currency;
+  return [
+    resultTable("worth-ladder", ladder.rungs, [
+      ["step", "", (row) => row.name],
+      ["change", "", (row) => row.change],
+      ["first cost", money, (row) => row.capital],
+      ["first cost so far", money, (row) => row.capitalSoFar],
+      ["heat saved", "kWh", (row) => row.saved],
+      ["heat still needed", "kWh", (row) => row.heatNeeded],
+      ["fan electricity", "kWh", (row) => row.fanEnergy],
+      ["cost of heat saved", `${money}/kWh`, (row) => row.costOfHeat],
+      ["net savings", money, (row) => row.netSavings],
     ]),
   ];
 }
