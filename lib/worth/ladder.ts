@@ -1,5 +1,5 @@
 /** The ladder: the measure that earns most, then the next one on the house so changed, until none pays. @module */
-import { alone, each, kilowattHours, type Steps, together } from "../basics/mod.ts";
+import { alone, each, kilowattHours, type Steps } from "../basics/mod.ts";
 import { houseMeasures } from "../house/mod.ts";
 import type { HouseInputs } from "../house/types.ts";
 import {
