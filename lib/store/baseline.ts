@@ -3,6 +3,7 @@ import { sum } from "d3-array";
 import { withHeater } from "../house/mod.ts";
 import type { HouseModel } from "../house/types.ts";
 import { type SettledYear, settledYear } from "./seasons/settled_year.ts";
+import { type SoilField, stateFromField } from "./seasons/soil_field.ts";
 import type { SoilModel } from "./seasons/soil_model.ts";
 import type { StoreRequest } from "./site.ts";
 import type { StoreInputs } from "./types.ts";
@@ -35,19 +36,31 @@ export function inOneLane(model: SoilModel): SoilModel {
 }
 
 /**
- * A settled year without a store. It starts from undisturbed ground and hangs on
- * nothing that the fan does.
+ * Years with a jump from the settled ground of a like house heated alike. On the demo, heat differs by
+ * up to 3e-5 from that of a start afar, and the coldest hour by up to 0.002 K.
+ */
+const JUMPS_FROM_LIKE = 1;
+
+/**
+ * A settled year without a store, with its cells. It starts from undisturbed ground, or from the
+ * settled ground of a like house, and hangs on nothing that the fan does.
  *
  * @param request study and results of the earlier chapters
  * @param model the soil
  * @param house the house as it is heated
+ * @param from soil of a like house
  */
 export function baselineYear(
   request: StoreRequest,
   model: SoilModel,
   house: HouseModel,
+  from?: SoilField,
 ): SettledYear {
-  return settledYear({ request, model: inOneLane(model), house, fan: false, jumps: JUMPS });
+  const lane = inOneLane(model);
+  const start = from === undefined
+    ? { jumps: JUMPS }
+    : { jumps: JUMPS_FROM_LIKE, start: stateFromField(lane, from) };
+  return settledYear({ request, model: lane, house, fan: false, keepCells: true, ...start });
 }
 
 /**

@@ -55,11 +55,13 @@ function rankedYears(result: SummarisedStore): RankedKnown {
       heatDemand: result.backupHeatNoFan,
       coldestHour: result.coldestHourNoFan,
       hoursBelowFreezing: result.cropNoFan.freezing.hours,
+      hoursBelowCropLimit: result.cropNoFan.killing.hours,
     },
     store: {
       heatDemand: result.backupHeat,
       coldestHour: result.coldestHour,
       hoursBelowFreezing: result.crop.freezing.hours,
+      hoursBelowCropLimit: result.crop.killing.hours,
     },
   };
 }

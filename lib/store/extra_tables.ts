@@ -48,6 +48,7 @@ export function rankingTables(ranking: readonly RankedMeasure[]): ResultTable[] 
       ["coldest hour without heat", "degC", (row) => row.coldestHour],
       ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
       ["below freezing without heat", "h", (row) => row.hoursBelowFreezing],
+      ["below the crop's killing limit without heat", "h", (row) => row.hoursBelowCropLimit],
     ]),
   ];
 }

@@ -30,7 +30,7 @@ export {
   variantsCompared,
 } from "./variants/variants.ts";
 export { store } from "./chapter.ts";
-export { coarseRequest, type StoreEarlier, type StoreStudy } from "./takes.ts";
+export { coarseRequest, type StoreEarlier, storeRequest, type StoreStudy } from "./takes.ts";
 export { type HouseWinter, type PairedWinter, type WinterSet, winterSteps } from "./winters/mod.ts";
 export { chargeByQuarter, type QuarterCharge } from "./charge_by_quarter.ts";
 export { type Condensate, condensateOfYear } from "./condensate.ts";

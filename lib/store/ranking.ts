@@ -1,9 +1,8 @@
 /** "Do this first": what each improvement of the house brings, and what the store brings. @module */
 import { min } from "d3-array";
-import { alone, each, hoursBelow, kilowattHours, type Steps } from "../basics/mod.ts";
-import { type HouseMeasure, houseMeasures, type MeasureWork } from "../house/mod.ts";
-import { baselineTask, reducedBaselines } from "./runs.ts";
-import type { SettledYear } from "./seasons/settled_year.ts";
+import { alone, hoursBelow, kilowattHours, type Steps } from "../basics/mod.ts";
+import { findCrop, type HouseMeasure, houseMeasures, type MeasureWork } from "../house/mod.ts";
+import { asItIsYears, type HouseYears, likeYears } from "./like_houses.ts";
 import type { StoreRequest } from "./site.ts";
 
 /** What a settled year says of a house. */
@@ -14,6 +13,8 @@ export interface RankedYear {
   readonly coldestHour: number;
   /** hours below 0 degC without heater */
   readonly hoursBelowFreezing: number;
+  /** hours below the crop's killing limit without heater */
+  readonly hoursBelowCropLimit: number;
 }
 
 /** One improvement and what a year with it says. */
@@ -32,6 +33,8 @@ export interface RankedMeasure extends RankedYear {
   readonly savedShare: number;
   /** K that the coldest hour gains */
   readonly coldestHourGain: number;
+  /** hours below the crop's killing limit less than in the house as it is */
+  readonly cropHoursAvoided: number;
 }
 
 /** The store chapter's own years. */
@@ -45,7 +48,8 @@ export interface RankedKnown {
 /**
  * Runs the settled year with the fan always off again with each improvement alone, and puts the one
  * that saves most heat first. The first row is the house as it is; the store stands among the rest.
- * All years are those of the store chapter's ground, so that measures and store compare.
+ * All years are those of the store chapter's ground, so that measures and store compare; those of
+ * changed houses settle from it.
  *
  * @param request the store's request
  * @param known the store chapter's own years; without them the house as it is is run, and the store
@@ -67,14 +71,12 @@ export function* rankingSteps(
   known?: RankedKnown,
   measures: readonly HouseMeasure[] = houseMeasures(request.houseInputs),
 ): Steps<readonly RankedMeasure[]> {
+  const asItIsHouse = yield* asItIsYears(request);
   const changed = measures.map(({ inputs }) => ({ ...request, houseInputs: inputs }));
-  const stores = yield* reducedBaselines(known === undefined ? [request, ...changed] : changed);
-  const years = yield* each(
-    baselineTask,
-    stores.flatMap((store) => [false, true].map((heated) => ({ ...store, heated }))),
+  const found = (yield* likeYears(asItIsHouse, changed, ["free", "held"])).map((years) =>
+    rankedYear(years as HouseYears, request)
   );
-  const found = stores.map((_, k) => yearWithoutStore(years[2 * k]!, years[2 * k + 1]!));
-  const asItIs = known?.asItIs ?? found.shift()!;
+  const asItIs = known?.asItIs ?? rankedYear(asItIsHouse.years, request);
   const row = (
     name: string,
     kind: RankedMeasure["kind"],
@@ -92,6 +94,7 @@ export function* rankingSteps(
       saved,
       savedShare: asItIs.heatDemand > 0 ? saved / asItIs.heatDemand : 0,
       coldestHourGain: year.coldestHour - asItIs.coldestHour,
+      cropHoursAvoided: asItIs.hoursBelowCropLimit - year.hoursBelowCropLimit,
     };
   };
   const rows = measures.map(({ id, work, name, change }, k) =>
@@ -104,11 +107,12 @@ export function* rankingSteps(
   ];
 }
 
-function yearWithoutStore(free: SettledYear, held: SettledYear): RankedYear {
+function rankedYear({ free, held }: HouseYears, { houseInputs }: StoreRequest): RankedYear {
   const air = free.year.airTemperature;
   return {
     heatDemand: kilowattHours(held.ledger.heater),
     coldestHour: min(air)!,
     hoursBelowFreezing: hoursBelow(air, 0),
+    hoursBelowCropLimit: hoursBelow(air, findCrop(houseInputs.crop).killingLimit),
   };
 }

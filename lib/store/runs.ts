@@ -2,7 +2,7 @@
 import { type AnyTask, each, samePlain, type Steps, type Task } from "../basics/mod.ts";
 import { houseModel, initialHouseState, withHeater } from "../house/mod.ts";
 import type { HouseModel } from "../house/types.ts";
-import { baselineRequest, baselineYear } from "./baseline.ts";
+import { baselineRequest, baselineYear, inOneLane } from "./baseline.ts";
 import type { SoilLedger } from "./ledger/ledger.ts";
 import { tagFields, type TagLedger } from "./ledger/tags.ts";
 import type { StoreRequest } from "./site.ts";
@@ -43,6 +43,13 @@ export interface ReducedStore {
 export interface BaselineQuestion extends ReducedStore {
   /** true: a heater without limit holds the set point; false: the house runs free */
   readonly heated: boolean;
+  /** settled soil of a like house to settle from; undisturbed ground unless given */
+  readonly from?: SoilField;
+}
+
+/** A year that repeats without a store, and the soil at its end, to settle others from. */
+export interface BaselineAnswer extends SettledYear {
+  readonly field: SoilField;
 }
 
 /** Which settled year of a store with its fan. */
@@ -168,12 +175,14 @@ export const firstYearsTask: Task<ReducedStore, SoilLedger[]> = {
 };
 
 /** A year that repeats without a store; its question comes from {@link reducedBaselines}. */
-export const baselineTask: Task<BaselineQuestion, SettledYear> = {
+export const baselineTask: Task<BaselineQuestion, BaselineAnswer> = {
   name: "store.baseline",
   kept: true,
-  run: ({ request, slice, heated }) => {
+  run: ({ request, slice, heated, from }) => {
     const house = houseOf(request, heated);
-    return baselineYear(request, soilModel(request, house, slice), house);
+    const model = soilModel(request, house, slice);
+    const year = baselineYear(request, model, house, from);
+    return { ...year, cells: [], field: soilField(inOneLane(model), year.cells) };
   },
 };
 

@@ -23,15 +23,22 @@ export interface Alternative {
   readonly coldestHourGain: number;
   /** first cost, money */
   readonly capital: number | null;
+  /** h a year below the crop's killing limit that are avoided without a heater */
+  readonly cropHoursAvoided: number;
   /** levelised cost of a kWh saved */
   readonly costOfHeat: number | null;
+  /** levelised cost of an hour avoided; null where none is */
+  readonly costOfHour: number | null;
   /** present value saved against a heater alone, money */
   readonly netSavings: number | null;
 }
 
 /** A measure as the ranking gives it. */
 export type PricedMeasure =
-  & Pick<RankedMeasure, "name" | "change" | "saved" | "coldestHourGain" | "work">
+  & Pick<
+    RankedMeasure,
+    "name" | "change" | "saved" | "coldestHourGain" | "cropHoursAvoided" | "work"
+  >
   & {
     /** kWh a year that the fans of a store already dug need less; 0 unless given */
     readonly fanEnergySaved?: number;
@@ -39,17 +46,25 @@ export type PricedMeasure =
 
 /** What a measure costs and earns, alone, against a heater alone; open where it has no price. */
 export function measureAlternative(
-  { name, change, saved, coldestHourGain, work, fanEnergySaved = 0 }: PricedMeasure,
+  { name, change, saved, coldestHourGain, cropHoursAvoided, work, fanEnergySaved = 0 }:
+    PricedMeasure,
   demand: number,
   list: PriceList | null,
   parts: PlanParts | null,
 ): Alternative {
-  const measure = { name, kind: "house", change, saved, coldestHourGain } as const;
+  const measure = {
+    name,
+    kind: "house",
+    change,
+    saved,
+    coldestHourGain,
+    cropHoursAvoided,
+  } as const;
   const price = work === null || list === null
     ? null
     : findPrice(list, `measure:${work.id}`, work.unit);
   if (work === null || price === null || parts === null) {
-    return { ...measure, capital: null, costOfHeat: null, netSavings: null };
+    return { ...measure, capital: null, costOfHeat: null, costOfHour: null, netSavings: null };
   }
   const { terms } = parts;
   const capital = price.price * work.amount;
@@ -66,13 +81,14 @@ export function measureAlternative(
     ...measure,
     capital,
     costOfHeat: levelisedCost(own, saved, terms),
+    costOfHour: levelisedCost(own, cropHoursAvoided, terms),
     netSavings: compareCosts(plan, heatOnly(demand, parts), terms).netSavings,
   };
 }
 
 /** The store as planned. */
 export function storeAlternative(
-  store: Pick<PricedMeasure, "saved" | "coldestHourGain">,
+  store: Pick<PricedMeasure, "saved" | "coldestHourGain" | "cropHoursAvoided">,
   earnings: Pick<Alternative, "capital" | "costOfHeat" | "netSavings"> | null,
 ): Alternative {
   return {
@@ -81,8 +97,20 @@ export function storeAlternative(
     change: "as planned",
     saved: store.saved,
     coldestHourGain: store.coldestHourGain,
+    cropHoursAvoided: store.cropHoursAvoided,
     capital: earnings?.capital ?? null,
     costOfHeat: earnings?.costOfHeat ?? null,
+    costOfHour: costOfHour(store, earnings?.costOfHeat ?? null),
     netSavings: earnings?.netSavings ?? null,
   };
+}
+
+/** What is spent for the heat, spread over the hours. */
+function costOfHour(
+  { saved, cropHoursAvoided }: Pick<PricedMeasure, "saved" | "cropHoursAvoided">,
+  costOfHeat: number | null,
+): number | null {
+  return costOfHeat === null || !(cropHoursAvoided > 0)
+    ? null
+    : costOfHeat * saved / cropHoursAvoided;
 }

@@ -5,7 +5,7 @@ import { fieldGeometry, type FieldInputs } from "../headers/mod.ts";
 import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import type { SoilInputs } from "../soil/types.ts";
-import { coarseRequest, type RankedMeasure, type SummarisedStore } from "../store/mod.ts";
+import { type RankedMeasure, storeRequest, type SummarisedStore } from "../store/mod.ts";
 import type { StoreInputs } from "../store/types.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import { worthChapter } from "./compute.ts";
@@ -14,6 +14,7 @@ import { designFaults } from "./design_faults.ts";
 import { worthFields, type WorthInputs } from "./fields.ts";
 import { worthFigures } from "./figures.ts";
 import { ladderSteps, measureLadder } from "./ladder.ts";
+import { ladderFigures } from "./ladder_figures.ts";
 import type { WorthRequest } from "./request.ts";
 import { oddsFigures } from "./odds/figures.ts";
 import {
@@ -58,9 +59,10 @@ function takes(study: WorthStudy, earlier: WorthEarlier): WorthRequest {
     },
     faults: faultsOf(study, earlier, field),
     measures: ranking.filter(({ kind }) => kind === "house").map((
-      { name, change, saved, coldestHourGain, work },
-    ) => ({ name, change, saved, coldestHourGain, work })),
+      { name, change, saved, coldestHourGain, cropHoursAvoided, work },
+    ) => ({ name, change, saved, coldestHourGain, cropHoursAvoided, work })),
     coldestHourGain: store.coldestHour - store.coldestHourNoFan,
+    cropHoursAvoided: store.cropNoFan.killing.hours - store.crop.killing.hours,
     runsFree: study.house.heaterPower === 0,
   };
 }
@@ -104,12 +106,18 @@ export const worth = chapter({
     ladder: extra({
       after: ["soil", "tubes", "headers", "fan", "store", "ranking"],
       takes: (study: WorthStudy & OddsStudy, earlier: WorthEarlier & OddsEarlier) => ({
-        request: coarseRequest(study, earlier),
+        request: storeRequest(study, earlier),
         worth: takes(study, earlier),
+        withStore: {
+          heat: earlier.store.backupHeat,
+          fanEnergy: earlier.store.fanEnergy,
+          hoursBelowCropLimit: earlier.store.crop.killing.hours,
+        },
       }),
       compute: measureLadder,
       steps: ladderSteps,
       tables: ladderTables,
+      figures: ladderFigures,
     }),
   },
 });

@@ -2,7 +2,7 @@
 import { type Alternative, measureAlternative, storeAlternative } from "./alternatives.ts";
 import { moneyDoubt } from "./doubt/money_doubt.ts";
 import { storeEarnings, type StoreMoney } from "./earnings.ts";
-import type { PlanParts } from "./money/plans.ts";
+import { heatWorth, type PlanParts } from "./money/plans.ts";
 import { worthNotices } from "./notices.ts";
 import type { WorthRequest } from "./request.ts";
 import { type Costs, priceQuantities } from "./prices/costs.ts";
@@ -36,9 +36,8 @@ export function worthChapter(request: WorthRequest): WorthResult {
   const facts = {
     faults: request.faults,
     savedHeat,
-    netSavings: earnings?.netSavings ?? null,
     costOfHeat: earnings?.costOfHeat ?? null,
-    heatPrice: prices.heat,
+    heatWorth: parts === null ? null : heatWorth(parts),
     missing,
     measures: alternatives.filter(({ kind }) => kind === "house"),
   };
@@ -51,6 +50,7 @@ export function worthChapter(request: WorthRequest): WorthResult {
     currency: inputs.prices?.currency ?? null,
     costs,
     heatPrice: prices.heat,
+    heatWorth: facts.heatWorth,
     electricityPrice: prices.electricity,
     fuel: fuel.name,
     fuelSaved: { amount: bought / fuel.heatingValue, unit: fuel.unit },
@@ -123,12 +123,12 @@ export function storeMoney(
 
 /** The store and every measure on the house, the cheapest kilowatt-hour first, unpriced ones last. */
 function alternativesOf(
-  { inputs, energy, measures, coldestHourGain }: WorthRequest,
+  { inputs, energy, measures, coldestHourGain, cropHoursAvoided }: WorthRequest,
   earnings: StoreEarnings | null,
   parts: PlanParts | null,
 ): readonly Alternative[] {
   const saved = energy.backupHeatNoFan - energy.backupHeat;
-  const store = storeAlternative({ saved, coldestHourGain }, earnings);
+  const store = storeAlternative({ saved, coldestHourGain, cropHoursAvoided }, earnings);
   const house = measures.map((measure) =>
     measureAlternative(measure, energy.backupHeatNoFan, inputs.prices, parts)
   );

@@ -1,61 +1,22 @@
-/** The ladder: the measure that earns most, then the next one on the house so changed, until none pays. @module */
-import { alone, each, kilowattHours, type Steps } from "../basics/mod.ts";
-import { houseMeasures } from "../house/mod.ts";
+/** The ladder: the cheapest kilowatt-hour saved, then the next one on the house so changed, until none pays. @module */
+import { alone, each, hoursBelow, kilowattHours, type Steps } from "../basics/mod.ts";
+import { findCrop, type HouseMeasure, houseMeasures } from "../house/mod.ts";
 import type { HouseInputs } from "../house/types.ts";
-import {
-  baselineTask,
-  orBaseline,
-  reducedBaselines,
-  reducedStores,
-  settledTask,
-} from "../store/runs.ts";
+import { type AsItIs, asItIsYears, likeYears } from "../store/like_houses.ts";
+import { orBaseline, reducedStores, settledTask } from "../store/runs.ts";
 import type { StoreRequest } from "../store/site.ts";
-import { type Alternative, measureAlternative } from "./alternatives.ts";
-import { storeMoney, worthMoney } from "./compute.ts";
+import { type Alternative, measureAlternative, storeAlternative } from "./alternatives.ts";
+import { storeMoney, type WorthMoney, worthMoney } from "./compute.ts";
 import { judgeMoney } from "./earnings.ts";
-import type { WorthRequest, YearlyEnergy } from "./request.ts";
-
-/** What the ladder is built from. */
-export interface LadderQuestion {
-  /** the store in few slices; every year of the ladder is run in as many */
-  readonly request: StoreRequest;
-  /** what the worth chapter is computed from: prices, terms and the field's quantities */
-  readonly worth: WorthRequest;
-  /** measures offered on a house; the usual ones where not given */
-  readonly offered?: typeof houseMeasures;
-}
-
-/** One step; money in the currency of the prices. */
-export interface LadderRung extends Pick<Alternative, "name" | "kind" | "change" | "costOfHeat"> {
-  /** first cost of this step, money */
-  readonly capital: number;
-  /** first cost of this step and those before, money */
-  readonly capitalSoFar: number;
-  /** kWh a year that this step saves on the house with those before */
-  readonly saved: number;
-  /** kWh a year of heat still needed after it */
-  readonly heatNeeded: number;
-  /** kWh a year of the fans' electricity after it */
-  readonly fanEnergy: number;
-  /** present value that this step saves, money; above 0 */
-  readonly netSavings: number;
-}
-
-/** The plan that is built step by step. */
-export interface MeasureLadder {
-  /** kWh a year of heat that the house as it is needs */
-  readonly heatAsItIs: number;
-  /** steps in the order they are built; empty where none pays */
-  readonly rungs: readonly LadderRung[];
-  /** the house with all its steps */
-  readonly house: HouseInputs;
-  /** true where the store is one of the steps */
-  readonly withStore: boolean;
-  /** currency of the prices */
-  readonly currency: string;
-  /** measures without a price, which cannot be a step */
-  readonly unpriced: readonly string[];
-}
+import type {
+  LadderQuestion,
+  LadderRest,
+  LadderRung,
+  LadderYear,
+  MeasureLadder,
+} from "./ladder_types.ts";
+import { heatWorth } from "./money/plans.ts";
+import { nextStep } from "./next_step.ts";
 
 /** A house, with the store or without. */
 interface Built {
@@ -63,66 +24,68 @@ interface Built {
   readonly withStore: boolean;
 }
 
-/** A step that could be next, and the house with it. */
-interface Candidate {
-  readonly built: Built;
-  readonly energy: Used;
-  readonly rung: Alternative;
+/** A step that could be next. */
+interface Candidate extends Built {
+  readonly step: Pick<HouseMeasure, "id" | "work" | "name" | "change"> | "store";
 }
 
-/** kWh a year. */
-type Used = Pick<YearlyEnergy, "backupHeat" | "fanEnergy">;
+/** What a candidate saves and costs; the year is null where it was not worth running. */
+interface Judged extends Candidate {
+  readonly year: LadderYear | null;
+  readonly rung: Alternative;
+  readonly costOfHeat: number | null;
+}
+
+/** All that stays the same while the ladder is climbed. */
+interface Ground {
+  readonly question: LadderQuestion;
+  readonly money: WorthMoney;
+  readonly asItIs: AsItIs;
+}
 
 /**
- * Climbs: of the measures still open on the house as far as it is built, and the store, the one with
- * the highest net savings is taken, and all are run again with it. Each measure is offered once by
- * its name. It ends where no step has net savings above 0. A fault of the design does not keep the
- * store out; the verdict names it.
+ * Climbs. Of the measures still open on the house as far as it is built, and the store, the step that
+ * {@link nextStep} names is taken, and what is left is run again with it; so until none pays. Each
+ * measure is offered once by its name. What could not pay even if it saved all that is still needed
+ * is not run. A fault of the design does not keep the store out; the verdict names it.
  *
  * @param question the store, and money of the study
  * @returns null where heat or electricity has no price
  */
 export function* ladderSteps(question: LadderQuestion): Steps<MeasureLadder | null> {
-  const { request, worth, offered = houseMeasures } = question;
-  if (worthMoney(worth).parts === null) return null;
+  const { request, worth } = question;
+  const money = worthMoney(worth);
+  if (money.parts === null) return null;
+  const asItIs = yield* asItIsYears(request);
+  const ground = { question, money, asItIs };
   let built: Built = { house: request.houseInputs, withStore: false };
-  let [used] = yield* energies(request, [built]);
-  const heatAsItIs = used!.backupHeat;
+  const start: LadderYear = {
+    heat: kilowattHours(asItIs.years.held.ledger.heater),
+    fanEnergy: 0,
+    hoursBelowCropLimit: cropHours(request, asItIs.years.free.year.airTemperature),
+  };
+  let before = start;
   const rungs: LadderRung[] = [];
-  const unpriced = new Set<string>();
   for (;;) {
-    const measures = offered(built.house).filter(({ name }) =>
-      rungs.every((rung) => rung.name !== name)
-    );
-    const changed = measures.map(({ inputs }): Built => ({ ...built, house: inputs }));
-    const next = built.withStore ? changed : [...changed, { ...built, withStore: true }];
-    const energy = yield* energies(request, next);
-    const candidates = next.map((one, k): Candidate => {
-      const rung = k < measures.length
-        ? measureRung(measures[k]!, { before: used!, after: energy[k]!, worth })
-        : storeRung(used!, energy[k]!, worth);
-      return { built: one, energy: energy[k]!, rung };
-    });
-    for (const { rung } of candidates) if (rung.capital === null) unpriced.add(rung.name);
-    const best = bestOf(candidates);
-    if (best === null) break;
-    const { name, kind, change, saved, capital, costOfHeat, netSavings } = best.rung;
-    rungs.push({
-      name,
-      kind,
-      change,
-      costOfHeat,
-      saved,
-      capital: capital!,
-      capitalSoFar: (rungs.at(-1)?.capitalSoFar ?? 0) + capital!,
-      heatNeeded: best.energy.backupHeat,
-      fanEnergy: best.energy.fanEnergy,
-      netSavings: netSavings!,
-    });
-    ({ built, energy: used } = best);
+    const judged = yield* judgeAll(ground, built, { before, taken: rungs });
+    const best = nextStep(judged, heatWorth(money.parts));
+    if (best === null) {
+      const currency = worth.inputs.prices!.currency;
+      const rest = judged.map(restOf);
+      return {
+        asItIs: start,
+        rungs,
+        house: built.house,
+        withStore: built.withStore,
+        currency,
+        rest,
+      };
+    }
+    built = { house: best.house, withStore: best.withStore };
+    const after = yield* withCropHours(ground, best);
+    rungs.push(rungOf(best.rung, after, { before, last: rungs.at(-1) }));
+    before = after;
   }
-  const currency = worth.inputs.prices!.currency;
-  return { heatAsItIs, rungs, ...built, currency, unpriced: [...unpriced] };
 }
 
 /** The ladder, all done here. Parameters and result are those of {@link ladderSteps}. */
@@ -130,73 +93,161 @@ export function measureLadder(question: LadderQuestion): MeasureLadder | null {
   return alone(ladderSteps(question));
 }
 
-/** The highest net savings above 0; the first of equals. */
-function bestOf(candidates: readonly Candidate[]): Candidate | null {
-  let best: Candidate | null = null;
-  for (const one of candidates) {
-    if ((one.rung.netSavings ?? 0) > (best?.rung.netSavings ?? 0)) best = one;
-  }
-  return best;
+/** Everything that could be next, run and priced, the store first. */
+function* judgeAll(
+  ground: Ground,
+  built: Built,
+  { before, taken }: { readonly before: LadderYear; readonly taken: readonly LadderRung[] },
+): Steps<Judged[]> {
+  const { offered = houseMeasures } = ground.question;
+  const measures = offered(built.house)
+    .filter(({ name }) => taken.every((rung) => rung.name !== name));
+  const candidates: Candidate[] = [
+    ...(built.withStore ? [] : [{ ...built, withStore: true, step: "store" as const }]),
+    ...measures.map((step): Candidate => ({ ...built, house: step.inputs, step })),
+  ];
+  const all = { heat: 0, fanEnergy: 0, hoursBelowCropLimit: null };
+  const worthRunning = candidates.filter((one) =>
+    (priced(one, { before, after: all }, ground).netSavings ?? 0) > 0
+  );
+  const years = yield* yearsOf(ground, worthRunning);
+  return candidates.map((one) => {
+    const year = years[worthRunning.indexOf(one)] ?? null;
+    const rung = priced(one, { before, after: year ?? before }, ground);
+    return { ...one, year, rung, costOfHeat: year === null ? null : rung.costOfHeat };
+  });
 }
 
-/** The settled years of houses held at the set point, with and without the store. */
-function* energies(request: StoreRequest, all: readonly Built[]): Steps<Used[]> {
-  const requests = all.map(({ house }) => ({ ...request, houseInputs: house }));
-  const bare = yield* reducedBaselines(requests);
-  const years = yield* each(baselineTask, bare.map((store) => ({ ...store, heated: true })));
-  const dug = yield* reducedStores(requests.filter((_, k) => all[k]!.withStore));
-  const settled = yield* each(settledTask, dug.map((store) => ({ ...store, heated: true })));
-  let place = 0;
-  return years.map((year, k) => {
-    const { ledger } = all[k]!.withStore ? orBaseline(settled[place++]!, year) : year;
+/** Settled years; hours of the crop only where the store is there, whose free year is run anyway. */
+function* yearsOf(ground: Ground, all: readonly Built[]): Steps<LadderYear[]> {
+  const { question: { request, withStore }, asItIs } = ground;
+  const requestOf = ({ house }: Built) => ({ ...request, houseInputs: house });
+  const isKnown = (one: Built) => one.withStore && one.house === request.houseInputs;
+  const bare = all.filter((one) => !one.withStore);
+  const dug = all.filter((one) => one.withStore && !(isKnown(one) && withStore !== undefined));
+  const held = yield* likeYears(asItIs, bare.map(requestOf), ["held"]);
+  const dugYears = yield* yearsWithStore(ground, dug.map(requestOf));
+  return all.map((one) => {
+    if (!one.withStore) return bareYear(held[bare.indexOf(one)]!.held!.ledger.heater);
+    return dugYears[dug.indexOf(one)] ?? withStore!;
+  });
+}
+
+function bareYear(heater: number): LadderYear {
+  return { heat: kilowattHours(heater), fanEnergy: 0, hoursBelowCropLimit: null };
+}
+
+function* yearsWithStore(
+  { asItIs }: Ground,
+  requests: readonly StoreRequest[],
+): Steps<LadderYear[]> {
+  const bare = yield* likeYears(asItIs, requests, ["free", "held"]);
+  const stores = yield* reducedStores(requests);
+  const settled = yield* each(
+    settledTask,
+    stores.flatMap((store) => [false, true].map((heated) => ({ ...store, heated }))),
+  );
+  return requests.map((request, k) => {
+    const free = orBaseline(settled[2 * k]!, bare[k]!.free!);
+    const held = orBaseline(settled[2 * k + 1]!, bare[k]!.held!);
     return {
-      backupHeat: kilowattHours(ledger.heater),
-      fanEnergy: kilowattHours(ledger.fanEnergy),
+      heat: kilowattHours(held.ledger.heater),
+      // the electricity of the house that runs free, as in the verdict
+      fanEnergy: kilowattHours(free.ledger.fanEnergy),
+      hoursBelowCropLimit: cropHours(request, free.year.airTemperature),
     };
   });
 }
 
-/** A measure's step; with the store there, what its fans need less or more counts too. */
-function measureRung(
-  measure: ReturnType<typeof houseMeasures>[number],
-  { before, after, worth }: {
-    readonly before: Used;
-    readonly after: Used;
-    readonly worth: WorthRequest;
-  },
+/** The year of a step that is taken, with the hours of the crop. */
+function* withCropHours(ground: Ground, { house, year }: Judged): Steps<LadderYear> {
+  if (year!.hoursBelowCropLimit !== null) return year!;
+  const request = { ...ground.question.request, houseInputs: house };
+  const [years] = yield* likeYears(ground.asItIs, [request], ["free"]);
+  return { ...year!, hoursBelowCropLimit: cropHours(request, years!.free!.year.airTemperature) };
+}
+
+function cropHours({ houseInputs }: StoreRequest, air: Float64Array): number {
+  return hoursBelow(air, findCrop(houseInputs.crop).killingLimit);
+}
+
+/** What a step costs and earns between two years. */
+function priced(
+  { step }: Candidate,
+  { before, after }: { readonly before: LadderYear; readonly after: LadderYear },
+  { question: { worth }, money: { costs, parts } }: Ground,
 ): Alternative {
-  const { parts } = worthMoney(worth);
-  const saved = before.backupHeat - after.backupHeat;
-  return measureAlternative(
-    {
-      name: measure.name,
-      change: measure.change,
-      saved,
-      coldestHourGain: 0,
-      work: { id: measure.id, ...measure.work },
-      fanEnergySaved: before.fanEnergy - after.fanEnergy,
+  const saved = before.heat - after.heat;
+  const unseen = { coldestHourGain: 0, cropHoursAvoided: 0 };
+  if (step !== "store") {
+    const { id, work, name, change } = step;
+    return measureAlternative(
+      {
+        name,
+        change,
+        saved,
+        ...unseen,
+        work: { id, ...work },
+        fanEnergySaved: before.fanEnergy - after.fanEnergy,
+      },
+      before.heat,
+      worth.inputs.prices,
+      parts,
+    );
+  }
+  const energy = {
+    backupHeat: after.heat,
+    backupHeatNoFan: before.heat,
+    fanEnergy: after.fanEnergy,
+  };
+  const stored = costs === null || parts === null
+    ? null
+    : storeMoney({ ...worth, energy }, costs, parts);
+  const judged = stored === null ? null : judgeMoney(stored);
+  return storeAlternative(
+    { saved, ...unseen },
+    judged && {
+      capital: judged.capital,
+      costOfHeat: judged.costOfHeat,
+      netSavings: judged.earned.netSavings,
     },
-    before.backupHeat,
-    worth.inputs.prices,
-    parts,
   );
 }
 
-function storeRung(before: Used, after: Used, worth: WorthRequest): Alternative {
-  const { costs, parts } = worthMoney(worth);
-  const energy = { ...after, backupHeatNoFan: before.backupHeat };
-  const money = costs === null || parts === null
-    ? null
-    : storeMoney({ ...worth, energy }, costs, parts);
-  const judged = money === null ? null : judgeMoney(money);
+function rungOf(
+  { name, kind, change, costOfHeat, saved, capital, netSavings }: Alternative,
+  after: LadderYear,
+  { before, last }: { readonly before: LadderYear; readonly last: LadderRung | undefined },
+): LadderRung {
   return {
-    name: "heat store",
-    kind: "store",
-    change: "as planned",
-    saved: before.backupHeat - after.backupHeat,
-    coldestHourGain: 0,
-    capital: judged?.capital ?? null,
-    costOfHeat: judged?.costOfHeat ?? null,
-    netSavings: judged?.earned.netSavings ?? null,
+    name,
+    kind,
+    change,
+    costOfHeat: costOfHeat!,
+    capital: capital!,
+    capitalSoFar: (last?.capitalSoFar ?? 0) + capital!,
+    saved,
+    savedSoFar: (last?.savedSoFar ?? 0) + saved,
+    netSavings: netSavings!,
+    netSavingsSoFar: (last?.netSavingsSoFar ?? 0) + netSavings!,
+    cropHoursAvoided: before.hoursBelowCropLimit! - after.hoursBelowCropLimit!,
+    after,
+  };
+}
+
+function restOf({ year, rung }: Judged): LadderRest {
+  const { name, kind, change, capital, saved, costOfHeat } = rung;
+  const why = capital === null
+    ? "no price"
+    : year === null
+    ? "costs more than all heat still needed"
+    : "costs more than it saves";
+  return {
+    name,
+    kind,
+    change,
+    capital,
+    why,
+    ...(year === null ? { saved: null, costOfHeat: null } : { saved, costOfHeat }),
   };
 }

@@ -7,7 +7,14 @@ export { worth } from "./chapter.ts";
 export type { WorthRequest, YearlyEnergy } from "./request.ts";
 export { latinHypercube } from "./doubt/sampling.ts";
 export { SOBOL_COLUMNS, sobolPoints } from "./doubt/sobol.ts";
-export type { LadderQuestion, LadderRung, MeasureLadder } from "./ladder.ts";
+export type {
+  LadderQuestion,
+  LadderRest,
+  LadderRung,
+  LadderYear,
+  MeasureLadder,
+} from "./ladder_types.ts";
+export { nextStep, pays, type PossibleStep } from "./next_step.ts";
 export { worthChapter } from "./compute.ts";
 export type { DesignFacts } from "./design_faults.ts";
 export { designFaults } from "./design_faults.ts";

@@ -27,6 +27,8 @@ export interface WorthRequest {
   readonly measures: readonly PricedMeasure[];
   /** K that the coldest hour gains by the store */
   readonly coldestHourGain: number;
+  /** h a year below the crop's killing limit that the store avoids */
+  readonly cropHoursAvoided: number;
   /** true where the study's house has no heater of its own */
   readonly runsFree: boolean;
 }

@@ -1,6 +1,6 @@
 /** Tables of the worth chapter for the files of a run. @module */
-import type { MeasureLadder } from "./ladder.ts";
 import { type ResultTable, resultTable } from "../basics/mod.ts";
+import type { MeasureLadder } from "./ladder_types.ts";
 import type { WorthResult } from "./types.ts";
 
 /** Costs item by item, and money year by year; money in the currency of the price list. */
@@ -25,6 +25,8 @@ export function worthTables(worth: WorthResult): readonly ResultTable[] {
       ["change", "", (row) => row.change],
       ["heat saved", "kWh", (row) => row.saved],
       ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
+      ["hours below the crop's limit avoided", "h", (row) => row.cropHoursAvoided],
+      ["cost of an hour avoided", money === "" ? "" : `${money}/h`, (row) => row.costOfHour],
       ["first cost", money, (row) => row.capital],
       ["cost of heat saved", money === "" ? "" : `${money}/kWh`, (row) => row.costOfHeat],
       ["net savings", money, (row) => row.netSavings],
@@ -58,10 +60,20 @@ export function ladderTables(ladder: MeasureLadder | null): readonly ResultTable
       ["first cost", money, (row) => row.capital],
       ["first cost so far", money, (row) => row.capitalSoFar],
       ["heat saved", "kWh", (row) => row.saved],
-      ["heat still needed", "kWh", (row) => row.heatNeeded],
-      ["fan electricity", "kWh", (row) => row.fanEnergy],
+      ["heat saved so far", "kWh", (row) => row.savedSoFar],
+      ["heat still needed", "kWh", (row) => row.after.heat],
+      ["fan electricity", "kWh", (row) => row.after.fanEnergy],
+      ["below the crop's limit", "h", (row) => row.after.hoursBelowCropLimit],
       ["cost of heat saved", `${money}/kWh`, (row) => row.costOfHeat],
       ["net savings", money, (row) => row.netSavings],
+    ]),
+    resultTable("worth-ladder-rest", ladder.rest, [
+      ["step", "", (row) => row.name],
+      ["change", "", (row) => row.change],
+      ["first cost", money, (row) => row.capital],
+      ["heat it would save", "kWh", (row) => row.saved],
+      ["cost of heat saved", `${money}/kWh`, (row) => row.costOfHeat],
+      ["why not", "", (row) => row.why],
     ]),
   ];
 }

@@ -45,6 +45,8 @@ export interface WorthResult {
   readonly costs: Costs | null;
   /** money for a kWh of heat from the back-up heater; null where it has no price */
   readonly heatPrice: number | null;
+  /** money that such a kWh is worth over the years, with the rise of its price; null likewise */
+  readonly heatWorth: number | null;
   /** money for a kWh of electricity; null where it has no price */
   readonly electricityPrice: number | null;
   /** name of the fuel */

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { nextStep, pays } from "./next_step.ts";
 
 /** The three answers. */
 export type VerdictWord = "dig" | "not yet" | "no";
@@ -23,12 +24,10 @@ export interface VerdictFacts {
   readonly faults: readonly string[];
   /** kWh a year of back-up heat that the store saves */
   readonly savedHeat: number;
-  /** present value saved against a heater alone, money; null where a price is missing */
-  readonly netSavings: number | null;
   /** money for a kWh that the store saves, levelised; null where a price is missing */
   readonly costOfHeat: number | null;
-  /** money for a kWh of heat from the back-up heater; null where it has no price */
-  readonly heatPrice: number | null;
+  /** money that a kWh of heat from the back-up heater is worth over the years; null without a price */
+  readonly heatWorth: number | null;
   /** names of prices that are missing */
   readonly missing: readonly string[];
   /** measures still to be taken on the house */
@@ -50,7 +49,7 @@ export interface VerdictGiven {
   readonly word: VerdictWord;
   /** what decided it */
   readonly reason: VerdictReason;
-  /** faults to mend, prices to find or measures to take first, the first to do first */
+  /** faults to mend or prices to find, the first to do first; or the measure that comes first */
   readonly first: readonly string[];
 }
 
@@ -60,34 +59,26 @@ export interface VerdictGiven {
  * 1. The store saves no heat: no.
  * 2. The design has a fault: not yet, mend it.
  * 3. A price is missing: not yet, find it.
- * 4. Heating alone costs less over the years: no.
- * 5. A measure on the house saves a kilowatt-hour for less than the store does: not yet, it first.
- *    Only measures that themselves cost less than heating are named, here and beside a no.
+ * 4. A kilowatt-hour that the store saves costs as much as one from the heater, or more: no.
+ * 5. A measure on the house saves one for less than the store does: not yet, it first.
  * 6. Otherwise dig.
+ *
+ * The measure that is named, here and beside a no, is the first step of the ladder ({@link nextStep}).
  *
  * @param facts of the study
  */
 export function giveVerdict(facts: VerdictFacts): VerdictGiven {
-  const { savedHeat, faults, missing, netSavings, costOfHeat, heatPrice } = facts;
+  const { savedHeat, faults, missing, costOfHeat, heatWorth } = facts;
   if (savedHeat <= 0) return { word: "no", reason: "saves no heat", first: [] };
   if (faults.length > 0) return { word: "not yet", reason: "faults", first: faults };
-  if (netSavings === null || costOfHeat === null || heatPrice === null) {
+  if (costOfHeat === null || heatWorth === null) {
     return { word: "not yet", reason: "prices missing", first: missing };
   }
-  const cheaper = cheaperMeasures(facts.measures, Math.min(costOfHeat, heatPrice));
-  if (netSavings < 0) return { word: "no", reason: "a heater alone costs less", first: cheaper };
-  if (cheaper.length > 0) {
-    return { word: "not yet", reason: "another measure comes first", first: cheaper };
-  }
-  return { word: "dig", reason: "pays", first: [] };
-}
-
-/** Measures that save a kilowatt-hour for less, the cheapest first. */
-function cheaperMeasures(measures: readonly RivalMeasure[], limit: number): string[] {
-  return measures
-    .filter((one): one is RivalMeasure & { costOfHeat: number } =>
-      one.saved > 0 && one.costOfHeat !== null && one.costOfHeat < limit
-    )
-    .toSorted((a, b) => a.costOfHeat - b.costOfHeat)
-    .map(({ name }) => name);
+  const store = { name: "the store", saved: savedHeat, costOfHeat };
+  const next = nextStep([store, ...facts.measures], heatWorth);
+  const first = next === null || next === store ? [] : [next.name];
+  if (!pays(store, heatWorth)) return { word: "no", reason: "a heater alone costs less", first };
+  return next === store
+    ? { word: "dig", reason: "pays", first }
+    : { word: "not yet", reason: "another measure comes first", first };
 }

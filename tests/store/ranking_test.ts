@@ -21,6 +21,29 @@ Deno.test("the ranking's house as it is is the chapter's own with the fan always
   assertEquals(asItIs!.hoursBelowFreezing, chapter.cropNoFan.freezing.hours);
 });
 
+Deno.test("a change that changes nothing saves exactly nothing", () => {
+  // Property: the same house has the same years
+  const none = {
+    id: "none",
+    work: { amount: 1, unit: "pieces" },
+    name: "none",
+    change: "",
+  } as const;
+  const [, row] = rankMeasures(request, undefined, [{ ...none, inputs: request.houseInputs }]);
+  assertEquals([row!.saved, row!.coldestHourGain], [0, 0]);
+});
+
+Deno.test("a measure's year from the ground of the house as it is is that from undisturbed ground", () => {
+  // Property: both settle to the same year
+  const [{ inputs }] = wanted as [typeof wanted[number], ...typeof wanted];
+  const measured = rankMeasures(request, undefined, wanted);
+  const [afar] = rankMeasures({ ...request, houseInputs: inputs }, undefined, []);
+  const near = measured.find(({ name }) => name === wanted[0]!.name)!;
+  assertAlmostEquals(near.heatDemand / afar!.heatDemand, 1, 1e-4);
+  assertAlmostEquals(near.coldestHour, afar!.coldestHour, 0.01);
+  assertAlmostEquals(near.hoursBelowFreezing, afar!.hoursBelowFreezing, 2);
+});
+
 Deno.test("rankMeasures() puts the house as it is first, then the best saving, the store among them", () => {
   // Property: order, arithmetic, and the sign that physics gives sealing, a curtain and a store
   const known = {
@@ -28,11 +51,13 @@ Deno.test("rankMeasures() puts the house as it is first, then the best saving, t
       heatDemand: chapter.backupHeatNoFan,
       coldestHour: chapter.coldestHourNoFan,
       hoursBelowFreezing: chapter.cropNoFan.freezing.hours,
+      hoursBelowCropLimit: chapter.cropNoFan.killing.hours,
     },
     store: {
       heatDemand: chapter.backupHeat,
       coldestHour: chapter.coldestHour,
       hoursBelowFreezing: chapter.crop.freezing.hours,
+      hoursBelowCropLimit: chapter.crop.killing.hours,
     },
   };
   const rows = rankMeasures(request, known, wanted);

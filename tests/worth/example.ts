@@ -65,6 +65,7 @@ export function request(changes: Partial<WorthRequest["inputs"]> = {}): WorthReq
     faults: [],
     measures: [],
     coldestHourGain: 4,
+    cropHoursAvoided: 60,
     runsFree: false,
   };
 }

@@ -1,36 +1,35 @@
 // Property: the rule of docs/worth.md, at its borders
 import { assertEquals } from "@std/assert";
-import { designFaults, giveVerdict, type VerdictFacts } from "winterground/worth/mod.ts";
+import { designFaults, giveVerdict, nextStep, type VerdictFacts } from "winterground/worth/mod.ts";
 
 const PAYS: VerdictFacts = {
   faults: [],
   savedHeat: 3000,
-  netSavings: 0,
   costOfHeat: 0.1,
-  heatPrice: 0.2,
+  heatWorth: 0.2,
   missing: [],
   measures: [],
 };
 const verdict = (facts: Partial<VerdictFacts>) => giveVerdict({ ...PAYS, ...facts });
 
-Deno.test("a store that just pays is dug; one that just does not is not", () => {
-  assertEquals(verdict({}), { word: "dig", reason: "pays", first: [] });
-  assertEquals(verdict({ netSavings: -1e-9 }).reason, "a heater alone costs less");
+Deno.test("a store that saves a kilowatt-hour for less than heating is dug; for as much it is not", () => {
+  assertEquals(verdict({ costOfHeat: 0.1999 }), { word: "dig", reason: "pays", first: [] });
+  assertEquals(verdict({ costOfHeat: 0.2 }).reason, "a heater alone costs less");
 });
 
 Deno.test("a store that saves no heat is refused before anything else is asked", () => {
-  const facts = { savedHeat: 0, faults: ["a fault"], netSavings: null, missing: ["fuel"] };
+  const facts = { savedHeat: 0, faults: ["a fault"], costOfHeat: null, missing: ["fuel"] };
   assertEquals(verdict(facts), { word: "no", reason: "saves no heat", first: [] });
   assertEquals(verdict({ savedHeat: 1e-9 }).word, "dig");
 });
 
 Deno.test("faults are mended before money is asked", () => {
-  const facts = { faults: ["the fan stalls"], netSavings: null, missing: ["fuel"] };
+  const facts = { faults: ["the fan stalls"], costOfHeat: null, missing: ["fuel"] };
   assertEquals(verdict(facts), { word: "not yet", reason: "faults", first: ["the fan stalls"] });
 });
 
 Deno.test("a missing price leaves the verdict open and is named", () => {
-  const facts = { netSavings: null, costOfHeat: null, missing: ["electricity"] };
+  const facts = { costOfHeat: null, missing: ["electricity"] };
   assertEquals(verdict(facts), {
     word: "not yet",
     reason: "prices missing",
@@ -50,28 +49,34 @@ Deno.test("a measure comes first where it saves a kilowatt-hour for less, and no
     reason: "another measure comes first",
     first: ["sealing"],
   });
-  assertEquals(verdict({ measures: [measure(null), measure(0.01, 0)] }).word, "dig");
+  assertEquals(verdict({ measures: [measure(null)] }).word, "dig");
 });
 
-Deno.test("a measure that costs more than heating is not named, not even beside a no", () => {
-  const measures = [{ name: "glazing", saved: 900, costOfHeat: 0.21 }];
-  assertEquals(verdict({ measures, costOfHeat: 0.4, netSavings: -1 }).first, []);
-  assertEquals(verdict({ measures, costOfHeat: 0.4, netSavings: -1, heatPrice: 0.22 }).first, [
-    "glazing",
-  ]);
+Deno.test("a measure that costs as much as heating is not named, not even beside a no", () => {
+  const measures = [{ name: "glazing", saved: 900, costOfHeat: 0.2 }];
+  assertEquals(verdict({ measures, costOfHeat: 0.4 }).first, []);
+  assertEquals(verdict({ measures, costOfHeat: 0.4, heatWorth: 0.21 }).first, ["glazing"]);
 });
 
-Deno.test("measures are named cheapest first, with a no as well", () => {
+Deno.test("one measure is named, the first step of the ladder, with a no as well", () => {
   const measures = [
     { name: "curtain", saved: 900, costOfHeat: 0.08 },
     { name: "sealing", saved: 500, costOfHeat: 0.02 },
   ];
-  assertEquals(verdict({ measures }).first, ["sealing", "curtain"]);
-  assertEquals(verdict({ measures, netSavings: -1 }), {
+  assertEquals(verdict({ measures }).first, ["sealing"]);
+  assertEquals(nextStep(measures, 0.2)!.name, "sealing");
+  assertEquals(verdict({ measures, costOfHeat: 0.2 }), {
     word: "no",
     reason: "a heater alone costs less",
-    first: ["sealing", "curtain"],
+    first: ["sealing"],
   });
+});
+
+Deno.test("the next step is the cheapest that pays, the first of equals, or none", () => {
+  const steps = [null, 0.3, 0.1, 0.1, 0.2].map((costOfHeat, place) => ({ costOfHeat, place }));
+  assertEquals(nextStep(steps, 0.15)!.place, 2);
+  assertEquals(nextStep(steps, 0.1), null);
+  assertEquals(nextStep([], 1), null);
 });
 
 const SOUND = {

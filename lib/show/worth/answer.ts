@@ -48,10 +48,12 @@ function verdictSentence(worth: WorthResult): string {
       `No: over the years a heater on ${fuel} alone costs ${
         moneyText(-(earnings?.netSavings ?? 0), currency)
       } less (present value).` +
-      (list === "" ? "" : ` A kilowatt-hour is saved for less by: ${list}.`),
+      (list === "" ? "" : ` Do this first instead: ${list}.`),
     "another measure comes first":
-      `Not yet: it pays (${moneyText(earnings?.netSavings, currency)} of present value), but a ` +
-      `kilowatt-hour is saved for less by: ${list}. Do that first, then run the study again.`,
+      `Not yet: it pays (${
+        moneyText(earnings?.netSavings, currency)
+      } of present value), but ${list} ` +
+      `saves a kilowatt-hour for less. Do that first, then run the study again.`,
     pays: `Dig: against a heater on ${fuel} alone it saves ${
       moneyText(earnings?.netSavings, currency)
     } of present value.`,

@@ -6,7 +6,7 @@ import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { paragraph } from "../kit/table.ts";
-import { moneyText, priceText } from "./money_words.ts";
+import { hourPriceText, moneyText, priceText } from "./money_words.ts";
 
 /** What was saved less what was spent, year by year. */
 export function balanceChart({ earnings, currency, missing }: WorthResult): DisplayItem {
@@ -63,7 +63,7 @@ const KIND_COLOURS: Readonly<Record<Alternative["kind"], string>> = {
 
 /** What a kilowatt-hour saved costs by each way, beside that of the fuel. */
 export function alternativesChart(worth: WorthResult): DisplayItem {
-  const { alternatives, heatPrice, currency, fuel, missing } = worth;
+  const { alternatives, heatWorth, currency, fuel, missing } = worth;
   const priced = alternatives.filter(({ costOfHeat, saved }) => costOfHeat !== null && saved > 0);
   const rows = dataTable(alternatives, [
     { head: "way", value: (row) => row.name },
@@ -80,12 +80,22 @@ export function alternativesChart(worth: WorthResult): DisplayItem {
       value: (row) => priceText(row.costOfHeat, currency),
       right: true,
     },
+    {
+      head: "hours below the crop's limit avoided",
+      value: (row) => row.cropHoursAvoided,
+      kind: "hours",
+    },
+    {
+      head: "cost of an hour avoided",
+      value: (row) => hourPriceText(row.costOfHour, currency),
+      right: true,
+    },
     { head: "net savings", value: (row) => moneyText(row.netSavings, currency), right: true },
   ]);
-  if (heatPrice === null || priced.length === 0) {
+  if (heatWorth === null || priced.length === 0) {
     return paragraph(`No costs are drawn: no price for ${missing.join(", ")}.`);
   }
-  const most = Math.max(heatPrice, ...priced.map(({ costOfHeat }) => costOfHeat!));
+  const most = Math.max(heatWorth, ...priced.map(({ costOfHeat }) => costOfHeat!));
   return figure({
     height: 90 + 28 * priced.length,
     marginLeft: 185,
@@ -109,14 +119,15 @@ export function alternativesChart(worth: WorthResult): DisplayItem {
         textAnchor: "start",
         dx: 5,
       }),
-      Plot.ruleX([heatPrice], { stroke: PALETTE.ink, strokeDasharray: "4 3" }),
+      Plot.ruleX([heatWorth], { stroke: PALETTE.ink, strokeDasharray: "4 3" }),
     ],
   }, {
     title: "What a kilowatt-hour saved costs",
     alt: `${
       priced.map(({ name, costOfHeat }) => `${name}: ${priceText(costOfHeat, currency)}`).join("; ")
-    }; heat from ${fuel}: ${priceText(heatPrice, currency)}.`,
-    note: "Each alone. A way pays where its bar ends left of the dashed line.",
+    }; heat from ${fuel}: ${priceText(heatWorth, currency)}.`,
+    note:
+      "Each alone, heat levelised over the years like the rest. A way pays where its bar ends left of the dashed line.",
     legend: [
       ...[...new Set(priced.map(({ kind }) => kind))].map((kind) => ({
         label: KIND_WORDS[kind],

@@ -66,4 +66,22 @@ export const EXERCISES: readonly Exercise[] = [
     ],
     explanation: "1 − 0.9¹⁰ = 65 %. One winter in ten does not wait ten years.",
   },
+  {
+    id: "worth.ladder",
+    question:
+      "A house needs 10 000 kWh of heat a year. Sealing saves 3000 of them alone, one more layer " +
+      "of glazing 4000 alone, and each saves the same share of whatever is still needed when it " +
+      'comes. How much do both save together? Answer such as "5000 kWh".',
+    kind: "energy",
+    answer: 5800,
+    tolerance: 0.01,
+    slips: [
+      { value: 7000, hint: "The second finds less heat left to save than the first." },
+      { value: 4200, hint: "That is what is still needed, not what is saved." },
+      { value: 2800, hint: "That is what the second saves after the first." },
+    ],
+    explanation:
+      "30 % of 10 000, then 40 % of the 7000 left: 3000 + 2800. The order changes what each seems " +
+      "to save, not the sum; so a ladder runs the year again after each step.",
+  },
 ];

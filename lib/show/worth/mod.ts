@@ -2,6 +2,7 @@
 export * from "./answer.ts";
 export * from "./charts.ts";
 export * from "./exercises.ts";
+export * from "./ladder_charts.ts";
 export * from "./odds_charts.ts";
 export * from "./odds_tables.ts";
 export * from "./tables.ts";
@@ -20,12 +21,16 @@ export {
   type Earnings,
   escalatingPresentValueFactor,
   type HouseWinter,
+  type LadderRest,
+  type LadderRung,
+  type LadderYear,
   levelisedCost,
   type LifeCycleCost,
   lifeCycleCost,
   type LimitChance,
   type LimitOdds,
   type MaterialQuantity,
+  type MeasureLadder,
   type MoneyDoubt,
   type MoneyTerms,
   type MoneyYear,

@@ -13,6 +13,11 @@ export function priceText(price: number | null | undefined, currency: string | n
   return `${showNumber(price, 3)} ${currency ?? ""}/kWh`;
 }
 
+/** Price of an hour, such as "2.10 crowns/h"; a dash where there is none. */
+export function hourPriceText(price: number | null, currency: string | null): string {
+  return price === null ? "–" : `${showNumber(price, 2)} ${currency ?? ""}/h`;
+}
+
 /** Years, such as "12.5 years"; null where it never pays. */
 export function yearsText(years: number | null): string {
   return years === null ? "never within the years looked at" : `${showNumber(years, 1)} years`;

@@ -6,6 +6,7 @@
 import { ascending, quantileSorted } from "d3-array";
 import { breakEvenFuel, judgeMoney, type StoreMoney } from "../earnings.ts";
 import type { WorthInputs } from "../fields.ts";
+import { heatWorth } from "../money/plans.ts";
 import type { VerdictWord } from "../verdict.ts";
 import { sensitivityIndices, sensitivityPoints } from "./indices.ts";
 import { valueAt } from "./sampling.ts";
@@ -19,12 +20,10 @@ const SEED = 20;
 export interface SampledFacts {
   /** kWh a year of heat saved */
   readonly savedHeat: number;
-  /** money of net savings, present value */
-  readonly netSavings: number;
   /** money for a kWh saved; null where none is */
   readonly costOfHeat: number | null;
-  /** money for a kWh of heat from the heater */
-  readonly heatPrice: number;
+  /** money that a kWh of heat from the heater is worth over the years */
+  readonly heatWorth: number;
 }
 
 type Ranges = Pick<
@@ -131,13 +130,12 @@ export function moneyDoubt(
 
 function factsOf(
   { energy, parts }: StoreMoney,
-  { earned, costOfHeat }: ReturnType<typeof judgeMoney>,
+  { costOfHeat }: ReturnType<typeof judgeMoney>,
 ): SampledFacts {
   return {
     savedHeat: energy.backupHeatNoFan - energy.backupHeat,
-    netSavings: earned.netSavings,
     costOfHeat,
-    heatPrice: parts.heat.price,
+    heatWorth: heatWorth(parts),
   };
 }
 

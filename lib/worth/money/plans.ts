@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { escalatingPresentValueFactor, uniformPresentValueFactor } from "./factors.ts";
 import type { CostRow } from "../prices/costs.ts";
 import { type CostPlan, type MoneyTerms, wearOut, type YearlyAmount } from "./life_cycle.ts";
 
@@ -31,6 +32,23 @@ export function heatOnly(heat: number, parts: PlanParts): CostPlan {
 
 function fuel(heat: number, { heat: { price, escalation } }: PlanParts): YearlyAmount {
   return { name: "fuel of the back-up heater", amount: heat * price, escalation };
+}
+
+/**
+ * Worth of a kilowatt-hour of heat that need not be bought, levelised over the years: what saves one
+ * for less pays.
+ *
+ * p·UPV*(e)/UPV
+ *
+ * Source: quotient of present values, as in life-cycle costing [nist-hb135-1995].
+ *
+ * @param parts price of heat and its rise, rate and years
+ * @returns money for a kWh; the price of today where it does not rise
+ */
+export function heatWorth({ heat: { price, escalation }, terms }: PlanParts): number {
+  const { rate, years } = terms;
+  return escalation === 0 ? price : price * escalatingPresentValueFactor(rate, escalation, years) /
+    uniformPresentValueFactor(rate, years);
 }
 
 /** What the store costs and still buys. */

@@ -141,8 +141,20 @@ export const variants: readonly ComparedVariant[] = variantsCompared(
   })),
 );
 
-const changed = { coldestHour: -13, coldestHourGain: 1, hoursBelowFreezing: 1500 };
-const unchanged = { coldestHour: -14, coldestHourGain: 0, hoursBelowFreezing: 1700 };
+const changed = {
+  coldestHour: -13,
+  coldestHourGain: 1,
+  hoursBelowFreezing: 1500,
+  hoursBelowCropLimit: 600,
+  cropHoursAvoided: 100,
+};
+const unchanged = {
+  coldestHour: -14,
+  coldestHourGain: 0,
+  hoursBelowFreezing: 1700,
+  hoursBelowCropLimit: 700,
+  cropHoursAvoided: 0,
+};
 export const ranking: readonly RankedMeasure[] = [
   {
     name: "as it is",

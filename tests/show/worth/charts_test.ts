@@ -1,11 +1,12 @@
 import { assert, assertMatch } from "@std/assert";
 import * as worth from "winterground/worth";
 import { checkFigures } from "../figure_rules.ts";
-import { worthResult } from "./sample.ts";
+import { ladder, worthResult } from "./sample.ts";
 
 checkFigures({
   balance: [() => worth.balanceChart(worthResult), ["years from today", "crowns"]],
   doubt: [() => worth.doubtChart(worthResult), ["%", "price of fuel", "first cost"]],
+  ladder: [() => worth.ladderChart(ladder), ["crowns", "sealing", "heat store", "as it is"]],
   alternatives: [() => worth.alternativesChart(worthResult), ["crowns", "sealing", "heat store"]],
 });
 
@@ -14,7 +15,7 @@ Deno.test("without prices a sentence stands where the picture would be", () => {
   const open = {
     ...worthResult,
     earnings: null,
-    heatPrice: null,
+    heatWorth: null,
     doubt: null,
     missing: ["electricity"],
   };
@@ -27,6 +28,25 @@ Deno.test("without prices a sentence stands where the picture would be", () => {
     ]
   ) {
     assertMatch(item["text/plain"], /no price for electricity/);
+    assert(!item["text/html"].includes("<img"));
+  }
+});
+
+Deno.test("ladderWords() names the steps in order, their sum, and what is left with its reason", () => {
+  // Property: values of the sample
+  const words = worth.ladderWords(ladder)["text/plain"].replaceAll(/[\u00a0\u202f]/g, " ");
+  assertMatch(words, /sealing, then heat store\. Together they cost 6800 crowns/);
+  assertMatch(
+    words,
+    /water barrels \(no price\), one more layer of glazing \(0\.310? crowns\/kWh\)/,
+  );
+  assertMatch(worth.ladderWords({ ...ladder, rungs: [] })["text/plain"], /No step pays/);
+});
+
+Deno.test("without a price of heat a sentence stands where the ladder would be", () => {
+  // Property: the reason is named
+  for (const item of [worth.ladderChart(null), worth.ladderWords(null)]) {
+    assertMatch(item["text/plain"], /no price/);
     assert(!item["text/html"].includes("<img"));
   }
 });

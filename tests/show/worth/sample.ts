@@ -1,5 +1,5 @@
 /** A made-up judgement: a store that pays, with one measure that is cheaper. */
-import type { StoreEarnings, WorthResult } from "../../../lib/worth/mod.ts";
+import type { MeasureLadder, StoreEarnings, WorthResult } from "../../../lib/worth/mod.ts";
 import { made } from "../made.ts";
 
 const cashFlow = Array.from({ length: 26 }, (_, year) => ({
@@ -49,6 +49,7 @@ export const worthResult = made<WorthResult>({
     own: 231,
   },
   heatPrice: 0.18,
+  heatWorth: 0.18,
   electricityPrice: 0.19,
   fuel: "propane",
   fuelSaved: { amount: 600, unit: "L" },
@@ -62,8 +63,10 @@ export const worthResult = made<WorthResult>({
       change: "leakage halved",
       saved: 3000,
       coldestHourGain: 1,
+      cropHoursAvoided: 100,
       capital: 800,
       costOfHeat: 0.04,
+      costOfHour: 1.2,
       netSavings: 5000,
     },
     {
@@ -72,8 +75,10 @@ export const worthResult = made<WorthResult>({
       change: "as planned",
       saved: 3300,
       coldestHourGain: 5,
+      cropHoursAvoided: 500,
       capital: 6000,
       costOfHeat: 0.15,
+      costOfHour: 0.99,
       netSavings: 1500,
     },
     {
@@ -82,8 +87,10 @@ export const worthResult = made<WorthResult>({
       change: "more water",
       saved: -100,
       coldestHourGain: 1,
+      cropHoursAvoided: 0,
       capital: null,
       costOfHeat: null,
+      costOfHour: null,
       netSavings: null,
     },
   ],
@@ -101,4 +108,60 @@ export const worthResult = made<WorthResult>({
     ],
   },
   notices: [],
+});
+
+export const ladder = made<MeasureLadder>({
+  asItIs: { heat: 11_000, fanEnergy: 0, hoursBelowCropLimit: 600 },
+  rungs: [
+    {
+      name: "sealing",
+      kind: "house",
+      change: "leakage halved",
+      capital: 800,
+      capitalSoFar: 800,
+      saved: 3000,
+      savedSoFar: 3000,
+      costOfHeat: 0.04,
+      netSavings: 5000,
+      netSavingsSoFar: 5000,
+      cropHoursAvoided: 100,
+      after: { heat: 8000, fanEnergy: 0, hoursBelowCropLimit: 500 },
+    },
+    {
+      name: "heat store",
+      kind: "store",
+      change: "as planned",
+      capital: 6000,
+      capitalSoFar: 6800,
+      saved: 2500,
+      savedSoFar: 5500,
+      costOfHeat: 0.17,
+      netSavings: 300,
+      netSavingsSoFar: 5300,
+      cropHoursAvoided: 420,
+      after: { heat: 5500, fanEnergy: 900, hoursBelowCropLimit: 80 },
+    },
+  ],
+  withStore: true,
+  currency: "crowns",
+  rest: [
+    {
+      name: "water barrels",
+      kind: "house",
+      change: "more water",
+      capital: null,
+      saved: null,
+      costOfHeat: null,
+      why: "no price",
+    },
+    {
+      name: "one more layer of glazing",
+      kind: "house",
+      change: "a to b",
+      capital: 4000,
+      saved: 900,
+      costOfHeat: 0.31,
+      why: "costs more than it saves",
+    },
+  ],
 });

@@ -14,6 +14,10 @@ export const TYPED: Readonly<Record<string, Typed>> = {
     right: ["sealing", "Sealing", '"sealing"', "sealing."],
     wrong: [["store", 0], ["heater", 1]],
   },
+  "worth.ladder": {
+    right: ["5800 kWh", "5.8 MWh", "5800kWh"],
+    wrong: [["7000 kWh", 0], ["4200 kWh", 1], ["2800 kWh", 2]],
+  },
   "worth.chance": {
     right: ["65 %", "65%", "0.65", "0.6513", "65.1 %"],
     wrong: [["100 %", 0], ["10 %", 1], ["35 %", 2]],
