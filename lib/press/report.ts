@@ -5,6 +5,7 @@
  */
 import { escapeHtml, type Heading, markdownRenderer } from "./markdown.ts";
 import type { CodeCell, MediaBundle, Notebook, Output } from "./notebook.ts";
+import { policyElement } from "./policy.ts";
 import style from "./report.css" with { type: "text" };
 
 /** A message shown at the top of the report. */
@@ -48,6 +49,7 @@ export function renderReport(input: ReportInput): string {
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
+${policyElement(`\n${style}`)}
 <title>${title}</title>
 <style>
 ${style}</style>

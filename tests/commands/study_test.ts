@@ -4,6 +4,7 @@ import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
 import { hourlyCsv, startRun } from "winterground/study/mod.ts";
 import { openSmallStudy, writeSmallStudy } from "../harness/small_study.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
+import { pagesBelow } from "../press/page_faults.ts";
 import { runningKernels } from "../press/tiny.ts";
 
 const PROGRAM = join(PROJECT_FOLDER, "lib", "commands", "study.ts");
@@ -98,6 +99,8 @@ Deno.test("study --chapters 1 computes and writes the climate alone", async () =
       "tables",
       "written.json",
     ]);
+    const pages = await pagesBelow(join(folder, "one"));
+    assertEquals([...pages], [[join(folder, "one", "report.html"), []]]);
     const file = JSON.parse(await Deno.readTextFile(join(folder, "one", "results.json")));
     assertEquals(file.chapters, ["climate"]);
     const keys = Object.keys(file.figures);

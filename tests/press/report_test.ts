@@ -2,6 +2,7 @@ import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/as
 import { parseHTML } from "linkedom";
 import { type Output, renderReport, type ReportInput } from "winterground/press/mod.ts";
 import { markdownRenderer } from "winterground/press/markdown.ts";
+import { pageFaults } from "./page_faults.ts";
 import { tinyNotebook } from "./tiny.ts";
 
 const PICTURE = '<img alt="a line that falls" src="data:image/svg+xml;base64,PHN2Zy8+">';
@@ -38,6 +39,28 @@ Deno.test("renderReport() gives one page that loads nothing from elsewhere", () 
   }
   assertEquals(document.querySelectorAll("script, link, iframe").length, 0);
   assert(!/@import|url\(/.test(html));
+});
+
+Deno.test("renderReport() says in its head that it loads, runs and sends nothing", () => {
+  // Source: W3C, "Content Security Policy Level 3" [csp3-web]: policy in a meta element, hash of a
+  // style element
+  const html = report();
+  assertEquals(pageFaults(html), []);
+  // the check itself: each of these is found
+  assertEquals(pageFaults(html.replace(/<meta http-equiv[^>]*>/, "")), ["0 policies"]);
+  for (
+    const [hostile, fault] of [
+      ["<script>1</script>", "<SCRIPT>"],
+      ['<p onclick="1">', 'P onclick="1"'],
+      ['<a href="java\tscript:1">x</a>', "A href="],
+      ["<style>p{color:red}</style>", "<style>"],
+      ['<img src="https://example.org/x.png">', "IMG src="],
+      ['<p style="background:url(x)">', "P style="],
+    ] as const
+  ) {
+    const [found] = pageFaults(html.replace("</main>", `${hostile}</main>`));
+    assertStringIncludes(found ?? "nothing", fault);
+  }
 });
 
 Deno.test("renderReport() has the marks a screen reader needs", () => {
