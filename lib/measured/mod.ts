@@ -34,3 +34,7 @@ export {
 } from "./log/types.ts";
 export { LOG_QUANTITIES, logQuantity, type LogQuantityRule } from "./log/quantities.ts";
 export { channelsOf, soundValues } from "./log/channels.ts";
+export { type LogOptions, type LogSource, readLog } from "./log/read_log.ts";
+export type { LoggerMap, LogMap, SensorColumn } from "./log/map.ts";
+export { parseLogMap } from "./log/map_file.ts";
+export { findFaults } from "./log/find_faults.ts";

@@ -1,10 +1,10 @@
 /** The columns file: says how to read a table of any layout. @module */
-import { type Document, isMap, isNode, isPair, LineCounter, parseDocument } from "yaml";
 import { z } from "zod";
 import { InputError, InputErrors } from "../../basics/mod.ts";
 import { parseQuantity, QuantityError, readTimeZone } from "../../units/mod.ts";
 import { unitLine } from "./plan.ts";
 import { type ClimateQuantity, QUANTITIES } from "./quantities.ts";
+import { describeIssue, type LineOf, readYaml } from "./yaml_text.ts";
 import type { Place } from "../types.ts";
 
 /** A column by its number, from 1, or by its head. */
@@ -59,6 +59,8 @@ export interface ColumnsFile {
   /** where the quantities stand; empty where the table is of a public layout */
   readonly columns: Partial<Record<ClimateQuantity, ColumnOfQuantity>>;
 }
+
+const WHAT = "the columns file";
 
 const columnName = z.union([z.number().int().min(1), z.string().min(1)]);
 const yesNo = z.union([z.boolean(), z.enum(["yes", "no"])]).transform((v) =>
@@ -140,22 +142,11 @@ function attempt(reader: () => number, context: z.RefinementCtx): number {
  * @throws {InputErrors} with the line of every unknown key, wrong value or unit
  */
 export function parseColumns(yamlText: string, file: string): ColumnsFile {
-  const lines = new LineCounter();
-  const document = parseDocument(yamlText, { lineCounter: lines });
-  const broken = document.errors[0];
-  if (broken !== undefined) {
-    const start = lines.linePos(broken.pos[0]);
-    const reason = broken.message.split("\n")[0]!.replace(/ at line \d+, column \d+:?$/, "");
-    throw new InputError(`Cannot read the columns file: ${reason}`, {
-      file,
-      line: start.line,
-      column: start.col,
-    });
-  }
-  const lineOf = (path: readonly PropertyKey[]) => lineOfPath(document, lines, path);
-  const parsed = schema.safeParse(plainData(document, file) ?? {});
+  const { data, lineOf } = readYaml(yamlText, file, WHAT);
+  const parsed = schema.safeParse(data ?? {});
   if (!parsed.success) {
-    throw new InputErrors(parsed.error.issues.map((issue) => describeIssue(issue, file, lineOf)));
+    const place = { file, what: WHAT, lineOf, known };
+    throw new InputErrors(parsed.error.issues.map((issue) => describeIssue(issue, place)));
   }
   const found = parsed.data;
   checkUnits(found.columns, file, lineOf);
@@ -179,59 +170,6 @@ export function parseColumns(yamlText: string, file: string): ColumnsFile {
     ),
   };
 }
-
-/** The data of a document; aliases without an anchor are a fault of the file. */
-function plainData(document: Document, file: string): unknown {
-  try {
-    return document.toJS();
-  } catch (error) {
-    throw new InputError(`Cannot read the columns file: ${(error as Error).message}`, {
-      file,
-      line: 1,
-    });
-  }
-}
-
-type LineOf = (path: readonly PropertyKey[]) => number;
-
-function describeIssue(issue: z.core.$ZodIssue, file: string, lineOf: LineOf): InputError {
-  if (issue.code === "unrecognized_keys") {
-    const key = issue.keys[0]!;
-    const where = issue.path.length === 0 ? "the columns file" : issue.path.join(".");
-    return new InputError(`Unknown key "${key}" in ${where}: known keys are ${known(issue.path)}`, {
-      file,
-      line: lineOf([...issue.path, key]),
-    });
-  }
-  const name = issue.path.join(".") || "the columns file";
-  return new InputError(`Cannot use ${name}: ${issueWords(issue)}`, {
-    file,
-    line: lineOf(issue.path),
-  });
-}
-
-/** What is wrong with a value, in plain words. */
-function issueWords(issue: z.core.$ZodIssue): string {
-  switch (issue.code) {
-    case "too_big":
-      return `expected at most ${issue.maximum}`;
-    case "too_small":
-      return issue.origin === "string" ? "it is empty" : `expected at least ${issue.minimum}`;
-    case "invalid_type":
-      return `expected ${TYPE_WORDS[issue.expected] ?? issue.expected}`;
-    case "invalid_value":
-      return `expected one of ${issue.values.map(String).join(", ")}`;
-    default:
-      return issue.message;
-  }
-}
-
-const TYPE_WORDS: Readonly<Record<string, string>> = {
-  object: "keys with values",
-  array: "a list",
-  string: "text",
-  number: "a number",
-};
 
 function known(path: readonly PropertyKey[]): string {
   const keys: Record<string, readonly string[]> = {
@@ -263,21 +201,4 @@ function checkUnits(
     }
   }
   if (faults.length > 0) throw new InputErrors(faults);
-}
-
-/** Line of the deepest part of a path that stands in the document. */
-function lineOfPath(document: Document, lines: LineCounter, path: readonly PropertyKey[]): number {
-  for (let length = path.length; length > 0; length--) {
-    const parent = document.getIn(path.slice(0, length - 1), true);
-    const key = path[length - 1];
-    const pair = isMap(parent)
-      ? parent.items.find((item) => isPair(item) && String(item.key) === String(key))
-      : undefined;
-    if (pair !== undefined && isNode(pair.key) && pair.key.range) {
-      return lines.linePos(pair.key.range[0]).line;
-    }
-    const node = document.getIn(path.slice(0, length), true);
-    if (isNode(node) && node.range) return lines.linePos(node.range[0]).line;
-  }
-  return 1;
 }

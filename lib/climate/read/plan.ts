@@ -1,5 +1,5 @@
 /** Plans for columns: where they stand and how their unit becomes SI. @module */
-import { parseQuantity } from "../../units/mod.ts";
+import { type Kind, parseQuantity } from "../../units/mod.ts";
 import { type ClimateQuantity, QUANTITY_RULES } from "./quantities.ts";
 import type { ColumnPlan } from "./table.ts";
 
@@ -42,7 +42,16 @@ export function unitLine(
   quantity: ClimateQuantity,
   unit: string,
 ): { scale: number; shift: number } {
-  const { kind } = QUANTITY_RULES[quantity];
+  return unitLineOfKind(QUANTITY_RULES[quantity].kind, unit);
+}
+
+/**
+ * The same for any kind of quantity.
+ *
+ * @param kind of the quantity
+ * @param unit as people write it; "" for a plain number
+ */
+export function unitLineOfKind(kind: Kind, unit: string): { scale: number; shift: number } {
   const other = OTHER_NAMES[unit];
   const [factor, known] = other ?? [1, HOURLY_SUMS[unit] ?? unit];
   const shift = withoutNoise(parseQuantity(`0 ${known}`.trim(), kind));

@@ -17,7 +17,7 @@ const TOKENS: Readonly<Record<string, string>> = {
 };
 
 /** A format such as "MM/DD/YYYY HH:mm" as a pattern with named groups. */
-function timePattern(format: string): RegExp {
+export function timePattern(format: string): RegExp {
   const compact = /^[YMDHms]+$/.test(format);
   const body = format.replace(/YYYY|YY|MMM|MM|DD|HH|mm|ss|a|[.*+?^${}()|[\]\\]/g, (part) => {
     const token = TOKENS[part];
@@ -59,9 +59,36 @@ export function stampReader(inputs: StampReaderInputs): StampReader {
   };
 }
 
-type Pattern = { readonly index: number; readonly format: string; readonly pattern: RegExp };
+/** A column of the time, how it is written, and the same as a pattern. */
+export type Pattern = { readonly index: number; readonly format: string; readonly pattern: RegExp };
 
 function readParts(row: readonly string[], patterns: readonly Pattern[]): Stamp {
+  const found = timeParts(row, patterns);
+  const text = patterns.map((part) => row[part.index]).join(" ");
+  const minutes = hourOf(found) * 60 + Number(found.minute ?? 0);
+  const stamp = makeStamp(monthOf(found), Number(found.day), minutes, text);
+  return found.year === undefined ? stamp : { ...stamp, year: fullYear(found.year) };
+}
+
+/**
+ * A stamp with the seconds of its minute.
+ *
+ * @param row cells of the row
+ * @param patterns of {@link timePattern}, with the place of their column
+ * @throws {StampFault} where the text does not follow the formats or is no moment
+ */
+export function readMoment(
+  row: readonly string[],
+  patterns: readonly Pattern[],
+): { readonly stamp: Stamp; readonly second: number } {
+  const second = Number(timeParts(row, patterns).second ?? 0);
+  return { stamp: readParts(row, patterns), second };
+}
+
+function timeParts(
+  row: readonly string[],
+  patterns: readonly Pattern[],
+): Record<string, string | undefined> {
   const found: Record<string, string | undefined> = {};
   for (const { index, format, pattern } of patterns) {
     const text = row[index]?.trim() ?? "";
@@ -76,10 +103,7 @@ function readParts(row: readonly string[], patterns: readonly Pattern[]): Stamp 
     }
     for (const [key, value] of Object.entries(match.groups ?? {})) found[key] = value;
   }
-  const text = patterns.map((part) => row[part.index]).join(" ");
-  const minutes = hourOf(found) * 60 + Number(found.minute ?? 0);
-  const stamp = makeStamp(monthOf(found), Number(found.day), minutes, text);
-  return found.year === undefined ? stamp : { ...stamp, year: fullYear(found.year) };
+  return found;
 }
 
 /** Month by its number, or by the first three letters of its English name. */

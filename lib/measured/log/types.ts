@@ -24,6 +24,8 @@ export interface Sensor {
   readonly y?: number;
   /** standard uncertainty in the quantity's SI unit; temperatures in K */
   readonly accuracy: number;
+  /** share of the reading that is added to it in squares, as for air flow by traverse */
+  readonly relativeAccuracy?: number;
   /** name of a bath or a batch: sensors with the same word were calibrated together and err together */
   readonly correlatedWith?: string;
 }

@@ -1,0 +1,171 @@
+/** The log map: a YAML file that says how each logger's files are read. @module */
+import { z } from "zod";
+import { InputError, InputErrors } from "../../basics/mod.ts";
+import { describeIssue, readYaml } from "../../climate/read/yaml_text.ts";
+import { parseQuantity, QuantityError, readTimeZone } from "../../units/mod.ts";
+import { isoSeconds } from "./clock.ts";
+import { type ClockPiece, type LoggerMap, type LogMap, PLAIN_LOGGER } from "./map.ts";
+import { QUANTITY_NAMES, sensorColumn, SensorFault } from "./sensor_words.ts";
+
+const WHAT = "the log map";
+
+const columnName = z.union([z.number().int().min(1), z.string().min(1)]);
+const yesNo = z.union([z.boolean(), z.enum(["yes", "no"])])
+  .transform((value) => value === true || value === "yes");
+const zone = z.union([z.number(), z.string()]).transform((value, context) =>
+  typeof value === "number" ? value : attempt(() => readTimeZone(value), context)
+).refine((hours) => hours >= -12 && hours <= 14, "must lie between UTC-12 and UTC+14");
+const seconds = z.union([z.number(), z.string()]).transform((value, context) =>
+  attempt(() => typeof value === "number" ? value : signedTime(value), context)
+);
+const moment = z.union([z.string(), z.date()]).transform((value, context) => {
+  const text = typeof value === "string" ? value : value.toISOString();
+  const found = isoSeconds(text);
+  if (found !== null) return found.seconds;
+  context.addIssue({ code: "custom", message: "must be a date and time such as 2026-01-31 14:05" });
+  return z.NEVER;
+});
+const delimiters = { comma: ",", semicolon: ";", tab: "\t", space: " ", bar: "|" } as const;
+const cell = z.union([z.string(), z.number()]);
+
+const sensorSchema = z.strictObject({
+  column: columnName,
+  quantity: z.enum(QUANTITY_NAMES as [string, ...string[]]),
+  unit: z.string().optional(),
+  zone: z.string().min(1).default("inside"),
+  accuracy: cell.optional(),
+  correlatedWith: z.string().optional(),
+  depth: cell.optional(),
+  x: cell.optional(),
+  y: cell.optional(),
+});
+
+const loggerSchema = z.strictObject({
+  files: z.union([z.string(), z.array(z.string())]).default([])
+    .transform((names) => typeof names === "string" ? [names] : names),
+  skipLines: z.number().int().min(0).default(0),
+  delimiter: z.string().min(1).default(",")
+    .transform((text) => delimiters[text as keyof typeof delimiters] ?? text)
+    .refine(
+      (text) => text.length === 1,
+      "must be one character, or comma, semicolon, tab, space or bar",
+    ),
+  decimal: z.enum([".", ",", "point", "comma"]).default("."),
+  header: yesNo.default(true),
+  missing: z.array(cell.transform(String)).default([]),
+  time: z.strictObject({
+    read: z.array(z.strictObject({ column: columnName, format: z.string().min(1) })).default([]),
+    timeZone: zone.optional(),
+    daylightSaving: yesNo.default(false),
+    stamp: z.enum(["start", "middle", "end"]).default("end"),
+    clock: z.union([
+      z.literal("find"),
+      z.array(z.strictObject({ from: moment, ahead: seconds })),
+      seconds.transform((ahead): ClockPiece[] => [{ from: -Infinity, ahead }]),
+    ]).default([]),
+  }).optional(),
+  sensors: z.record(z.string(), sensorSchema),
+});
+
+const schema = z.strictObject({
+  timeZone: zone.optional(),
+  loggers: z.record(z.string(), loggerSchema),
+});
+
+/** A time such as "3 min" or "-90 s". */
+function signedTime(text: string): number {
+  return parseQuantity(text, "time");
+}
+
+function attempt(reader: () => number, context: z.RefinementCtx): number {
+  try {
+    return reader();
+  } catch (error) {
+    if (!(error instanceof QuantityError)) throw error;
+    context.addIssue({ code: "custom", message: error.message });
+    return z.NEVER;
+  }
+}
+
+/**
+ * Reads a log map.
+ *
+ * @param yamlText its text
+ * @param file its path, for messages
+ * @param timeZone h east of UTC where the map says none
+ * @throws {InputErrors} with the line of every unknown key, wrong value or unit
+ */
+export function parseLogMap(yamlText: string, file: string, timeZone = 0): LogMap {
+  const { data, lineOf } = readYaml(yamlText, file, WHAT);
+  const parsed = schema.safeParse(data ?? {});
+  if (!parsed.success) {
+    const place = { file, what: WHAT, lineOf, known };
+    throw new InputErrors(parsed.error.issues.map((issue) => describeIssue(issue, place)));
+  }
+  const faults: InputError[] = [];
+  const names = new Set<string>();
+  const loggers = Object.entries(parsed.data.loggers).map(([name, logger]): LoggerMap => {
+    const { sensors, time, decimal, ...rest } = logger;
+    return {
+      ...rest,
+      name,
+      decimalComma: decimal === "," || decimal === "comma",
+      time: time?.read ?? [],
+      timeZone: time?.timeZone ?? parsed.data.timeZone ?? timeZone,
+      daylightSaving: time?.daylightSaving ?? PLAIN_LOGGER.daylightSaving,
+      stampAt: time?.stamp ?? PLAIN_LOGGER.stampAt,
+      clock: time?.clock === "find" ? null : time?.clock ?? [],
+      sensors: Object.entries(sensors).flatMap(([sensor, words]) => {
+        const path = ["loggers", name, "sensors", sensor];
+        if (names.has(sensor)) {
+          const text = `Cannot use sensor "${sensor}" twice: give each sensor a name of its own`;
+          faults.push(new InputError(text, { file, line: lineOf(path) }));
+        }
+        names.add(sensor);
+        try {
+          return [sensorColumn({ ...plain(words), name: sensor, logger: name })];
+        } catch (error) {
+          if (!(error instanceof SensorFault)) throw error;
+          const text = `Cannot use ${error.part} of sensor "${sensor}": ${error.message}`;
+          faults.push(new InputError(text, { file, line: lineOf([...path, error.part]) }));
+          return [];
+        }
+      }),
+    };
+  });
+  if (faults.length > 0) throw new InputErrors(faults);
+  if (names.size === 0) {
+    throw new InputError("Cannot use the log map: expected loggers with sensors, found none", {
+      file,
+      line: 1,
+    });
+  }
+  return { file, loggers };
+}
+
+/** The words of a sensor with every part there. */
+function plain(words: z.infer<typeof sensorSchema>) {
+  return {
+    column: words.column,
+    quantity: words.quantity as (typeof QUANTITY_NAMES)[number],
+    unit: words.unit,
+    zone: words.zone,
+    accuracy: words.accuracy,
+    correlatedWith: words.correlatedWith,
+    depth: words.depth,
+    x: words.x,
+    y: words.y,
+  };
+}
+
+function known(path: readonly PropertyKey[]): string {
+  if (path.length === 0) return "timeZone, loggers";
+  if (path.length === 2) return Object.keys(loggerSchema.shape).join(", ");
+  if (path[2] === "sensors") return Object.keys(sensorSchema.shape).join(", ");
+  if (path[2] !== "time") return "none";
+  return path.length === 3
+    ? "read, timeZone, daylightSaving, stamp, clock"
+    : path[3] === "read"
+    ? "column, format"
+    : "from, ahead";
+}
