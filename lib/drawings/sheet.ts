@@ -16,7 +16,10 @@ const PAPER_SIZES: Readonly<Record<Paper, { width: number; height: number }>> = 
   Tabloid: { width: 431.8, height: 279.4 },
 };
 
-const SCALES = [1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000];
+const SCALES = [
+  ...[1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500],
+  ...[1000, 2000, 2500, 5000, 10000],
+];
 const MARGIN = 8;
 const NOTE_SIZE = 2.3;
 const LINE_HEIGHT = 3.3;
@@ -71,7 +74,7 @@ const CAPTION_HEIGHT = 12;
 /**
  * Opens a sheet at the largest common scale that shows the whole area with a border left free.
  *
- * @throws {OutOfRangeError} if the area fits no scale up to 1:1000
+ * @throws {OutOfRangeError} if the area fits no scale up to 1:10 000
  */
 export function openSheet(paper: Paper, area: ModelArea, border: Border): Sheet {
   const size = PAPER_SIZES[paper];
@@ -82,7 +85,7 @@ export function openSheet(paper: Paper, area: ModelArea, border: Border): Sheet 
   const width = (area.right - area.left) * 1000;
   const height = (area.bottom - area.top) * 1000;
   const scale = SCALES.find((one) => width / one <= room.width && height / one <= room.height);
-  if (scale === undefined) throw new OutOfRangeError("drawing width", width / 1000, 0, 250, "m");
+  if (scale === undefined) throw new OutOfRangeError("drawing width", width / 1000, 0, 1500, "m");
   const left = MARGIN + border.left + (room.width - width / scale) / 2;
   const top = MARGIN + CAPTION_HEIGHT + border.top + (room.height - height / scale) / 2;
   return {
@@ -174,7 +177,7 @@ export function wrap(content: string, width: number, size: number): string[] {
 
 /** Length of the scale bar, m: the longest round length that fits the room, mm of paper. */
 export function scaleBarLength(scale: number, room: number): number {
-  const rounds = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100];
+  const rounds = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
   return rounds.filter((one) => one * 1000 / scale <= room).at(-1) ?? rounds[0]!;
 }
 

@@ -1,6 +1,6 @@
 /** Layers of the column from the study's soil. @module */
 import type { SoilLayer } from "./column.ts";
-import { soilProperties } from "./properties.ts";
+import { soilProperties, withConductivity } from "./properties.ts";
 import type { SoilMake } from "./properties.ts";
 import { findSoil } from "./table.ts";
 import type { SoilInputs, SoilLayerInputs, SoilProperties } from "./types.ts";
@@ -26,7 +26,7 @@ export function soilWithMoisture(soil: SoilMake, moisture: number): SoilProperti
     ? null
     : soil.measuredConductivity * estimate(moisture).conductivity /
       estimate(soil.moisture).conductivity;
-  return soilProperties({ ...soil, moisture, measuredConductivity: measured });
+  return withConductivity({ ...soil, moisture }, measured);
 }
 
 /**

@@ -132,14 +132,24 @@ function estimateRange(estimates: ConductivityEstimates): [number, number] {
  * ```
  */
 export function soilProperties(soil: SoilMake): SoilProperties {
+  const { measuredConductivity: measured } = soil;
+  if (measured !== null) requireInRange("measured conductivity", measured, 0.05, 10, "W/(m K)");
+  return withConductivity(soil, measured);
+}
+
+/**
+ * The properties of a soil with a conductivity that was measured, or follows from one.
+ *
+ * @param soil texture, density, moisture, quartz
+ * @param measured W/(m K); null takes the models' estimate
+ */
+export function withConductivity(soil: SoilMake, measured: number | null): SoilProperties {
   const row = findSoil(soil.texture);
   const { porosity, saturation } = pores(soil, row);
   const unfrozen = conductivityEstimates(soil, "unfrozen");
   const frozenRatio = soil.frozenConductivity === "as unfrozen"
     ? 1
     : middle(conductivityEstimates(soil, "frozen")) / middle(unfrozen);
-  const measured = soil.measuredConductivity;
-  if (measured !== null) requireInRange("measured conductivity", measured, 0.05, 10, "W/(m K)");
   const conductivity = measured ?? middle(unfrozen);
   const solids = (1 - porosity) * row.solidHeatCapacity;
   const water = soil.moisture * WATER_DENSITY;

@@ -1,5 +1,4 @@
 /** Cell sizes that grow away from what must be resolved. @module */
-import { InputError } from "../../basics/mod.ts";
 
 /** How cells may grow along one axis. */
 export interface Growth {
@@ -63,7 +62,7 @@ export interface AxisPlan {
   /** m, ends of the axis */
   readonly from: number;
   readonly to: number;
-  /** stretches of equal cells, in rising order, not overlapping */
+  /** stretches of equal cells; where they overlap, each keeps its ends and the cells differ */
   readonly stretches: readonly FixedStretch[];
   /** m, places where a face must lie (edge of the house, foot of a board) and the cell size there */
   readonly lines: readonly { readonly at: number; readonly size: number }[];
@@ -77,9 +76,41 @@ interface Stop {
   readonly size: number;
 }
 
+/** Part of a stretch up to which its overlap with the next is rounding. */
+const TOUCHING = 1e-6;
+
+/** Stretches that overlap, cut at all their ends into pieces of cells no larger than theirs. */
+function withoutOverlap(stretches: readonly FixedStretch[]): FixedStretch[] {
+  const pieces: FixedStretch[] = [];
+  const rising = stretches.toSorted((a, b) => a.from - b.from);
+  for (let first = 0; first < rising.length;) {
+    const group = [rising[first]!];
+    let end = group[0]!.to;
+    while (first + group.length < rising.length) {
+      const next = rising[first + group.length]!;
+      if (next.from > end - TOUCHING * (next.to - next.from)) break;
+      group.push(next);
+      end = Math.max(end, next.to);
+    }
+    pieces.push(...(group.length === 1 ? group : cutAtEnds(group)));
+    first += group.length;
+  }
+  return pieces;
+}
+
+function cutAtEnds(group: readonly FixedStretch[]): FixedStretch[] {
+  const size = Math.min(...group.map(({ from, to, cells }) => (to - from) / cells));
+  const ends = group.flatMap(({ from, to }) => [from, to]).sort((a, b) => a - b)
+    .filter((end, place, all) => place === 0 || end - all[place - 1]! > TOUCHING * size);
+  return ends.slice(1).map((to, place) => {
+    const from = ends[place]!;
+    return { from, to, cells: Math.max(1, Math.ceil((to - from) / size - TOUCHING)) };
+  });
+}
+
 /** Stretches and lines in rising order; lines inside or touching a stretch are left to it. */
 function stopsOf(plan: AxisPlan): Stop[] {
-  const stops: Stop[] = plan.stretches.map((stretch) => ({
+  const stops: Stop[] = withoutOverlap(plan.stretches).map((stretch) => ({
     ...stretch,
     size: (stretch.to - stretch.from) / stretch.cells,
   }));
@@ -98,7 +129,6 @@ function stopsOf(plan: AxisPlan): Stop[] {
  *
  * @param plan ends, stretches of equal cells, lines to keep
  * @returns cell sizes in rising order, m
- * @throws {InputError} where stretches overlap
  */
 export function cutAxis(plan: AxisPlan): number[] {
   const sizes: number[] = [];
@@ -106,9 +136,6 @@ export function cutAxis(plan: AxisPlan): number[] {
   let size = Infinity;
   for (const stop of stopsOf(plan)) {
     const gap = stop.from - position;
-    if (gap < -1e-6) {
-      throw new InputError("the tubes are so close that they overlap in the soil mesh");
-    }
     if (gap > 1e-9) sizes.push(...between(gap, size, stop.size, plan.growth));
     const equal = (stop.to - stop.from) / Math.max(1, stop.cells);
     for (let i = 0; i < stop.cells; i++) sizes.push(equal);

@@ -127,6 +127,17 @@ function gather(values: readonly number[], side: number): number[] {
   });
 }
 
+/** True where two blocks have soil in common; tubes of one place are one. */
+function anyOverlap(places: readonly number[], depths: readonly number[], side: number): boolean {
+  const least = side - 1e-6;
+  return places.some((x, one) =>
+    places.some((other, two) => {
+      const [across, down] = [Math.abs(x - other), Math.abs(depths[one]! - depths[two]!)];
+      return two > one && across < least && down < least && across + down > 0;
+    })
+  );
+}
+
 /** Distinct values in rising order. */
 function distinct(values: readonly number[]): number[] {
   return [...new Set(values)].sort((a, b) => a - b);
@@ -193,6 +204,9 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
     throw new InputError(
       "the tubes lie below the soil mesh: make the mesh deeper or the tubes shallower",
     );
+  }
+  if (anyOverlap(places, depths, side)) {
+    throw new InputError("the tubes are so close that they overlap in the soil mesh");
   }
   const widths = Float64Array.from(cutAxis({
     from: half ? 0 : -outer,

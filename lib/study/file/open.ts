@@ -7,6 +7,8 @@ import { applySchema, inFileOrder } from "./check_study.ts";
 import { loadWeather } from "./climate_source.ts";
 import { defaultsTaken } from "./defaults.ts";
 import { deriveDefaults } from "./derive.ts";
+import { derivedFaults } from "./derived_limits.ts";
+import { fieldFaults } from "./field_faults.ts";
 import { deepFreeze } from "./freeze.ts";
 import { controlNotices } from "./control_notices.ts";
 import { crossFaults, placeNotices, unusualValues } from "./plausibility.ts";
@@ -15,6 +17,7 @@ import { checkFanId, type LoadedFans, loadFans } from "./own_fans.ts";
 import { loadPrices } from "./own_prices.ts";
 import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
+import { soilFaults } from "./soil_faults.ts";
 import type { Study, StudyHeading } from "../types.ts";
 import { parseYaml, type YamlSource } from "./yaml_source.ts";
 
@@ -71,6 +74,8 @@ export async function openStudyText(
   const year = horizon.length === 0
     ? loaded.year
     : { ...loaded.year, place: { ...loaded.year.place, horizon } };
+  const unbuildable = fieldFaults(derived.inputs, year, source);
+  if (unbuildable.length > 0) throw new InputErrors(unbuildable);
   return deepFreeze({
     path,
     heading: completeHeading(given.study, path),
@@ -103,7 +108,12 @@ function complete(
     fans,
     prices,
   );
-  faults.push(...unknownFan, ...crossFaults({ ...given, ...derived.inputs }, source));
+  faults.push(
+    ...unknownFan,
+    ...soilFaults(derived.inputs.soil, source),
+    ...derivedFaults(derived, source),
+    ...crossFaults({ ...given, ...derived.inputs }, source),
+  );
   return derived;
 }
 

@@ -9,7 +9,7 @@ import { formatQuantity, parseQuantity, showBoth, showNumber } from "../../units
 import type { ChapterInputs } from "./derive.ts";
 import { fieldKind, FIELDS } from "./fields.ts";
 import type { StudyGiven } from "./schema.ts";
-import type { KeyPath, YamlSource } from "./yaml_source.ts";
+import { type KeyPath, placeOf, type YamlSource } from "./yaml_source.ts";
 
 type Checked = Omit<StudyGiven, keyof ChapterInputs> & ChapterInputs;
 
@@ -185,7 +185,7 @@ export function crossFaults(study: Checked, source: YamlSource): readonly InputE
     .map(({ message, path }) =>
       new InputError(
         typeof message === "string" ? message : message(study),
-        source.locate(path),
+        placeOf(path, source),
       )
     );
   return faults.length > 0 ? faults : buildingFaults(study, source);
@@ -200,7 +200,7 @@ function buildingFaults(
   const positions = tubePositions(tubes);
   const product = findTube(tubes.tube);
   return buildFaults({ tubes: { positions, product, length }, slope, headers })
-    .map(({ key, text }) => new InputError(text, source.locate(key.split("."))));
+    .map(({ key, text }) => new InputError(text, placeOf(key.split("."), source)));
 }
 
 /** Notices for values outside the usual range of the field table. */

@@ -85,6 +85,14 @@ export function parseYaml(text: string, file: string): YamlSource {
   };
 }
 
+/**
+ * Place of a key that may have been left out: that of its section, and where the section is left out
+ * too, that of the house, from which its defaults follow.
+ */
+export function placeOf(path: KeyPath, source: YamlSource): FileLocation {
+  return source.has(path.slice(0, 1)) ? source.locate(path) : source.locateKey([], "house");
+}
+
 /** The text at a path, undefined where there is none. */
 export function textAt(source: YamlSource, path: KeyPath): string | undefined {
   const value = path.reduce<unknown>(

@@ -72,6 +72,22 @@ Deno.test("sliceMesh() gives every tube a block and refuses tubes that overlap",
   );
 });
 
+Deno.test("sliceMesh() keeps the place of tubes that lie partly over those of the next layer", () => {
+  // Property: each block is as wide as its tube, with its middle where the tube is
+  for (const x of [0.07, 0.085, 0.1, 0.1099, 0.1101]) {
+    const { mesh } = slice({ tubes: [{ x: 0, depth: 0.5 }, { x, depth: 0.9 }] });
+    const edges = [0];
+    for (const width of mesh.widths) edges.push(edges.at(-1)! + width);
+    const middle = mesh.edge + (edges.at(-1)! - 2 * mesh.edge) / 2;
+    for (const [index, place] of [0, x].entries()) {
+      const columns = Array.from(mesh.blocks[index]!.cells, (cell) => cell % mesh.columns);
+      const [left, right] = [edges[Math.min(...columns)]!, edges[Math.max(...columns) + 1]!];
+      assertAlmostEquals(right - left, 0.11, 1e-9);
+      assertAlmostEquals((left + right) / 2 - middle, place, 1e-9);
+    }
+  }
+});
+
 Deno.test("equivalentRadius() of one square cell in an even mesh is 0.2 of its side, Peaceman 1978", () => {
   // Source: Peaceman 1978 [peaceman-1978]: r₀ ≈ 0.2 Δx, 0.1982 from the exact sum (from memory)
   const cells = new Array<number>(21).fill(0.1);
