@@ -42,11 +42,11 @@ Deno.test("a random legal study runs through the house's year with closed balanc
 Deno.test("studies that were computed far before they failed are refused with their line", async () => {
   // Property: what follows from the inputs alone is refused before a year is computed
   const cases: readonly [changes: Parameters<typeof studyOf>[0], words: RegExp][] = [
-    [{ "soil.moisture": "50 %" }, /:\d+:\d+: Cannot fit 50.0 % by volume of water in loam/],
+    [{ "soil.moisture": "50 %" }, /:\d+:\d+: Cannot fit 50.0.% by volume of water in loam/],
     [{ "soil.texture": "peat", "soil.dryDensity": "1700 kg/m3" }, /:\d+:\d+: Cannot use dry dens/],
     [
       { "soil.layers": [{ thickness: "1 m", texture: "clay", moisture: "80 %" }] },
-      /:\d+:\d+: Cannot fit 80.0 % by volume of water in clay/,
+      /:\d+:\d+: Cannot fit 80.0.% by volume of water in clay/,
     ],
     [{ "house.length": "1 m", "house.width": "1 m" }, /:\d+:\d+: "tubes.length" is not given/],
     [{

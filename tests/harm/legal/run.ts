@@ -1,3 +1,4 @@
+// deno-lint-ignore-file no-console -- a script that is read on the terminal
 /**
  * Takes many random legal studies through the chapters: `run.ts [count] [seed] [first]`. Every fifth
  * with the house's year, every tenth with the store's. The last line is JSON.
