@@ -82,8 +82,8 @@ class ReducedModel extends LaneStates implements ReducedEngine {
       this.blockTemperature[at] = this.#blockOf(plan, tube, value, known + tube * BLOCK + lane);
     const [four, eight] = [this.#four, this.#eight];
     for (let p = 0; p < paired; p += 2) {
-      readStatesTwice(mean, p * states, (p + 1) * states, states, this.x, x, eight);
-      addInputsTwice(response, p, p + 1, run, this.input, known, eight);
+      readStatesTwice(mean, p * states, (p + 1) * states, states, this.x, x, eight, count);
+      addInputsTwice(response, p, p + 1, run, this.input, known, eight, count);
       for (let l = 0; l < count; l++) {
         const at = (block * BLOCK + l) * tubes + p;
         take(at, p, l, eight[l]!);
@@ -91,8 +91,8 @@ class ReducedModel extends LaneStates implements ReducedEngine {
       }
     }
     if (paired === tubes) return;
-    readStates(mean, paired * states, states, this.x, x, four);
-    addInputs(response, paired, run, this.input, known, four);
+    readStates(mean, paired * states, states, this.x, x, four, count);
+    addInputs(response, paired, run, this.input, known, four, count);
     for (let l = 0; l < count; l++) {
       take((block * BLOCK + l) * tubes + paired, paired, l, four[l]!);
     }
@@ -112,8 +112,10 @@ class ReducedModel extends LaneStates implements ReducedEngine {
   #predictSurfaces(plan: StepPlan, block: number): void {
     const { states, tubes } = this.slice;
     const four = this.#four;
+    const x = block * states * BLOCK;
+    const count = this.lanesOf(block);
     for (let s = 0; s < this.surfaces; s++) {
-      readStates(plan.mean, (tubes + s) * states, states, this.x, block * states * BLOCK, four);
+      readStates(plan.mean, (tubes + s) * states, states, this.x, x, four, count);
       this.#free.set(four, (block * SURFACES + s) * BLOCK);
     }
   }
@@ -124,10 +126,10 @@ class ReducedModel extends LaneStates implements ReducedEngine {
     const four = this.#four;
     const known = block * ports * BLOCK;
     for (let l = 0; l < BLOCK; l++) four[l] = this.#free[block * SURFACES * BLOCK + l]!;
-    addInputs(plan.response, tubes, this.runOf(block, true), this.input, known, four);
+    const count = this.lanesOf(block);
+    addInputs(plan.response, tubes, this.runOf(block, true), this.input, known, four, count);
     const own = plan.response[tubes * ports + tubes]!;
     const { curve, conductances } = this.slice;
-    const count = this.lanesOf(block);
     for (let l = 0; l < count; l++) {
       const lane = block * BLOCK + l;
       if (curve !== null) this.#floorLead[lane] = this.#leadOf(curve, lane);
@@ -159,7 +161,8 @@ class ReducedModel extends LaneStates implements ReducedEngine {
       const known = block * ports * BLOCK;
       this.#placeHeat(block, tubeHeat, floorDriving, running);
       const heard = allSilent(this.input, known, run) ? this.none : run;
-      moveStates(move, heard, this.input, known, this.x, block * states * BLOCK);
+      const x = block * states * BLOCK;
+      moveStates(move, heard, this.input, known, this.x, x, this.lanesOf(block));
       this.latent?.settle(step, block, run, { x: this.x, input: this.input });
       this.#settleSurfaces(plan, block, this.runOf(block, running));
     }
@@ -193,7 +196,7 @@ class ReducedModel extends LaneStates implements ReducedEngine {
     const count = this.lanesOf(block);
     for (let s = 0; s < this.surfaces; s++) {
       for (let l = 0; l < BLOCK; l++) four[l] = this.#free[(block * SURFACES + s) * BLOCK + l]!;
-      addInputs(plan.response, tubes + s, run, this.input, known, four);
+      addInputs(plan.response, tubes + s, run, this.input, known, four, count);
       const heat = s === 0 ? this.floorHeat : s === 1 ? this.outdoorHeat : this.deepHeat;
       for (let l = 0; l < count; l++) {
         const driving = this.input[known + (tubes + s) * BLOCK + l]!;

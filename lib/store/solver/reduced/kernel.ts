@@ -7,9 +7,9 @@
  *
  * @module
  */
-
-/** Lanes advanced together, so that each coefficient is loaded once for four. */
-export const BLOCK = 4;
+import { addAlone, moveAlone, readAlone, readTwoAlone } from "./kernel_alone.ts";
+import { BLOCK, type InputRun, type StateMove } from "./kernel_layout.ts";
+export { BLOCK, type InputRun, type StateMove };
 
 /**
  * out ← Σₖ row[k]·x[k] for four lanes: 8 flops a state.
@@ -20,6 +20,7 @@ export const BLOCK = 4;
  * @param x states
  * @param start index of the block's first state
  * @param out four values
+ * @param lanes of the block that are not there to fill it up; where one is, the rest is left alone
  */
 export function readStates(
   row: Float64Array,
@@ -28,7 +29,12 @@ export function readStates(
   x: Float64Array,
   start: number,
   out: Float64Array,
+  lanes: number,
 ): void {
+  if (lanes === 1) {
+    out[0] = readAlone(row, first, states, x, start);
+    return;
+  }
   let at = start;
   let a0 = 0, a1 = 0, a2 = 0, a3 = 0;
   for (let k = 0; k < states; k++) {
@@ -54,7 +60,9 @@ export function readStatesTwice(
   x: Float64Array,
   start: number,
   out: Float64Array,
+  lanes: number,
 ): void {
+  if (lanes === 1) return readTwoAlone(row, first, second, states, x, start, out);
   let at = start;
   let a0 = 0, a1 = 0, a2 = 0, a3 = 0, b0 = 0, b1 = 0, b2 = 0, b3 = 0;
   for (let k = 0; k < states; k++) {
@@ -84,13 +92,6 @@ export function readStatesTwice(
   out[7] = b3;
 }
 
-/** A run of inputs: from port `from` up to port `to`, `ports` of them in a row of coefficients. */
-export interface InputRun {
-  readonly ports: number;
-  readonly from: number;
-  readonly to: number;
-}
-
 /**
  * out ← out + Σ_q row[q]·input[q] for four lanes over a run of ports: 8 flops a port.
  *
@@ -100,6 +101,7 @@ export interface InputRun {
  * @param input inputs
  * @param start index of the block's first input
  * @param out four values
+ * @param lanes as above
  */
 export function addInputs(
   row: Float64Array,
@@ -108,7 +110,12 @@ export function addInputs(
   input: Float64Array,
   start: number,
   out: Float64Array,
+  lanes: number,
 ): void {
+  if (lanes === 1) {
+    out[0] = addAlone(row, port, run, input, start, out[0]!);
+    return;
+  }
   const first = port * run.ports;
   let at = start + run.from * BLOCK;
   let a0 = out[0]!, a1 = out[1]!, a2 = out[2]!, a3 = out[3]!;
@@ -135,7 +142,13 @@ export function addInputsTwice(
   input: Float64Array,
   start: number,
   out: Float64Array,
+  lanes: number,
 ): void {
+  if (lanes === 1) {
+    out[0] = addAlone(row, port, run, input, start, out[0]!);
+    out[BLOCK] = addAlone(row, other, run, input, start, out[BLOCK]!);
+    return;
+  }
   const { ports } = run;
   let at = start + run.from * BLOCK;
   let a0 = out[0]!, a1 = out[1]!, a2 = out[2]!, a3 = out[3]!;
@@ -167,14 +180,6 @@ export function addInputsTwice(
   out[7] = b3;
 }
 
-/** How the states of a step move: what is left of each, and what a unit of input adds. */
-export interface StateMove {
-  readonly decay: Float64Array;
-  readonly growth: Float64Array;
-  /** state·ports + port */
-  readonly gains: Float64Array;
-}
-
 /**
  * x ← decay·x + growth·(gains·input) for four lanes over a run of ports: 8 flops a state and port,
  * 16 a state.
@@ -185,6 +190,7 @@ export interface StateMove {
  * @param inputStart index of the block's first input
  * @param x states
  * @param start index of the block's first state
+ * @param lanes as above
  */
 export function moveStates(
   move: StateMove,
@@ -193,7 +199,9 @@ export function moveStates(
   inputStart: number,
   x: Float64Array,
   start: number,
+  lanes: number,
 ): void {
+  if (lanes === 1) return moveAlone(move, run, input, inputStart, x, start);
   const states = move.decay.length;
   const paired = states - states % 2;
   for (let k = 0; k < paired; k += 2) {

@@ -84,9 +84,10 @@ export class LaneStates extends LaneResults {
     const { states, ports, store, storeDirect, curve } = this.slice;
     const four = this.#four;
     for (let block = 0; block < this.blocks; block++) {
-      readStates(store, 0, states, this.x, block * states * BLOCK, four);
-      addInputs(storeDirect, 0, this.runOf(block, true), this.input, block * ports * BLOCK, four);
       const count = this.lanesOf(block);
+      const run = this.runOf(block, true);
+      readStates(store, 0, states, this.x, block * states * BLOCK, four, count);
+      addInputs(storeDirect, 0, run, this.input, block * ports * BLOCK, four, count);
       for (let l = 0; l < count; l++) {
         this.storeTemperature[block * BLOCK + l] = temperatureAt(curve, four[l]!);
       }

@@ -145,6 +145,7 @@ export class ZoneLatent {
       block * ports * BLOCK,
       buffers.x,
       block * states * BLOCK,
+      last - block * BLOCK,
     );
   }
 
@@ -166,18 +167,19 @@ export class ZoneLatent {
     const { x, input } = buffers;
     const [four, eight] = [this.#four, this.#eight];
     const [at, known] = [block * states * BLOCK, block * ports * BLOCK];
+    const lanes = Math.min(BLOCK, this.#lanes - block * BLOCK);
     const paired = count - count % 2;
     for (let i = 0; i < paired; i += 2) {
       const [a, b] = [this.#before + this.#due[i]!, this.#before + this.#due[i + 1]!];
-      readStatesTwice(gains, a * states, b * states, states, x, at, eight);
-      addInputsTwice(direct, a, b, run, input, known, eight);
+      readStatesTwice(gains, a * states, b * states, states, x, at, eight, lanes);
+      addInputsTwice(direct, a, b, run, input, known, eight, lanes);
       this.#take(block, this.#due[i]!, eight, 0);
       this.#take(block, this.#due[i + 1]!, eight, BLOCK);
     }
     if (paired === count) return;
     const last = this.#before + this.#due[paired]!;
-    readStates(gains, last * states, states, x, at, four);
-    addInputs(direct, last, run, input, known, four);
+    readStates(gains, last * states, states, x, at, four, lanes);
+    addInputs(direct, last, run, input, known, four, lanes);
     this.#take(block, this.#due[paired]!, four, 0);
   }
 
