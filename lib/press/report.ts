@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { cleanHtml } from "./clean_html.ts";
 import { escapeHtml, type Heading, markdownRenderer } from "./markdown.ts";
 import type { CodeCell, MediaBundle, Notebook, Output } from "./notebook.ts";
 import { policyElement } from "./policy.ts";
@@ -119,10 +120,10 @@ function renderSection(section: ReportSection): { html: string; contents: string
   const cells = section.notebook.cells.map((cell) => {
     if (cell.cell_type === "code") return renderCode(cell, markdown);
     if (cell.cell_type === "raw") return `<pre>${escapeHtml(cell.source)}</pre>`;
-    return `<div class="text">\n${markdown(cell.source)}</div>`;
+    return `<div class="text">\n${cleaned(markdown(cell.source), true)}</div>`;
   });
   const first = headings[0]?.level === 2 ? headings[0] : undefined;
-  const id = first?.id ?? section.name;
+  const id = first?.id ?? escapeHtml(section.name);
   const start = first === undefined ? `<h2 id="${id}">${escapeHtml(section.name)}</h2>\n` : "";
   const html = `<section class="chapter" aria-labelledby="${id}">\n${start}${
     cells.join("\n")
@@ -158,7 +159,7 @@ function renderBundle(data: MediaBundle, markdown: (text: string) => string): st
     typeof data[type] === "string" ? data[type] : undefined;
   const plain = text("text/plain") ?? "";
   const html = text("text/html");
-  if (html !== undefined) return html;
+  if (html !== undefined) return cleaned(html);
   const svg = text("image/svg+xml");
   if (svg !== undefined) {
     const bytes = Array.from(new TextEncoder().encode(svg), (byte) => String.fromCharCode(byte));
@@ -166,12 +167,25 @@ function renderBundle(data: MediaBundle, markdown: (text: string) => string): st
   }
   for (const type of ["image/png", "image/jpeg"]) {
     const content = text(type);
-    if (content !== undefined) return picture(type, content.replaceAll("\n", ""), plain);
+    const base64 = content?.replaceAll(/\s/g, "");
+    if (base64 !== undefined && BASE64.test(base64)) return picture(type, base64, plain);
   }
   const source = text("text/markdown");
-  if (source !== undefined) return markdown(source);
+  if (source !== undefined) return cleaned(markdown(source));
   return `<pre>${escapeHtml(plain)}</pre>`;
 }
+
+/** What may stand in the page, and a word where that is not all. */
+function cleaned(source: string, ids = false): string {
+  const { html, cut } = cleanHtml(source, ids);
+  return cut ? `${html}\n<p class="note">${LEFT_OUT}</p>` : html;
+}
+
+const LEFT_OUT =
+  "Something was left out here: a report holds words, tables, formulas and embedded pictures, but no " +
+  "scripts, frames, forms or files from elsewhere.";
+
+const BASE64 = /^[A-Za-z0-9+/=]*$/;
 
 function picture(type: string, base64: string, alt: string): string {
   return `<img alt="${escapeHtml(alt)}" src="data:${type};base64,${base64}">`;
