@@ -30,8 +30,10 @@ export function commonStep(
   const step = wanted ?? Math.max(...series.map(({ interval }) => interval));
   const first = Math.min(...series.map(({ times }) => times[0]!));
   const last = Math.max(...series.map(({ times, interval }) => times.at(-1)! + interval));
-  const start = Math.floor(first / step + 1e-9) * step;
-  const count = Math.max(1, Math.ceil((last - start) / step - 1e-9));
+  // steps at either end that no logger covers by half hold no value and are left off
+  const start = Math.ceil(first / step - 0.5 - 1e-9) * step;
+  const end = Math.floor(last / step + 0.5 + 1e-9) * step;
+  const count = Math.max(1, Math.round((end - start) / step));
   if (!(step > 0) || count > MOST_STEPS) {
     throw new InputError(
       `Cannot put the log on steps of ${step} s: it would have ${count}; expected at most ` +

@@ -15,17 +15,34 @@ export function gapFindings(log: Log): Finding[] {
       for (let i = 0; i < log.count; i++) if ((flags[i]! & LOG_FLAGS.gap) === 0) silent[i] = 0;
     }
     const ofLogger = gaps(log, (i) => silent[i] === 1, logger, `Logger "${logger}" has no rows`);
-    return [
-      ...ofLogger,
-      ...channels.length === 1 ? [] : channels.flatMap(({ sensor, flags }) =>
-        gaps(
-          log,
-          (i) => silent[i] === 0 && (flags[i]! & LOG_FLAGS.gap) !== 0,
-          sensor.name,
-          `"${sensor.name}" has no values`,
-        )
-      ),
-    ];
+    if (channels.length === 1) return ofLogger;
+    const apart = channels.flatMap(({ sensor, flags }) =>
+      gaps(
+        log,
+        (i) => silent[i] === 0 && (flags[i]! & LOG_FLAGS.gap) !== 0,
+        sensor.name,
+        `"${sensor.name}" has no values`,
+      )
+    );
+    return [...ofLogger, ...together(apart, logger)];
+  });
+}
+
+/** So many channels with one and the same gap are told in one finding. */
+const TOGETHER = 3;
+
+function together(apart: readonly Finding[], logger: string): Finding[] {
+  const groups = Map.groupBy(apart, ({ from, to }) => `${from} ${to}`);
+  return [...groups.values()].flatMap((group) => {
+    if (group.length < TOGETHER) return group;
+    const names = group.map(({ channel }) => `"${channel}"`).join(", ");
+    const [first] = group;
+    const long = /for (.*);/.exec(first!.message)?.[1] ?? "";
+    return [{
+      ...first!,
+      channel: logger,
+      message: `${names} have no values for ${long}; the gap is flagged, not filled`,
+    }];
   });
 }
 

@@ -67,7 +67,7 @@ export function loggerSeries(logger: LoggerMap, files: readonly LoggerFile[]): L
     );
   }
   const written = withoutLostClocks(inOrderWritten(files), files);
-  const interval = usualInterval(written.clock);
+  const interval = usualInterval(written.clock.slice().sort());
   const value = (sensor: number, at: number) =>
     files[written.file[at]!]!.values[sensor]![written.row[at]!]!;
   const differ = (one: number, other: number) =>
@@ -161,11 +161,11 @@ function withoutLostClocks(written: Written, files: readonly LoggerFile[]): Writ
   };
 }
 
-/** Most common difference of rows that follow each other, s; 60 for a single row. */
+/** Most common difference of times that follow each other, s; 60 for a single row. */
 function usualInterval(clock: Float64Array): number {
   const counts = new Map<number, number>();
   for (let i = 1; i < clock.length; i++) {
-    const step = Math.abs(Math.round(clock[i]! - clock[i - 1]!));
+    const step = Math.round(clock[i]! - clock[i - 1]!);
     if (step > 0) counts.set(step, (counts.get(step) ?? 0) + 1);
   }
   let [most, interval] = [0, 60];

@@ -53,7 +53,15 @@ export const LOG_QUANTITIES = {
   airTemperature: { words: "air temperature", low: -60, high: 75, ...AIR_TEMPERATURE },
   outsideTemperature: { words: "outdoor air temperature", low: -90, high: 60, ...AIR_TEMPERATURE },
   wetBulbTemperature: { words: "wet-bulb temperature", low: -60, high: 60, ...AIR_TEMPERATURE },
-  surfaceTemperature: { words: "surface temperature", low: -60, high: 110, ...AIR_TEMPERATURE },
+  // heated pipes are switched
+  surfaceTemperature: {
+    words: "surface temperature",
+    kind: "temperature",
+    unit: "degC",
+    low: -60,
+    high: 110,
+    ...SWITCHED,
+  },
   soilTemperature: {
     words: "soil temperature",
     kind: "temperature",

@@ -67,10 +67,12 @@ function* pieces(text: string | Iterable<string>): Generator<string> {
 }
 
 function cells(lines: readonly string[], delimiter: string): string[][] {
-  const rows = Papa.parse<string[]>(lines.join("\n"), { delimiter, newline: "\n" }).data;
-  if (rows.length === lines.length) return rows;
+  const parse = (text: string) => Papa.parse<string[]>(text, { delimiter, newline: "\n" }).data;
+  const rows = parse(lines.join("\n"));
   // an open quotation mark swallowed lines: each by itself
-  return lines.map((text) =>
-    Papa.parse<string[]>(text, { delimiter, newline: "\n" }).data[0] ?? [""]
+  const whole = rows.length === lines.length ? rows : lines.map((text) => parse(text)[0] ?? [""]);
+  // a line of nothing but a quotation mark is not empty
+  return whole.map((row, i) =>
+    row.length === 1 && row[0] === "" && lines[i]!.trim() !== "" ? [lines[i]!] : row
   );
 }

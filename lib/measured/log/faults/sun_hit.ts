@@ -16,13 +16,16 @@ const SUNNY = 300;
 const NIGHT = 5;
 /** K, day over night, from which on a sensor is hit. */
 const EXCESS = 1.5;
-/** Hit days that make a finding, and the least time in the sun and at night of a day, s. */
+/** Hit days that make a finding, their share of the sunny days from the first to the last. */
 const DAYS = 3;
+const SHARE = 0.5;
+/** s, least time in the sun and at night of a day that is looked at */
 const LEAST = 3600;
 
 /**
  * Sun-hit sensors. On each sunny day the excess over the neighbours (their median) in the sun is
- * set against that of the same day's night; a sensor hit on three days or more is told. Needs a
+ * set against that of the same day's night; a sensor hit on three days or more, and on half of
+ * the sunny days between them, is told. Needs a
  * neighbour and global radiation.
  *
  * @param log with gaps, spikes and stuck values flagged
@@ -49,6 +52,7 @@ export function sunHit(log: Log): Checked {
     const theirs = others.map(readings);
     const excess = (step: number) =>
       own[step]! - middle(theirs.map((one) => one[step]!).filter((one) => !Number.isNaN(one)));
+    const sunny: number[] = [];
     const hit: { readonly from: number; readonly to: number; readonly size: number }[] = [];
     for (let d = 0; d + 1 < days.length; d++) {
       const [bright, dark]: [number[], number[]] = [[], []];
@@ -59,10 +63,13 @@ export function sunHit(log: Log): Checked {
         else if (sun[step]! < NIGHT) dark.push(value);
       }
       if (bright.length * log.step < LEAST || dark.length * log.step < LEAST) continue;
+      sunny.push(days[d]!);
       const size = meanOf(bright) - meanOf(dark);
       if (size > EXCESS) hit.push({ from: days[d]!, to: days[d + 1]!, size });
     }
     if (hit.length < DAYS) continue;
+    const between = sunny.filter((day) => day >= hit[0]!.from && day < hit.at(-1)!.to);
+    if (hit.length < SHARE * between.length) continue;
     faults.push({
       kind: "sunHit",
       flag: "sunHit",
