@@ -25,9 +25,35 @@ export const MASS_FREEZING_RANGE = 1;
 
 /** m³ of a drum. */
 export const DRUM_VOLUME = 0.208;
-/** m² of drum for each m³ of water: a 208 L drum, 0.57 m across and 0.85 m high, all round. */
-export const DRUM_SURFACE: number = (Math.PI * 0.57 * 0.85 + 0.5 * Math.PI * 0.57 ** 2) /
-  DRUM_VOLUME;
+/** m, a drum's width and height. */
+const DRUM_WIDTH = 0.57;
+const DRUM_HEIGHT = 0.85;
+/** m² of a drum's side, and of one of its ends. */
+const DRUM_SIDE = Math.PI * DRUM_WIDTH * DRUM_HEIGHT;
+const DRUM_END = Math.PI * DRUM_WIDTH ** 2 / 4;
+
+/**
+ * Surface through which drums exchange heat with the house when they stand side by side along a wall,
+ * in a rack above one another where one row is not enough. Each touches its neighbours and the wall:
+ * the half of its side that faces the house counts, and the top of the uppermost. What stands on
+ * something, faces the wall or closes a gap does not; so a single row has half its surface all round.
+ *
+ * @param count number of drums, of 208 L, 0.57 m across and 0.85 m high; may be broken
+ * @param wall m, length of the wall
+ * @returns m²
+ */
+export function drumSurface(count: number, wall: number): number {
+  return count * DRUM_SIDE / 2 + Math.min(count, drumsInRow(wall)) * DRUM_END;
+}
+
+/**
+ * Number of drums side by side along a wall, one at least.
+ *
+ * @param wall m, length of the wall
+ */
+export function drumsInRow(wall: number): number {
+  return Math.max(1, Math.floor(wall / DRUM_WIDTH));
+}
 
 /** A mass and what acts on it. */
 export interface MassMoment {

@@ -1,7 +1,7 @@
 /** Defaults of the house section that follow from its other keys. @module */
 import { COLD_ABOVE_SET_POINT } from "./skin/curtain.ts";
 import { leafAreaOfCrop } from "./crop/leaf_area.ts";
-import { DRUM_SURFACE } from "./barrels_and_masonry.ts";
+import { DRUM_VOLUME, drumSurface } from "./barrels_and_masonry.ts";
 import { type NoteDefault, roundTo } from "../basics/mod.ts";
 import type { SoilInputs } from "../soil/mod.ts";
 import type { HouseGiven, HouseInputs } from "./fields.ts";
@@ -25,7 +25,7 @@ export function completeHouse(
     waterSurface: note(
       "house.waterSurface",
       given.waterSurface,
-      () => roundTo(given.waterVolume * DRUM_SURFACE, 0.1),
+      () => roundTo(drumSurface(given.waterVolume / DRUM_VOLUME, given.length), 0.1),
     ),
     leafArea: note("house.leafArea", given.leafArea, () => leafAreaOfCrop(given.crop)),
     heatSetPointDay: note(

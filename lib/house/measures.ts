@@ -4,7 +4,7 @@ import { showBoth, showSi, showUs } from "../units/mod.ts";
 import { usualCurtain } from "./skin/curtain.ts";
 import { houseGeometry } from "./skin/geometry.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
-import { DRUM_SURFACE, DRUM_VOLUME } from "./barrels_and_masonry.ts";
+import { DRUM_VOLUME, drumsInRow, drumSurface } from "./barrels_and_masonry.ts";
 import type { HouseInputs, SkinPart } from "./types.ts";
 import { layerResistance, WALL_FILMS } from "./skin/walls.ts";
 
@@ -126,14 +126,17 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
   }
   const front = area(({ kind, side }) => kind === "glazed" && side === "front").amount;
   const water = WATER_PER_GLAZING * front;
+  const drums = water / DRUM_VOLUME;
+  const high = Math.ceil(drums / drumsInRow(inputs.length));
   add(
     "barrel",
     "water barrels",
-    `${showSi(water, "volume", 1)} (${showUs(water, "volume")}) more water in drums`,
-    { amount: Math.ceil(water / DRUM_VOLUME), unit: "pieces" },
+    `${showSi(water, "volume", 1)} (${showUs(water, "volume")}) more water in drums side by side ` +
+      `along the back wall${high > 1 ? `, ${high} high in a rack` : ""}`,
+    { amount: Math.ceil(drums), unit: "pieces" },
     {
       waterVolume: inputs.waterVolume + water,
-      waterSurface: inputs.waterSurface + water * DRUM_SURFACE,
+      waterSurface: inputs.waterSurface + drumSurface(drums, inputs.length),
     },
   );
   return list;

@@ -1,12 +1,15 @@
-import { assert, assertAlmostEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import {
   type HouseInputs,
+  houseMeasures,
   houseModel,
   initialHouseState,
   MASS_FREEZING_RANGE,
   massContent,
   stepHouse,
 } from "../../lib/house/mod.ts";
+import { completeHouse } from "../../lib/house/defaults.ts";
+import { drumSurface } from "../../lib/house/barrels_and_masonry.ts";
 import { HOUSE, NO_FLOOR, simpleYear } from "./fixtures.ts";
 
 const still = { ...HOUSE, crop: "bare", leafArea: 0, waterVolume: 0, curtain: null };
@@ -90,4 +93,28 @@ Deno.test("masonry beside a barrel that freezes falls below 0 degC at once", () 
   };
   for (let hour = 0; hour < 48; hour++) state = stepHouse(model, state, hour, 3600, NO_FLOOR).state;
   assert(state.massTemperature > -MASS_FREEZING_RANGE && state.masonryTemperature < -1.5);
+});
+
+Deno.test("drums in a row along a wall show half of their surface, and only the uppermost their tops", () => {
+  // Property: geometry of a cylinder that touches its neighbours, the wall and the floor
+  const round = Math.PI * 0.57 * 0.85 + 2 * Math.PI * 0.57 ** 2 / 4;
+  const top = Math.PI * 0.57 ** 2 / 4;
+  assertAlmostEquals(drumSurface(1, 0.3), round / 2, 1e-12);
+  assertAlmostEquals(drumSurface(42, 24), 42 * round / 2, 1e-9);
+  assertAlmostEquals(drumSurface(70, 24), 70 * round / 2 - 28 * top, 1e-9);
+  assertEquals(drumSurface(0, 24), 0);
+});
+
+Deno.test("barrels whose surface is left open stand along the wall", () => {
+  // Property: the measure and the default count one geometry
+  const [barrels] = houseMeasures({ ...HOUSE, waterVolume: 0, waterSurface: 0 })
+    .filter(({ id }) => id === "barrel");
+  const { waterVolume, waterSurface } = barrels!.inputs;
+  const given = { ...HOUSE, curtain: null, waterVolume, waterSurface: undefined };
+  const complete = completeHouse(
+    given,
+    { soil: { snowDepth: 0 } },
+    (_, value, rule) => value ?? rule(),
+  );
+  assertAlmostEquals(complete.waterSurface, waterSurface, 0.06);
 });

@@ -17,9 +17,10 @@ export function firstStepsWords(steps: readonly FirstStep[]): DisplayItem {
     : larger.length > 0
     ? `${
       larger.length === 1 ? "One improvement saves" : `${larger.length} improvements each save`
-    } more heat than the store (${showBoth(store.saved, "energy")} a year): ${names(larger)}. Do ${
-      larger.length === 1 ? "that" : "those"
-    } first.`
+    } more heat than the store (${showBoth(store.saved, "energy")} a year): ${
+      names(larger)
+    }. What ` +
+      "comes first for the money is the verdict's to say."
     : `No remaining improvement saves as much heat as the store (${
       showBoth(store.saved, "energy")
     } a year), but compare the price of each with that of digging: each also makes the stored heat go further.`;

@@ -13,6 +13,9 @@ Deno.test("firstStepsWords() names what saves more than the store, and says so w
       ways,
     }))["text/plain"];
   assertMatch(words(4000), /No remaining improvement/);
-  assertMatch(words(1500), /One improvement saves more heat .*: sealing\. Do that first/);
+  assertMatch(
+    words(1500),
+    /One improvement saves more heat .*: sealing\. What comes first for the money/,
+  );
   assert(words(-100).startsWith("The store saves no heat"));
 });
