@@ -4,6 +4,7 @@
  *
  * @module
  */
+import { readable, shortened } from "./readable.ts";
 
 /** Where in a file something went wrong; lines and columns count from 1. */
 export interface FileLocation {
@@ -32,14 +33,18 @@ export class InputError extends Error {
   override name = "InputError";
   /** Where the fault stands, where that is known. */
   readonly location: FileLocation | undefined;
-  /** Builds the message. */
+  /** Builds the message, in which what a file holds is cut to a readable length. */
   constructor(message: string, location?: FileLocation) {
-    super(location === undefined ? message : `${describeLocation(location)}: ${message}`);
+    const words = readable(shortened(message));
+    super(location === undefined ? words : `${readable(describeLocation(location))}: ${words}`);
     this.location = location;
   }
 }
 
-/** Several input faults found in one pass; shown one a line. */
+/** Faults that a message tells one by one. */
+const TOLD = 60;
+
+/** Several input faults found in one pass; shown one a line, the first sixty of them. */
 export class InputErrors extends InputError {
   /** shown in front of the message */
   override name = "InputErrors";
@@ -47,7 +52,10 @@ export class InputErrors extends InputError {
   readonly faults: readonly InputError[];
   /** Builds the message. */
   constructor(faults: readonly InputError[]) {
-    super(faults.map((fault) => fault.message).join("\n"));
+    super("");
+    const told = faults.slice(0, TOLD).map((fault) => fault.message);
+    const more = faults.length - told.length;
+    this.message = (more > 0 ? [...told, `and ${more} more faults`] : told).join("\n");
     this.faults = faults;
   }
 }

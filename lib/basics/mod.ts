@@ -1,6 +1,7 @@
 /** Errors, notices and constants that every chapter uses. @module */
 export * from "./constants.ts";
 export * from "./errors.ts";
+export * from "./readable.ts";
 export * from "./notices.ts";
 export * from "./data_table.ts";
 export * from "./water.ts";

@@ -47,6 +47,9 @@ export interface CommandLine {
   readonly help: boolean;
 }
 
+/** Longest word of a command line, characters: paths are no longer anywhere. */
+const LONGEST_WORD = 4096;
+
 const HELP: OptionSpec = { name: "help", meaning: "print this help" };
 
 /**
@@ -56,6 +59,13 @@ const HELP: OptionSpec = { name: "help", meaning: "print this help" };
  * wrong number of arguments
  */
 export function readCommandLine(spec: CommandSpec, words: readonly string[]): CommandLine {
+  const long = words.find((word) => word.length > LONGEST_WORD);
+  if (long !== undefined) {
+    throw new InputError(
+      `Cannot use "${long.slice(0, 40)}…": it has ${long.length} characters, expected at most ` +
+        `${LONGEST_WORD}`,
+    );
+  }
   const known = [...spec.options, HELP];
   const options = Object.fromEntries(
     known.map((option) => [

@@ -8,7 +8,7 @@
  * @module
  */
 import { fileURLToPath } from "node:url";
-import { InputError } from "../basics/mod.ts";
+import { InputError, readable } from "../basics/mod.ts";
 import { type CommandLine, type CommandSpec, helpText, readCommandLine } from "./command_line.ts";
 
 /** Folder of the project. */
@@ -25,14 +25,14 @@ export class CommandFailure extends Error {
   }
 }
 
-/** Prints a line on standard output. */
+/** Prints a line on standard output; signs in it that a terminal would obey are written as codes. */
 export function say(line: string): void {
-  Deno.stdout.writeSync(new TextEncoder().encode(`${line}\n`));
+  Deno.stdout.writeSync(new TextEncoder().encode(`${readable(line)}\n`));
 }
 
-/** Prints a line on standard error. */
+/** Prints a line on standard error, as {@link say} does. */
 export function complain(line: string): void {
-  Deno.stderr.writeSync(new TextEncoder().encode(`${line}\n`));
+  Deno.stderr.writeSync(new TextEncoder().encode(`${readable(line)}\n`));
 }
 
 /** What a command does: gets its command line and a signal that is aborted when it must stop. */

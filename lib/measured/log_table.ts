@@ -40,6 +40,15 @@ export interface GreenhouseLog {
 type Rows = readonly Record<string, string>[];
 
 function readRows(text: string, file: string): Rows {
+  const [heads = []] = Papa.parse<string[]>(text, { preview: 1 }).data;
+  const names = heads.map((head) => head.trim());
+  const twice = names.find((name, place) => name !== "" && names.indexOf(name) !== place);
+  if (twice !== undefined) {
+    throw new InputError(`Cannot read the log: two columns are named "${twice}"; keep one`, {
+      file,
+      line: 1,
+    });
+  }
   const parsed = Papa.parse<Record<string, string>>(text, {
     header: true,
     skipEmptyLines: true,
@@ -85,7 +94,9 @@ export function readGreenhouseLog(weather: string, climate: string): GreenhouseL
   inside.forEach((row, i) => {
     if (row["Date"] !== outside[i]?.["Date"]) {
       throw new InputError(
-        `Cannot join the logs: "${row["Date"]}" inside, "${outside[i]?.["Date"] ?? ""}" outside`,
+        `Cannot join the logs: "${row["Date"] ?? ""}" inside, "${
+          outside[i]?.["Date"] ?? ""
+        }" outside`,
         { file: "reference_climate.csv", line: i + 2 },
       );
     }

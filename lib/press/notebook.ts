@@ -180,7 +180,8 @@ export function parseNotebook(content: string, file: string): Notebook {
   if (!result.success) {
     const issue = result.error.issues[0];
     const path = issue?.path.join(".") ?? "";
-    throw new InputError(`Cannot read the notebook at "${path}": ${issue?.message}`, { file });
+    const words = issue?.message.replace("received undefined", "but it is missing");
+    throw new InputError(`Cannot read the notebook at "${path}": ${words}`, { file });
   }
   const cells = result.data.cells.map((cell, index) => ({
     ...cell,

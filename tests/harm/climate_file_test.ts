@@ -120,7 +120,10 @@ Deno.test("a broken columns file is told with its line and in plain words", asyn
         "place.latitude: expected at most 90",
       ],
       ["- one\n", "columns.yaml:1: Cannot use the columns file: expected keys with values"],
-      [`${PLAIN_COLUMNS}header: true\n`, "columns.yaml:12:1: Cannot read the columns file: Map"],
+      [
+        `${PLAIN_COLUMNS}header: true\n`,
+        'columns.yaml:12:1: Cannot read the columns file: the key "header" appears twice',
+      ],
       [PLAIN_COLUMNS.replace("unit: degC", "unit: kg"), "41 degF; found kg"],
     ] as const
   ) {

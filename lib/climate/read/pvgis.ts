@@ -109,6 +109,12 @@ function headNumber(head: readonly string[], name: string, file: string): number
 /** Moment of the radiation in its hour; where the head is silent it is taken as the hour's mean. */
 function offset(head: readonly string[], file: string): number {
   const name = "Irradiance Time Offset";
-  if (headValue(head, name) === null) return 0.5;
-  return headNumber(head, name, file);
+  const found = headValue(head, name);
+  if (found === null) return 0.5;
+  const hours = headNumber(head, name, file);
+  if (Math.abs(hours) <= 1) return hours;
+  throw new InputError(
+    `Cannot use the ${name}: expected -1 to 1 h, found ${found[0]}; correct the line`,
+    { file, line: found[1] },
+  );
 }

@@ -175,7 +175,7 @@ function looksLikeFahrenheit(
 /** A number written with point or comma; NaN for anything else. */
 export function parseNumber(text: string, decimalComma: boolean): number {
   const plain = decimalComma ? text.replace(",", ".") : text;
-  return /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(plain) ? Number(plain) : NaN;
+  return /^[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?$/.test(plain) ? Number(plain) : NaN;
 }
 
 /** How the lines of a table are split into cells, and where they stand. */

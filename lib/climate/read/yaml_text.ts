@@ -2,6 +2,7 @@
 import { type Document, isMap, isNode, isPair, LineCounter, parseDocument } from "yaml";
 import type { z } from "zod";
 import { InputError } from "../../basics/mod.ts";
+import { repeatedKeys, tooDeepAt } from "../../basics/yaml_limits.ts";
 
 /** Line of the deepest part of a path that stands in the file. */
 export type LineOf = (path: readonly PropertyKey[]) => number;
@@ -23,8 +24,14 @@ export interface YamlText {
  * @throws {InputError} with line and column where it is no YAML
  */
 export function readYaml(yamlText: string, file: string, what: string): YamlText {
+  const deep = tooDeepAt(yamlText);
+  if (deep !== undefined) {
+    const line = yamlText.slice(0, deep).split("\n").length;
+    throw new InputError(`Cannot read ${what}: it nests too deep here`, { file, line });
+  }
   const lines = new LineCounter();
-  const document = parseDocument(yamlText, { lineCounter: lines });
+  const options = { lineCounter: lines, logLevel: "error", uniqueKeys: false } as const;
+  const document = parseDocument(yamlText, options);
   const broken = document.errors[0];
   if (broken !== undefined) {
     const start = lines.linePos(broken.pos[0]);
@@ -34,6 +41,14 @@ export function readYaml(yamlText: string, file: string, what: string): YamlText
       line: start.line,
       column: start.col,
     });
+  }
+  const [twice] = repeatedKeys(document);
+  if (twice !== undefined) {
+    const { line, col } = lines.linePos(twice.offset);
+    throw new InputError(
+      `Cannot read ${what}: the key "${twice.key}" appears twice in the same section: keep one`,
+      { file, line, column: col },
+    );
   }
   return {
     data: plainData(document, file, what),
@@ -84,7 +99,9 @@ export function describeIssue(issue: z.core.$ZodIssue, place: IssuePlace): Input
 function issueWords(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case "too_big":
-      return `expected at most ${issue.maximum}`;
+      return issue.origin === "string"
+        ? `expected at most ${issue.maximum} characters`
+        : `expected at most ${issue.maximum}`;
     case "too_small":
       return issue.origin === "string" ? "it is empty" : `expected at least ${issue.minimum}`;
     case "invalid_type":

@@ -6,10 +6,10 @@ import {
   type Node,
   type Pair,
   parseDocument,
-  visit,
   type YAMLParseError,
 } from "yaml";
 import { type FileLocation, inFileOrder, InputError, InputErrors } from "../../basics/mod.ts";
+import { repeatedKeys, tooDeepAt } from "../../basics/yaml_limits.ts";
 
 /** Keys from the top of the file down to a value. */
 export type KeyPath = readonly PropertyKey[];
@@ -37,7 +37,19 @@ export interface YamlSource {
 export function parseYaml(text: string, file: string): YamlSource {
   const counter = new LineCounter();
   // the parser's own look for keys that appear twice takes the square of their number
-  const options = { lineCounter: counter, prettyErrors: false, uniqueKeys: false } as const;
+  const options = {
+    lineCounter: counter,
+    prettyErrors: false,
+    uniqueKeys: false,
+    logLevel: "error", // faults are told here, not printed by the parser
+  } as const;
+  const deep = tooDeepAt(text);
+  if (deep !== undefined) {
+    const line = text.slice(0, deep).split("\n").length;
+    throw new InputErrors([
+      new InputError("Cannot read the YAML: it nests too deep here", { file, line }),
+    ]);
+  }
   const document = parseDocument(text, options);
   const place = (offset: number): FileLocation => {
     const { line, col } = counter.linePos(offset);
@@ -100,25 +112,6 @@ export function textAt(source: YamlSource, path: KeyPath): string | undefined {
     source.data,
   );
   return typeof value === "string" ? value : undefined;
-}
-
-/** Keys that stand in a section already, with their places in the text. */
-function repeatedKeys(
-  document: ReturnType<typeof parseDocument>,
-): readonly { readonly key: string; readonly offset: number }[] {
-  const repeated: { key: string; offset: number }[] = [];
-  visit(document, {
-    Map(_, { items }) {
-      const seen = new Set<string>();
-      for (const { key } of items) {
-        if (!isScalar(key)) continue;
-        const name = String(key.value);
-        if (seen.has(name)) repeated.push({ key: name, offset: key.range?.[0] ?? 0 });
-        seen.add(name);
-      }
-    },
-  });
-  return repeated;
 }
 
 /** A fault of the parser in words for the person who wrote the file. */

@@ -5,6 +5,9 @@ import type { ResultCell, ResultTable } from "../../basics/mod.ts";
 import { COMPUTATIONS } from "../chapters.ts";
 import type { StudyRun } from "../run/run.ts";
 
+/** Words that a spreadsheet would compute; a number is none. */
+const FORMULA = /^[=+\-@\t\r](?!\d*\.?\d*$)/;
+
 /** Digits that count in a cell. */
 const DIGITS = 6;
 
@@ -29,7 +32,8 @@ export async function resultTables(
 }
 
 /**
- * A table as CSV: the unit in each head, numbers to six digits, cells that do not apply empty.
+ * A table as CSV: the unit in each head, numbers to six digits, cells that do not apply empty. Words
+ * that a spreadsheet would take for a formula stand behind an apostrophe.
  *
  * @param table heads and cells, SI
  */
@@ -41,7 +45,7 @@ export function tableCsv({ heads, rows }: ResultTable): string {
 function cellText(cell: ResultCell): string {
   if (cell === null) return "";
   if (typeof cell === "boolean") return cell ? "yes" : "no";
-  if (typeof cell === "string") return cell;
+  if (typeof cell === "string") return FORMULA.test(cell) ? `'${cell}` : cell;
   return Number.isFinite(cell) ? String(Number(cell.toPrecision(DIGITS))) : "";
 }
 

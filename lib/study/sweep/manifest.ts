@@ -1,5 +1,6 @@
 /** What a folder of rows was made with; rows of anything else are never added to it. @module */
 import { join } from "node:path";
+import { z } from "zod";
 import { InputError } from "../../basics/mod.ts";
 import { writeWhole } from "../results/write_whole.ts";
 import type { FigureColumn } from "./types.ts";
@@ -26,6 +27,17 @@ export interface SweepManifest {
   /** columns of figures, with the values of the study as it is */
   readonly figures: readonly FigureColumn[];
 }
+
+const SCHEMA = z.object({
+  made: z.object({ study: z.string(), sweep: z.string(), library: z.string() }),
+  rows: z.int().min(1),
+  figures: z.array(z.object({
+    key: z.string(),
+    unit: z.string(),
+    label: z.string(),
+    unchanged: z.union([z.number(), z.string(), z.null()]),
+  })),
+});
 
 const NAMES = {
   study: "the study, or a file it names",
@@ -66,9 +78,13 @@ export async function findManifest(
 
 function parsed(text: string, file: string): SweepManifest {
   try {
-    return JSON.parse(text) as SweepManifest;
+    return SCHEMA.parse(JSON.parse(text));
   } catch {
-    throw new InputError("Cannot read what the rows were made with: it is damaged", { file });
+    throw new InputError(
+      "Cannot read what the rows were made with: it is damaged; bring it back from a copy, or choose " +
+        "another --out",
+      { file },
+    );
   }
 }
 

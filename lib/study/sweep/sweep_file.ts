@@ -20,6 +20,8 @@ const FORMS: readonly SweepForm[] = ["grid", "zip", "sample"];
 const POINTS = ["sobol", "latin"] as const;
 const TOP_KEYS = ["form", "rows", "points", "seed", "chapters", "keys"];
 const RANGE_KEYS = ["from", "to", "steps"];
+/** After so many faults the rest of a list is not looked at. */
+const MOST_FAULTS = 100;
 /** Rows beyond this are hardly meant. */
 const MOST_ROWS = 1e7;
 
@@ -112,7 +114,12 @@ function wordOf<const W extends string>(
   if (value === undefined) return undefined;
   const word = words.find((one) => one === String(value).trim().toLowerCase());
   return word ??
-    fault(reader, [key], `"${key}" must be one of ${words.join(", ")}; found ${String(value)}`);
+    fault(reader, [key], `"${key}" must be one of ${words.join(", ")}; found ${inWords(value)}`);
+}
+
+/** A value of the file as a person may recognise it. */
+function inWords(value: unknown): string {
+  return typeof value === "object" ? JSON.stringify(value) : String(value);
 }
 
 function wholeOf(
@@ -127,7 +134,7 @@ function wholeOf(
     reader,
     path,
     `"${path.join(".")}" must be a whole number from ${least} to ${MOST_ROWS}; found ${
-      String(value)
+      inWords(value)
     }`,
   );
 }
@@ -141,7 +148,11 @@ function chaptersOf(reader: Reader, value: unknown): readonly ChapterName[] {
   }
   value.forEach((name, place) => {
     if (all.some((one) => one === name)) return;
-    fault(reader, ["chapters", place], `Unknown chapter "${name}": ${hint(String(name), all)}`);
+    fault(
+      reader,
+      ["chapters", place],
+      `Unknown chapter "${inWords(name)}": ${hint(inWords(name), all)}`,
+    );
   });
   return all.filter((name) => value.includes(name));
 }
@@ -228,6 +239,7 @@ function listOf(
 ): Axis | undefined {
   if (values.length === 0) return fault(reader, ["keys", key], `"${key}" has no values`);
   const sound = values.map((value, place) =>
+    reader.faults.length < MOST_FAULTS &&
     isSound(reader, { key, found, value, path: ["keys", key, place] })
   );
   return sound.every(Boolean)

@@ -1,0 +1,33 @@
+/** The whole attack on the readers, shared out among them. @module */
+import { attackReader, type Tally } from "./fuzz.ts";
+import { KEPT_READERS } from "./kept_readers.ts";
+import { FILE_READERS, type Reader } from "./readers.ts";
+
+/** Every reader. */
+export const READERS: readonly Reader[] = [...FILE_READERS, ...KEPT_READERS];
+
+/** Seeds of one reader lie this far from those of the next. */
+const APART = 1_000_000;
+
+/**
+ * Tries every reader.
+ *
+ * @param seed of the whole; each reader has its own row of seeds
+ * @param count inputs for all readers together
+ * @param done told of each reader
+ */
+export async function attackReaders(
+  seed: number,
+  count: number,
+  done: (tally: Tally) => void = () => {},
+): Promise<readonly Tally[]> {
+  const shares = READERS.reduce((sum, { share }) => sum + share, 0);
+  const tallies: Tally[] = [];
+  for (const [place, reader] of READERS.entries()) {
+    const own = Math.max(1, Math.round(count * reader.share / shares));
+    const tally = await attackReader(reader, seed + place * APART, own);
+    tallies.push(tally);
+    done(tally);
+  }
+  return tallies;
+}

@@ -1,0 +1,50 @@
+/** Attacks that are tests, with as many trials as the task asks for. @module */
+import { join } from "node:path";
+import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
+import type { AttackRow } from "./reliability_page.ts";
+
+/** An attack and the tests that make it. */
+export interface TestAttack {
+  /** its name */
+  readonly attack: string;
+  /** its tests, below the folder of the project */
+  readonly files: readonly string[];
+}
+
+/** All of them. */
+export const TEST_ATTACKS: readonly TestAttack[] = [];
+
+/** Variable by which tests are told to try all there is, and the file they note their trials in. */
+export const WHOLE = "WINTERGROUND_HARM_TRIALS";
+
+/** Notes what a test has tried, for the page. */
+export async function noteTrials(trials: number, words: string): Promise<void> {
+  const file = Deno.env.get(WHOLE);
+  if (file === undefined) return;
+  await Deno.writeTextFile(file, `${JSON.stringify({ trials, words })}\n`, { append: true });
+}
+
+/** Runs the tests of an attack. */
+export async function testAttack({ attack, files }: TestAttack): Promise<AttackRow> {
+  const notes = await Deno.makeTempFile();
+  const { code, stdout } = await new Deno.Command(Deno.execPath(), {
+    args: ["test", "-A", "--no-check", ...files.map((file) => join(PROJECT_FOLDER, file))],
+    env: { NO_COLOR: "1", [WHOLE]: notes },
+    stdin: "null",
+  }).output();
+  const lines = (await Deno.readTextFile(notes)).split("\n").filter((line) => line !== "");
+  await Deno.remove(notes);
+  const noted = lines.map((line) => JSON.parse(line) as { trials: number; words: string });
+  const output = new TextDecoder().decode(stdout);
+  const [, passed = "0", failed = "0", ignored = "0"] =
+    /(\d+) passed.* \| (\d+) failed(?: \| (\d+) ignored)?/.exec(output) ?? [];
+  const found = Math.max(Number(failed), code === 0 ? 0 : 1);
+  const left = ignored === "0" ? "" : `, ${ignored} not tried here`;
+  return {
+    attack,
+    tried: noted.reduce((sum, { trials }) => sum + trials, 0) || Number(passed) + Number(failed),
+    seeds: "",
+    found,
+    words: [`${passed} tests passed${left}`, ...noted.map(({ words }) => words)].join("; "),
+  };
+}
