@@ -96,7 +96,8 @@ const schema = z.strictObject({
     offset: z.union([z.number(), z.string()]).default(0).transform(toMinutes),
     daylightSaving: yesNo.default(false),
     from: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "must be a date such as 2021-07-01").optional(),
-    read: z.array(z.strictObject({ column: columnName, format: z.string().min(1).max(60) })).default([]),
+    read: z.array(z.strictObject({ column: columnName, format: z.string().min(1).max(60) }))
+      .default([]),
   }).optional(),
   columns: z.strictObject(
     Object.fromEntries(QUANTITIES.map((name) => [name, quantityColumn.optional()])) as Record<
