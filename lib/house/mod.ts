@@ -76,6 +76,8 @@ export { stepHouse } from "./air/step.ts";
 export {
   type CanopyState,
   canopyTranspiration,
+  CARBON_DIOXIDE,
+  LEAF_DIFFERENCE,
   leafFilmResistance,
   openStomata,
   stomatalResistance,

@@ -1,4 +1,5 @@
 /** Logs of a built house, read, replayed, fitted and scored; fits and uncertainty. @module */
+export * from "./calibration/mod.ts";
 export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log_check.ts";
 export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";
 export { chooseForm, type FormScore, judgeForm, type Stretch, STRETCHES } from "./log_choice.ts";

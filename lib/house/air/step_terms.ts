@@ -2,7 +2,13 @@
 import { DRY_AIR_HEAT_CAPACITY, MOLAR_MASS_RATIO, VAPOUR_HEAT_CAPACITY } from "../../air/mod.ts";
 import { HOUR, STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
 import { massContent } from "../barrels_and_masonry.ts";
-import { leafFilmResistance, openStomata, stomatalResistance } from "../crop/transpiration.ts";
+import {
+  CARBON_DIOXIDE,
+  LEAF_DIFFERENCE,
+  leafFilmResistance,
+  openStomata,
+  stomatalResistance,
+} from "../crop/transpiration.ts";
 import { LEWIS_POWER } from "../skin/films.ts";
 import { leakageRate } from "../skin/leakage.ts";
 import type { HouseBoundary, HouseModel, HouseState, MassStore } from "../types.ts";
@@ -10,11 +16,6 @@ import { endWeight } from "./end_weight.ts";
 import { type FloorView, floorView } from "./floor_view.ts";
 import { heatPerVapour } from "./frozen_surface.ts";
 import { quickSaturationOverWater } from "./saturation_table.ts";
-
-/** ppm by volume of outside air (about 2020). */
-const CARBON_DIOXIDE = 420;
-/** K assumed between leaf and air in the leaf's film. */
-const LEAF_DIFFERENCE = 1;
 
 /**
  * All that is fixed during one step, gathered so that a trial air temperature costs little.

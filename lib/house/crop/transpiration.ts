@@ -6,6 +6,11 @@ export const PSYCHROMETRIC_FACTOR = 0.665e-3;
 /** W/m² of sun per leaf area and air movement of 0.1 m/s in a closed house (common practice, no source) */
 const AIR_MOVEMENT = 0.1;
 
+/** ppm by volume of carbon dioxide of outside air (about 2020). */
+export const CARBON_DIOXIDE = 420;
+/** K assumed between leaf and air in the leaf's film. */
+export const LEAF_DIFFERENCE = 1;
+
 /** What the stomata answer to. */
 export interface StomataState {
   /** sun on the crop over twice the leaf area index, W/m² */
