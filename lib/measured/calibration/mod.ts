@@ -20,3 +20,19 @@ export {
 } from "./soil_heat_equation.ts";
 export { tubeFilm, type TubeRecord } from "./tube_film.ts";
 export { type HumidityHouse, type HumidityRecord, leafAreaOf } from "./leaf_area.ts";
+export {
+  agreementOn,
+  type HeldWeeks,
+  heldWeeks,
+  type JudgedAgreement,
+  type Misses,
+  missesOn,
+  type Sides,
+} from "./hold_out.ts";
+export {
+  type FittedKey,
+  type FittedStudy,
+  fittedStudy,
+  type LeftKey,
+  type Prior,
+} from "./fitted_study.ts";
