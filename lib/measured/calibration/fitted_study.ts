@@ -201,7 +201,6 @@ function tableOf(changed: readonly FittedKey[], left: readonly LeftKey[]): strin
     name: estimate.name,
     unit: estimate.unit,
     value: estimate.value,
-    // deno-lint-ignore camelcase -- heads of a table
     standard_uncertainty: estimate.standardUncertainty,
     low: estimate.low,
     high: estimate.high,
