@@ -40,3 +40,19 @@ export type { LoggerMap, LogMap, SensorColumn } from "./log/map.ts";
 export { parseLogMap } from "./log/map_file.ts";
 export { findFaults } from "./log/find_faults.ts";
 export { type ListedSensor, parseSensorList, writeSensorList } from "./log/sensor_list.ts";
+export {
+  type BlockedLimits,
+  blockedLimits,
+  type BlockedQuestion,
+  type BlockedState,
+} from "./plan/blocked.ts";
+export { type BlockedCheck, type BlockedDay, findBlocked } from "./plan/find_blocked.ts";
+export {
+  type Commissioning,
+  commissioning,
+  type CommissioningRow,
+  type CommissioningStep,
+  type CommissioningVerdict,
+  judgeCommissioning,
+} from "./plan/commissioning.ts";
+export { findSensorKind, SENSOR_KINDS, type SensorKind } from "./plan/sensor_kinds.ts";
