@@ -71,6 +71,7 @@ function adjust(layout: TableLayout, columns: ColumnsFile): TableLayout {
   return {
     ...layout,
     leaveOutLeapDay: columns.leaveOutLeapDay,
+    accept: columns.accept,
     isMissing: (cell) => layout.isMissing(cell) || columns.missing.includes(cell),
   };
 }

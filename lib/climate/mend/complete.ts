@@ -6,6 +6,7 @@ import { findGaps, LONGEST_GAP } from "../gaps.ts";
 import { completeRadiation } from "./complete_radiation.ts";
 import { rowsOffTheHour, sumsOfPartHours } from "./row_times.ts";
 import { type Completion, fillStraight, hasValues, type HourSeries, tell } from "./fill_gaps.ts";
+import { refuseImpossible } from "./impossible.ts";
 import { firstRowOf, type HourRows, valuesByHour } from "../read/hour_rows.ts";
 import { type ClimateQuantity, QUANTITY_RULES } from "../read/quantities.ts";
 import { FaultList, type TableLayout, type TableValues } from "../read/table.ts";
@@ -53,6 +54,7 @@ export function completeYear(
     mendShift,
   };
   refuseMissingQuantities(context);
+  refuseImpossible(context);
   const dryBulb = fillStraight(context, "dryBulb")!;
   tellFahrenheit(context);
   const relativeHumidity = humidity(context, dryBulb);

@@ -2,6 +2,7 @@
 import { z } from "zod";
 import { InputError, InputErrors } from "../../basics/mod.ts";
 import { parseQuantity, QuantityError, readTimeZone } from "../../units/mod.ts";
+import { ACCEPTED_WORDS, type AcceptedWord } from "./accepted.ts";
 import { unitLine } from "./plan.ts";
 import { type ClimateQuantity, QUANTITIES } from "./quantities.ts";
 import { describeIssue, type LineOf, readYaml } from "./yaml_text.ts";
@@ -56,9 +57,14 @@ export interface ColumnsFile {
   readonly from: string | undefined;
   /** true where the stamps follow summer time */
   readonly daylightSaving: boolean;
+  /** weather that cannot be and is meant all the same */
+  readonly accept: readonly AcceptedWord[];
   /** where the quantities stand; empty where the table is of a public layout */
   readonly columns: Partial<Record<ClimateQuantity, ColumnOfQuantity>>;
 }
+
+/** Most that stamps are moved by, minutes. */
+const DAY = 24 * 60;
 
 const WHAT = "the columns file";
 
@@ -83,6 +89,7 @@ const schema = z.strictObject({
   header: yesNo.default(true),
   missing: z.array(z.union([z.string(), z.number()]).transform(String)).default([]),
   leapDay: z.enum(["refuse", "leave out"]).default("refuse"),
+  accept: z.array(z.enum(ACCEPTED_WORDS)).default([]),
   place: z.strictObject({
     name: z.string().default("place of the columns file"),
     latitude: z.number().min(-90).max(90),
@@ -93,7 +100,8 @@ const schema = z.strictObject({
   time: z.strictObject({
     stamp: z.enum(["start", "middle", "end"]).default("end"),
     timeZone: zone.optional(),
-    offset: z.union([z.number(), z.string()]).default(0).transform(toMinutes),
+    offset: z.union([z.number(), z.string()]).default(0).transform(toMinutes)
+      .refine((minutes) => Math.abs(minutes) <= DAY, "must lie in -24 h to 24 h"),
     daylightSaving: yesNo.default(false),
     from: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "must be a date such as 2021-07-01").optional(),
     read: z.array(z.strictObject({ column: columnName, format: z.string().min(1).max(60) }))
@@ -158,6 +166,7 @@ export function parseColumns(yamlText: string, file: string): ColumnsFile {
     decimalComma: found.decimal === "," || found.decimal === "comma",
     header: found.header,
     missing: found.missing,
+    accept: found.accept,
     leaveOutLeapDay: found.leapDay === "leave out",
     place: found.place,
     time: found.time?.read ?? [],

@@ -68,6 +68,7 @@ export function layoutColumns(
     radiationMoment: 0.5,
     leaveOutLeapDay: columns.leaveOutLeapDay,
     decimalComma: columns.decimalComma,
+    accept: columns.accept,
     notices,
   };
 }

@@ -1,6 +1,7 @@
 /** A text table with known columns, read into numbers row by row. @module */
 import Papa from "papaparse";
 import { InputError, InputErrors, type Notice } from "../../basics/mod.ts";
+import type { AcceptedWord } from "./accepted.ts";
 import { type ClimateQuantity, QUANTITY_RULES } from "./quantities.ts";
 import type { Place } from "../types.ts";
 
@@ -53,6 +54,8 @@ export interface TableLayout {
   /** true where 29 February may be left out without asking */
   readonly leaveOutLeapDay: boolean;
   readonly decimalComma: boolean;
+  /** weather that cannot be and is meant all the same; none unless given */
+  readonly accept?: readonly AcceptedWord[];
   readonly notices: readonly Notice[];
 }
 

@@ -110,9 +110,9 @@ function pvgis(offset: number): string {
     const global = diffuse + direct * cosine;
     const radiation = [global, direct, diffuse].map((value) => value.toFixed(2));
     lines.push(
-      `2010${two(month)}${two(day)}:${two(start)}00,${start},80,${
+      `2010${two(month)}${two(day)}:${two(start)}00,${start},${80 - start},${
         radiation.join(",")
-      },300,2,0,98000`,
+      },300,${1 + start / 10},0,98000`,
     );
   }
   return lines.join("\n") + "\n\nT2m: 2-m air temperature (degree Celsius)\n";
