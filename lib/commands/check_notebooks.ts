@@ -5,6 +5,8 @@
  */
 import { basename, join, relative } from "node:path";
 import { formatNotebook, type Notebook, parseNotebook, renderReport } from "../press/mod.ts";
+import { defaultStudyPath, openStudy, startRun, workPool } from "../study/mod.ts";
+import { gettersOf } from "./compute_study.ts";
 import { NOTEBOOK_FOLDER, type NotebookFile } from "./notebook_files.ts";
 import {
   codeFaults,
@@ -15,6 +17,7 @@ import {
 } from "./notebook_rules.ts";
 import { NotebookFailure, type Pressed, pressNotebooks } from "./press_notebooks.ts";
 import { runDeno } from "./run_deno.ts";
+import { notebookNeeds } from "./study_needs.ts";
 import { PROJECT_FOLDER } from "./terminal.ts";
 
 /** A notebook file and what is in it. */
@@ -137,7 +140,10 @@ export async function rerunFaults(
   }
 }
 
-/** Runs notebooks on the demo study, whatever study the surroundings name. */
+/**
+ * Runs notebooks on the demo study, whatever study the surroundings name: side by side, each as soon as
+ * what it asks for is on disk, which the workers see to.
+ */
 export async function pressDemo(
   files: readonly NotebookFile[],
   target: string,
@@ -148,5 +154,29 @@ export async function pressDemo(
     WINTERGROUND_CLIMATE: undefined,
     WINTERGROUND_COLUMNS: undefined,
   };
-  return await pressNotebooks({ files, target, environment, cellLimit: 300, signal });
+  const needs = new Map(
+    (await openNotebooks(files)).map(({ name, notebook }) => [name, notebookNeeds(notebook)]),
+  );
+  const pool = workPool();
+  const close = () => pool.close();
+  signal.addEventListener("abort", close);
+  try {
+    const getters = gettersOf(startRun(await openStudy(defaultStudyPath()), { pool }));
+    // what cannot be computed its notebook says better, with the cell
+    const ready = ({ name }: NotebookFile) =>
+      Promise.allSettled([...needs.get(name) ?? []].map((need) => getters[need]!()));
+    const lanes = navigator.hardwareConcurrency;
+    return await pressNotebooks({
+      files,
+      target,
+      environment,
+      cellLimit: 300,
+      signal,
+      lanes,
+      ready,
+    });
+  } finally {
+    signal.removeEventListener("abort", close);
+    close();
+  }
 }
