@@ -102,6 +102,7 @@ export function baselineRequest(request: StoreRequest): StoreRequest {
     },
     headers: { shares: request.headers.shares.map(() => 1) },
     fan: { airFlow, power: 0, density: 1 },
+    rough: undefined,
   };
 }
 

@@ -32,4 +32,6 @@ export interface StoreRequest {
   readonly fan:
     & Pick<FanResult, "airFlow" | "power" | "density">
     & Partial<Pick<FanResult, "charge" | "discharge">>;
+  /** true where stores are compared: neighbouring tubes are taken together sooner */
+  readonly rough?: boolean | undefined;
 }

@@ -173,7 +173,7 @@ export function storeSite(
     meshSettings,
   );
   const modelled = shares.filter((_, k) => !half || tubes.positions[k]!.x > -1e-6);
-  const groups = tubeGroups(single, modelled, half);
+  const groups = tubeGroups(single, modelled, half, request.rough);
   const operator = withGroups(single, groups);
   const field = siteField(request, operator, {
     half,

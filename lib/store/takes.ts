@@ -54,8 +54,8 @@ export function storeRequest(
   };
 }
 
-/** The same store in fewer slices: comparisons run a dozen settled years. */
+/** The same store in fewer slices and with fewer ports: comparisons run a dozen settled years. */
 export function coarseRequest(study: StoreStudy, earlier: StoreEarlier): StoreRequest {
   const slices = Math.min(study.store.slices, COMPARISON_SLICES);
-  return storeRequest({ ...study, store: { ...study.store, slices } }, earlier);
+  return { ...storeRequest({ ...study, store: { ...study.store, slices } }, earlier), rough: true };
 }

@@ -3,6 +3,8 @@ import type { ConductionOperator, TubePort } from "./slice_types.ts";
 
 /** Tubes from the end of a row that are never taken together: their surroundings differ. */
 const ALONE = 9;
+/** The same where stores are compared: the row's outermost, which lose to the ground beside them. */
+const ALONE_ROUGHLY = 3;
 /** Beyond those, one more tube is taken together for every so many tubes from the end. */
 const WIDENING = 3;
 /** Most by which the flow of a tube may differ from the mean of those before it, over the mean. */
@@ -24,12 +26,17 @@ function meanOf(values: readonly number[]): number {
 }
 
 /** Runs of a row: single tubes near its ends, more and more together towards its middle. */
-function runsOf(row: readonly number[], shares: readonly number[], half: boolean): number[][] {
+function runsOf(
+  row: readonly number[],
+  shares: readonly number[],
+  half: boolean,
+  alone: number,
+): number[][] {
   const runs: number[][] = [];
   let most = 0;
   row.forEach((tube, place) => {
     const fromEnd = Math.min(row.length - 1 - place, half ? Infinity : place);
-    const size = fromEnd < ALONE ? 1 : 2 + Math.floor((fromEnd - ALONE) / WIDENING);
+    const size = fromEnd < alone ? 1 : 2 + Math.floor((fromEnd - alone) / WIDENING);
     const run = runs.at(-1);
     most = run === undefined ? size : Math.min(most, size);
     const together = run !== undefined && run.length < most &&
@@ -51,15 +58,17 @@ function runsOf(row: readonly number[], shares: readonly number[], half: boolean
  * @param operator slice
  * @param shares flow of each tube over the mean
  * @param half true: the left end of a row lies at the mirror plane and is no end
+ * @param rough true: only the three next to an end stand alone
  * @returns places of the tubes by group, in order of their first
  */
 export function tubeGroups(
   operator: ConductionOperator,
   shares: readonly number[],
   half: boolean,
+  rough = false,
 ): number[][] {
   return rowsOfTubes(operator)
-    .flatMap((row) => runsOf(row, shares, half))
+    .flatMap((row) => runsOf(row, shares, half, rough ? ALONE_ROUGHLY : ALONE))
     .sort((a, b) => Math.min(...a) - Math.min(...b));
 }
 
