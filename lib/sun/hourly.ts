@@ -21,9 +21,18 @@ const HORIZONTAL = { tilt: 0, azimuth: 180 };
  * Source: Reda & Andreas 2008 [reda-andreas-2008].
  *
  * @param place latitude, longitude and the time zone of the standard time
- * @returns series of 8760 entries; entry i covers the hour that starts i hours after 1 January 00:00
+ * @returns series of 8760 entries, the same ones for the same place; entry i covers the hour that starts i hours after 1 January 00:00
  */
 export function hourlySun(place: SunPlace): HourlySun {
+  const key = JSON.stringify(place);
+  if (last?.key !== key) last = { key, sun: workedOut(place) };
+  return last.sun;
+}
+
+/** The place asked for last: houses and winters of one study share its sun. */
+let last: { readonly key: string; readonly sun: HourlySun } | undefined;
+
+function workedOut(place: SunPlace): HourlySun {
   const days = dailyFrame(place);
   const series = () => new Float64Array(HOURS_PER_YEAR);
   const sun = {

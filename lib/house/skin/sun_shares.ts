@@ -89,7 +89,6 @@ export function lightEnds(given: LightEndsInputs): LightEnds[] {
     if (!lit) return sum;
     const [elevation, azimuth] = [sun.elevation[hour]!, sun.azimuth[hour]!];
     const lands = landing(sunDirection(elevation, azimuth, facing));
-    const within = geometry.parts.map((one) => -sunCosine(one, sun, hour));
     for (const { part, beam } of letIn) {
       const light = beam[hour]!;
       if (light <= 0) continue;
@@ -99,7 +98,13 @@ export function lightEnds(given: LightEndsInputs): LightEnds[] {
       else {
         shares.forEach((share, to) => {
           if (share > 0) {
-            land(sum, surfaces[to]!, ends[to]!, share * light, () => gone(within[to]!));
+            land(
+              sum,
+              surfaces[to]!,
+              ends[to]!,
+              share * light,
+              () => gone(-sunCosine(geometry.parts[to]!, sun, hour)),
+            );
           }
         });
       }
