@@ -1,6 +1,7 @@
 /**
- * Times the demo study as a person runs it: commands from start to end, time to the first figure, the
- * parts of the store, and variants with one and with two workers. Wall time on this machine: compare
+ * Times the demo study as a person runs it: commands from start to end, time to the first figure,
+ * reading the library, the parts of the store, variants with one and with two workers, and winters.
+ * Wall time on this machine: compare
  * within one run only, and on a machine that does nothing else.
  */
 import { join } from "node:path";
@@ -15,8 +16,9 @@ import {
   settledTask,
 } from "../../lib/store/runs.ts";
 import { ownSite, sliceQuestion } from "../../lib/store/seasons/soil_model.ts";
-import { defaultStudyPath, openStudy, workPool } from "../../lib/study/mod.ts";
+import { defaultStudyPath, openStudy, type Study, workPool } from "../../lib/study/mod.ts";
 import type { StoreRequest } from "../../lib/store/site.ts";
+import { winterSteps } from "../../lib/store/winters/mod.ts";
 import { say } from "../../lib/commands/terminal.ts";
 import { requestOf } from "./store_request.ts";
 
@@ -25,6 +27,7 @@ const LONGER = ["length: 72 ft", "length: 74 ft"] as const;
 /** Slices along the tubes in comparisons. */
 const SLICES = 3;
 const VARIANTS = 8;
+const WINTERS = 20;
 
 const seconds = (from: number) => (performance.now() - from) / 1000;
 const print = (what: string, value: string) => say(`${what.padEnd(58)}${value.padStart(12)}`);
@@ -71,6 +74,25 @@ async function commands(folder: string): Promise<void> {
     const { first, all } = await timeCommand(folder, args);
     print(what, `${all.toFixed(1)} s`);
     print("  until its first figure", `${first.toFixed(1)} s`);
+  }
+}
+
+/** What a process takes to read the library, and what a worker needs of it. */
+async function starts(): Promise<void> {
+  const modules = [["the library", "lib/mod.ts"], ["a worker", "lib/study/run/tasks.ts"]] as const;
+  for (const [what, path] of modules) {
+    const module = new URL(`../../${path}`, import.meta.url).href;
+    const spent: number[] = [];
+    for (let time = 0; time < 4; time++) {
+      const start = performance.now();
+      const { success } = await new Deno.Command(Deno.execPath(), {
+        args: ["run", "-A", "--no-check", module],
+        stdin: "null",
+      }).output();
+      if (!success) throw new Error(`${path} cannot be read`);
+      spent.push(seconds(start));
+    }
+    print(`start of ${what}`, `${Math.min(...spent).toFixed(2)} s`);
   }
 }
 
@@ -125,12 +147,26 @@ async function variants(request: StoreRequest): Promise<void> {
   print("two workers over one", `${(rates[1]! / rates[0]!).toFixed(2)}`);
 }
 
+/** Winters a minute on two workers: with the store and without, free and held, their starts included. */
+async function winters(request: StoreRequest, { climate }: Study): Promise<void> {
+  if (climate.normals === undefined) throw new Error("the demo has monthly normals no more");
+  const set = { normals: climate.normals, place: climate.place, seed: 1 };
+  const pool = workPool({ size: 2 });
+  const start = performance.now();
+  const found = await shared(winterSteps(request, set, WINTERS), (piece) => pool.do(piece));
+  print("winters a minute, 2 workers", (60 * found.length / seconds(start)).toFixed(0));
+  pool.close();
+}
+
 const folder = await Deno.makeTempDir({ prefix: "winterground-bench-" });
 try {
+  await starts();
   await commands(folder);
   const demo = await openStudy(defaultStudyPath());
   parts(await requestOf(demo));
-  await variants(await requestOf(demo, SLICES));
+  const rough = { ...await requestOf(demo, SLICES), rough: true };
+  await variants(rough);
+  await winters(rough, demo);
 } finally {
   await Deno.remove(folder, { recursive: true });
 }
