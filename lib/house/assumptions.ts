@@ -1,6 +1,6 @@
 /** What the year hangs on and nobody knows well: leaf area, what lies on the floor, snow on the glazing. @module */
 import { min } from "d3-array";
-import { hoursBelow } from "../basics/mod.ts";
+import { alone, each, hoursBelow, type Steps, type Task } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import { houseFloor, withHeater } from "./compute.ts";
 import { findCrop } from "./crop/crop_table.ts";
@@ -95,6 +95,21 @@ export function assumedYears(
   planned: Pick<HouseResult, "coldestHour" | "crop" | "heatDemand">,
   assumptions: readonly AssumedHouse[] = usualAssumptions(inputs),
 ): readonly AssumedYear[] {
+  return alone(assumedSteps(inputs, climate, soil, planned, assumptions));
+}
+
+/** The assumptions in pieces. Parameters and result are those of {@link assumedYears}. */
+export function* assumedSteps(
+  inputs: HouseInputs,
+  climate: ClimateYear,
+  soil: HouseGround,
+  planned: Pick<HouseResult, "coldestHour" | "crop" | "heatDemand">,
+  assumptions: readonly AssumedHouse[] = usualAssumptions(inputs),
+): Steps<readonly AssumedYear[]> {
+  const years = yield* each(
+    screeningTask,
+    assumptions.map((assumed) => ({ inputs: assumed.inputs, climate, soil })),
+  );
   return [
     {
       about: "plan",
@@ -104,18 +119,22 @@ export function assumedYears(
       hoursBelowCropLimit: planned.crop.killing.hours,
       heatDemand: planned.heatDemand,
     },
-    ...assumptions.map((assumed) => ({
-      about: assumed.about,
-      name: assumed.name,
-      ...screeningYear(assumed.inputs, climate, soil),
-    })),
+    ...assumptions.map(({ about, name }, k) => ({ about, name, ...years[k]! })),
   ];
 }
 
+/** A house on its ground, to be screened. */
+export interface ScreeningQuestion {
+  /** house section of the study */
+  readonly inputs: HouseInputs;
+  /** one year of weather */
+  readonly climate: ClimateYear;
+  /** properties, wave and layers of the soil */
+  readonly soil: HouseGround;
+}
+
 function screeningYear(
-  inputs: HouseInputs,
-  climate: ClimateYear,
-  soil: HouseGround,
+  { inputs, climate, soil }: ScreeningQuestion,
 ): Omit<AssumedYear, "about" | "name"> {
   const model = houseModel(inputs, climate);
   const column = houseFloor(model, soil);
@@ -127,3 +146,9 @@ function screeningYear(
     heatDemand: runHouseYear(withHeater(model, Infinity), column).ledger.heater,
   };
 }
+
+/** The screening year of one house. */
+export const screeningTask: Task<ScreeningQuestion, Omit<AssumedYear, "about" | "name">> = {
+  name: "house.screening",
+  run: screeningYear,
+};

@@ -2,7 +2,7 @@
 import { chapter, extra } from "../basics/mod.ts";
 import { type ClimateYear, plainWeather } from "../climate/mod.ts";
 import { type SoilInputs, type SoilResult, studyLayers } from "../soil/mod.ts";
-import { assumedYears } from "./assumptions.ts";
+import { assumedSteps, assumedYears } from "./assumptions.ts";
 import { houseChapter } from "./compute.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { limitsOutdoors } from "./crop/limits_outdoors.ts";
@@ -75,6 +75,7 @@ export const house = chapter({
         return { ...takes(study, earlier), planned: { coldestHour, crop, heatDemand } };
       },
       compute: ({ inputs, climate, soil, planned }) => assumedYears(inputs, climate, soil, planned),
+      steps: ({ inputs, climate, soil, planned }) => assumedSteps(inputs, climate, soil, planned),
       tables: assumptionTables,
     }),
     /** Cold outdoors against the limits of the crop and the set point. */

@@ -33,8 +33,8 @@ import type {
   WinterWay,
 } from "./types.ts";
 
-/** Winters of a piece: enough that what all of them share is worked out seldom. */
-const WINTERS_OF_A_PIECE = 10;
+/** Winters of a piece: what they share is worked out seldom, and workers end at about one time. */
+const WINTERS_OF_A_PIECE = 5;
 
 /** A way with its engine, which all winters use in turn. */
 interface OpenWay {

@@ -1,5 +1,6 @@
 /** Everything a worker can be asked to do: the pieces of the chapters, and whole results. @module */
 import type { AnyComputation, AnyTask } from "../../basics/mod.ts";
+import { screeningTask } from "../../house/assumptions.ts";
 import { STORE_TASKS } from "../../store/runs.ts";
 import { firstOfJulyTask, wintersTask } from "../../store/winters/mod.ts";
 import { COMPUTATIONS } from "../chapters.ts";
@@ -12,6 +13,7 @@ export function wholeTask(name: string, { compute }: AnyComputation): AnyTask {
 /** Every task by its name. */
 export const TASKS: ReadonlyMap<string, AnyTask> = new Map(
   [
+    screeningTask,
     ...STORE_TASKS,
     firstOfJulyTask,
     wintersTask,
