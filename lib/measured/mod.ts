@@ -56,3 +56,22 @@ export {
   judgeCommissioning,
 } from "./plan/commissioning.ts";
 export { findSensorKind, SENSOR_KINDS, type SensorKind } from "./plan/sensor_kinds.ts";
+export {
+  type PlannedSensor,
+  type SensorPlan,
+  sensorPlan,
+  type SensorPlanRequest,
+} from "./plan/sensor_plan.ts";
+export {
+  type CalibrationRow,
+  type CertaintyRequest,
+  type CertaintyRow,
+  type PlanCertainty,
+  planCertainty,
+} from "./plan/certainty.ts";
+export {
+  type CalendarMonth,
+  type CalendarRequest,
+  type CalendarTask,
+  maintenanceCalendar,
+} from "./plan/calendar.ts";

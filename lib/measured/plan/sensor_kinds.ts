@@ -15,8 +15,6 @@ export interface SensorKind {
   readonly unit: string;
   /** standard uncertainty in the SI unit of the quantity, K for temperatures */
   readonly accuracy: number;
-  /** the part of it that probes of one bath share, in the same unit */
-  readonly shared: number;
   /** standard uncertainty as a share of the reading, added in squares */
   readonly relative: number;
   /** s between rows */
@@ -35,14 +33,13 @@ export interface SensorKind {
 export const SENSOR_KINDS: readonly SensorKind[] = readDataTable(
   tableText,
   "data/sensors/sensors.csv",
-  ["id", "name", "quantity", "unit", "accuracy", "share", "relative", "interval_s", "shield"],
+  ["id", "name", "quantity", "unit", "accuracy", "relative", "interval_s", "shield", "without"],
 ).map((row) => ({
   id: row.text("id"),
   name: row.text("name"),
   quantity: row.text("quantity") as Quantity,
   unit: row.text("unit"),
   accuracy: row.number("accuracy"),
-  shared: row.number("share"),
   relative: row.number("relative"),
   interval: row.number("interval_s"),
   shield: row.text("shield"),
