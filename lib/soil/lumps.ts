@@ -88,7 +88,17 @@ function sweepLumps(
     const row = lump * size;
     const own = response[row + lump]!;
     let sum = free[start + lump]!;
-    for (let j = 0; j < count; j++) sum += response[row + listed[j]!]! * power[start + listed[j]!]!;
+    // two sums, so that neither waits for its last term
+    let odd = 0;
+    const paired = count - count % 2;
+    for (let j = 0; j < paired; j += 2) {
+      const first = listed[j]!;
+      const second = listed[j + 1]!;
+      sum += response[row + first]! * power[start + first]!;
+      odd += response[row + second]! * power[start + second]!;
+    }
+    if (paired < count) sum += response[row + listed[paired]!]! * power[start + listed[paired]!]!;
+    sum += odd;
     const before = power[start + lump]!;
     sum -= own * before;
     const now = lumpPower(content[start + lump]!, sum, seconds / own, latent[lump]!, range[lump]!) /

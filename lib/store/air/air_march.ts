@@ -30,19 +30,24 @@ function wetWall(given: WetSegment, table: SaturationTable): number {
   const { base, phi, sensible: a, latent: b, air, ratio, evaporable } = given;
   let wall = given.wall;
   let rise = 0;
+  let saturated = 0;
+  let k = saturationIndex(table, wall);
   for (let pass = 0; pass < 4; pass++) {
-    const k = saturationIndex(table, wall);
     const low = table.ratio[k]!;
+    const start = table.from + k / table.perKelvin;
     rise = (table.ratio[k + 1]! - low) * table.perKelvin;
-    const saturated = low + rise * (wall - table.from - k / table.perKelvin);
+    saturated = low + rise * (wall - start);
     const error = wall - base - phi * (a * (air - wall) + b * (ratio - saturated));
-    const step = error / (1 + phi * (a + b * rise));
-    wall -= step;
-    if (Math.abs(step) < 1e-9) break;
+    wall -= error / (1 + phi * (a + b * rise));
+    const next = saturationIndex(table, wall);
+    saturated = low + rise * (wall - start);
+    // the table is straight between its entries: there Newton's step is the answer
+    if (next === k) break;
+    k = next;
   }
   given.wall = wall;
   given.rise = rise;
-  const heat = b * (ratio - saturatedRatio(table, wall));
+  const heat = b * (ratio - saturated);
   if (heat >= -evaporable) return heat;
   given.rise = 0;
   given.wall = (base + phi * (a * air - evaporable)) / (1 + phi * a);
@@ -156,20 +161,31 @@ function exchange(
 }
 
 /**
- * Passes a small change of the entering air on through one segment; all tubes change alike, so that
- * each feels its neighbours as it feels itself.
+ * Passes small changes of the entering air on through one segment, of its temperature and of its
+ * humidity; all tubes change alike, so that each feels its neighbours as it feels itself.
  */
-function passChange(input: MarchInput, scratch: Scratch, tube: number, change: Pair): void {
+function passChanges(input: MarchInput, scratch: Scratch, tube: number): void {
   const { field, coupling } = input;
+  const { segment } = field;
   const a = field.sensible[tube]!;
-  const b = scratch.rise[tube]! > 0 ? field.latent[tube]! : 0;
-  const phi = coupling.together[tube]!;
   const rise = scratch.rise[tube]!;
-  const [air, ratio] = [change.air[tube]!, change.ratio[tube]!];
-  const wall = phi * (a * air + b * ratio) / (1 + phi * (a + b * rise));
-  change.air[tube] = air - a * (air - wall) * field.segment / field.heatRate[tube]!;
-  change.ratio[tube] = ratio -
-    b * (ratio - rise * wall) * field.segment / (HEAT_OF_VAPORISATION * field.airRate[tube]!);
+  const b = rise > 0 ? field.latent[tube]! : 0;
+  const phi = coupling.together[tube]!;
+  const stiff = 1 + phi * (a + b * rise);
+  const heatRate = field.heatRate[tube]!;
+  const vapourRate = HEAT_OF_VAPORISATION * field.airRate[tube]!;
+  const { byTemperature, byRatio } = scratch;
+  const air = byTemperature.air[tube]!;
+  const ratio = byTemperature.ratio[tube]!;
+  const wall = phi * (a * air + b * ratio) / stiff;
+  byTemperature.air[tube] = air - a * (air - wall) * segment / heatRate;
+  byTemperature.ratio[tube] = ratio - b * (ratio - rise * wall) * segment / vapourRate;
+  const damperAir = byRatio.air[tube]!;
+  const damperRatio = byRatio.ratio[tube]!;
+  const damperWall = phi * (a * damperAir + b * damperRatio) / stiff;
+  byRatio.air[tube] = damperAir - a * (damperAir - damperWall) * segment / heatRate;
+  byRatio.ratio[tube] = damperRatio -
+    b * (damperRatio - rise * damperWall) * segment / vapourRate;
 }
 
 /** Sums what a kelvin and a kg/kg at the entrance change. */
@@ -229,10 +245,7 @@ export function marchAir(
       exchange(input, output, scratch, tube, first + tube, slopes === null);
     }
     if (slopes === null) continue;
-    for (let tube = 0; tube < tubes; tube++) {
-      passChange(input, scratch, tube, scratch.byTemperature);
-      passChange(input, scratch, tube, scratch.byRatio);
-    }
+    for (let tube = 0; tube < tubes; tube++) passChanges(input, scratch, tube);
   }
   if (slopes !== null) gatherSlopes(field, scratch, slopes);
   let toAir = 0, vapour = 0, enthalpy = 0, rateSum = 0, moisture = 0, airSum = 0;

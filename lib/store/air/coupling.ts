@@ -80,22 +80,26 @@ export function sliceHeat(
     }
     return;
   }
-  // two rows at a time, so that neither sum waits for the other
+  // three rows at a time, so that no sum waits for another
   let tube = 0;
-  for (; tube + 1 < tubes; tube += 2) {
+  for (; tube + 2 < tubes; tube += 3) {
     const row = tube * tubes;
     const next = row + tubes;
+    const last = next + tubes;
     let sum = 0;
     let second = 0;
+    let third = 0;
     for (let other = 0; other < tubes; other++) {
       const pull = driving[other]!;
       sum += inverse[row + other]! * pull;
       second += inverse[next + other]! * pull;
+      third += inverse[last + other]! * pull;
     }
     heat[tube] = sum;
     heat[tube + 1] = second;
+    heat[tube + 2] = third;
   }
-  if (tube < tubes) {
+  for (; tube < tubes; tube++) {
     let sum = 0;
     const row = tube * tubes;
     for (let other = 0; other < tubes; other++) sum += inverse[row + other]! * driving[other]!;
