@@ -265,6 +265,54 @@ Deno.test("broken YAML is told once and in plain words", async () => {
   }
 });
 
+Deno.test("levels, aliases and entries of lists have limits that are told with their line", async () => {
+  // Property: what docs/study-file.md states as the limits
+  const nested = (levels: number) => `${"[".repeat(levels)}${"]".repeat(levels)}`;
+  for (const levels of [101, 100_000]) {
+    const message = await refusal(`${GOOD}  shape: ${nested(levels)}\n`);
+    assert(/^bad\.yaml:12: Cannot read the YAML: it nests too deep/.test(message), message);
+  }
+  assert((await refusal(`${GOOD}  shape: ${nested(100)}\n`)).includes("found a list"));
+  const aliases = (count: number) => `x: &x none\ny: [${Array(count).fill("*x").join(", ")}]\n`;
+  assert((await refusal(GOOD + aliases(100))).includes('Unknown key "x"'));
+  assert(/bad\.yaml:1: .*alias/i.test(await refusal(GOOD + aliases(101))));
+  const corners = (count: number) =>
+    changed(
+      "  timeZone: UTC+1\n",
+      `  timeZone: UTC+1\n  horizon:\n${
+        Array.from(
+          { length: count },
+          (_, k) => `    - {azimuth: ${k * 0.9} deg, elevation: 5 deg}\n`,
+        )
+          .join("")
+      }`,
+    );
+  assertEquals(faults(corners(360)), []);
+  assertEquals(faults(corners(361)), [
+    'bad.yaml:8:5: Cannot use "place.horizon": expected at most 360 entries; leave out those that ' +
+    "change little",
+  ]);
+});
+
+Deno.test("a flat board without its depth, or a depth without a board, is refused with its line", async () => {
+  // Property: nothing that is given is ignored
+  const cases = [
+    ["flatBoardResistance: 2 m2 K/W", '13:24: "store.flatBoardResistance" is given without'],
+    ["flatBoardDepth: 1.5 m", '13:19: "store.flatBoardDepth" is given without'],
+    ["flatBoardResistance: 2 m2 K/W\n  flatBoardDepth: 11.8 m", '14:19: "store.meshDepth" must'],
+  ] as const;
+  for (const [text, start] of cases) {
+    const message = await refusal(`${GOOD}store:\n  ${text}\n`);
+    assertEquals(message.slice(9, 9 + start.length), start, message);
+  }
+  const insulation = "  edgeInsulation: 2 m2 K/W\n  edgeInsulationDepth: 4 m\n";
+  const message = await refusal(`${GOOD}${insulation}store:\n  meshDepth: 4 m\n`);
+  assert(
+    message.startsWith('bad.yaml:15:14: "store.meshDepth" must reach at least 0.5 m'),
+    message,
+  );
+});
+
 Deno.test("thousands of unknown keys are told in a screenful, a repeated one among them by its line", () => {
   // Property: the size of a bad file decides neither the time nor the length of the message
   const many = Array.from({ length: 20_000 }, (_, k) => `unknown${k}: 3\n`).join("");

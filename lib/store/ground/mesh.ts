@@ -112,13 +112,16 @@ function cellsAcross({ tubeRadius, tubeCell, penetration }: SliceGeometry): numb
   return Math.max(LEAST_ACROSS, 2 * Math.ceil(tubeRadius / (tubeCell * penetration)));
 }
 
+/** Share of a block up to which two positions count as one. */
+const TOGETHER = 0.25;
+
 /** Positions that fall in one column (or row) of blocks are moved onto their mean. */
 function gather(values: readonly number[], side: number): number[] {
   const sorted = [...new Set(values)].sort((a, b) => a - b);
   const groups: number[][] = [];
   for (const value of sorted) {
     const group = groups.at(-1);
-    if (group !== undefined && value - group[0]! < 0.6 * side) group.push(value);
+    if (group !== undefined && value - group[0]! < TOGETHER * side) group.push(value);
     else groups.push([value]);
   }
   return values.map((value) => {

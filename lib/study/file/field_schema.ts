@@ -73,11 +73,17 @@ function plainSchema(key: string, { read, shown }: Reading, open: boolean): z.Zo
   return schema.prefault(row.default).meta({ ...meta, default: row.default });
 }
 
+/** Most entries of a list: a corner of the skyline for each degree. */
+export const MOST_ENTRIES = 360;
+
 /** A list of entries, or "none", which stands for an empty one. */
 function listSchema(key: string, entry: AnyFields): z.ZodType {
   return z.preprocess(
     (value) => value === "none" ? null : value,
-    z.array(z.strictObject(shapeSchema(key, entry))).nullable(),
+    z.array(z.strictObject(shapeSchema(key, entry))).refine(
+      (entries) => entries.length <= MOST_ENTRIES,
+      `expected at most ${MOST_ENTRIES} entries; leave out those that change little`,
+    ).nullable(),
   ).prefault("none").meta({ default: "none", description: fieldRow(key).meaning })
     .transform((entries) => entries ?? []);
 }

@@ -8,6 +8,7 @@ import { findTube, tubePositions } from "../../tubes/mod.ts";
 import { formatQuantity, parseQuantity, showBoth, showNumber } from "../../units/mod.ts";
 import type { ChapterInputs } from "./derive.ts";
 import { fieldKind, FIELDS } from "./fields.ts";
+import { GROUND_RULES } from "./ground_rules.ts";
 import type { StudyGiven } from "./schema.ts";
 import { type KeyPath, placeOf, type YamlSource } from "./yaml_source.ts";
 
@@ -66,11 +67,7 @@ const RULES: readonly Rule[] = [
     broken: ({ store }) => store.dischargeBelow >= store.chargeAbove,
     message: '"store.dischargeBelow" must be below "store.chargeAbove"',
   },
-  {
-    path: ["store", "meshDepth"],
-    broken: ({ store, tubes }) => store.meshDepth <= lowestLayer(tubes) + 1,
-    message: '"store.meshDepth" must reach at least 1 m below the lowest layer of tubes',
-  },
+  ...GROUND_RULES,
   {
     path: ["store", "collector", "area"],
     broken: ({ store, tubes }) => collectorFault(store, tubes) !== null,
@@ -173,10 +170,6 @@ function collectorFault({ collector }: ChapterInputs["store"], tubes: Tubes): st
 function designSpeed(tubes: Tubes): number {
   const area = Math.PI / 4 * findTube(tubes.tube).insideDiameter ** 2;
   return tubes.airFlow / (tubes.count * area);
-}
-
-function lowestLayer(tubes: Tubes): number {
-  return tubes.depth + (tubes.layers - 1) * tubes.layerSpacing;
 }
 
 /** Inputs that contradict each other. */

@@ -27,6 +27,9 @@ export interface YamlSource {
   locateKey(path: KeyPath, key: string): FileLocation;
 }
 
+/** Uses of aliases, those within other aliases counted as often as they are used. */
+const MOST_ALIASES = 100;
+
 /**
  * Parses a YAML file.
  *
@@ -65,7 +68,7 @@ export function parseYaml(text: string, file: string): YamlSource {
   if (faults.length > 0) throw inFileOrder(faults);
   const plain = (): unknown => {
     try {
-      return document.toJS();
+      return document.toJS({ maxAliasCount: MOST_ALIASES + 1 }); // the anchor counts too
     } catch (error) {
       // aliases without an anchor, or so many that they would fill the memory
       throw new InputErrors([

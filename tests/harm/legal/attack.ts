@@ -1,6 +1,8 @@
 /** Takes one legal study through the chapters and says what came of it. @module */
 import { InputError, InputErrors } from "winterground/basics/mod.ts";
 import { drawingInputs, drawSheets, headerHoles, holesCsv } from "winterground/drawings/mod.ts";
+import { ownSite } from "winterground/store/seasons/soil_model.ts";
+import { storeRequest } from "winterground/store/takes.ts";
 import { COMPUTATIONS } from "winterground/study/chapters.ts";
 import { openStudyText, startRun, type Study, type StudyRun } from "winterground/study/mod.ts";
 import { hourlyCsv } from "winterground/study/results/hourly.ts";
@@ -17,8 +19,8 @@ import {
 } from "./sound.ts";
 import { type StudyData, studyText } from "./study.ts";
 
-/** How far a study is taken: to fan and drawings, with the house's year, or with the store's. */
-export type Depth = "fan" | "house" | "store";
+/** How far a study is taken: to fan and drawings, with the store's mesh, the house's year, the store's. */
+export type Depth = "fan" | "site" | "house" | "store";
 
 /** What came of a study. */
 export interface Outcome {
@@ -99,6 +101,9 @@ async function contradictions(study: Study, depth: Depth): Promise<readonly stri
     ...await drawingFaults(run),
   ];
   if (depth === "fan") return lines;
+  const site = ownSite(storeRequest(study, { soil, tubes, headers, fan }));
+  lines.push(...hourFaults("site", site, []));
+  if (depth === "site") return lines;
   const house = await run.house();
   lines.push(
     ...hourFaults("house", house, WITHOUT_VALUE),

@@ -1,7 +1,7 @@
 // deno-lint-ignore-file no-console -- a script that is read on the terminal
 /**
  * Takes many random legal studies through the chapters: `run.ts [count] [seed] [first]`. Every fifth
- * with the house's year, every tenth with the store's. The last line is JSON.
+ * with the house's year, every tenth with the store's, the others up to its mesh. The last line is JSON.
  *
  * @module
  */
@@ -10,7 +10,7 @@ import { CORNERS, legalStudies, type StudyData, studyOf } from "./study.ts";
 
 /** How far the study of a place in the list is taken. */
 export function depthOf(index: number): Depth {
-  return index % 10 === 0 ? "store" : index % 5 === 0 ? "house" : "fan";
+  return index % 10 === 0 ? "store" : index % 5 === 0 ? "house" : "site";
 }
 
 /** The corners by name and then random studies. */

@@ -1,0 +1,66 @@
+/** Faults between the store's mesh and what lies in its soil. @module */
+import type { KeyPath } from "./yaml_source.ts";
+import type { ChapterInputs } from "./derive.ts";
+
+type Ground = Pick<ChapterInputs, "store" | "tubes" | "house">;
+
+/** What must not be, with the key to change. */
+export interface GroundRule {
+  readonly path: KeyPath;
+  readonly broken: (study: Ground) => boolean;
+  readonly message: string;
+}
+
+/** m of soil that the mesh keeps below the lowest tubes, and below or beside insulation. */
+const BELOW_TUBES = 1;
+const BELOW_BOARDS = 0.5;
+
+const given = (value: number | undefined): value is number => value !== undefined;
+
+/** Rules of the mesh, the tubes and the insulation in it. */
+export const GROUND_RULES: readonly GroundRule[] = [
+  {
+    path: ["store", "meshDepth"],
+    broken: ({ store, tubes }) => store.meshDepth <= lowestLayer(tubes) + BELOW_TUBES,
+    message: '"store.meshDepth" must reach at least 1 m below the lowest layer of tubes',
+  },
+  {
+    path: ["store", "meshDepth"],
+    broken: ({ store, house }) =>
+      house.edgeInsulation > 0 &&
+      store.meshDepth < house.edgeInsulationDepth + BELOW_BOARDS,
+    message: '"store.meshDepth" must reach at least 0.5 m below "house.edgeInsulationDepth"',
+  },
+  {
+    path: ["store", "outsideSoil"],
+    broken: ({ store, house }) =>
+      house.edgeInsulation > 0 && house.edgeInsulationWing > 0 &&
+      store.outsideSoil < house.edgeInsulationWing + BELOW_BOARDS,
+    message: '"store.outsideSoil" must reach at least 0.5 m beyond "house.edgeInsulationWing"',
+  },
+  {
+    path: ["store", "flatBoardResistance"],
+    broken: ({ store }) => (store.flatBoardResistance ?? 0) > 0 && !given(store.flatBoardDepth),
+    message:
+      '"store.flatBoardResistance" is given without "store.flatBoardDepth": say how deep the ' +
+      "board lies, or leave it out",
+  },
+  {
+    path: ["store", "flatBoardDepth"],
+    broken: ({ store }) => given(store.flatBoardDepth) && !given(store.flatBoardResistance),
+    message:
+      '"store.flatBoardDepth" is given without "store.flatBoardResistance": say how much the ' +
+      "board resists, or leave it out",
+  },
+  {
+    path: ["store", "flatBoardDepth"],
+    broken: ({ store }) =>
+      (store.flatBoardResistance ?? 0) > 0 && given(store.flatBoardDepth) &&
+      store.meshDepth < store.flatBoardDepth + BELOW_BOARDS,
+    message: '"store.meshDepth" must reach at least 0.5 m below "store.flatBoardDepth"',
+  },
+];
+
+function lowestLayer(tubes: Ground["tubes"]): number {
+  return tubes.depth + (tubes.layers - 1) * tubes.layerSpacing;
+}
