@@ -94,10 +94,14 @@ export function runWinter(given: WinterCase, engine: SoilEngine, hours = HOURS):
   };
 }
 
-/** K between two winters from December to March: root mean square of 99 % of the hours, and p95. */
+/**
+ * K between two winters from December to March: root mean square of 99 % of the hours, and p95. Hours
+ * that neither was run through do not count.
+ */
 export function airDifference(one: Winter, other: Winter): { rms: number; p95: number } {
   const apart: number[] = [];
   one.air.forEach((air, hour) => {
+    if (air === 0 && other.air[hour] === 0) return;
     if (hour < 90 * 24 || hour >= 334 * 24) apart.push(Math.abs(air - other.air[hour]!));
   });
   apart.sort((a, b) => a - b);

@@ -1,7 +1,8 @@
+import { sum } from "d3-array";
 import { assert, assertAlmostEquals, assertEquals, assertLess } from "@std/assert";
 import { penetrationDepth, PRODUCTION_MESH, sliceMesh } from "../../../lib/store/ground/mesh.ts";
 import { sliceOperator } from "../../../lib/store/ground/operator.ts";
-import { freezingZones } from "../../../lib/store/ground/zones.ts";
+import { type FreezingZone, freezingZones } from "../../../lib/store/ground/zones.ts";
 import {
   airDifference,
   fastEngine,
@@ -18,6 +19,25 @@ const CASE: WinterCase = {
   shortSteps: false,
   heater: 0,
 };
+/** The zones of each side as one: what freezes first and what never freezes are told apart no more. */
+function allInOne(zones: readonly FreezingZone[]): FreezingZone[] {
+  return [true, false].map((inside) => {
+    const own = zones.filter((zone) => zone.inside === inside);
+    const total = sum(own, (zone) => zone.latent);
+    return {
+      ...own[0]!,
+      cells: Int32Array.from(own.flatMap(({ cells }) => [...cells])),
+      weights: Float64Array.from(
+        own.flatMap(({ weights, latent }) => Array.from(weights, (w) => w * latent / total)),
+      ),
+      latent: total,
+      area: sum(own, (zone) => zone.area),
+      capacity: sum(own, (zone) => zone.capacity),
+      frozenCapacity: sum(own, (zone) => zone.frozenCapacity),
+    };
+  });
+}
+
 const fast = runWinter(CASE, fastEngine(CASE));
 const linear = runWinter(CASE, fastEngine(CASE, () => []));
 
@@ -42,6 +62,8 @@ Deno.test("the fast engine freezes like the full model, house air within 0.06 K"
   assertAlmostEquals(fast.heatIn / full.heatIn, 1, 0.015, "heat in");
   assertAlmostEquals(fast.heatOut / full.heatOut, 1, 0.01, "heat out");
   assert(airDifference(linear, full).rms > 0.2, "freezing matters here");
+  const lumped = runWinter(even, fastEngine(even, allInOne));
+  assert(airDifference(lumped, full).rms > 0.06, "one lump under the floor is not enough");
 });
 
 Deno.test("with the latent heat set to next to nothing the fast engine is the linear one", () => {
