@@ -23,7 +23,7 @@ export const CLIMATES = {
 export const SOILS = ["loam", "clay", "fine sand"] as const;
 export const DIRECTIONS = ["along", "across"] as const;
 /** Tubes across the house of the demo, m. */
-const ACROSS = { count: 40, length: "7 m", spacing: "1.1 m", direction: "across" };
+const ACROSS = { count: 30, length: "7 m", spacing: "1.1 m", direction: "across" };
 
 /** One case. */
 export interface EngineCase {
