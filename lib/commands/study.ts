@@ -15,6 +15,7 @@ import {
   workPool,
 } from "../study/mod.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
+import type { Comparison, FinishedRun } from "./comparison.ts";
 import { cannotCompute, computeResults, gettersOf } from "./compute_study.ts";
 import { listNotebooks, type NotebookFile, selectNotebooks } from "./notebook_files.ts";
 import { openStage, type Stage } from "./output/stage.ts";
@@ -54,6 +55,11 @@ const SPEC: CommandSpec = {
       meaning: "figures and hours alone: no notebooks, no comparisons, no drawings, no report",
     },
     {
+      name: "against",
+      value: "DIR",
+      meaning: "folder of an earlier run: say what changed since, in the report and beside it",
+    },
+    {
       name: "cell-limit",
       value: "SECONDS",
       meaning: `time limit for one cell (default: ${DEFAULT_CELL_LIMIT})`,
@@ -78,6 +84,8 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
   signal.addEventListener("abort", () => pool.close());
   pool.warm(); // they read the library while the study is read here
   const study = await openStudy(path, { climate, columns });
+  const { against } = line.values;
+  const before = against === undefined ? null : await earlierRun(against);
   const plan = await planOf(files, { quick, all: chapters === undefined });
   const target = line.values.out ?? join("out", study.heading.name + (quick ? "-quick" : ""));
   const stage = await openStage(target);
@@ -105,11 +113,13 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
     if (written.status === "rejected") throw cannotCompute(path, written.reason);
     if (pressed.status === "rejected") throw pressed.reason;
     if (quick) await Deno.remove(join(stage.folder, "notebooks")); // there are none
-    else await writeReport(stage, run, written.value, pressed.value);
+    const changes = before === null ? null : await changesSince(before, stage.folder);
+    if (!quick) await writeReport(stage, run, written.value, pressed.value, changes);
     signal.throwIfAborted();
     progress.stop();
     const { folder, aside } = await stage.publish();
     sayAside(folder, [...stage.aside, ...aside]);
+    for (const text of changes?.lines ?? []) say(text);
     say(`done: ${join(folder, quick ? "results.json" : "report.html")}`);
   } finally {
     progress.stop();
@@ -145,15 +155,36 @@ async function planOf(
   };
 }
 
+/** What changed since an earlier run: for the terminal and for the report. */
+interface Changes {
+  readonly comparison: Comparison;
+  readonly lines: readonly string[];
+}
+
+async function earlierRun(folder: string): Promise<FinishedRun> {
+  return await (await import("./comparison.ts")).readRun(folder);
+}
+
+/** What this run changed against an earlier one, written beside its results. */
+async function changesSince(before: FinishedRun, folder: string): Promise<Changes> {
+  const { compareRuns, comparisonLines, readRun, writeComparison } = await import(
+    "./comparison.ts"
+  );
+  const comparison = compareRuns(before, await readRun(folder), ["before", "now"]);
+  await writeComparison(comparison, folder);
+  return { comparison, lines: [...comparisonLines(comparison), ""] };
+}
+
 async function writeReport(
   stage: Stage,
   run: StudyRun,
   results: ResultsFile,
   pressed: readonly Pressed[],
+  changes: Changes | null,
 ): Promise<void> {
   const { studyReport } = await import("./study_report.ts");
   const { writeAtomically } = await import("../press/files.ts");
-  const report = studyReport(run.study, results, pressed);
+  const report = studyReport(run.study, results, pressed, changes?.comparison);
   await writeAtomically(join(stage.folder, "report.html"), report);
 }
 

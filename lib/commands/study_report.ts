@@ -5,6 +5,7 @@
  */
 import { renderReport } from "../press/mod.ts";
 import type { ResultsFile, Study } from "../study/mod.ts";
+import { type Comparison, comparisonSections } from "./comparison.ts";
 import type { Pressed } from "./press_notebooks.ts";
 
 /** Renders report.html. */
@@ -12,6 +13,7 @@ export function studyReport(
   study: Study,
   results: ResultsFile,
   sections: readonly Pressed[],
+  changes?: Comparison,
 ): string {
   const { heading, climate, place } = study;
   const { provenance } = results;
@@ -35,6 +37,12 @@ export function studyReport(
       text: notice.text,
     })),
     sections,
+    ...(changes === undefined ? {} : {
+      changes: {
+        heading: `What changed since the run of ${changes.results[0].provenance.time}`,
+        sections: comparisonSections(changes),
+      },
+    }),
     provenance: [
       ["Study file", study.path],
       ["Inputs, SHA-256", provenance.studyHash],

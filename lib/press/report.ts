@@ -6,6 +6,7 @@
 import { cleanHtml } from "./clean_html.ts";
 import { escapeHtml, type Heading, markdownRenderer } from "./markdown.ts";
 import type { CodeCell, MediaBundle, Notebook, Output } from "./notebook.ts";
+import type { PageSection } from "./page.ts";
 import { policyElement } from "./policy.ts";
 import style from "./report.css" with { type: "text" };
 
@@ -37,6 +38,8 @@ export interface ReportInput {
   readonly notices: readonly ReportNotice[];
   /** the notebooks in order */
   readonly sections: readonly ReportSection[];
+  /** what changed since an earlier run, below the notebooks */
+  readonly changes?: { readonly heading: string; readonly sections: readonly PageSection[] };
   /** where the numbers come from: label and value */
   readonly provenance: readonly (readonly [string, string])[];
 }
@@ -65,19 +68,35 @@ ${pairs(input.facts, "facts")}
 <h2>Contents</h2>
 <ol>
 ${sections.map((section) => section.contents).join("\n")}
-<li><a href="#provenance">Where these numbers come from</a></li>
+${
+    input.changes === undefined
+      ? ""
+      : `<li><a href="#changes">${escapeHtml(input.changes.heading)}</a></li>\n`
+  }<li><a href="#provenance">Where these numbers come from</a></li>
 </ol>
 </nav>
 <main id="content">
 ${renderNotices(input.notices)}
 ${sections.map((section) => section.html).join("\n")}
-<section class="chapter" aria-labelledby="provenance">
+${renderChanges(input.changes)}<section class="chapter" aria-labelledby="provenance">
 <h2 id="provenance">Where these numbers come from</h2>
 ${pairs(input.provenance, "provenance")}
 </section>
 </main>
 </body>
 </html>
+`;
+}
+
+function renderChanges(changes: ReportInput["changes"]): string {
+  if (changes === undefined) return "";
+  const parts = changes.sections.map(({ heading, id, html }) =>
+    `<h3 id="changes-${id}">${escapeHtml(heading)}</h3>\n${html}`
+  );
+  return `<section class="chapter" aria-labelledby="changes">
+<h2 id="changes">${escapeHtml(changes.heading)}</h2>
+${parts.join("\n")}
+</section>
 `;
 }
 

@@ -33,3 +33,17 @@ export { loadClimateFile, type LoadedClimate } from "./file/climate_source.ts";
 export { greenhouseLog, LOG_VARIABLE } from "./file/greenhouse_log.ts";
 export { readTextFile } from "./file/read_text.ts";
 export { meanPressure } from "../climate/mod.ts";
+export { readResults } from "./compare/results_file.ts";
+export {
+  type ChangedFigure,
+  type ChangedValue,
+  compareResults,
+  type Differences,
+} from "./compare/differences.ts";
+export {
+  type ComparedHours,
+  compareHours,
+  COUNTED_LIMITS,
+  type HouseHours,
+  readHours,
+} from "./compare/hours.ts";

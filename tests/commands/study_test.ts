@@ -79,7 +79,15 @@ Deno.test("study --help names every option and ends with status 0", async () => 
   const { code, stdout } = await start(Deno.cwd(), ["--help"]).output();
   assertEquals(code, 0);
   for (
-    const option of ["--climate", "--columns", "--out", "--chapters", "--quick", "--cell-limit"]
+    const option of [
+      "--climate",
+      "--columns",
+      "--out",
+      "--chapters",
+      "--quick",
+      "--against",
+      "--cell-limit",
+    ]
   ) {
     assertStringIncludes(new TextDecoder().decode(stdout), option);
   }
@@ -131,5 +139,17 @@ Deno.test("study --quick writes the figures and hours of a whole run to every di
       await Deno.readTextFile(join(folder, "quick", "hourly.csv")),
       hourlyCsv(run.study, await run.results()),
     );
+    const again = await start(
+      folder,
+      [path, "--quick", "--out", "quick", "--against", "quick"],
+      environment,
+    ).output();
+    const said = new TextDecoder().decode(again.stdout);
+    assertMatch(said, /now against before: 0 of \d+ figures changed/);
+    assertEquals(names(join(folder, "quick")).sort(), [
+      "differences.csv",
+      "differences.html",
+      ...written,
+    ]);
   });
 });

@@ -1,0 +1,58 @@
+/**
+ * A page of headings and blocks that need no notebook, in the style of the report.
+ *
+ * @module
+ */
+import { escapeHtml } from "./markdown.ts";
+import style from "./report.css" with { type: "text" };
+
+/** A section of a page. */
+export interface PageSection {
+  /** its heading */
+  readonly heading: string;
+  /** start of its link */
+  readonly id: string;
+  /** HTML of our own display functions */
+  readonly html: string;
+}
+
+/** Renders a page that needs no other file and no script, and may load none. */
+export function renderPage(
+  title: string,
+  facts: readonly (readonly [string, string])[],
+  sections: readonly PageSection[],
+): string {
+  const heading = escapeHtml(title);
+  const pairs = facts.map(([label, value]) =>
+    `<div><dt>${escapeHtml(label)}</dt><dd>${escapeHtml(value)}</dd></div>`
+  );
+  return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">
+<title>${heading}</title>
+<style>
+${style}</style>
+</head>
+<body>
+<header class="head">
+<h1>${heading}</h1>
+<dl class="facts">
+${pairs.join("\n")}
+</dl>
+</header>
+<main id="content">
+${
+    sections.map(({ heading, id, html }) =>
+      `<section class="chapter" aria-labelledby="${id}">\n<h2 id="${id}">${
+        escapeHtml(heading)
+      }</h2>\n${html}\n</section>`
+    ).join("\n")
+  }
+</main>
+</body>
+</html>
+`;
+}

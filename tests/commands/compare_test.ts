@@ -1,0 +1,107 @@
+import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
+import { join } from "node:path";
+import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
+import { inTemporary } from "../harness/in_temporary.ts";
+
+async function run(folder: string, args: readonly string[]) {
+  const { code, stdout, stderr } = await new Deno.Command(Deno.execPath(), {
+    args: ["run", "-A", "--no-check", join(PROJECT_FOLDER, "lib/commands/compare.ts"), ...args],
+    env: { INIT_CWD: folder, NO_COLOR: "1" },
+    stdin: "null",
+    stdout: "piped",
+    stderr: "piped",
+  }).output();
+  const [out, err] = [stdout, stderr].map((bytes) => new TextDecoder().decode(bytes));
+  return { code, out: out!, err: err! };
+}
+
+const HEAD = "hour,house temperature without store (degC),house temperature with store (degC)";
+
+/** A made-up finished run. */
+async function finishedRun(folder: string, name: string, saved: number, length: number) {
+  const place = join(folder, name);
+  await Deno.mkdir(place);
+  const results = {
+    study: { name, title: `A made-up <run> of ${name}`, author: "a", question: "q" },
+    inputs: {
+      tubes: { length, count: 4 },
+      defaults: [{ key: "tubes.count", value: String(saved) }],
+    },
+    provenance: {
+      studyHash: name,
+      climateHash: "c",
+      library: { version: "1", hash: "h" },
+      deno: "2.9.6",
+      time: "2026-01-01T00:00:00Z",
+    },
+    figures: {
+      "store.savedHeat": {
+        value: saved,
+        unit: "kWh",
+        label: "heat saved",
+        low: saved - 100,
+        high: saved + 100,
+      },
+      "store.coldestHour": { value: -8, unit: "degC", label: "coldest hour" },
+    },
+    notices: [{ level: "info", chapter: "soil", text: `only in ${name}` }],
+  };
+  await Deno.writeTextFile(join(place, "results.json"), JSON.stringify(results));
+  const hours = Array.from({ length: 8760 }, (_, hour) => `${hour},-5,${hour < saved ? -1 : 9}`);
+  await Deno.writeTextFile(join(place, "hourly.csv"), [HEAD, ...hours].join("\n"));
+}
+
+Deno.test("compare says what changed between two runs on the terminal, as CSV and as a page", async () => {
+  // Property: made-up runs; 3000 to 3500 kWh is 17 % and more than two ranges of ±100 explain
+  await inTemporary(async (folder) => {
+    await finishedRun(folder, "old", 3000, 20);
+    await finishedRun(folder, "new", 3500, 24);
+    const { code, out, err } = await run(folder, ["old", "new"]);
+    assertEquals(code, 0, err);
+    assertStringIncludes(out, "new against old: 1 of 2 figures changed");
+    assertMatch(out, /store\.savedHeat\s+3000\skWh\s+3500\skWh\s+\+500\skWh\s+\+17\s% +yes/);
+    assertMatch(out, /tubes\.length\s+20\sm\s+24\sm/);
+    assert(!out.includes("tubes.count"), out);
+    assertMatch(out, /new +info +soil +only in new/);
+    assertMatch(out, /gone +info +soil +only in old/);
+    const csv = await Deno.readTextFile(join(folder, "out/old-and-new/differences.csv"));
+    assertStringIncludes(csv, "figure,store.savedHeat,3000,3500,kWh,500,0.16666666666666666,yes");
+    const page = await Deno.readTextFile(join(folder, "out/old-and-new/differences.html"));
+    assertStringIncludes(page, "A made-up &lt;run&gt; of old");
+    assertMatch(page, /<img alt="[^"]*old is below freezing for 3000 hours, new for 3500/);
+    assert(!/<script|NaN|undefined|Infinity/.test(page));
+    // a second comparison takes the place of the first, and nothing else is lost
+    await Deno.writeTextFile(join(folder, "out/old-and-new/mine.txt"), "mine");
+    assertEquals((await run(folder, ["old", "new"])).code, 0);
+    assertEquals(await Deno.readTextFile(join(folder, "out/old-and-new/mine.txt")), "mine");
+  });
+});
+
+Deno.test("compare of a run with itself says that all is the same; a folder without a run is refused", async () => {
+  // Property: identity and bad input
+  await inTemporary(async (folder) => {
+    await finishedRun(folder, "old", 3000, 20);
+    const { code, out } = await run(folder, ["old", "old", "--out", "same"]);
+    assertEquals(code, 0);
+    for (
+      const words of ["0 of 2 figures changed", "All inputs are the same.", "notices are the same"]
+    ) {
+      assertStringIncludes(out, words);
+    }
+    await Deno.mkdir(join(folder, "empty"));
+    await Deno.writeTextFile(join(folder, "broken.json"), "{");
+    for (
+      const [args, message] of [
+        [["old", "missing"], /^missing: .*folder of a finished run/m],
+        [["old", "broken.json"], /^broken\.json: .*no folder/m],
+        [["empty", "old"], /^empty\/results\.json: .*results\.json of a finished run/m],
+        [["old"], /DIR_A DIR_B/],
+      ] as const
+    ) {
+      const { code, err } = await run(folder, args);
+      assertMatch(err, message);
+      assertEquals(code, 2, err);
+    }
+    assertEquals([...Deno.readDirSync(join(folder, "empty"))], []);
+  });
+});
