@@ -37,12 +37,23 @@ export function renderPage(
 ${style}</style>
 </head>
 <body>
+<a class="skip" href="#content">Skip to content</a>
 <header class="head">
 <h1>${heading}</h1>
 <dl class="facts">
 ${pairs.join("\n")}
 </dl>
 </header>
+<nav class="contents" aria-label="Contents">
+<h2>Contents</h2>
+<ol>
+${
+    sections.map(({ heading, id }) => `<li><a href="#${id}">${escapeHtml(heading)}</a></li>`).join(
+      "\n",
+    )
+  }
+</ol>
+</nav>
 <main id="content">
 ${
     sections.map(({ heading, id, html }) =>

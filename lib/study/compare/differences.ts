@@ -23,7 +23,7 @@ export interface ChangedFigure {
   readonly second: Figure | undefined;
   /** second less first, in the unit of the figure; null where one of them is no number */
   readonly change: number | null;
-  /** the change over the size of the first; null where that is 0 or no number */
+  /** the change over the size of the first; null where that is 0, degC or no number */
   readonly share: number | null;
   /**
    * true where the change is more than the ranges of both explain, false where not, null where neither
@@ -112,7 +112,8 @@ function changedFigure(
   return {
     ...none,
     change,
-    share: a === 0 ? null : change / Math.abs(a),
+    // the nought of a temperature in degC is a convention: no share can be taken of it
+    share: a === 0 || first!.unit === "degC" ? null : change / Math.abs(a),
     beyondDoubt: beyondDoubt(first!, second!, change),
   };
 }

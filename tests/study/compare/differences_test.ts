@@ -102,6 +102,8 @@ Deno.test("compareResults() calls a change beyond doubt where it is more than bo
   assertEquals(doubt(figure(10), figure(15.1)).beyondDoubt, null);
   assertAlmostEquals(doubt(figure(-10), figure(-15)).share!, -0.5);
   assertEquals(doubt(figure(0), figure(-15)).share, null);
+  const warmer = { value: 4, unit: "degC", label: "coldest hour" };
+  assertEquals(doubt({ ...warmer, value: 2 }, warmer).share, null);
 });
 
 Deno.test("compareResults() names a price by what it is of, not by its line", () => {
