@@ -3,7 +3,9 @@
  *
  * @module
  */
+import { cleanHtml } from "./clean_html.ts";
 import { escapeHtml } from "./markdown.ts";
+import { policyElement } from "./policy.ts";
 import style from "./report.css" with { type: "text" };
 
 /** A section of a page. */
@@ -23,6 +25,7 @@ export function renderPage(
   sections: readonly PageSection[],
 ): string {
   const heading = escapeHtml(title);
+  const sheet = `\n${style}`;
   const pairs = facts.map(([label, value]) =>
     `<div><dt>${escapeHtml(label)}</dt><dd>${escapeHtml(value)}</dd></div>`
   );
@@ -31,10 +34,9 @@ export function renderPage(
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">
+${policyElement(sheet)}
 <title>${heading}</title>
-<style>
-${style}</style>
+<style>${sheet}</style>
 </head>
 <body>
 <a class="skip" href="#content">Skip to content</a>
@@ -59,7 +61,7 @@ ${
     sections.map(({ heading, id, html }) =>
       `<section class="chapter" aria-labelledby="${id}">\n<h2 id="${id}">${
         escapeHtml(heading)
-      }</h2>\n${html}\n</section>`
+      }</h2>\n${cleanHtml(html).html}\n</section>`
     ).join("\n")
   }
 </main>

@@ -91,7 +91,7 @@ ${pairs(input.provenance, "provenance")}
 function renderChanges(changes: ReportInput["changes"]): string {
   if (changes === undefined) return "";
   const parts = changes.sections.map(({ heading, id, html }) =>
-    `<h3 id="changes-${id}">${escapeHtml(heading)}</h3>\n${html}`
+    `<h3 id="changes-${id}">${escapeHtml(heading)}</h3>\n${cleanHtml(html).html}`
   );
   return `<section class="chapter" aria-labelledby="changes">
 <h2 id="changes">${escapeHtml(changes.heading)}</h2>
