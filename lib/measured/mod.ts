@@ -20,6 +20,26 @@ export {
   propagate,
   type Uncertain,
 } from "./uncertainty/propagate.ts";
+export type {
+  Banded,
+  ChannelSummary,
+  HeatSums,
+  HourlyHeat,
+  Lift,
+  LoggedBalance,
+  LoggedDay,
+  LoggedFlow,
+  LoggedNight,
+  LoggedSeason,
+  LogText,
+  LogTexts,
+  MeasuredInputs,
+  MeasuredResult,
+  PlanAgreement,
+  PlanBesideLog,
+  PlannedAndMeasured,
+  TestedDifference,
+} from "./types.ts";
 export { AIR_READINGS, type AirHeat, airHeat } from "./flows/air_heat.ts";
 export {
   type Channel,

@@ -7,6 +7,7 @@ import { EXERCISES as headers } from "./headers/exercises.ts";
 import { EXERCISES as fan } from "./fan/exercises.ts";
 import { EXERCISES as store } from "./store/exercises.ts";
 import { EXERCISES as worth } from "./worth/exercises.ts";
+import { EXERCISES as measured } from "./measured/exercises.ts";
 import { type Exercise, exerciseItem } from "./kit/exercise.ts";
 import type { DisplayItem } from "./kit/figure.ts";
 
@@ -20,6 +21,7 @@ export const EXERCISES: readonly Exercise[] = [
   ...fan,
   ...store,
   ...worth,
+  ...measured,
 ];
 
 /**

@@ -10,13 +10,24 @@ import type { ClimateYear } from "../climate/types.ts";
 import { fan } from "../fan/chapter.ts";
 import { headers } from "../headers/chapter.ts";
 import { house } from "../house/chapter.ts";
+import { measured } from "../measured/chapter.ts";
 import { soil } from "../soil/chapter.ts";
 import { store } from "../store/chapter.ts";
 import { worth } from "../worth/chapter.ts";
 import { tubes } from "../tubes/chapter.ts";
 
 /** Every chapter. */
-export const CHAPTERS = [climate, soil, house, tubes, headers, fan, store, worth] as const;
+export const CHAPTERS = [
+  climate,
+  soil,
+  house,
+  tubes,
+  headers,
+  fan,
+  store,
+  worth,
+  measured,
+] as const;
 
 /**
  * One of the chapters.

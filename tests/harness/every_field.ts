@@ -93,6 +93,9 @@ const OTHER: Readonly<Record<string, string>> = {
   "store.collector.cover": "double-glass",
   "worth.fuel": "wood",
   "worth.labour": "own",
+  "measured.holdOut": "1 Mar to 14 Mar",
+  "measured.fanOff": "3 Feb to 16 Feb",
+  "measured.fanBetweenProbes": "no",
 };
 
 /** Keys that only name a file, or a part whose own keys are changed one by one. */
@@ -108,6 +111,9 @@ const NOT_VALUES = [
   "house.curtain",
   "store.collector",
   "store.gravelBed",
+  "measured.logMap",
+  "measured.logs",
+  "measured.logs.file",
 ];
 
 /** Keys of the study file that have a value of their own. */

@@ -23,6 +23,8 @@ export interface ProbePlace {
   readonly across: number;
   /** m below the floor */
   readonly depth: number;
+  /** h from one look to the next, between which its course is straight; looking costs time */
+  readonly every: number;
 }
 
 /** Means of each interval of `TRUE_STEP`, of a whole year. */
@@ -33,7 +35,7 @@ export interface TrueYear {
   readonly ratio: Float64Array;
   /** degC at the intake; of the house where the fan rests */
   readonly intake: Float64Array;
-  /** degC at the outlet; between store and house where the fan rests */
+  /** degC at the outlet; on its way to between store and house where the fan rests */
   readonly outlet: Float64Array;
   /** kg/kg at the outlet; of the house where the fan rests */
   readonly outletRatio: Float64Array;
@@ -45,7 +47,7 @@ export interface TrueYear {
   readonly heat: Float64Array;
   /** the latent part of it, W */
   readonly latent: Float64Array;
-  /** degC of each probe in the ground, at the full hours */
+  /** degC of each probe in the ground, at the full hours of the time they are looked at */
   readonly probes: readonly Float64Array[];
   /** degC of the same house with the fan always off, by hour */
   readonly control: Float64Array;
@@ -61,6 +63,10 @@ export interface TrueProbes {
   readonly house: readonly ProbePlace[];
   /** m, depths in undisturbed ground */
   readonly garden: readonly number[];
+  /** hour of the year from which on the probes in the ground are looked at */
+  readonly fromHour: number;
+  /** number of hours for which they are; NaN in all others */
+  readonly hours: number;
 }
 
 /** Index of the value nearest to a place. */
@@ -84,7 +90,8 @@ export function trueYear(request: StoreRequest, places: TrueProbes): TrueYear {
   const model = soilModel(request, house);
   const engine = freshEngine(model);
   const { mesh, slices } = model.site;
-  const cellOf = places.house.map(({ along, across, depth }) => ({
+  const cellOf = places.house.map(({ along, across, depth, every }) => ({
+    every,
     lane: Math.min(slices - 1, Math.floor(along * slices)),
     cell: nearest(mesh.depths, depth) * mesh.columns +
       nearest(mesh.x, mesh.half ? Math.abs(across) : across),
@@ -100,7 +107,7 @@ export function trueYear(request: StoreRequest, places: TrueProbes): TrueYear {
     fanPower: series(),
     heat: series(),
     latent: series(),
-    probes: places.house.map(() => new Float64Array(HOURS_PER_YEAR)),
+    probes: places.house.map(() => new Float64Array(HOURS_PER_YEAR).fill(NaN)),
   };
   const spread = (target: Float64Array, value: number, from: number, seconds: number) => {
     for (let at = from; at < from + seconds - 1e-6;) {
@@ -111,18 +118,22 @@ export function trueYear(request: StoreRequest, places: TrueProbes): TrueYear {
     }
   };
   let now = 0;
+  let lastOutlet = 15;
   const listen = (report: StepReport) => {
     const start = report.hour * HOUR;
     if (now < start || now >= start + HOUR) now = start;
     if (now === start) {
       const lanes = new Map<number, Float64Array>();
-      cellOf.forEach(({ lane, cell }, k) => {
+      const since = (report.hour - places.fromHour + HOURS_PER_YEAR) % HOURS_PER_YEAR;
+      cellOf.forEach(({ lane, cell, every }, k) => {
+        if (since > places.hours || since % every !== 0) return;
         const cells = lanes.get(lane) ?? engine.cells(lane);
         lanes.set(lane, cells);
         year.probes[k]![report.hour] = cells[cell]!;
       });
     }
-    const seen = seenByProbes(report, request.climate.pressure[report.hour]!);
+    const seen = seenByProbes(report, request.climate.pressure[report.hour]!, lastOutlet);
+    lastOutlet = seen.outlet;
     for (const [name, value] of Object.entries(seen)) {
       spread(year[name as keyof typeof seen], value, now, report.seconds);
     }
@@ -137,6 +148,7 @@ export function trueYear(request: StoreRequest, places: TrueProbes): TrueYear {
   });
   const bare = baselineRequest(request);
   const control = baselineYear(bare, soilModel(bare, house), house);
+  year.probes.forEach((series, k) => straighten(series, cellOf[k]!.every));
   return {
     ...year,
     control: control.year.airTemperature,
@@ -150,11 +162,29 @@ export function trueYear(request: StoreRequest, places: TrueProbes): TrueYear {
   };
 }
 
+/** Fills the hours between looks with a straight course. */
+function straighten(series: Float64Array, every: number): void {
+  const at = (hour: number) => series[hour % HOURS_PER_YEAR]!;
+  for (let hour = 0; hour < HOURS_PER_YEAR; hour++) {
+    if (Number.isNaN(series[hour]!) || Number.isNaN(at(hour + every)) || every === 1) continue;
+    const [from, to] = [at(hour), at(hour + every)];
+    for (let k = 1; k < every; k++) {
+      series[(hour + k) % HOURS_PER_YEAR] = from + (to - from) * k / every;
+    }
+    hour += every - 1;
+  }
+}
+
+/** s in which still air in the duct takes most of the way to rest; common practice, no source. */
+const DUCT_TIME = 3600;
+
 /** What probes in the air see of one step. */
-function seenByProbes(report: StepReport, pressure: number) {
+function seenByProbes(report: StepReport, pressure: number, lastOutlet: number) {
   const { airTemperature: air, humidityRatio: ratio } = report.house.mean;
   if (report.air === null) {
-    const outlet = (air + report.store) / 2;
+    // still air in the duct comes to rest between house and store
+    const rest = (air + report.store) / 2;
+    const outlet = rest + (lastOutlet - rest) * Math.exp(-report.seconds / DUCT_TIME);
     return {
       air,
       ratio,

@@ -25,6 +25,17 @@ export interface Reading {
   readonly batches: readonly string[];
 }
 
+/** Mean size of the values of a reading where it does not rest at 0. */
+function typicalSize(values: Float64Array): number {
+  let [sum, count] = [0, 0];
+  for (const value of values) {
+    if (Number.isNaN(value) || value === 0) continue;
+    sum += Math.abs(value);
+    count++;
+  }
+  return count === 0 ? 0 : sum / count;
+}
+
 /** The mean of all sound sensors of a quantity in a zone; null where there is none. */
 export function readingOf(log: Log, quantity: Quantity, zone?: string): Reading | null {
   const channels = channelsOf(log, quantity, zone);
@@ -41,7 +52,11 @@ export function readingOf(log: Log, quantity: Quantity, zone?: string): Reading 
   });
   const batches = channels.flatMap(({ sensor }) => sensor.correlatedWith ?? []);
   const together = batches.length === channels.length && new Set(batches).size === 1;
-  const size = Math.hypot(...channels.map(({ sensor }) => sensor.accuracy)) / channels.length;
+  const typical = typicalSize(values);
+  const errors = channels.map(({ sensor }) =>
+    Math.hypot(sensor.accuracy, (sensor.relativeAccuracy ?? 0) * typical)
+  );
+  const size = Math.hypot(...errors) / channels.length;
   const uncertainty = together ? size * Math.sqrt(1 + SHARED_ERROR * (channels.length - 1)) : size;
   return { values, uncertainty, batches };
 }

@@ -1,6 +1,10 @@
-/** A house that was built: its log, the model on it, and how well they agree. @module */
+/** A house that was built: its logs, the plan beside them, and how well they agree. @module */
+export * from "./answer.ts";
 export * from "./charts.ts";
+export * from "./exercises.ts";
 export * from "./greenhouse_log.ts";
+export * from "./season_charts.ts";
+export * from "./tables.ts";
 export { greenhouseLog } from "../../study/mod.ts";
 export {
   checkLog,
@@ -17,6 +21,7 @@ export {
   type LogParameters,
   type LogPrediction,
   type LogScore,
+  type MeasuredResult,
   readGreenhouseLog,
   RECORDED_SCORES,
   replayLog,

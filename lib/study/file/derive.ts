@@ -2,6 +2,7 @@
 import type { NoteDefault, Section } from "../../basics/mod.ts";
 import { FANS } from "../../fan/mod.ts";
 import { formatMonthly } from "../../units/mod.ts";
+import type { LogTexts } from "../../measured/types.ts";
 import type { PriceList } from "../../worth/mod.ts";
 import { CHAPTERS, type StudyInputs } from "../chapters.ts";
 import type { DefaultTaken } from "../types.ts";
@@ -22,11 +23,13 @@ type AnySection = Section<any, any, any>;
  * @param given the file after the schema
  * @param fans fans to choose from; those of the library unless given
  * @param prices of the study; none unless given
+ * @param logs of the study; none unless given
  */
 export function deriveDefaults(
   given: StudyGiven,
   fans: Pick<LoadedFans, "own" | "all"> = { own: null, all: FANS },
   prices: PriceList | null = null,
+  logs: LogTexts | null = null,
 ): { readonly inputs: ChapterInputs; readonly taken: readonly DefaultTaken[] } {
   const taken: DefaultTaken[] = [];
   const note: NoteDefault = (key, value, otherwise, shownKey = key) => {
@@ -40,7 +43,7 @@ export function deriveDefaults(
   for (const { name, section } of CHAPTERS) {
     const { complete }: AnySection = section;
     if (name === "climate") continue;
-    inputs[name] = complete?.(given[name], { ...inputs, fans, prices }, note) ?? given[name];
+    inputs[name] = complete?.(given[name], { ...inputs, fans, prices, logs }, note) ?? given[name];
   }
   return { inputs: inputs as unknown as ChapterInputs, taken };
 }

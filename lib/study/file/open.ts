@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import { basename } from "node:path";
 import { type InputError, InputErrors } from "../../basics/mod.ts";
+import type { LogTexts } from "../../measured/types.ts";
 import type { PriceList } from "../../worth/mod.ts";
 import { applySchema, inFileOrder } from "./check_study.ts";
 import { loadWeather } from "./climate_source.ts";
@@ -14,6 +15,7 @@ import { controlNotices } from "./control_notices.ts";
 import { crossFaults, placeNotices, unusualValues } from "./plausibility.ts";
 import { collect } from "./named_files.ts";
 import { checkFanId, type LoadedFans, loadFans } from "./own_fans.ts";
+import { loadLogs } from "./own_logs.ts";
 import { loadPrices } from "./own_prices.ts";
 import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
@@ -63,11 +65,15 @@ export async function openStudyText(
   const faults = [...refused];
   const fans = await collect(faults, () => loadFans(source));
   const money = await collect(faults, () => loadPrices(source));
+  const record = await collect(faults, () => loadLogs(source, sections.measured));
   const loaded = await collect(faults, () => loadWeather(sections, source, options));
-  const derived = given === undefined
-    ? undefined
-    : complete(given, fans, money?.prices ?? null, source, faults);
-  if (!given || !fans || !money || !loaded || !derived || faults.length > 0) {
+  const derived = given === undefined ? undefined : complete(
+    given,
+    { fans, prices: money?.prices ?? null, logs: record?.logs ?? null },
+    source,
+    faults,
+  );
+  if (!given || !fans || !money || !record || !loaded || !derived || faults.length > 0) {
     throw new InputErrors(inFileOrder(faults, source));
   }
   const { horizon, ...place } = given.place;
@@ -83,7 +89,7 @@ export async function openStudyText(
     climate: year,
     ...derived.inputs,
     defaults: [...defaultsTaken(source.data), ...derived.taken],
-    inputHash: hashTexts([text, ...loaded.texts, ...fans.texts, ...money.texts]),
+    inputHash: hashTexts([text, ...loaded.texts, ...fans.texts, ...money.texts, ...record.texts]),
     notices: [
       ...placeNotices(place, year.place),
       ...unusualValues({ ...given, ...derived.inputs }),
@@ -92,11 +98,17 @@ export async function openStudyText(
   });
 }
 
+/** What was read from the files that the study names. */
+interface NamedInputs {
+  readonly fans: LoadedFans | undefined;
+  readonly prices: PriceList | null;
+  readonly logs: LogTexts | null;
+}
+
 /** Fills in the defaults and adds what contradicts itself to `faults`. */
 function complete(
   given: StudyGiven,
-  fans: LoadedFans | undefined,
-  prices: PriceList | null,
+  { fans, prices, logs }: NamedInputs,
   source: YamlSource,
   faults: InputError[],
 ): Derived {
@@ -107,6 +119,7 @@ function complete(
     fit ? given : { ...given, fan: { ...given.fan, fan: undefined } },
     fans,
     prices,
+    logs,
   );
   faults.push(
     ...unknownFan,

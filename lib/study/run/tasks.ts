@@ -1,6 +1,7 @@
 /** Everything a worker can be asked to do: the pieces of the chapters, and whole results. @module */
 import type { AnyComputation, AnyTask } from "../../basics/mod.ts";
 import { screeningTask } from "../../house/assumptions.ts";
+import { seasonTask } from "../../measured/compute.ts";
 import { STORE_TASKS } from "../../store/runs.ts";
 import { firstOfJulyTask, wintersTask } from "../../store/winters/mod.ts";
 import { COMPUTATIONS } from "../chapters.ts";
@@ -17,6 +18,7 @@ export const TASKS: ReadonlyMap<string, AnyTask> = new Map(
     ...STORE_TASKS,
     firstOfJulyTask,
     wintersTask,
+    seasonTask,
     ...Array.from(COMPUTATIONS, ([name, computation]) => wholeTask(name, computation)),
   ].map((task) => [task.name, task]),
 );

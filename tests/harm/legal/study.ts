@@ -27,6 +27,8 @@ const SET_APART = new Set([
   "study.name",
   "fan.curves",
   "worth.prices",
+  "measured.logMap",
+  "measured.logs",
   "worth.winters",
   "store.slices",
   "store.spinUpYears",

@@ -52,6 +52,8 @@ Deno.test("openStudy() lists every default it took, each with its source", async
     "soil.layers.",
     "store.collector.",
     "store.gravelBed.",
+    "measured.logMap",
+    "measured.logs.",
   ];
   const open_ = [...FIELDS.keys()].filter((key) =>
     !taken.has(key) && !given.some((start) => key.startsWith(start)) && key !== "house.width" &&

@@ -26,6 +26,7 @@ const BY_HAND: Readonly<Record<string, string>> = {
   "store.chargeStart": "store",
   "store.collector.area": "store",
   "worth.years": "worth",
+  "measured.step": "measured",
 };
 
 /** Keys that change no sum: names, remarks, and the mending of a year in which nothing is shifted. */

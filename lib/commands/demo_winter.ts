@@ -1,0 +1,90 @@
+/**
+ * Writes the made-up winter of the demo study: `deno run -A lib/commands/demo_winter.ts`. Some
+ * minutes of work, wanted only where the model or the winter's truth has changed.
+ *
+ * @module
+ */
+import { dirname, join } from "node:path";
+import Papa from "papaparse";
+import { DAY, MONTH_FIRST_DAYS } from "../basics/mod.ts";
+import type { ClimateYear } from "../climate/types.ts";
+import { builtRequest, DEMO_TRUTH } from "../measured/demo/known_truth.ts";
+import { DEMO_PLACES } from "../measured/demo/instruments.ts";
+import { PLANTED } from "../measured/demo/planted.ts";
+import { type TrueYear, trueYear } from "../measured/demo/true_year.ts";
+import { winterFiles } from "../measured/demo/winter_files.ts";
+import { winterTruth } from "../measured/demo/winter_truth.ts";
+import { writeAtomically } from "../press/mod.ts";
+import type { StoreRequest } from "../store/mod.ts";
+import { storeRequest } from "../store/takes.ts";
+import { defaultStudyPath, openStudy, startRun } from "../study/mod.ts";
+import { say } from "./terminal.ts";
+
+/** Winter of the log: 1 November to 31 March of an invented year, 151 days. */
+const FIRST_DAY = MONTH_FIRST_DAYS[10]!;
+const DAYS = 151;
+const YEAR = 2025;
+/** Whole number that every error hangs on. */
+const SEED = 20251101;
+
+async function writeWinter(): Promise<void> {
+  const study = await openStudy(defaultStudyPath());
+  const run = startRun(study);
+  const [soil, tubes, headers, fan] = await Promise.all([
+    run.soil(),
+    run.tubes(),
+    run.headers(),
+    run.fan(),
+  ]);
+  const built = builtRequest(storeRequest(study, { soil, tubes, headers, fan }), DEMO_TRUTH);
+  say("running the house as it was built …");
+  const year = trueYear(built, {
+    ...DEMO_PLACES,
+    fromHour: 24 * FIRST_DAY,
+    hours: 24 * DAYS + 3,
+  });
+  await writeFiles(year, built, study.climate);
+}
+
+/** Logs, log map, truth and planted faults, beside the other data. */
+export async function writeFiles(
+  year: TrueYear,
+  built: StoreRequest,
+  climate: ClimateYear,
+): Promise<void> {
+  const { timeZone } = climate.place;
+  const setting = {
+    from: FIRST_DAY * DAY,
+    lasts: DAYS * DAY,
+    start: Date.UTC(YEAR, 10, 1) / 1000 - 3600 * timeZone,
+    seed: SEED,
+    faults: PLANTED,
+  };
+  const folder = join(dirname(defaultStudyPath()), "..", "..", "logs", "harrow-bend");
+  await Deno.mkdir(folder, { recursive: true });
+  const { map, logs } = winterFiles(year, climate, setting);
+  const truth = Papa.unparse([...winterTruth(built, DEMO_TRUTH, year, setting)], { newline: "\n" });
+  const faults = Papa.unparse(
+    PLANTED.map(({ kind, channel, other, from, to, size }) => ({
+      kind,
+      channel,
+      other: other ?? "",
+      from: new Date(1000 * (setting.start + from)).toISOString(),
+      to: new Date(1000 * (setting.start + to)).toISOString(),
+      size,
+    })),
+    { newline: "\n" },
+  );
+  const files = [
+    map,
+    ...logs,
+    { name: "truth.csv", text: `${truth}\n` },
+    { name: "planted-faults.csv", text: `${faults}\n` },
+  ];
+  for (const { name, text } of files) {
+    await writeAtomically(join(folder, name), text);
+    say(`${name}: ${Math.ceil(text.length / 1024)} kB`);
+  }
+}
+
+if (import.meta.main) await writeWinter();

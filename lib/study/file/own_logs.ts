@@ -1,0 +1,58 @@
+/** The logs that a study names. @module */
+import { InputError } from "../../basics/mod.ts";
+import type { LogTexts } from "../../measured/types.ts";
+import { requireNamedFiles, resolveBeside } from "./named_files.ts";
+import { readTextFile } from "./read_text.ts";
+import type { StudyGiven } from "./schema.ts";
+import { textAt, type YamlSource } from "./yaml_source.ts";
+
+/** Logs of a study. */
+export interface LoadedLogs {
+  /** map and logs; null where the study names none */
+  readonly logs: LogTexts | null;
+  /** texts that belong to the study's inputs */
+  readonly texts: readonly string[];
+}
+
+/**
+ * Reads the texts of the logs that a study names under `measured`, relative to the study file.
+ *
+ * @param section the section after the schema; undefined where it is faulty
+ * @throws {InputError} where a file is missing or unreadable, or one of map and logs is not named
+ */
+export async function loadLogs(
+  source: YamlSource,
+  section: StudyGiven["measured"] | undefined,
+): Promise<LoadedLogs> {
+  const map = textAt(source, ["measured", "logMap"]);
+  const logs = section?.logs ?? [];
+  if (map === undefined && logs.length === 0) return { logs: null, texts: [] };
+  if (map === undefined || logs.length === 0) {
+    const [there, wanted] = map === undefined ? ["logs", "logMap"] : ["logMap", "logs"];
+    throw new InputError(
+      `"measured.${there}" is given without "measured.${wanted}": a log map says which column of ` +
+        "which file holds which sensor, and the logs are the files; give both or neither",
+      source.locate(["measured", there]),
+    );
+  }
+  const named = [
+    { key: ["measured", "logMap"], path: resolveBeside(source, map) },
+    ...logs.map(({ file }, place) => ({
+      key: ["measured", "logs", place, "file"],
+      path: resolveBeside(source, file),
+    })),
+  ];
+  await requireNamedFiles(source, named);
+  const texts = await Promise.all(
+    named.map(({ path }, k) =>
+      readTextFile(path, k === 0 ? "log map" : "log", k === 0 ? "settings" : "table")
+    ),
+  );
+  return {
+    logs: {
+      map: { name: map, text: texts[0]! },
+      logs: logs.map(({ file }, place) => ({ name: file, text: texts[place + 1]! })),
+    },
+    texts,
+  };
+}
