@@ -142,7 +142,8 @@ function parts(reach: Reach): fc.Arbitrary<Changes> {
     );
   const all = [
     ...PARTS.map((key) => rarely(key, entry(key, reach))),
-    ...LISTS.map((key) => rarely(key, fc.array(entry(key, reach), { minLength: 1, maxLength: 3 }))),
+    ...LISTS.filter((key) => !SET_APART.has(key))
+      .map((key) => rarely(key, fc.array(entry(key, reach), { minLength: 1, maxLength: 3 }))),
   ];
   return fc.tuple(...all).map((found) => Object.assign({}, ...found) as Changes);
 }

@@ -15,6 +15,8 @@ export type Plain = string | number | readonly Plain[] | { readonly [key: string
 const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   "house.curtain.clock": ["none", "17:00 to 8:00", "16:30 to 9:15"],
   "store.fanSeason": ["all year", "15 Aug to 30 Apr", "never"],
+  "measured.holdOut": ["never", "1 Mar to 14 Mar"],
+  "measured.fanOff": ["never", "3 Feb to 16 Feb"],
   "store.chargeSeason": ["all year", "15 Aug to 30 Apr", "1 May to 30 Sep"],
 };
 
