@@ -54,7 +54,7 @@ export function readLog(
     const clocked = loggers[k]!.clock === null
       ? onTrueClock(one, others)
       : withOffset(one, asWritten.slice(0, k));
-    return screenSeries(withJumps(clocked, others));
+    return screenSeries(withJumps(clocked, others), others);
   });
   const plan = commonStep(series, options.step);
   const bare: Log = {

@@ -12,12 +12,29 @@ export interface ScreenedSeries extends LoggerSeries {
 }
 
 /**
- * Flags spikes and stuck readings.
+ * Flags spikes and stuck readings. A peak that a second sensor in the same air shows too is weather,
+ * and no spike.
  *
  * @param series of one logger
+ * @param others all other loggers
  */
-export function screenSeries(series: LoggerSeries): ScreenedSeries {
+export function screenSeries(
+  series: LoggerSeries,
+  others: readonly LoggerSeries[] = [],
+): ScreenedSeries {
   const { interval } = series;
+  const real = (sensor: Sensor, values: Float64Array, { from, to }: Span) =>
+    [series, ...others].some((one) =>
+      one.sensors.some((other, k) =>
+        other !== sensor && other.quantity === sensor.quantity &&
+        sameAir(other.zone, sensor.zone) &&
+        peaksToo(one, one.values[k]!, {
+          from: series.times[from]!,
+          to: series.times[to - 1]! + interval,
+          height: values[from]! - (values[from - 1]! + values[to]!) / 2,
+        })
+      )
+    );
   const findings: Finding[] = [...series.findings];
   const flags = series.sensors.map((sensor, s) => {
     const values = series.values[s]!;
@@ -38,10 +55,50 @@ export function screenSeries(series: LoggerSeries): ScreenedSeries {
     if (rule.stuck !== null) {
       mark("stuck", findStuck(values, { least: rule.stuck, interval, mayRest: resting(sensor) }));
     }
-    if (rule.spike !== null) mark("spike", findSpikes(values, rule.spike));
+    if (rule.spike !== null && !isSwitched(sensor)) {
+      mark("spike", findSpikes(values, rule.spike).filter((span) => !real(sensor, values, span)));
+    }
     return bits;
   });
   return { ...series, flags, findings };
+}
+
+/** Humidity in ducts: where the fan starts and stops, lone peaks are part of the job. */
+function isSwitched({ quantity, zone }: Sensor): boolean {
+  return quantity === "relativeHumidity" && /^(intake|outlet|duct|tube)/.test(zone);
+}
+
+/** Zones whose air is one, as the intake draws the house's. */
+function sameAir(one: string, other: string): boolean {
+  const house = ["inside", "intake", "ridge"];
+  return one === other || (house.includes(one) && house.includes(other));
+}
+
+/** True where readings stand off their fellows by a like height at the same time. */
+function peaksToo(
+  { times, interval }: LoggerSeries,
+  values: Float64Array,
+  peak: { readonly from: number; readonly to: number; readonly height: number },
+): boolean {
+  for (let i = firstAfter(times, peak.from - interval); i + 1 < times.length; i++) {
+    if (times[i]! >= peak.to) return false;
+    if (i === 0) continue;
+    const height = values[i]! - (values[i - 1]! + values[i + 1]!) / 2;
+    const ratio = height / peak.height;
+    if (ratio > 0.5 && ratio < 2) return true;
+  }
+  return false;
+}
+
+/** Place of the first time after one. */
+function firstAfter(times: Float64Array, time: number): number {
+  let [low, high] = [0, times.length];
+  while (low < high) {
+    const half = (low + high) >> 1;
+    if (times[half]! > time) high = half;
+    else low = half + 1;
+  }
+  return low;
 }
 
 /** Values that a working sensor may keep: 0 where it rests, saturation of humidity (looked at apart). */

@@ -10,6 +10,8 @@ const WINDOW = 15 * 86400;
 /** A swing tells where it is so many times the other, and so many times the noise. */
 const CLEAR = 1.5;
 const OVER_NOISE = 8;
+/** K below which a swing tells nothing: the bend of the yearly wave is as large. */
+const LEAST_SWING = 0.2;
 /** K by which two probes must differ for an exchange of them to show. */
 const DIFFERENCE = 0.6;
 
@@ -17,7 +19,7 @@ const DIFFERENCE = 0.6;
  * Swapped depths, two ways. Two probes of one zone that exchange their readings from one step to
  * the next while their sum goes on; and a deeper probe that swings more over half a day, or over
  * five days, than a shallower one in window after window. Probes beside tubes ("store", "tube")
- * swing with the tubes and are looked at in the first way only.
+ * swing with the tubes and are looked at in the first way only; so is soil that freezes or thaws.
  *
  * @param log with gaps, spikes and stuck values flagged
  */
@@ -60,13 +62,16 @@ function exchanges(log: Log, one: Channel, other: Channel): Fault[] {
     if (!Number.isNaN(a[step]! - b[step]!)) places.push(step);
   }
   const turns: number[] = [];
+  const errors = 4 * Math.hypot(one.sensor.accuracy, other.sensor.accuracy);
   for (let k = 1; k < places.length; k++) {
     const [before, now] = [places[k - 1]!, places[k]!];
     const [was, is] = [a[before]! - b[before]!, a[now]! - b[now]!];
     const size = Math.min(Math.abs(was), Math.abs(is));
     if (was * is >= 0 || size < DIFFERENCE) continue;
     const sum = Math.abs(a[now]! + b[now]! - a[before]! - b[before]!);
-    const mirrored = Math.abs(was + is) < 0.25 * size && sum < 0.25 * size;
+    // each column keeps the error of its own probe, so the difference is mirrored but for those
+    const mirrored = Math.abs(was + is) < Math.min(0.8 * size, 0.25 * size + errors) &&
+      sum < 0.25 * size;
     if (mirrored && staysApart(places, k, (step) => a[step]! - b[step]!)) turns.push(now);
   }
   const found: Fault[] = [];
@@ -101,6 +106,7 @@ function wrongSwings(log: Log, shallow: Channel, deep: Channel): Fault[] {
   let open = false;
   for (let from = 0; from < log.count; from += size) {
     const to = Math.min(log.count, from + size);
+    if (freezes(a, from, to) || freezes(b, from, to)) continue;
     const mind = mindOf(a, b, { from, to, step: log.step, noise });
     if (mind > 0) open = false;
     if (mind >= 0) continue;
@@ -113,6 +119,16 @@ function wrongSwings(log: Log, shallow: Channel, deep: Channel): Fault[] {
     .map(({ from, to }) => fault(shallow, deep, from, to, "the deeper one swings more"));
 }
 
+/** K round 0 degC in which soil that freezes or thaws stands still. */
+const STANDSTILL = 0.7;
+
+/** True where a probe is near freezing for a tenth of a window: a shallow one may stand still there. */
+function freezes(values: Float64Array, from: number, to: number): boolean {
+  let near = 0;
+  for (let step = from; step < to; step++) if (Math.abs(values[step]!) < STANDSTILL) near++;
+  return near > 0.1 * (to - from);
+}
+
 /** 1 where the shallower swings more, -1 where the deeper does, 0 where neither is clear. */
 function mindOf(
   shallow: Float64Array,
@@ -121,28 +137,29 @@ function mindOf(
 ): number {
   for (const lag of [43200, 5 * 86400]) {
     const [a, b] = [swing(shallow, lag, window), swing(deep, lag, window)];
-    if (Math.max(a, b) < OVER_NOISE * window.noise || Math.max(a, b) < 0.15) continue;
+    if (Math.max(a, b) < Math.max(OVER_NOISE * window.noise, LEAST_SWING)) continue;
     if (a > CLEAR * b) return 1;
     if (b > CLEAR * a) return -1;
   }
   return 0;
 }
 
-/** Root mean square of the change over a lag, in the unit of the values. */
+/** Root mean square, about its mean, of the change over a lag: the yearly wave's slope is left out. */
 function swing(
   values: Float64Array,
   lag: number,
   { from, to, step }: { from: number; to: number; step: number },
 ): number {
   const by = Math.round(lag / step);
-  let [sum, count] = [0, 0];
+  let [sum, squares, count] = [0, 0, 0];
   for (let at = from; at + by < to; at++) {
     const change = values[at + by]! - values[at]!;
     if (Number.isNaN(change)) continue;
-    sum += change ** 2;
+    sum += change;
+    squares += change ** 2;
     count++;
   }
-  return count < 12 ? 0 : Math.sqrt(sum / count);
+  return count < 12 ? 0 : Math.sqrt(Math.max(0, squares / count - (sum / count) ** 2));
 }
 
 /** Noise of single readings from how they stand off the middle of both their fellows. */
