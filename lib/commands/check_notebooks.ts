@@ -153,6 +153,7 @@ export async function pressDemo(
     WINTERGROUND_STUDY: undefined,
     WINTERGROUND_CLIMATE: undefined,
     WINTERGROUND_COLUMNS: undefined,
+    WINTERGROUND_FIGURES: undefined,
   };
   const needs = new Map(
     (await openNotebooks(files)).map(({ name, notebook }) => [name, notebookNeeds(notebook)]),

@@ -5,6 +5,7 @@
  */
 import type { ChapterName } from "../basics/mod.ts";
 import type { StudyRun } from "../study/mod.ts";
+import { oddsLine } from "../show/worth/odds_line.ts";
 import { headlines } from "./headlines.ts";
 import type { Progress } from "./progress.ts";
 import { ALL_CHAPTERS, type StudyNeeds } from "./study_needs.ts";
@@ -20,7 +21,8 @@ export function gettersOf(run: StudyRun): Readonly<Record<string, () => Promise<
 
 /**
  * Asks for all results at once: the workers take the chapters before what is computed only when asked
- * for. The figures a person reads first are shown as soon as their chapter is there.
+ * for. The figures a person reads first are shown as soon as their chapter is there, and the odds as
+ * soon as they are counted; where they are not wanted, how to get them, after the verdict.
  *
  * @throws {unknown} whatever the first result that cannot be computed throws
  */
@@ -29,10 +31,12 @@ export async function computeResults(
   needs: StudyNeeds,
   progress: Progress,
 ): Promise<void> {
+  const oddsAfter = needs.results.includes("odds") ? "odds" : "worth";
   await Promise.all(needs.results.map(async (name) => {
     await gettersOf(run)[name]!();
     const chapter = ALL_CHAPTERS.find((one) => one === name);
     if (chapter !== undefined) await showHeadlines(run, chapter, progress);
+    if (name === oddsAfter) progress.show(`  odds: ${oddsLine(await run.figures("worth"))}`);
   }));
 }
 

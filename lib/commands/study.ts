@@ -132,6 +132,8 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
 interface Plan {
   readonly needs: StudyNeeds;
   readonly drawings: boolean;
+  /** true where everything is computed, so that figures of notebooks wait for extras too */
+  readonly whole: boolean;
   readonly needsByNotebook: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
@@ -139,7 +141,9 @@ async function planOf(
   files: readonly NotebookFile[],
   { quick, all }: { readonly quick: boolean; readonly all: boolean },
 ): Promise<Plan> {
-  if (quick) return { needs: QUICK_NEEDS, drawings: false, needsByNotebook: new Map() };
+  if (quick) {
+    return { needs: QUICK_NEEDS, drawings: false, whole: false, needsByNotebook: new Map() };
+  }
   const { parseNotebook } = await import("../press/notebook.ts");
   const notebooks = await Promise.all(files.map(async ({ name, path }) => ({
     name,
@@ -149,8 +153,9 @@ async function planOf(
   return {
     needs,
     drawings: needs.results.includes("tubes"),
+    whole: all,
     needsByNotebook: new Map(
-      notebooks.map(({ name, notebook }) => [name, notebookNeeds(notebook)]),
+      notebooks.map(({ name, notebook }) => [name, notebookNeeds(notebook, all)]),
     ),
   };
 }
@@ -221,7 +226,7 @@ interface PressRequest extends Plan {
 /** Runs each notebook once its results are on disk, as many side by side as there are cores. */
 async function press(
   files: readonly NotebookFile[],
-  { run, stage, progress, request, cellLimit, signal, needsByNotebook }: PressRequest,
+  { run, stage, progress, request, cellLimit, signal, whole, needsByNotebook }: PressRequest,
 ): Promise<Pressed[]> {
   if (files.length === 0) return [];
   const { pressNotebooks } = await import("./press_notebooks.ts");
@@ -229,6 +234,7 @@ async function press(
     WINTERGROUND_STUDY: resolve(request.path),
     WINTERGROUND_CLIMATE: request.climate && resolve(request.climate),
     WINTERGROUND_COLUMNS: request.columns && resolve(request.columns),
+    WINTERGROUND_FIGURES: whole ? "all" : undefined,
   };
   const ready = ({ name }: NotebookFile) =>
     Promise.all([...needsByNotebook.get(name) ?? []].map((need) => gettersOf(run)[need]!()));

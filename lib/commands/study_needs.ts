@@ -6,7 +6,7 @@
  */
 import type { ChapterName } from "../basics/mod.ts";
 import type { Notebook } from "../press/mod.ts";
-import { CHAPTERS, COMPUTATIONS } from "../study/mod.ts";
+import { CHAPTERS, COMPUTATIONS, extrasWithFigures } from "../study/mod.ts";
 
 /** Names of all chapters, in the order of the job. */
 export const ALL_CHAPTERS: readonly ChapterName[] = CHAPTERS.map(({ name }) => name);
@@ -15,13 +15,16 @@ export const ALL_CHAPTERS: readonly ChapterName[] = CHAPTERS.map(({ name }) => n
  * Names of the results a notebook asks the run for: chapters, extras.
  *
  * @param notebook its cells
+ * @param whole true where figures wait for the extras that give some
  */
-export function notebookNeeds(notebook: Notebook): ReadonlySet<string> {
+export function notebookNeeds(notebook: Notebook, whole = false): ReadonlySet<string> {
   const needs = new Set<string>();
   for (const cell of notebook.cells) {
     if (cell.cell_type !== "code") continue;
     for (const [, name, words] of cell.source.matchAll(/\brun\.(\w+)\(([^)]*)\)/g)) {
-      for (const need of resultsBehind(name!, words!)) needs.add(need);
+      const behind = resultsBehind(name!, words!);
+      const extras = whole && name === "figures" ? extrasWithFigures(behind) : [];
+      for (const need of [...behind, ...extras]) needs.add(need);
     }
   }
   return needs;

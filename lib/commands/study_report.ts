@@ -4,6 +4,7 @@
  * @module
  */
 import { renderReport } from "../press/mod.ts";
+import { oddsLine } from "../show/worth/odds_line.ts";
 import type { ResultsFile, Study } from "../study/mod.ts";
 import { type Comparison, comparisonSections } from "./comparison.ts";
 import type { Pressed } from "./press_notebooks.ts";
@@ -54,12 +55,14 @@ export function studyReport(
   });
 }
 
-/** Dig, not yet or no, before all else; nothing where the chapter was not run. */
+/** Dig, not yet or no, and the odds, before all else; nothing where the chapter was not run. */
 function verdictFact({ figures }: ResultsFile): readonly (readonly [string, string])[] {
   const verdict = figures["worth.verdict"]?.value;
-  return typeof verdict === "string"
-    ? [["Verdict", `${verdict} (of dig, not yet, no); the reasons stand under "The answer"`]]
-    : [];
+  if (typeof verdict !== "string") return [];
+  return [
+    ["Verdict", `${verdict} (of dig, not yet, no); the reasons stand under "The answer"`],
+    ["Odds", oddsLine(figures)],
+  ];
 }
 
 function degrees(value: number, positive: string, negative: string): string {

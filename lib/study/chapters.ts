@@ -98,3 +98,11 @@ export const COMPUTATIONS: ReadonlyMap<string, AnyComputation> = new Map(
     ...Object.entries(one.extras),
   ]),
 );
+
+/** Names of the extras of some chapters that give figures. */
+export function extrasWithFigures(names: readonly string[]): readonly (keyof ExtraResults)[] {
+  return CHAPTERS.filter(({ name }) => names.includes(name)).flatMap(({ extras }) =>
+    Object.entries(extras).filter(([, one]) => "figures" in one && one.figures !== undefined)
+      .map(([name]) => name as keyof ExtraResults)
+  );
+}

@@ -9,7 +9,7 @@ export type {
   ExtraResults,
   StudyInputs,
 } from "./chapters.ts";
-export { CHAPTERS, COMPUTATIONS } from "./chapters.ts";
+export { CHAPTERS, COMPUTATIONS, extrasWithFigures } from "./chapters.ts";
 export type { ResultCache } from "./run/cache.ts";
 export { type PoolOptions, type WorkPool, workPool } from "./run/pool.ts";
 export {

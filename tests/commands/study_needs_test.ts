@@ -23,6 +23,17 @@ Deno.test("notebookNeeds() finds what cells ask the run for", () => {
   assertEquals(needs("const s = run.study; const y = other.soil();"), []);
 });
 
+Deno.test("in a whole study a notebook that shows figures of worth waits for the odds and the ladder", () => {
+  // Property: its figures are those of results.json
+  const needs = (cell: string, whole: boolean) => notebookNeeds(tinyNotebook(cell), whole);
+  for (const cell of ["await run.figures();", 'await run.figures("worth");']) {
+    assert(needs(cell, true).has("odds") && needs(cell, true).has("ladder"), cell);
+    assert(!needs(cell, false).has("odds"), cell);
+  }
+  assert(!needs('await run.figures("store");', true).has("odds"));
+  assert(!needs("await run.worth();", true).has("odds"));
+});
+
 Deno.test("withEarlier() adds what results are computed from", () => {
   // Property: the order of the job, worked out by hand
   assertEquals([...withEarlier(["fan"])].sort(), ["fan", "headers", "tubes"]);

@@ -24,5 +24,7 @@ Deno.test("studyReport() leads with the verdict where there is one, and with non
     "worth.verdict": { value: "not yet", unit: "text", label: "" },
   }).split("</header>")[0]!;
   assertStringIncludes(head, "not yet (of dig, not yet, no)");
+  assertStringIncludes(head, "Odds");
+  assertStringIncludes(head, "notebook 08");
   assert(!report({}).includes("Verdict"));
 });

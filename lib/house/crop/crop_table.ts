@@ -26,6 +26,9 @@ export interface Crop {
   readonly source: string;
 }
 
+/** degC: limits below any weather belong to empty beds. */
+export const NO_CROP = -50;
+
 /** Every crop of the table, in file order. */
 export const CROPS: readonly Crop[] = readDataTable(cropsText, "data/crops/crops.csv", [
   "id",

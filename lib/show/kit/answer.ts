@@ -11,6 +11,8 @@ export interface AnswerWords {
   readonly answer: string;
   /** from where to where it may lie, and why */
   readonly range?: string;
+  /** further lines below the range: head and text */
+  readonly more?: readonly (readonly [head: string, text: string])[];
   /** what drives it */
   readonly drivenBy: string;
   /** what would change it */
@@ -29,6 +31,7 @@ const LIGHTS: Readonly<Record<Light, { readonly sign: string; readonly colour: s
 export function answerCard(words: AnswerWords): DisplayItem {
   const lines: (readonly [string, string])[] = [["The answer", words.answer]];
   if (words.range !== undefined) lines.push(["Range", words.range]);
+  lines.push(...words.more ?? []);
   lines.push(["Driven by", words.drivenBy], ["Would change if", words.changesWith]);
   const light = words.light === undefined ? undefined : LIGHTS[words.light];
   const colour = light?.colour ?? "#427aef";

@@ -1,11 +1,10 @@
 /** The crop's limits in words, with the store and with the fan always off. @module */
-import type { CropYear } from "../../house/mod.ts";
+import { type CropYear, NO_CROP } from "../../house/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { showBoth, showSi } from "../../units/mod.ts";
 import type { MarkedLimit } from "../kit/duration.ts";
 
-/** degC: limits below any weather belong to empty beds. */
-export const NO_CROP = -50;
+export { NO_CROP };
 
 /** The limits of a crop as lines of a picture; none for empty beds. */
 export function cropLimits({ killing, damage }: CropYear): readonly MarkedLimit[] {

@@ -6,7 +6,8 @@ let current: Promise<StudyRun> | undefined;
 /**
  * The run of the study named by the environment, the same for every cell:
  * `WINTERGROUND_STUDY` (path of a study file; the demo study without it), `WINTERGROUND_CLIMATE`
- * and `WINTERGROUND_COLUMNS` (files that take the place of those the study names).
+ * and `WINTERGROUND_COLUMNS` (files that take the place of those the study names). Where
+ * `WINTERGROUND_FIGURES` is `all`, as in a whole study, figures wait for the extras that give some.
  */
 export function currentRun(): Promise<StudyRun> {
   return current ??= openFromEnvironment();
@@ -19,5 +20,6 @@ async function openFromEnvironment(): Promise<StudyRun> {
     ...(climate === undefined ? {} : { climate }),
     ...(columns === undefined ? {} : { columns }),
   });
-  return startRun(study, { pool: workPool() });
+  const figuresOfExtras = Deno.env.get("WINTERGROUND_FIGURES") === "all";
+  return startRun(study, { pool: workPool(), figuresOfExtras });
 }

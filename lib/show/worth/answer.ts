@@ -1,4 +1,5 @@
 /** What the worth chapter answers. @module */
+import type { Figures } from "../../basics/mod.ts";
 import type { StoreResult } from "../../store/mod.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import type { VerdictReason, VerdictWord, WorthResult } from "../../worth/mod.ts";
@@ -6,11 +7,18 @@ import { answerCard, type Light } from "../kit/answer.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { killingText } from "../store/crop_words.ts";
 import { moneyText, priceText, yearsText } from "./money_words.ts";
+import { oddsLine } from "./odds_line.ts";
 
 const LIGHTS: Readonly<Record<VerdictWord, Light>> = { dig: "yes", "not yet": "partly", no: "no" };
 
-/** The verdict card: dig, not yet or no, with the reasons that decided it. */
-export function answer(worth: WorthResult, store: StoreResult): DisplayItem {
+/**
+ * The verdict card: dig, not yet or no, with the reasons that decided it, and the odds.
+ *
+ * @param worth result of the worth chapter
+ * @param store result of the store chapter
+ * @param figures of the run: the odds as far as they are counted
+ */
+export function answer(worth: WorthResult, store: StoreResult, figures: Figures): DisplayItem {
   const { verdict, earnings, currency } = worth;
   return answerCard({
     light: LIGHTS[verdict.word],
@@ -31,6 +39,7 @@ export function answer(worth: WorthResult, store: StoreResult): DisplayItem {
           priceText(worth.heatPrice, currency)
         }; simple payback: ${yearsText(earnings.simplePayback)}.`,
     }),
+    more: [["Odds", oddsLine(figures)]],
     drivenBy: "heat saved less the fans' electricity, the price of fuel, and what digging costs.",
     changesWith: changesWith(worth),
   });

@@ -4,6 +4,7 @@ export * from "./charts.ts";
 export * from "./exercises.ts";
 export * from "./ladder_charts.ts";
 export * from "./odds_charts.ts";
+export { oddsLine } from "./odds_line.ts";
 export * from "./odds_tables.ts";
 export * from "./tables.ts";
 export {

@@ -8,7 +8,13 @@ import {
   type Piece,
   shared,
 } from "../../basics/mod.ts";
-import { type AllResults, type ChapterResults, CHAPTERS, COMPUTATIONS } from "../chapters.ts";
+import {
+  type AllResults,
+  type ChapterResults,
+  CHAPTERS,
+  COMPUTATIONS,
+  extrasWithFigures,
+} from "../chapters.ts";
 import { studyFigures } from "../figures.ts";
 import type { Study } from "../types.ts";
 import { diskCache, NO_CACHE, type ResultCache } from "./cache.ts";
@@ -31,7 +37,8 @@ export type StudyRun = ResultGetters & {
   /**
    * Figures of results.json: those that some chapters give, which computes no more than they need; or
    * all. A later chapter may refine figures of an earlier one, as the store does the house's. Figures
-   * of extras have values as far as this run has computed them by then, and wait for none.
+   * of extras have values as far as this run has computed them by then, and wait for none but where
+   * the run's options say so.
    */
   figures(...chapters: readonly ChapterName[]): Promise<Figures>;
   /** Notices of the study, its climate and all chapters, each once. */
@@ -62,6 +69,8 @@ export interface RunOptions {
   readonly pool?: WorkPool | undefined;
   /** hears of each result that has come; `kept` where it was on disk already */
   readonly onResult?: ((name: string, kept: boolean) => void) | undefined;
+  /** true where figures wait for the extras that give some; else for none */
+  readonly figuresOfExtras?: boolean | undefined;
   /** what is computed under each name; the chapters and their extras unless given */
   readonly computations?: ReadonlyMap<string, AnyComputation>;
 }
@@ -97,7 +106,7 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
   const there = new Map<string, unknown>();
   const getters = resultGetters(computations, { study, cache, pieces, pool, onResult, there });
   const only = (names: readonly ChapterName[]): PartOfRun =>
-    partOfRun(names, { study, getters, there });
+    partOfRun(names, { study, getters, there, figuresOfExtras: options.figuresOfExtras === true });
   const all = only(CHAPTERS.map(({ name }) => name));
   return {
     ...getters,
@@ -111,10 +120,11 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
 
 function partOfRun(
   names: readonly ChapterName[],
-  { study, getters, there }: {
+  { study, getters, there, figuresOfExtras }: {
     readonly study: Study;
     readonly getters: ResultGetters;
     readonly there: ReadonlyMap<string, unknown>;
+    readonly figuresOfExtras: boolean;
   },
 ): PartOfRun {
   const chapters = CHAPTERS.map(({ name }) => name).filter((name) => names.includes(name));
@@ -125,7 +135,11 @@ function partOfRun(
   return {
     chapters,
     results,
-    figures: async () => studyFigures(await results(), there),
+    figures: async () => {
+      const waited = figuresOfExtras ? extrasWithFigures(chapters) : [];
+      const [found] = await Promise.all([results(), ...waited.map((name) => getters[name]())]);
+      return studyFigures(found, there);
+    },
     notices: once(async () => allNotices(study, await results())),
   };
 }

@@ -1,5 +1,6 @@
 /** Figures of the odds. @module */
 import { type FigureRow, numberFigure } from "../../basics/figures.ts";
+import { NO_CROP } from "../../house/mod.ts";
 import type { HouseWinter } from "../../store/mod.ts";
 import { type Banded, meanWithBand, rareValue } from "./statistics.ts";
 import type { WinterOdds, WinterSpread } from "./types.ts";
@@ -7,6 +8,7 @@ import type { WinterOdds, WinterSpread } from "./types.ts";
 const NO_WINTERS = "no winters are counted (worth.winters)";
 const ON_DEMAND = "counted when asked for, and by the whole study";
 const TOO_FEW = "too few winters";
+const NOTHING_GROWS = "no crop is named";
 
 /** Chance that a figure's band holds the true value. */
 const COVER = 0.95;
@@ -31,16 +33,19 @@ export function oddsFigures(odds: WinterOdds | null | undefined): readonly Figur
     value: Banded | null | undefined,
     unit: string,
     label: string,
+    otherwise = TOO_FEW,
   ): FigureRow => {
     if (value !== null && value !== undefined) {
       return [key, { value: value.value, unit, label, low: value.low, high: value.high }];
     }
-    const why = odds === undefined ? ON_DEMAND : odds === null ? NO_WINTERS : TOO_FEW;
+    const why = odds === undefined ? ON_DEMAND : odds === null ? NO_WINTERS : otherwise;
     return [key, { value: null, unit, label: `${label}: ${why}` }];
   };
   const killing = odds?.limits.find(({ name }) => name === "killing");
   const killed = (never: Banded | undefined): Banded | undefined =>
-    never && { value: 1 - never.value, low: 1 - never.high, high: 1 - never.low };
+    never === undefined || killing!.limit <= NO_CROP
+      ? undefined
+      : { value: 1 - never.value, low: 1 - never.high, high: 1 - never.low };
   const withStore = odds?.list.map((winter) => winter.withStore) ?? [];
   const without = odds?.list.map((winter) => winter.without) ?? [];
   const coldest = ({ coldestHour }: HouseWinter) => coldestHour;
@@ -62,12 +67,14 @@ export function oddsFigures(odds: WinterOdds | null | undefined): readonly Figur
       killed(killing?.withStore.never),
       "1",
       "share of winters with an hour in which plants die, with the store",
+      NOTHING_GROWS,
     ),
     banded(
       "worth.chanceOfKillingNoStore",
       killed(killing?.without.never),
       "1",
       "share of winters with an hour in which plants die, without it",
+      NOTHING_GROWS,
     ),
     banded(
       "worth.backupHeat10Years",

@@ -5,6 +5,7 @@ import { studyFigures } from "winterground/study/figures.ts";
 import { FIELDS } from "winterground/study/file/fields.ts";
 import {
   CHAPTERS,
+  COMPUTATIONS,
   type Figure,
   resultsOf,
   startRun,
@@ -66,6 +67,15 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       const { label, provisional } = (await asked.figures())[key]!;
       assertEquals(provisional, undefined);
       assert(label.includes("no winters are counted"), label); // the study wants none
+      const { steps: _, ...ladder } = COMPUTATIONS.get("ladder")!;
+      const waiting = startRun(study, {
+        cacheFolder: `${folder}/cache`,
+        figuresOfExtras: true,
+        computations: new Map([...COMPUTATIONS, ["ladder", { ...ladder, compute: () => null }]]),
+      });
+      const waited = await waiting.figures("worth");
+      assertEquals(waited[key]!.provisional, undefined);
+      assertEquals(waited["worth.ladder"]!.provisional, undefined);
     });
 
     await test.step("a chapter alone has the figures of the whole run to every digit", async () => {
