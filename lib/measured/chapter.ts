@@ -1,16 +1,24 @@
 /** The measured chapter: what do the sensors of the built store say? @module */
-import { chapter } from "../basics/mod.ts";
+import { chapter, extra, withoutNotices } from "../basics/mod.ts";
 import { type ClimateYear, meanPressure } from "../climate/mod.ts";
-import type { FanResult } from "../fan/types.ts";
+import type { FanInputs, FanResult } from "../fan/types.ts";
+import type { HeadersInputs, SummarisedHeaders } from "../headers/mod.ts";
 import { houseGeometry, type HouseInputs } from "../house/mod.ts";
 import type { SoilResult } from "../soil/types.ts";
 import type { StoreYear } from "../store/types.ts";
+import { designAir } from "../tubes/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
+import type { PriceList } from "../worth/prices/price_list.ts";
 import type { StoreBody } from "./balance.ts";
 import { measuredChapter, measuredSteps } from "./compute.ts";
 import { completeMeasured } from "./defaults.ts";
 import { measuredFields, type MeasuredInputs } from "./fields.ts";
 import { measuredFigures } from "./figures.ts";
+import {
+  monitoringPlan,
+  type MonitoringRequest,
+  monitoringTables,
+} from "./plan/monitoring_plan.ts";
 import type { PlannedYear } from "./plan_beside_log.ts";
 import type { MeasuredRequest } from "./request.ts";
 import { measuredTables } from "./result_tables.ts";
@@ -71,6 +79,64 @@ function takes(study: MeasuredStudy, earlier: MeasuredEarlier): MeasuredRequest 
   };
 }
 
+interface MonitoredStudy extends MeasuredStudy {
+  readonly headers: HeadersInputs;
+  readonly fan: FanInputs;
+  readonly worth: { readonly prices: PriceList | null };
+}
+
+interface MonitoredEarlier {
+  readonly soil: Pick<SoilResult, "wave">;
+  readonly tubes: TubesResult;
+  readonly headers: SummarisedHeaders;
+  readonly fan: FanResult;
+  readonly store: { readonly year: StoreYear };
+}
+
+/** Only the hourly series that the plan of the sensors hangs on. */
+function monitoringTakes(study: MonitoredStudy, earlier: MonitoredEarlier): MonitoringRequest {
+  const { fan, headers, soil, store: { year } } = earlier;
+  const tubes = withoutNotices(earlier.tubes);
+  const air = designAir(study);
+  const { airTemperature, relativeHumidity, solar } = year.house;
+  return {
+    places: {
+      tubes: { positions: tubes.positions, length: tubes.length, count: tubes.count },
+      shares: headers.shares,
+      houseAlong: study.tubes.direction === "along" ? study.house.length : study.house.width,
+      timeZone: study.climate.place.timeZone,
+      prices: study.worth.prices,
+    },
+    headers: { inputs: study.headers, tubes, state: air },
+    shared: withoutNotices(headers),
+    fan: {
+      inputs: { ...study.fan, note: "" },
+      surroundings: {
+        tubesInputs: { airFlow: study.tubes.airFlow },
+        headers: { systemCurve: headers.systemCurve },
+        ...air,
+      },
+    },
+    curve: fan.curve,
+    certainty: {
+      year: {
+        intakeTemperature: year.intakeTemperature,
+        outletTemperature: year.outletTemperature,
+        airRate: year.airRate,
+        fanPower: year.fanPower,
+        fanShare: year.fanShare,
+        condensate: year.condensate,
+        house: { airTemperature, relativeHumidity, solar },
+      },
+      outside: study.climate.dryBulb,
+      pressure: meanPressure(study),
+      airFlow: { charge: fan.charge.airFlow, discharge: fan.discharge.airFlow },
+      ground: { amplitude: soil.wave.amplitude, diffusivity: soil.wave.diffusivity },
+    },
+    perforated: tubes.product.perforated,
+  };
+}
+
 /** Logs of the built store, and the plan beside them. */
 export const measured = chapter({
   name: "measured",
@@ -81,5 +147,13 @@ export const measured = chapter({
   steps: measuredSteps,
   figures: measuredFigures,
   tables: measuredTables,
-  extras: {},
+  extras: {
+    /** Sensors, what each adds, shut tubes by pressure, commissioning, calendar. */
+    monitoringPlan: extra({
+      after: ["soil", "tubes", "headers", "fan", "store"],
+      takes: monitoringTakes,
+      compute: monitoringPlan,
+      tables: monitoringTables,
+    }),
+  },
 });

@@ -95,3 +95,9 @@ export {
   type CalendarTask,
   maintenanceCalendar,
 } from "./plan/calendar.ts";
+export {
+  type MonitoringPlan,
+  monitoringPlan,
+  type MonitoringRequest,
+  monitoringTables,
+} from "./plan/monitoring_plan.ts";

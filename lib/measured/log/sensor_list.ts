@@ -153,12 +153,27 @@ export interface ListedSensor {
   readonly remarks: Readonly<Record<string, string>>;
 }
 
+/** A sensor list as a table. */
+export interface SensorListTable {
+  /** heads of its columns */
+  readonly heads: readonly string[];
+  /** cells row by row */
+  readonly rows: readonly (readonly string[])[];
+}
+
 /**
  * Writes a sensor list, which `parseSensorList` reads back.
  *
  * @param sensors in the order of their rows
  */
 export function writeSensorList(sensors: readonly ListedSensor[]): string {
+  const { heads, rows } = sensorListTable(sensors);
+  const data = { fields: [...heads], data: rows.map((row) => [...row]) };
+  return Papa.unparse(data, { newline: "\n" }) + "\n";
+}
+
+/** The same as a table. */
+export function sensorListTable(sensors: readonly ListedSensor[]): SensorListTable {
   const remarks = [...new Set(sensors.flatMap(({ remarks }) => Object.keys(remarks)))];
   const rows = sensors.map(({ column, timeZone, remarks: own }) => {
     const { sensor } = column;
@@ -181,7 +196,7 @@ export function writeSensorList(sensors: readonly ListedSensor[]): string {
     ];
   });
   const { column, unit, depth, along, across, accuracy, calibratedWith } = TAKEN;
-  const fields = [
+  const heads = [
     "sensor",
     "logger",
     column,
@@ -197,7 +212,7 @@ export function writeSensorList(sensors: readonly ListedSensor[]): string {
     TAKEN.stamp,
     ...remarks,
   ];
-  return Papa.unparse({ fields, data: rows }, { newline: "\n" }) + "\n";
+  return { heads, rows };
 }
 
 /** Three decimals at most. */

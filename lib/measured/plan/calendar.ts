@@ -5,7 +5,9 @@ import type { StoreYear } from "../../store/types.ts";
 /** What the calendar follows from, hour by hour of the study's year. */
 export interface CalendarRequest {
   /** year of the store */
-  readonly year: Pick<StoreYear, "fanShare" | "condensate" | "outletTemperature" | "house">;
+  readonly year:
+    & Pick<StoreYear, "fanShare" | "condensate" | "outletTemperature">
+    & { readonly house: Pick<StoreYear["house"], "relativeHumidity"> };
   /** degC outdoors by hour */
   readonly outside: Float64Array;
   /** true for tubes with holes, which draw soil gas */

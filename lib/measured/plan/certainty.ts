@@ -10,16 +10,17 @@ import { findSensorKind, type SensorKind } from "./sensor_kinds.ts";
 /** What the bands are worked out from. */
 export interface CertaintyRequest {
   /** the study's year */
-  readonly year: Pick<
-    StoreYear,
-    | "intakeTemperature"
-    | "outletTemperature"
-    | "airRate"
-    | "fanPower"
-    | "fanShare"
-    | "condensate"
-    | "house"
-  >;
+  readonly year:
+    & Pick<
+      StoreYear,
+      | "intakeTemperature"
+      | "outletTemperature"
+      | "airRate"
+      | "fanPower"
+      | "fanShare"
+      | "condensate"
+    >
+    & { readonly house: Pick<StoreYear["house"], "airTemperature" | "relativeHumidity" | "solar"> };
   /** degC outdoors by hour */
   readonly outside: Float64Array;
   /** Pa */

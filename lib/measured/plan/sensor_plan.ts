@@ -2,7 +2,12 @@
 import type { TubesResult } from "../../tubes/types.ts";
 import { findPrice, type PriceList } from "../../worth/prices/price_list.ts";
 import { sensorColumn } from "../log/sensor_words.ts";
-import { type ListedSensor, writeSensorList } from "../log/sensor_list.ts";
+import {
+  type ListedSensor,
+  type SensorListTable,
+  sensorListTable,
+  writeSensorList,
+} from "../log/sensor_list.ts";
 import type { SensorColumn } from "../log/map.ts";
 import { findSensorKind, type SensorKind } from "./sensor_kinds.ts";
 
@@ -44,6 +49,8 @@ export interface SensorPlan {
   readonly unpriced: readonly string[];
   /** the sensor list, CSV, which `parseSensorList` takes as a log map */
   readonly list: string;
+  /** the same as a table */
+  readonly table: SensorListTable;
 }
 
 /** Depths of the probes in undisturbed ground, m, besides those of the tubes. */
@@ -109,6 +116,7 @@ export function sensorPlan(request: SensorPlanRequest): SensorPlan {
     currency: prices?.currency ?? null,
     unpriced: [...missing],
     list: writeSensorList(listed),
+    table: sensorListTable(listed),
   };
 }
 

@@ -3,6 +3,7 @@ export * from "./answer.ts";
 export * from "./charts.ts";
 export * from "./exercises.ts";
 export * from "./greenhouse_log.ts";
+export * from "./monitoring.ts";
 export * from "./season_charts.ts";
 export * from "./tables.ts";
 export { greenhouseLog } from "../../study/mod.ts";

@@ -26,7 +26,7 @@ export function madeYear(): CertaintyRequest {
     },
   };
   return {
-    year: year as unknown as CertaintyRequest["year"],
+    year,
     outside: series((hour) => 5 - 20 * Math.cos(2 * Math.PI * (hour / 24 - 15) / 365)),
     pressure: 95000,
     airFlow: { charge: 0.8, discharge: 0.8 },
