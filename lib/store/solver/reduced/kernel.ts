@@ -8,8 +8,8 @@
  * @module
  */
 import { addAlone, moveAlone, readAlone, readTwoAlone } from "./kernel_alone.ts";
-import { BLOCK, type InputRun, type StateMove } from "./kernel_layout.ts";
-export { BLOCK, type InputRun, type StateMove };
+import { BLOCK, type InputRun, inputRun, type StateMove } from "./kernel_layout.ts";
+export { BLOCK, type InputRun, inputRun, type StateMove };
 
 /**
  * out ← Σₖ row[k]·x[k] for four lanes: 8 flops a state.
@@ -127,6 +127,15 @@ export function addInputs(
     a3 += r * input[at + 3]!;
     at += BLOCK;
   }
+  for (let i = 0; i < run.count; i++) {
+    const q = run.listed[i]!;
+    const r = row[first + q]!;
+    at = start + q * BLOCK;
+    a0 += r * input[at]!;
+    a1 += r * input[at + 1]!;
+    a2 += r * input[at + 2]!;
+    a3 += r * input[at + 3]!;
+  }
   out[0] = a0;
   out[1] = a1;
   out[2] = a2;
@@ -169,6 +178,24 @@ export function addInputsTwice(
     b2 += t * u2;
     b3 += t * u3;
     at += BLOCK;
+  }
+  for (let i = 0; i < run.count; i++) {
+    const q = run.listed[i]!;
+    const r = row[port * ports + q]!;
+    const t = row[other * ports + q]!;
+    at = start + q * BLOCK;
+    const u0 = input[at]!;
+    const u1 = input[at + 1]!;
+    const u2 = input[at + 2]!;
+    const u3 = input[at + 3]!;
+    a0 += r * u0;
+    a1 += r * u1;
+    a2 += r * u2;
+    a3 += r * u3;
+    b0 += t * u0;
+    b1 += t * u1;
+    b2 += t * u2;
+    b3 += t * u3;
   }
   out[0] = a0;
   out[1] = a1;
@@ -242,6 +269,24 @@ function moveTwo(
     b3 += h * u3;
     known += BLOCK;
   }
+  for (let i = 0; i < run.count; i++) {
+    const q = run.listed[i]!;
+    const g = gains[row + q]!;
+    const h = gains[row + ports + q]!;
+    known = inputStart + q * BLOCK;
+    const u0 = input[known]!;
+    const u1 = input[known + 1]!;
+    const u2 = input[known + 2]!;
+    const u3 = input[known + 3]!;
+    a0 += g * u0;
+    a1 += g * u1;
+    a2 += g * u2;
+    a3 += g * u3;
+    b0 += h * u0;
+    b1 += h * u1;
+    b2 += h * u2;
+    b3 += h * u3;
+  }
   const e = decay[k]!;
   const f = growth[k]!;
   x[at] = e * x[at]! + f * a0;
@@ -270,6 +315,10 @@ function moveOne(
   for (let l = 0; l < BLOCK; l++) {
     let sum = 0;
     for (let q = run.from; q < run.to; q++) {
+      sum += gains[k * run.ports + q]! * input[inputStart + q * BLOCK + l]!;
+    }
+    for (let i = 0; i < run.count; i++) {
+      const q = run.listed[i]!;
       sum += gains[k * run.ports + q]! * input[inputStart + q * BLOCK + l]!;
     }
     x[at + l] = decay[k]! * x[at + l]! + growth[k]! * sum;

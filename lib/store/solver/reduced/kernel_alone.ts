@@ -62,6 +62,10 @@ export function addAlone(
     sum += row[first + q]! * input[at]!;
     at += BLOCK;
   }
+  for (let i = 0; i < run.count; i++) {
+    const q = run.listed[i]!;
+    sum += row[first + q]! * input[start + q * BLOCK]!;
+  }
   return sum;
 }
 
@@ -75,7 +79,7 @@ export function moveAlone(
   start: number,
 ): void {
   const { gains, decay, growth } = move;
-  const { ports, from, to } = run;
+  const { ports, from, to, listed, count } = run;
   const states = decay.length;
   const fours = states - states % 4;
   for (let k = 0; k < fours; k += 4) {
@@ -89,6 +93,14 @@ export function moveAlone(
       c += gains[row + 2 * ports + q]! * u;
       d += gains[row + 3 * ports + q]! * u;
       known += BLOCK;
+    }
+    for (let i = 0; i < count; i++) {
+      const q = listed[i]!;
+      const u = input[inputStart + q * BLOCK]!;
+      a += gains[row + q]! * u;
+      b += gains[row + ports + q]! * u;
+      c += gains[row + 2 * ports + q]! * u;
+      d += gains[row + 3 * ports + q]! * u;
     }
     const at = start + k * BLOCK;
     x[at] = decay[k]! * x[at]! + growth[k]! * a;

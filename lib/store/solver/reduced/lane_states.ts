@@ -2,7 +2,7 @@
 import { temperatureAt } from "../../../soil/mod.ts";
 import { LaneResults } from "../engine.ts";
 import { cellField, everyFourth, jumpStates } from "./fields.ts";
-import { addInputs, BLOCK, type InputRun, readStates } from "./kernel.ts";
+import { addInputs, BLOCK, type InputRun, inputRun, readStates } from "./kernel.ts";
 import { byState, planStep, type StepPlan } from "./plan.ts";
 import type { ReducedSlice } from "./slice.ts";
 import { ZoneLatent } from "./zone_latent.ts";
@@ -25,7 +25,7 @@ export class LaneStates extends LaneResults {
   protected readonly x: Float64Array;
   /** tube heat, floor driving, outdoor and deep temperature, latent power of the step */
   protected readonly input: Float64Array;
-  /** the same with the first zones, by how many */
+  /** the same with the zones of a block that freeze or thaw, by block */
   readonly #allAndZones: readonly InputRun[];
   readonly #surfacesAndZones: readonly InputRun[];
   /** null where nothing freezes */
@@ -47,18 +47,19 @@ export class LaneStates extends LaneResults {
     this.blocks = Math.ceil(lanes / BLOCK);
     this.surfaces = conductances[2] > 0 ? SURFACES : SURFACES - 1;
     const to = tubes + this.surfaces;
-    this.all = { ports, from: 0, to };
-    this.onSurfaces = { ports, from: tubes, to };
-    const upTo = (from: number, first: InputRun) => [
-      first,
-      ...zones.map((_, k) => ({ ports, from, to: ports - zones.length + k + 1 })),
-    ];
-    this.#allAndZones = upTo(0, this.all);
-    this.#surfacesAndZones = upTo(tubes, this.onSurfaces);
-    this.none = { ports, from: to, to };
+    this.all = inputRun(ports, 0, to);
+    this.onSurfaces = inputRun(ports, tubes, to);
+    this.none = inputRun(ports, to, to);
     this.x = new Float64Array(this.blocks * BLOCK * states);
     this.input = new Float64Array(this.blocks * BLOCK * ports);
     this.latent = zones.length > 0 ? new ZoneLatent(slice, lanes, this.plans, this.gains) : null;
+    const withZones = (run: InputRun) =>
+      Array.from(
+        { length: this.blocks },
+        (_, block) => inputRun(ports, run.from, run.to, this.latent?.activePorts(block)),
+      );
+    this.#allAndZones = withZones(this.all);
+    this.#surfacesAndZones = withZones(this.onSurfaces);
     this.#thermometer = thermometer;
   }
 
@@ -67,10 +68,11 @@ export class LaneStates extends LaneResults {
     return Math.min(BLOCK, this.lanes - block * BLOCK);
   }
 
-  /** Ports of a block that carry anything: with its zones up to the last that holds ice. */
+  /** Ports of a block that carry anything: with its zones that freeze or thaw. */
   protected runOf(block: number, withTubes: boolean): InputRun {
-    const zones = this.latent?.reach(block) ?? 0;
-    return withTubes ? this.#allAndZones[zones]! : this.#surfacesAndZones[zones]!;
+    const run = (withTubes ? this.#allAndZones : this.#surfacesAndZones)[block]!;
+    run.count = this.latent?.active(block) ?? 0;
+    return run;
   }
 
   /** Index of a lane's first state; the next ones follow every four. */

@@ -12,6 +12,7 @@ import {
   addInputsTwice,
   BLOCK,
   type InputRun,
+  inputRun,
   moveStates,
   readStates,
   readStatesTwice,
@@ -62,15 +63,14 @@ export class ZoneLatent {
   readonly #free: Float64Array;
   /** s until a zone of a block must be read again, block·zones + zone */
   readonly #rest: Float64Array;
-  /** zones of a block up to the last that froze or thawed in the last step; 0 where none did */
-  readonly #reach: Int32Array;
+  /** by block: ports of the zones that froze or thawed in the last step */
+  readonly #active: readonly InputRun[];
   readonly #slice: ReducedSlice;
   readonly #lumps: FreezingLumps;
   readonly #lanes: number;
   readonly #steps: readonly LumpStep[];
   readonly #moves: readonly StateMove[];
-  /** ports of the first zones, by how many; ports before them all */
-  readonly #own: readonly InputRun[];
+  /** ports before those of the zones */
   readonly #before: number;
   readonly #due: Int32Array;
   readonly #listed: Int32Array;
@@ -96,7 +96,6 @@ export class ZoneLatent {
     };
     this.#free = new Float64Array(lanes * zones);
     this.#rest = new Float64Array(blocks * zones);
-    this.#reach = new Int32Array(blocks);
     this.#steps = plans.map((plan) => ({
       lumps,
       seconds: plan.seconds,
@@ -105,17 +104,22 @@ export class ZoneLatent {
     const kept = new Float64Array(states).fill(1);
     this.#moves = plans.map(({ growth }) => ({ decay: kept, growth, gains }));
     this.#before = ports - zones;
-    this.#own = Array.from(
-      { length: zones + 1 },
-      (_, k) => ({ ports, from: this.#before, to: this.#before + k }),
+    this.#active = Array.from(
+      { length: blocks },
+      () => inputRun(ports, this.#before, this.#before, new Int32Array(zones)),
     );
     this.#due = new Int32Array(zones);
     this.#listed = new Int32Array(zones);
   }
 
-  /** How many of a block's zones there are up to the last whose input is other than 0. */
-  reach(block: number): number {
-    return this.#reach[block]!;
+  /** How many zones of a block have an input other than 0. */
+  active(block: number): number {
+    return this.#active[block]!.count;
+  }
+
+  /** Their ports: as many of these as are {@link active} now. */
+  activePorts(block: number): Int32Array {
+    return this.#active[block]!.listed;
   }
 
   /**
@@ -131,7 +135,7 @@ export class ZoneLatent {
     const count = this.#findDue(block, seconds);
     this.#read(block, count, run, buffers);
     const last = Math.min(this.#lanes, (block + 1) * BLOCK);
-    let active = this.reach(block) > 0;
+    let active = this.active(block) > 0;
     for (let lane = block * BLOCK; lane < last; lane++) {
       active = this.#settleLane(step, lane, count) || active;
     }
@@ -140,7 +144,7 @@ export class ZoneLatent {
     const { states, ports } = this.#slice;
     moveStates(
       this.#moves[step]!,
-      this.#own[this.reach(block)]!,
+      this.#active[block]!,
       buffers.input,
       block * ports * BLOCK,
       buffers.x,
@@ -208,7 +212,7 @@ export class ZoneLatent {
     const { content, power } = this.#state;
     const zones = this.#due.length;
     const start = lane * zones;
-    const held = this.reach(Math.floor(lane / BLOCK)) > 0;
+    const held = this.active(Math.floor(lane / BLOCK)) > 0;
     let listed = 0;
     for (let i = 0; i < count; i++) {
       const z = this.#due[i]!;
@@ -225,20 +229,24 @@ export class ZoneLatent {
     return true;
   }
 
-  /** Writes the power of the step into the inputs, and how far it reaches. */
+  /** Writes the power of the step into the inputs, and lists the zones that have any. */
   #placePower(block: number, last: number, input: Float64Array): void {
     const { power } = this.#state;
     const zones = this.#due.length;
-    const known = (block * this.#slice.ports + this.#before) * BLOCK;
-    let reach = 0;
-    for (let lane = block * BLOCK; lane < last; lane++) {
-      for (let z = 0; z < zones; z++) {
-        const k = lane * zones + z;
-        input[known + z * BLOCK + lane % BLOCK] = power[k]!;
-        if (power[k] !== 0) reach = Math.max(reach, z + 1);
+    const active = this.#active[block]!;
+    const first = block * BLOCK;
+    let count = 0;
+    for (let z = 0; z < zones; z++) {
+      const known = (block * this.#slice.ports + this.#before + z) * BLOCK;
+      let any = false;
+      for (let lane = first; lane < last; lane++) {
+        const value = power[lane * zones + z]!;
+        input[known + lane - first] = value;
+        any ||= value !== 0;
       }
+      if (any) active.listed[count++] = this.#before + z;
     }
-    this.#reach[block] = reach;
+    active.count = count;
   }
 
   /** Latent content of a lane, J/m, 0 or less. */
@@ -277,7 +285,7 @@ export class ZoneLatent {
     content.set(saved.subarray(0, content.length));
     power.set(saved.subarray(content.length, content.length + power.length));
     this.#rest.fill(0);
-    for (let block = 0; block < this.#reach.length; block++) {
+    for (let block = 0; block < this.#active.length; block++) {
       this.#placePower(block, Math.min(this.#lanes, (block + 1) * BLOCK), input);
     }
   }
