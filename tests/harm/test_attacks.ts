@@ -12,7 +12,14 @@ export interface TestAttack {
 }
 
 /** All of them. */
-export const TEST_ATTACKS: readonly TestAttack[] = [];
+export const TEST_ATTACKS: readonly TestAttack[] = [
+  {
+    attack: "random legal studies through the chapters",
+    files: ["tests/harm/legal/legal_test.ts"],
+  },
+  { attack: "a millionth in every number", files: ["tests/harm/legal/continuity_test.ts"] },
+  { attack: "impossible weather", files: ["tests/harm/impossible_weather_test.ts"] },
+];
 
 /** Variable by which tests are told to try all there is, and the file they note their trials in. */
 export const WHOLE = "WINTERGROUND_HARM_TRIALS";

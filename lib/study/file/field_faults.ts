@@ -8,6 +8,7 @@ import { InputError, NotConvergedError, OutOfRangeError } from "../../basics/mod
 import type { ClimateYear } from "../../climate/types.ts";
 import { fan } from "../../fan/chapter.ts";
 import { headers } from "../../headers/chapter.ts";
+import { suctionFault } from "../../store/mod.ts";
 import { tubes } from "../../tubes/chapter.ts";
 import type { ChapterInputs } from "./derive.ts";
 import { type KeyPath, placeOf, type YamlSource } from "./yaml_source.ts";
@@ -33,6 +34,9 @@ export function fieldFaults(
     const pairs = headers.compute(headers.takes(study, { tubes: one }));
     path = ["fan", "fan"];
     const point = fan.compute(fan.takes(study, { headers: pairs }));
+    const { collector } = inputs.store;
+    const suction = collector && suctionFault(collector.area, point.charge.airFlow);
+    if (suction) return [new InputError(suction, placeOf(["store", "collector", "area"], source))];
     if (point.airFlow > 0) return [];
     return [
       new InputError(

@@ -1,8 +1,14 @@
 /** A share of the standing attack with random legal studies; `run.ts` runs the whole. @module */
 import { assert, assertEquals } from "@std/assert";
 import { inTemporary } from "../../harness/in_temporary.ts";
+import { noteTrials, WHOLE } from "../test_attacks.ts";
 import { attack, type Depth, writeNamedFiles } from "./attack.ts";
+import { studies, takeThrough } from "./run.ts";
 import { CORNERS, legalStudies, type StudyData, studyOf } from "./study.ts";
+
+/** True where the whole attack is asked for. */
+const TRIED = Deno.env.get(WHOLE) !== undefined;
+const SKIPPED = " (only by the task harm)";
 
 /** Changed now and then, so that other studies come up. */
 const SEED = 11;
@@ -32,6 +38,17 @@ Deno.test("legal studies at the ends of what can be computed run up to the drawi
 Deno.test("random legal studies run up to fan and drawings, or are refused with their line", async () => {
   // Property: finite figures without contradiction, or a refusal with file and line
   await assertSound(legalStudies(40, SEED), "fan", 15);
+});
+
+Deno.test({
+  name: "five hundred random legal studies, with the years of some" + (TRIED ? "" : SKIPPED),
+  ignore: !TRIED,
+  async fn() {
+    // Property: finite figures without contradiction, or a refusal with file and line
+    const { ran, refused, faults } = await takeThrough(studies(500, SEED));
+    assertEquals(faults, []);
+    await noteTrials(500, `500 studies: ${ran} ran with all that must hold, ${refused} refused`);
+  },
 });
 
 Deno.test("a random legal study runs through the house's year with closed balances", async () => {
