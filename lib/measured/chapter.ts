@@ -107,6 +107,7 @@ function monitoringTakes(study: MonitoredStudy, earlier: MonitoredEarlier): Moni
       timeZone: study.climate.place.timeZone,
       prices: study.worth.prices,
     },
+    houseAcross: study.tubes.direction === "along" ? study.house.width : study.house.length,
     headers: { inputs: study.headers, tubes, state: air },
     shared: withoutNotices(headers),
     fan: {

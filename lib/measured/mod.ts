@@ -97,6 +97,7 @@ export {
   maintenanceCalendar,
 } from "./plan/calendar.ts";
 export {
+  type MonitoredField,
   type MonitoringPlan,
   monitoringPlan,
   type MonitoringRequest,

@@ -220,10 +220,14 @@ function round(value: number): string {
   return String(Number(value.toFixed(3)));
 }
 
-/** Accuracy as `sensorColumn` reads it; a sensor of both kinds is written by its share. */
+/** Accuracy as `sensorColumn` reads it: "0.15 K", "5 %", "1 Pa + 0.5 %". */
 function accuracyText({ sensor }: SensorColumn): string {
-  if ((sensor.relativeAccuracy ?? 0) > 0) return `${round(100 * sensor.relativeAccuracy!)} %`;
   const { kind, unit } = logQuantity(sensor.quantity);
-  if (kind === "share") return `${round(100 * sensor.accuracy)} %`;
-  return `${round(sensor.accuracy)} ${kind === "temperature" ? "K" : unit}`.trim();
+  const fixed = kind === "share"
+    ? `${round(100 * sensor.accuracy)} %`
+    : `${round(sensor.accuracy)} ${kind === "temperature" ? "K" : unit}`.trim();
+  const relative = sensor.relativeAccuracy ?? 0;
+  if (!(relative > 0)) return fixed;
+  const share = `${round(100 * relative)} %`;
+  return sensor.accuracy > 0 ? `${fixed} + ${share}` : share;
 }

@@ -3,7 +3,7 @@ import { unitLineOfKind } from "../../climate/read/plan.ts";
 import { type Kind, parseQuantity, QuantityError } from "../../units/mod.ts";
 import type { SensorColumn } from "./map.ts";
 import { LOG_QUANTITIES, logQuantity, type Quantity } from "./quantities.ts";
-import { QUANTITY_ACCURACY } from "./accuracy.ts";
+import { type Accuracy, QUANTITY_ACCURACY } from "./accuracy.ts";
 import type { ColumnName } from "../../climate/read/columns_file.ts";
 
 /** Names of all quantities. */
@@ -102,27 +102,36 @@ const PER_CENT_OF_READING: ReadonlySet<Kind> = new Set<Kind>([
   "pressure",
 ]);
 
-function accuracyOf(words: SensorWords): { accuracy: number; relativeAccuracy?: number } {
+/** "0.2 K", "5 %", or both as "1 Pa + 0.5 %". */
+function accuracyOf(words: SensorWords): Accuracy {
   const text = words.accuracy;
   if (text === undefined) return QUANTITY_ACCURACY[words.quantity];
-  const { kind } = logQuantity(words.quantity);
-  const perCent = typeof text === "string" && /^\s*([\d.]+)\s*%\s*$/.exec(text);
-  const found = typeof text === "number"
-    ? { accuracy: text }
-    : perCent && PER_CENT_OF_READING.has(kind)
-    ? { accuracy: 0, relativeAccuracy: Number(perCent[1]) / 100 }
-    : kind === "number"
-    ? { accuracy: attempt("accuracy", () => parseQuantity(text.replace(/\s*ppm$/, ""), kind)) }
-    : {
-      accuracy: attempt(
-        "accuracy",
-        () => parseQuantity(text, kind === "temperature" ? "temperatureDifference" : kind),
-      ),
-    };
+  const parts = String(text).split(/\s\+\s/).map((part) => accuracyPart(part, words.quantity));
+  const found = parts.reduce<Accuracy>((sum, part) => ({
+    accuracy: sum.accuracy + part.accuracy,
+    ...(part.relativeAccuracy === undefined ? {} : { relativeAccuracy: part.relativeAccuracy }),
+    ...(sum.relativeAccuracy === undefined ? {} : { relativeAccuracy: sum.relativeAccuracy }),
+  }), { accuracy: 0 });
   if (!(found.accuracy >= 0) || !((found.relativeAccuracy ?? 0) >= 0)) {
     throw new SensorFault("accuracy", `expected 0 or more; found ${text}`);
   }
   return found;
+}
+
+function accuracyPart(text: string, quantity: Quantity): Accuracy {
+  const { kind } = logQuantity(quantity);
+  const perCent = /^\s*([\d.]+)\s*%\s*$/.exec(text);
+  if (perCent !== null && PER_CENT_OF_READING.has(kind)) {
+    return { accuracy: 0, relativeAccuracy: Number(perCent[1]) / 100 };
+  }
+  if (/^\s*[\d.]+\s*$/.test(text)) return { accuracy: Number(text) };
+  if (kind === "number") {
+    return {
+      accuracy: attempt("accuracy", () => parseQuantity(text.replace(/\s*ppm$/, ""), kind)),
+    };
+  }
+  const asked = kind === "temperature" ? "temperatureDifference" : kind;
+  return { accuracy: attempt("accuracy", () => parseQuantity(text, asked)) };
 }
 
 function attempt<T>(part: keyof SensorWords, reader: () => T): T {

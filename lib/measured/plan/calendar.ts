@@ -46,6 +46,8 @@ export interface CalendarMonth {
   readonly tasks: readonly CalendarTask[];
 }
 
+/** degC outdoors below which a frost is hard; common practice, no source. */
+const HARD_FROST = -2;
 /** h of running after which a filter is looked at; common practice, no source. */
 const FILTER_HOURS = 300;
 /** Share of humidity that counts as damp; degC from which standing water is a hazard. */
@@ -64,7 +66,7 @@ const MOULD = 100;
  */
 export function maintenanceCalendar(request: CalendarRequest): CalendarMonth[] {
   const months = MONTH_NAMES.map((name, month) => monthOf(request, month, name));
-  const frosty = months.map(({ coldest }) => coldest < 0);
+  const frosty = months.map(({ coldest }) => coldest < HARD_FROST);
   const running = months.map(({ chargeHours, dischargeHours }) => chargeHours + dischargeHours);
   const before = (month: number) => (month + 11) % 12;
   const next = (month: number) => (month + 1) % 12;
@@ -77,12 +79,12 @@ export function maintenanceCalendar(request: CalendarRequest): CalendarMonth[] {
     if (frosty[next(month)] && !frosty[month]) {
       add(
         "Test the frost alarm and the back-up heat; close gaps in the cover",
-        "the first frost comes next month",
+        "the first hard frost, below -2 degC, comes next month",
         "licensed heating installer for any burner",
       );
     }
     if (frosty[before(month)] && !frosty[month]) {
-      add("Put the winter's settings away; read the meters", "the last frost was last month");
+      add("Put the winter's settings away; read the meters", "the last hard frost was last month");
     }
     if (running[month]! > 0 && running[before(month)]! < 1) {
       add(

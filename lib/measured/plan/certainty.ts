@@ -90,7 +90,7 @@ const NAMES = [
  * Bands of the year's heat and COP with all sensors, and with each of them left out and its value
  * taken from what one knows without it (data/sensors), by the law of propagation (GUM [gum-2008]
  * 5.2.2). A sensor that is off is off all year, so errors do not average out; the two temperatures
- * share the error of their bath.
+ * share the error of their bath, the two humidities that of their salt.
  *
  * @param request the study's year
  */
@@ -110,7 +110,8 @@ export function planCertainty(request: CertaintyRequest): PlanCertainty {
   return {
     heat: [
       row("all sensors", all),
-      row("the two temperatures not calibrated in one bath", covarianceOf(typical, "bath")),
+      row("the two temperatures not calibrated in one bath", covarianceOf(typical, 0, "apart")),
+      row("the two humidities not checked over one salt", covarianceOf(typical, 1, "apart")),
       ...HEAT_READINGS.map((_, k) => row(`without ${NAMES[k]}`, covarianceOf(typical, k))),
     ],
     calibration: [lossRow(request), diffusivityRow(request)],
@@ -163,20 +164,22 @@ function uncertaintyOf(kind: SensorKind, size: number, there: boolean): number {
     : Math.hypot(kind.without, kind.withoutRelative * size);
 }
 
-/** Covariance of the readings' errors: everything there, one left out, or the bath left out. */
+/**
+ * Covariance of the readings' errors: everything there, one reading left out, or its pair, which
+ * stands two places on, calibrated apart.
+ */
 function covarianceOf(
   typical: readonly number[],
-  left: number | "bath" | null,
+  changed: number | null,
+  how: "left out" | "apart" = "left out",
 ): readonly (readonly number[])[] {
-  const u = KINDS.map((kind, k) => uncertaintyOf(kind, Math.abs(typical[k]!), k !== left));
-  const together = (i: number, j: number) => (i === 0 && j === 2) || (i === 2 && j === 0);
+  const gone = how === "left out" ? changed : null;
+  const u = KINDS.map((kind, k) => uncertaintyOf(kind, Math.abs(typical[k]!), k !== gone));
+  // temperatures 0 and 2, humidities 1 and 3
+  const together = (i: number, j: number) =>
+    Math.abs(i - j) === 2 && i + j <= 4 && i !== changed && j !== changed;
   return u.map((a, i) =>
-    u.map((b, j) => {
-      if (i === j) return a * b;
-      return together(i, j) && left !== "bath" && left !== 0 && left !== 2
-        ? SHARED_ERROR * a * b
-        : 0;
-    })
+    u.map((b, j) => i === j ? a * b : together(i, j) ? SHARED_ERROR * a * b : 0)
   );
 }
 

@@ -101,7 +101,7 @@ function steps(): CommissioningStep[] {
     },
     {
       step: "Leak test: tube ends plugged, the flow that holds the test pressure",
-      accept: "no more than the flow named below",
+      accept: "no more than the flow named with this sheet",
       caution:
         "mains in a wet pit: a licensed electrician connects the fan, with ground-fault protection",
     },

@@ -12,6 +12,8 @@ import { type SensorPlan, sensorPlan, type SensorPlanRequest } from "./sensor_pl
 export interface MonitoringRequest {
   /** places and prices of the sensors */
   readonly places: SensorPlanRequest;
+  /** m of the house across the tubes */
+  readonly houseAcross: number;
   /** headers, tubes and air */
   readonly headers: HeadersQuestion;
   /** result of the headers chapter */
@@ -26,8 +28,22 @@ export interface MonitoringRequest {
   readonly perforated: CalendarRequest["perforated"];
 }
 
+/** Where the sensors' places are measured from, m. */
+export interface MonitoredField {
+  /** m of a tube, its middle at 0 along */
+  readonly length: number;
+  /** m, tube centres across the field and below the floor */
+  readonly positions: SensorPlanRequest["tubes"]["positions"];
+  /** m of the house along the tubes */
+  readonly houseAlong: number;
+  /** m of the house across the tubes */
+  readonly houseAcross: number;
+}
+
 /** The monitoring plan. */
 export interface MonitoringPlan {
+  /** the field that the places are in */
+  readonly field: MonitoredField;
   /** which sensors, where, what they cost */
   readonly sensors: SensorPlan;
   /** what each adds in certainty */
@@ -50,6 +66,12 @@ export function monitoringPlan(request: MonitoringRequest): MonitoringPlan {
   const path = fanAirPath(fan.inputs, fan.surroundings);
   const { year, outside } = certainty;
   return {
+    field: {
+      length: places.tubes.length,
+      positions: places.tubes.positions,
+      houseAlong: places.houseAlong,
+      houseAcross: request.houseAcross,
+    },
     sensors: sensorPlan(places),
     certainty: planCertainty(certainty),
     blocked: blockedLimits({ headers, path, curve }),

@@ -1,6 +1,7 @@
 /** Which sensors, where, how many, how sure, how often: before the first one is bought. @module */
 import type { TubesResult } from "../../tubes/types.ts";
 import { findPrice, type PriceList } from "../../worth/prices/price_list.ts";
+import { logQuantity } from "../log/quantities.ts";
 import { sensorColumn } from "../log/sensor_words.ts";
 import {
   type ListedSensor,
@@ -91,7 +92,7 @@ export function sensorPlan(request: SensorPlanRequest): SensorPlan {
       quantity: kind.quantity,
       unit: kind.unit,
       zone: one.zone,
-      accuracy: kind.relative > 0 ? `${100 * kind.relative} %` : kind.accuracy,
+      accuracy: accuracyWords(kind),
       correlatedWith: one.bath,
       depth: one.depth,
       x: one.along,
@@ -120,6 +121,13 @@ export function sensorPlan(request: SensorPlanRequest): SensorPlan {
   };
 }
 
+/** A fixed part in the SI unit of the quantity and a share of the reading. */
+function accuracyWords({ accuracy, relative, quantity }: SensorKind): string | number {
+  if (!(relative > 0)) return accuracy;
+  const share = `${Number((100 * relative).toFixed(6))} %`;
+  return accuracy > 0 ? `${accuracy} ${logQuantity(quantity).unit} + ${share}` : share;
+}
+
 function wanted(request: SensorPlanRequest): Wanted[] {
   return [...ductSensors(), ...tubeSensors(request), ...houseSensors(), ...soilSensors(request)];
 }
@@ -127,7 +135,7 @@ function wanted(request: SensorPlanRequest): Wanted[] {
 function ductSensors(): Wanted[] {
   const heat = "heat flow, sensible and latent; COP";
   const both = { logger: "duct", kind: "air-temperature", bath: "bath 1", why: heat } as const;
-  const damp = { logger: "duct", kind: "humidity", why: heat } as const;
+  const damp = { logger: "duct", kind: "humidity", bath: "salt 1", why: heat } as const;
   return [
     { ...both, name: "intake_t", zone: "intake" },
     { ...damp, name: "intake_rh", zone: "intake" },

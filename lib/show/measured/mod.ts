@@ -5,6 +5,7 @@ export * from "./exercises.ts";
 export * from "./greenhouse_log.ts";
 export * from "./monitoring.ts";
 export * from "./season_charts.ts";
+export * from "./sensor_drawings.ts";
 export * from "./tables.ts";
 export { greenhouseLog } from "../../study/mod.ts";
 export {

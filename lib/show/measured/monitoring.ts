@@ -1,10 +1,12 @@
 /** The monitoring plan: sensors, what each adds, shut tubes, commissioning, calendar. @module */
 import * as Plot from "@observablehq/plot";
-import type {
-  BlockedState,
-  CertaintyRow,
-  CommissioningRow,
-  MonitoringPlan,
+import {
+  type BlockedState,
+  type CertaintyRow,
+  type CommissioningRow,
+  LOG_QUANTITIES,
+  type MonitoringPlan,
+  type Quantity,
 } from "../../measured/mod.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
@@ -31,17 +33,18 @@ export function sensorListTable({ sensors }: MonitoringPlan): DisplayItem {
 
 function accuracyText(
   { quantity, accuracy, relativeAccuracy }: {
-    readonly quantity: string;
+    readonly quantity: Quantity;
     readonly accuracy: number;
     readonly relativeAccuracy?: number;
   },
 ): string {
-  if ((relativeAccuracy ?? 0) > 0) {
-    return `${showSi(relativeAccuracy!, "sharePrecise")} of the reading`;
-  }
-  if (/Temperature/.test(quantity)) return `${showNumber(accuracy, 2)} K`;
-  if (/Humidity|Moisture/.test(quantity)) return showSi(accuracy, "sharePrecise");
-  return quantity === "pressure" ? `${showNumber(accuracy, 1)} Pa` : showNumber(accuracy, 2);
+  const { kind, unit } = LOG_QUANTITIES[quantity];
+  const fixed = kind === "share"
+    ? showSi(accuracy, "sharePrecise")
+    : `${showNumber(accuracy, 2)} ${kind === "temperature" ? "K" : unit}`;
+  const share = `${showSi(relativeAccuracy ?? 0, "sharePrecise")} of the reading`;
+  if ((relativeAccuracy ?? 0) === 0) return fixed;
+  return accuracy > 0 ? `${fixed} and ${share}` : share;
 }
 
 /** What the sensors cost together, as far as the price list says. */

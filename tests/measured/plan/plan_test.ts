@@ -28,6 +28,7 @@ Deno.test("sensorPlan(): the log reader takes its list as a map", () => {
   for (const [k, sensor] of read.entries()) {
     const planned = plan.sensors[k]!.column.sensor;
     assertAlmostEquals(sensor.accuracy, planned.accuracy, 1e-9, sensor.name);
+    assertAlmostEquals(sensor.accuracy, plan.sensors[k]!.kind.accuracy, 1e-9, sensor.name);
     assertEquals(sensor.relativeAccuracy, planned.relativeAccuracy, sensor.name);
     assertEquals([sensor.zone, sensor.quantity, sensor.correlatedWith], [
       planned.zone,
@@ -125,7 +126,7 @@ Deno.test("maintenanceCalendar(): months follow the fan, the frost and the water
   assertEquals(months.length, 12);
   assertEquals(months[6]!.chargeHours, 31 * 8);
   assertEquals(months[0]!.dischargeHours, 31 * 6);
-  const frosty = months.map(({ coldest }) => coldest < 0);
+  const frosty = months.map(({ coldest }) => coldest < -2);
   const first = frosty.findIndex((frost, m) => m > 6 && frost);
   const tasks = (month: number) => months[month]!.tasks.map(({ task }) => task).join("; ");
   assert(tasks(first - 1).includes("frost alarm"), tasks(first - 1));

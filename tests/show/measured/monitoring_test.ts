@@ -17,6 +17,7 @@ const { curve } = fanChapter(FAN, surroundings);
 const headers = { inputs, tubes, state: STATE };
 const plan = monitoringPlan({
   places: { tubes, shares: shared.shares, houseAlong: 24, timeZone: -6, prices: null },
+  houseAcross: 8,
   headers,
   shared,
   fan: { inputs: FAN, surroundings },
@@ -26,6 +27,8 @@ const plan = monitoringPlan({
 });
 
 checkFigures({
+  map: [() => measured.sensorMap(plan), ["along the tubes, m", "garden_60", "store_1a"]],
+  section: [() => measured.sensorSection(plan), ["below the floor, m", "store_1b", "tube_"]],
   worth: [() => measured.sensorWorthChart(plan), ["%", "without air flow meter"]],
   blocked: [() => measured.blockedChart(plan), ["tubes shut", "resistance"]],
   commissioning: [() => measured.commissioningChart(plan), ["m/s", "tube"]],
