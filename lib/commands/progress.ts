@@ -12,6 +12,8 @@ import { type TimeLeft, timeLeft } from "./time_left.ts";
 export interface Progress {
   /** A piece is done; `instant` where it was there already. */
   done(piece: string, instant?: boolean): void;
+  /** So many parts of a piece are done, of those asked for so far. */
+  part(piece: string, done: number, asked: number): void;
   /** Shows a line of results above the bar. */
   show(line: string): void;
   /** Takes the bar away, so that messages can be printed. */
@@ -41,6 +43,10 @@ function progressBar(pieces: readonly string[], left: TimeLeft): Progress {
       left.done(piece, instant);
       bar.increment(1, { piece, left: left.text() });
     },
+    part: (piece, done, asked) => {
+      if (!left.part(piece, done, asked)) return;
+      bar.update({ piece: `${piece} ${done}/${asked}`, left: left.text() });
+    },
     show: (line) => {
       clearBarLine();
       say(line);
@@ -57,6 +63,10 @@ function progressLines(pieces: readonly string[], left: TimeLeft): Progress {
       left.done(piece, instant);
       if (isNotebook(piece)) complain(`[${++number}/${notebooks}] ${piece}: done${left.text()}`);
       else if (!instant && left.heavy(piece)) complain(`${piece}: computed${left.text()}`);
+    },
+    part: (piece, done, asked) => {
+      if (!left.part(piece, done, asked) || done === asked) return;
+      complain(`${piece}: ${done} of ${asked} parts${left.text()}`);
     },
     show: say,
     stop: () => {},

@@ -95,7 +95,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
     const onResult = (name: string, kept: boolean) => {
       if (pieces.includes(name)) progress.done(name, kept);
     };
-    const run = startRun(study, { pool, onResult });
+    const run = startRun(study, { pool, onResult, onPart: progress.part });
     const outputs = computeResults(run, plan.needs, progress).then(() => {
       signal.throwIfAborted();
       return writeStudyOutputs(run, { ...plan, folder: stage.folder });

@@ -71,6 +71,7 @@ Deno.test("pressNotebooks() waits for what each notebook needs, and gives them i
           done.push(name);
           first.resolve();
         },
+        part: () => {},
         show: () => {},
         stop: () => {},
       },

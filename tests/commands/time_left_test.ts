@@ -18,3 +18,19 @@ Deno.test("timeLeft() goes by the pieces that took time, and says nothing too ea
     assertEquals(left.text(), "");
   }
 });
+
+Deno.test("timeLeft() counts the parts of a long piece once most of them are asked for", () => {
+  // Property: halfway through a piece that is all there is, as much is left as was spent
+  let clock = 0;
+  const left = timeLeft(["odds", "store"], () => clock);
+  left.done("store", true);
+  clock = 2;
+  assertEquals(left.part("odds", 1, 2), false);
+  assertEquals(left.text(), "");
+  clock = 40;
+  assertEquals(left.part("odds", 8, 16), true);
+  assertEquals(left.text(), ", about 40 s left");
+  assertEquals(left.part("store", 8, 16), false);
+  left.done("odds");
+  assertEquals(left.text(), "");
+});

@@ -7,6 +7,7 @@ import {
   type Notice,
   type Piece,
   shared,
+  type Steps,
 } from "../../basics/mod.ts";
 import {
   type AllResults,
@@ -71,6 +72,8 @@ export interface RunOptions {
   readonly onResult?: ((name: string, kept: boolean) => void) | undefined;
   /** true where figures wait for the extras that give some; else for none */
   readonly figuresOfExtras?: boolean | undefined;
+  /** hears how many pieces of a result are done, and of how many that have been asked for so far */
+  readonly onPart?: ((name: string, done: number, asked: number) => void) | undefined;
   /** what is computed under each name; the chapters and their extras unless given */
   readonly computations?: ReadonlyMap<string, AnyComputation>;
 }
@@ -102,9 +105,17 @@ export function startRun(study: Study, options: RunOptions = {}): StudyRun {
     ? NO_CACHE
     : diskCache(cacheFolder);
   const computations = options.computations ?? COMPUTATIONS;
-  const { pool, onResult, pieces = cache } = options;
+  const { pool, onResult, onPart, pieces = cache } = options;
   const there = new Map<string, unknown>();
-  const getters = resultGetters(computations, { study, cache, pieces, pool, onResult, there });
+  const getters = resultGetters(computations, {
+    study,
+    cache,
+    pieces,
+    pool,
+    onResult,
+    onPart,
+    there,
+  });
   const only = (names: readonly ChapterName[]): PartOfRun =>
     partOfRun(names, { study, getters, there, figuresOfExtras: options.figuresOfExtras === true });
   const all = only(CHAPTERS.map(({ name }) => name));
@@ -163,6 +174,7 @@ interface Surroundings {
   readonly pieces: ResultCache;
   readonly pool: WorkPool | undefined;
   readonly onResult: RunOptions["onResult"];
+  readonly onPart: RunOptions["onPart"];
   /** results that have come, by name */
   readonly there: Map<string, unknown>;
   readonly getters: Readonly<Record<string, () => Promise<unknown>>>;
@@ -204,10 +216,25 @@ function computed(
   const rank = RANKS.get(name) ?? 0;
   const { steps } = computation;
   if (steps !== undefined) {
-    return shared(steps(taken), (piece) => pieceDone(piece, rank, around));
+    let [done, asked] = [0, 0];
+    return shared(counted(steps(taken), (count) => asked += count), async (piece) => {
+      const answer = await pieceDone(piece, rank, around);
+      around.onPart?.(name, ++done, asked);
+      return answer;
+    });
   }
   if (around.pool === undefined) return computation.compute(taken);
   return around.pool.do({ task: wholeTask(name, computation), question: taken }, rank);
+}
+
+/** The same steps; says how many pieces are in each batch as it is asked for. */
+function* counted<Result>(steps: Steps<Result>, tell: (count: number) => void): Steps<Result> {
+  let turn = steps.next();
+  while (turn.done !== true) {
+    tell(turn.value.length);
+    turn = steps.next(yield turn.value);
+  }
+  return turn.value;
 }
 
 /** A piece, from the cache where it is one to keep. */
