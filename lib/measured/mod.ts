@@ -60,7 +60,12 @@ export { type LogOptions, type LogSource, readLog } from "./log/read_log.ts";
 export type { LoggerMap, LogMap, SensorColumn } from "./log/map.ts";
 export { parseLogMap } from "./log/map_file.ts";
 export { findFaults } from "./log/find_faults.ts";
-export { type ListedSensor, parseSensorList, writeSensorList } from "./log/sensor_list.ts";
+export {
+  type ListedSensor,
+  parseSensorList,
+  type SensorListTable,
+  writeSensorList,
+} from "./log/sensor_list.ts";
 export {
   type BlockedLimits,
   blockedLimits,

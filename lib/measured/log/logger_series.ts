@@ -8,6 +8,8 @@ import {
   summerRows,
 } from "./clock_changes.ts";
 import type { LoggerFile } from "./logger_file.ts";
+import { oddCells } from "./odd_cells.ts";
+import { timeText } from "./time_text.ts";
 import type { LoggerMap } from "./map.ts";
 import type { Finding, Sensor } from "./types.ts";
 
@@ -280,43 +282,4 @@ function withoutDoubles(
     );
   }
   return kept;
-}
-
-function oddCells(
-  logger: LoggerMap,
-  files: readonly LoggerFile[],
-  { written, timeOf, interval }: {
-    readonly written: Written;
-    readonly timeOf: (at: number) => number;
-    readonly interval: number;
-  },
-): Finding[] {
-  if (files.every(({ odd }) => odd.length === 0)) return [];
-  const at = files.map(({ clock }) => new Int32Array(clock.length).fill(-1));
-  written.row.forEach((row, place) => at[written.file[place]!]![row] = place);
-  return files.flatMap(({ file, odd, lines }, f) =>
-    odd.flatMap(({ sensor, kind, fromRow, toRow, cells, text }): Finding[] => {
-      const [from, to] = [at[f]![fromRow]!, at[f]![toRow]!];
-      if (from === -1 || to === -1) return [];
-      const { sensor: { name }, column, unit } = logger.sensors[sensor]!;
-      const place = describeLocation({ file, line: lines[fromRow]!, column });
-      const more = cells === 1 ? "" : ` (${cells} cells up to line ${lines[toRow]})`;
-      const [one, other] = [timeOf(from), timeOf(to)];
-      return [{
-        kind,
-        channel: name,
-        from: Math.min(one, other),
-        to: Math.max(one, other) + interval,
-        message: kind === "unreadable"
-          ? `${place}: expected a number, found "${text}"${more}; taken as a gap`
-          : `${place}: ${`${text} ${unit}`.trim()} cannot be true${more}; taken as a gap. ` +
-            "Check the unit, or list the value as missing in the log map",
-      }];
-    })
-  );
-}
-
-/** A moment for a reader: 2026-01-31 14:05. */
-export function timeText(seconds: number): string {
-  return new Date(seconds * 1000).toISOString().slice(0, 16).replace("T", " ");
 }

@@ -45,7 +45,7 @@ export interface BlockedLimits {
   readonly limit: number;
   /** ratio: standard uncertainty of a day's resistance against the baseline */
   readonly uncertainty: number;
-  /** fewest shut tubes that stand over the limit; null where none of those tried does */
+  /** least number of shut tubes that stands over the limit; null where none of those tried does */
   readonly fewest: number | null;
   /** state by state, the clean field first */
   readonly states: readonly BlockedState[];

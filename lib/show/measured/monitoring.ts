@@ -14,6 +14,34 @@ import { type DisplayItem, figure } from "../kit/figure.ts";
 import { GREY, PALETTE } from "../kit/palette.ts";
 import { paragraph, table } from "../kit/table.ts";
 
+export type {
+  Banded,
+  BlockedLimits,
+  BlockedState,
+  CalendarMonth,
+  CalendarTask,
+  CalibrationRow,
+  CertaintyRow,
+  Commissioning,
+  CommissioningRow,
+  CommissioningStep,
+  HeatSums,
+  LogQuantityRule,
+  MonitoredField,
+  MonitoringPlan,
+  PlanCertainty,
+  PlannedSensor,
+  Quantity,
+  Sensor,
+  SensorColumn,
+  SensorKind,
+  SensorListTable,
+  SensorPlan,
+  SensorPlanRequest,
+} from "../../measured/mod.ts";
+
+export { LOG_QUANTITIES } from "../../measured/mod.ts";
+
 const finite = (value: number) => Number.isFinite(value) ? value : null;
 
 /** The sensors with place, accuracy, interval, shield, reason and price. */

@@ -39,24 +39,37 @@ const placesTable = (rows: readonly Placed[]) =>
 function stacked(rows: readonly Placed[], key: (row: Placed) => string): Placed[] {
   return [...Map.groupBy(rows, key).values()].map((group) => ({
     ...group[0]!,
-    name: group.map(({ name }) => name).join(", "),
+    name: group.length > 3
+      ? `${group[0]!.name} to ${group.at(-1)!.name}`
+      : group.map(({ name }) => name).join(", "),
   }));
 }
 
+/** Names of tube ends stand below their mark, of all others above; those outdoors to the left. */
+const names = (rows: readonly Placed[], x: "along" | "across", y: "across" | "depth") =>
+  [true, false].flatMap((end) =>
+    [true, false].map((outdoors) =>
+      Plot.text(
+        rows.filter(({ zone }) => /^tube/.test(zone) === end && (zone === "garden") === outdoors),
+        {
+          x,
+          y,
+          text: "name",
+          dx: outdoors ? -6 : 6,
+          dy: end ? 10 : -8,
+          textAnchor: outdoors ? "end" : "start",
+          fontSize: 9,
+          stroke: "white",
+          strokeWidth: 3,
+          fill: PALETTE.ink,
+        },
+      )
+    )
+  );
+
 const dots = (rows: readonly Placed[], x: "along" | "across", y: "across" | "depth") => [
   Plot.dot(rows, { x, y, r: 3.5, fill: PALETTE.warm, stroke: "white" }),
-  Plot.text(rows, {
-    x,
-    y,
-    text: "name",
-    dx: 6,
-    dy: -7,
-    textAnchor: "start",
-    fontSize: 9,
-    stroke: "white",
-    strokeWidth: 3,
-    fill: PALETTE.ink,
-  }),
+  ...names(rows, x, y),
 ];
 
 /** Plan to scale: house, tubes of the field, and where each sensor in the ground goes. */

@@ -27,8 +27,12 @@ const plan = monitoringPlan({
 });
 
 checkFigures({
-  map: [() => measured.sensorMap(plan), ["along the tubes, m", "garden_60", "store_1a"]],
-  section: [() => measured.sensorSection(plan), ["below the floor, m", "store_1b", "tube_"]],
+  map: [() => measured.sensorMap(plan), [
+    "along the tubes, m",
+    "garden_30 to garden_150",
+    "store_1a",
+  ]],
+  section: [() => measured.sensorSection(plan), ["below the floor, m", "store_1a", "tube_"]],
   worth: [() => measured.sensorWorthChart(plan), ["%", "without air flow meter"]],
   blocked: [() => measured.blockedChart(plan), ["tubes shut", "resistance"]],
   commissioning: [() => measured.commissioningChart(plan), ["m/s", "tube"]],
@@ -38,7 +42,11 @@ Deno.test("the plan's tables say what the plan says, with cautions beside what c
   // Property: display of what the chapter computed
   const plain = (item: { readonly "text/plain": string }) => item["text/plain"];
   const list = plain(measured.sensorListTable(plan));
-  for (const { column } of plan.sensors.sensors) assertStringIncludes(list, column.sensor.name);
+  for (const { column, kind } of plan.sensors.sensors) {
+    assertStringIncludes(list, column.sensor.name);
+    const { low, high } = measured.LOG_QUANTITIES[column.sensor.quantity];
+    assert(kind.accuracy < high - low, `${kind.name}: accuracy within what it can show`);
+  }
   assertStringIncludes(plain(measured.sensorCostWords(plan)), "names no price list");
   const blocked = blockedLimits({ headers, path: fanAirPath(FAN, surroundings), curve });
   assertStringIncludes(plain(measured.blockedTable(plan)), blocked.limit.toFixed(3));

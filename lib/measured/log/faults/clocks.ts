@@ -1,5 +1,6 @@
 /** Clocks that jumped, or are off, against another logger. @module */
-import { type LoggerSeries, timeText } from "../logger_series.ts";
+import type { LoggerSeries } from "../logger_series.ts";
+import { timeText } from "../time_text.ts";
 import type { Finding } from "../types.ts";
 import { agreementAt, aheadOf, telling, type Track, witnesses } from "./clock_witness.ts";
 
