@@ -11,18 +11,24 @@ const RUNNING = 0.05;
 /** least share of an hour's steps that must be there for the hour to count */
 const LEAST_SHARE = 0.5;
 
+/** Name of a flow. */
+export type LoggedFlow =
+  | "heatIn"
+  | "heatOut"
+  | "latentIn"
+  | "latentOut"
+  | "fanPower"
+  | "airFlow";
+
 /** What is summed up, in the order of every list of flows here. */
-export const LOGGED_FLOWS = [
+export const LOGGED_FLOWS: readonly LoggedFlow[] = [
   "heatIn",
   "heatOut",
   "latentIn",
   "latentOut",
   "fanPower",
   "airFlow",
-] as const;
-
-/** Name of a flow. */
-export type LoggedFlow = typeof LOGGED_FLOWS[number];
+];
 
 /** Means of each hour; NaN where less than half of it was logged. */
 export interface HourlyHeat {

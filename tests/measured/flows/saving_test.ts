@@ -2,7 +2,7 @@ import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { normalStream } from "../../../lib/measured/demo/dice.ts";
 import { fanDifference, pairedDifference } from "../../../lib/measured/flows/saving.ts";
 
-/** Ten patients, extra hours of sleep by two drugs (Student 1908, the classic paired example). */
+/** Ten patients, extra hours of sleep by two drugs (Student 1908 [student-1908], the first paired example). */
 const FIRST = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0, 2];
 const SECOND = [1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4];
 
