@@ -294,10 +294,11 @@ Deno.test("levels, aliases and entries of lists have limits that are told with t
   ]);
 });
 
-Deno.test("a flat board without its depth, or a depth without a board, is refused with its line", async () => {
+Deno.test("a flat board without its depth, or a depth without a board, and what the mesh does not hold is refused with its line", async () => {
   // Property: nothing that is given is ignored
   const cases = [
     ["flatBoardResistance: 2 m2 K/W", '13:24: "store.flatBoardResistance" is given without'],
+    ["meshDepth: 30 m\ntubes:\n  depth: 16 m", "15:10: The middle of the layers of tubes"],
     ["flatBoardDepth: 1.5 m", '13:19: "store.flatBoardDepth" is given without'],
     ["flatBoardResistance: 2 m2 K/W\n  flatBoardDepth: 11.8 m", '14:19: "store.meshDepth" must'],
   ] as const;

@@ -1,4 +1,5 @@
 /** Faults between the store's mesh and what lies in its soil. @module */
+import { ANNUAL_MESH } from "../../soil/ground.ts";
 import type { KeyPath } from "./yaml_source.ts";
 import type { ChapterInputs } from "./derive.ts";
 
@@ -15,6 +16,9 @@ export interface GroundRule {
 const BELOW_TUBES = 1;
 const BELOW_BOARDS = 0.5;
 
+/** m to which the undisturbed ground is computed. */
+const DEEPEST_GROUND = ANNUAL_MESH.depth;
+
 const given = (value: number | undefined): value is number => value !== undefined;
 
 /** Rules of the mesh, the tubes and the insulation in it. */
@@ -23,6 +27,13 @@ export const GROUND_RULES: readonly GroundRule[] = [
     path: ["store", "meshDepth"],
     broken: ({ store, tubes }) => store.meshDepth <= lowestLayer(tubes) + BELOW_TUBES,
     message: '"store.meshDepth" must reach at least 1 m below the lowest layer of tubes',
+  },
+  {
+    path: ["tubes", "depth"],
+    broken: ({ tubes }) => (tubes.depth + lowestLayer(tubes)) / 2 > DEEPEST_GROUND,
+    message:
+      `The middle of the layers of tubes ("tubes.depth") lies deeper than ${DEEPEST_GROUND} m, to ` +
+      "which the undisturbed ground is computed: lay them higher",
   },
   {
     path: ["store", "meshDepth"],
