@@ -2,12 +2,13 @@
 import type { LogTexts } from "./fields.ts";
 import { parseLogMap } from "./log/map_file.ts";
 import { readLog } from "./log/read_log.ts";
+import { parseSensorList } from "./log/sensor_list.ts";
 import type { Log } from "./log/types.ts";
 
 /**
  * Reads the logs of a study on one step.
  *
- * @param texts map and logs
+ * @param texts map (a sensor list where its name ends in .csv) and logs
  * @param setting hours east of UTC where the map says none, and s of the step
  * @throws {InputErrors} where the map is faulty, or a file fits no logger of it
  */
@@ -15,9 +16,10 @@ export function readStudyLog(
   { map, logs }: LogTexts,
   { timeZone, step }: { readonly timeZone: number; readonly step: number },
 ): Log {
+  const parse = /\.csv$/i.test(map.name) ? parseSensorList : parseLogMap;
   return readLog(
     logs.map(({ name, text }) => ({ file: name, text })),
-    parseLogMap(map.text, map.name, timeZone),
+    parse(map.text, map.name, timeZone),
     { step },
   );
 }
