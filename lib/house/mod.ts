@@ -60,6 +60,7 @@ export {
 export { MASS_FREEZING_RANGE, massContent } from "./barrels_and_masonry.ts";
 export { houseModel, initialHouseState } from "./air/model.ts";
 export { type HouseMeasure, houseMeasures, type MeasureWork } from "./measures.ts";
+export { type HouseUse, houseUses } from "./uses.ts";
 export { glazedPlaneMonths, type PlaneMonth, type PlaneMonths } from "./skin/plane_months.ts";
 export { glazingOptics, planeSeries, solarGain } from "./skin/solar_gain.ts";
 export {

@@ -16,6 +16,7 @@ import { worthFigures } from "./figures.ts";
 import { ladderSteps, measureLadder } from "./ladder.ts";
 import { ladderFigures } from "./ladder_figures.ts";
 import type { WorthRequest } from "./request.ts";
+import { otherWays, otherWaySteps } from "./other_ways.ts";
 import { oddsFigures } from "./odds/figures.ts";
 import {
   type OddsEarlier,
@@ -26,7 +27,7 @@ import {
 } from "./odds/odds_extra.ts";
 import { oddsTables } from "./odds/result_tables.ts";
 import { takeOffInputs } from "./take_off_inputs.ts";
-import { ladderTables, worthTables } from "./result_tables.ts";
+import { ladderTables, otherWayTables, worthTables } from "./result_tables.ts";
 
 interface WorthStudy {
   readonly worth: WorthInputs;
@@ -118,6 +119,17 @@ export const worth = chapter({
       steps: ladderSteps,
       tables: ladderTables,
       figures: ladderFigures,
+    }),
+    /** The house used otherwise, and a heater alone on each fuel. */
+    otherWays: extra({
+      after: ["soil", "tubes", "headers", "fan", "store", "ranking"],
+      takes: (study: WorthStudy & OddsStudy, earlier: WorthEarlier & OddsEarlier) => ({
+        request: storeRequest(study, earlier),
+        worth: takes(study, earlier),
+      }),
+      compute: otherWays,
+      steps: otherWaySteps,
+      tables: otherWayTables,
     }),
   },
 });

@@ -14,6 +14,7 @@ export type {
   LadderYear,
   MeasureLadder,
 } from "./ladder_types.ts";
+export type { FuelWay, OtherWays, OtherWaysQuestion } from "./other_ways.ts";
 export { nextStep, pays, type PossibleStep } from "./next_step.ts";
 export { worthChapter } from "./compute.ts";
 export type { DesignFacts } from "./design_faults.ts";

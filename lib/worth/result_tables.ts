@@ -1,6 +1,7 @@
 /** Tables of the worth chapter for the files of a run. @module */
 import { type ResultTable, resultTable } from "../basics/mod.ts";
 import type { MeasureLadder } from "./ladder_types.ts";
+import type { OtherWays } from "./other_ways.ts";
 import type { WorthResult } from "./types.ts";
 
 /** Costs item by item, and money year by year; money in the currency of the price list. */
@@ -74,6 +75,32 @@ export function ladderTables(ladder: MeasureLadder | null): readonly ResultTable
       ["heat it would save", "kWh", (row) => row.saved],
       ["cost of heat saved", `${money}/kWh`, (row) => row.costOfHeat],
       ["why not", "", (row) => row.why],
+    ]),
+  ];
+}
+
+/** The house used otherwise, and heaters by fuel. */
+export function otherWayTables({ uses, fuels, currency }: OtherWays): readonly ResultTable[] {
+  const money = currency ?? "";
+  const per = (unit: string) => money === "" ? "" : `${money}/${unit}`;
+  return [
+    resultTable("worth-other-uses", uses, [
+      ["name", "", (row) => row.name],
+      ["change", "", (row) => row.change],
+      ["heat saved", "kWh", (row) => row.saved],
+      ["hours below the crop's limit avoided", "h", (row) => row.cropHoursAvoided],
+      ["first cost", money, (row) => row.capital],
+      ["cost of heat saved", per("kWh"), (row) => row.costOfHeat],
+      ["cost of an hour avoided", per("h"), (row) => row.costOfHour],
+      ["net savings", money, (row) => row.netSavings],
+    ]),
+    resultTable("worth-heaters", fuels, [
+      ["fuel", "", (row) => row.fuel],
+      ["heater", money, (row) => row.capital],
+      ["cost of heat, fuel alone", per("kWh"), (row) => row.fuelCost],
+      ["cost of heat with the heater", per("kWh"), (row) => row.costOfHeat],
+      ["cost of an hour avoided", per("h"), (row) => row.costOfHour],
+      ["prices missing", "", (row) => row.missing.join(" ")],
     ]),
   ];
 }

@@ -6,6 +6,7 @@ export * from "./ladder_charts.ts";
 export * from "./odds_charts.ts";
 export { oddsLine } from "./odds_line.ts";
 export * from "./odds_tables.ts";
+export * from "./other_ways.ts";
 export * from "./tables.ts";
 export {
   type Alternative,
@@ -21,6 +22,7 @@ export {
   type DoubtShare,
   type Earnings,
   escalatingPresentValueFactor,
+  type FuelWay,
   type HouseWinter,
   type LadderRest,
   type LadderRung,
@@ -36,6 +38,7 @@ export {
   type MoneyTerms,
   type MoneyYear,
   type OneAmount,
+  type OtherWays,
   type PairedDifference,
   type PairedWinter,
   presentValueFactor,

@@ -1,11 +1,16 @@
 import { assert, assertMatch } from "@std/assert";
 import * as worth from "winterground/worth";
 import { checkFigures } from "../figure_rules.ts";
-import { ladder, worthResult } from "./sample.ts";
+import { ladder, otherWays, worthResult } from "./sample.ts";
 
 checkFigures({
   balance: [() => worth.balanceChart(worthResult), ["years from today", "crowns"]],
   doubt: [() => worth.doubtChart(worthResult), ["%", "price of fuel", "first cost"]],
+  ways: [() => worth.allWaysChart(worthResult, otherWays), [
+    "crowns",
+    "sealing",
+    "heater: propane",
+  ]],
   ladder: [() => worth.ladderChart(ladder), ["crowns", "sealing", "heat store", "as it is"]],
   alternatives: [() => worth.alternativesChart(worthResult), ["crowns", "sealing", "heat store"]],
 });
@@ -49,4 +54,9 @@ Deno.test("without a price of heat a sentence stands where the ladder would be",
     assertMatch(item["text/plain"], /no price/);
     assert(!item["text/html"].includes("<img"));
   }
+});
+
+Deno.test("allWaysChart() tells in its table which price is missing", () => {
+  // Property: what has no price is said
+  assertMatch(worth.allWaysChart(worthResult, otherWays)["text/plain"], /no price for fuel:wood/);
 });

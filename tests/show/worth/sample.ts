@@ -1,5 +1,10 @@
 /** A made-up judgement: a store that pays, with one measure that is cheaper. */
-import type { MeasureLadder, StoreEarnings, WorthResult } from "../../../lib/worth/mod.ts";
+import type {
+  MeasureLadder,
+  OtherWays,
+  StoreEarnings,
+  WorthResult,
+} from "../../../lib/worth/mod.ts";
 import { made } from "../made.ts";
 
 const cashFlow = Array.from({ length: 26 }, (_, year) => ({
@@ -164,4 +169,37 @@ export const ladder = made<MeasureLadder>({
       why: "costs more than it saves",
     },
   ],
+});
+
+const heater = { own: false, capital: null, fuelCost: null, costOfHeat: null, costOfHour: null };
+export const otherWays = made<OtherWays>({
+  uses: [
+    {
+      name: "row cover over the crop",
+      kind: "house",
+      change: "drawn over at night",
+      saved: 2000,
+      coldestHourGain: 2,
+      cropHoursAvoided: 300,
+      capital: 700,
+      costOfHeat: 0.09,
+      costOfHour: 0.6,
+      netSavings: 900,
+    },
+  ],
+  fuels: [
+    {
+      ...heater,
+      fuel: "propane",
+      own: true,
+      capital: 1900,
+      fuelCost: 0.17,
+      costOfHeat: 0.19,
+      costOfHour: 3,
+      missing: [],
+    },
+    { ...heater, fuel: "air-dry firewood", missing: ["fuel:wood", "heater:wood"] },
+  ],
+  heatWorth: 0.18,
+  currency: "crowns",
 });
