@@ -36,3 +36,4 @@ export {
   type LeftKey,
   type Prior,
 } from "./fitted_study.ts";
+export { jointFit, type JointParameter, type JointStage, type Unidentified } from "./joint.ts";
