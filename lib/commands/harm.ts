@@ -18,7 +18,7 @@ const SPEC: CommandSpec = {
     {
       name: "only",
       value: "WORDS",
-      meaning: "attacks whose name holds these words; writes no page",
+      meaning: "attacks whose name holds these words, such as broken files",
     },
     {
       name: "count",

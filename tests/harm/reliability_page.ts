@@ -1,4 +1,4 @@
-/** The page of what was tried and what happened. @module */
+/** The page of what was tried and what happened; each row says when, and keeps until it is tried again. @module */
 
 /** One attack. */
 export interface AttackRow {
@@ -12,51 +12,68 @@ export interface AttackRow {
   readonly found: number;
   /** what happened */
   readonly words: string;
+  /** day, YYYY-MM-DD, and commit */
+  readonly when: string;
 }
 
-/** What the page is made from. */
-export interface PageInput {
-  readonly readers: readonly AttackRow[];
-  readonly others: readonly AttackRow[];
-  /** day, YYYY-MM-DD */
-  readonly date: string;
-  /** short hash */
-  readonly commit: string;
-  /** true where the library was changed after that commit */
-  readonly changed: boolean;
-  /** what was run */
-  readonly command: string;
-  readonly minutes: number;
-}
+const HEADS = ["attack", "tried", "seeds", "found", "what happened", "when"];
 
-function table(heads: readonly string[], rows: readonly (readonly string[])[]): string {
-  const widths = heads.map((head, place) =>
+function table(rows: readonly (readonly string[])[]): string {
+  const widths = HEADS.map((head, place) =>
     Math.max(head.length, ...rows.map((row) => row[place]!.length))
   );
   const line = (cells: readonly string[]) =>
     `| ${cells.map((cell, place) => cell.padEnd(widths[place]!)).join(" | ")} |`;
-  return [line(heads), line(widths.map((width) => "-".repeat(width))), ...rows.map(line)].join(
+  return [line(HEADS), line(widths.map((width) => "-".repeat(width))), ...rows.map(line)].join(
     "\n",
   );
 }
 
-const cells = ({ attack, tried, seeds, found, words }: AttackRow) =>
-  [attack, String(tried), seeds, String(found), words].map((cell) => cell.replaceAll("|", "\\|"));
+const cells = ({ attack, tried, seeds, found, words, when }: AttackRow) =>
+  [attack, String(tried), seeds, String(found), words, when]
+    .map((cell) => cell.replaceAll("|", "/"));
 
-/** Text of docs/reliability.md. */
-export function reliabilityPage(input: PageInput): string {
-  const { readers, others, date, commit, changed, command, minutes } = input;
-  const tried = readers.reduce((sum, row) => sum + row.tried, 0);
-  const found = [...readers, ...others].reduce((sum, row) => sum + row.found, 0);
+/** Rows of a page that was written before. */
+export function rowsOfPage(page: string): AttackRow[] {
+  return page.split("\n").filter((line) => line.startsWith("| "))
+    .map((line) => line.slice(2, -2).split(" | ").map((cell) => cell.trim()))
+    .filter(([attack]) => attack !== HEADS[0] && !attack!.startsWith("---"))
+    .map(([attack, tried, seeds, found, words, when]) => ({
+      attack: attack!,
+      tried: Number(tried),
+      seeds: seeds!,
+      found: Number(found),
+      words: words!,
+      when: when!,
+    }));
+}
+
+/** Old rows with the new ones in their places; new attacks follow. */
+export function withRows(old: readonly AttackRow[], fresh: readonly AttackRow[]): AttackRow[] {
+  const added = fresh.filter(({ attack }) => old.every((row) => row.attack !== attack));
+  return [...old.map((row) => fresh.find(({ attack }) => attack === row.attack) ?? row), ...added];
+}
+
+/**
+ * Text of docs/reliability.md.
+ *
+ * @param rows all attacks
+ * @param readers names of the readers under attack
+ */
+export function reliabilityPage(
+  rows: readonly AttackRow[],
+  readers: ReadonlySet<string>,
+): string {
+  const files = rows.filter(({ attack }) => readers.has(attack));
+  const others = rows.filter(({ attack }) => !readers.has(attack));
+  const tried = files.reduce((sum, row) => sum + row.tried, 0);
   return `# Reliability
 
-What the library does with broken files, dying processes, full disks and hostile texts. This page is
+What the library does with broken files, dying processes, full disks and hostile texts. The tables are
 written by \`deno task harm\` from its own measurements; a part of the same attacks runs with every
-\`deno task test\` (\`tests/harm/\`).
-
-Last run: ${date}, commit ${commit}${changed ? " with changes" : ""}, \`${command}\`, ${
-    Math.round(minutes)
-  } minutes beside other work. Found: ${found}.
+\`deno task test\` (\`tests/harm/\`). Attacks are called with \`--only WORDS\`; \`--count\` and \`--seed\` say
+how many broken files are tried and which. A \`+\` after the commit: with changes that were not
+committed.
 
 ## Broken files
 
@@ -64,20 +81,21 @@ ${tried} inputs, each a sound file (the demo's, the project's, and open data whe
 one to four faults brought in: bytes and bits changed, ends lost, lines, cells and columns lost,
 doubled or swapped, odd numbers, decimal commas, other encodings and line ends, quotes left open,
 look-alike letters, very long lines, brackets without end, aliases, keys that mean something to the
-language. A reader must give sound values, or refuse in plain words with the file: "found" counts
-every other error, every value that is not finite, every message without its file, with a word of
-the machine's, or longer than a person reads. An input that fails is reduced and printed with its
-seed.
+language. A reader must give sound values, or refuse in plain words with the file: \`found\` counts
+every other error, every value that is not finite, everything printed, every message without its
+file, with a word of the machine's, or longer than a person reads. An input that fails is reduced and
+printed with its seed. Times are those of a machine busy with other work, and only tell which input
+was slowest.
 
-${table(["reader", "tried", "seeds", "found", "what happened"], readers.map(cells))}
+${table(files.map(cells))}
 
 ## Stages, texts and outputs
 
-${table(["attack", "tried", "seeds", "found", "what happened"], others.map(cells))}
+${table(others.map(cells))}
 
 ## What is not tried
 
-A power cut (files are synced, but no power was cut), network disks, Windows, files that change while
-they are read, and more than two runs at once.
+A power cut (finished rows are synced to the disk, but no power was cut), network disks, Windows,
+files that change while they are read, more than two runs at once.
 `;
 }

@@ -1,18 +1,20 @@
 /**
- * Runs every attack whole and writes docs/reliability.md:
+ * Runs attacks whole and writes what happened into docs/reliability.md:
  * `deno run -A tests/harm/run.ts WORDS COUNT SEED`. Ends with status 1 where something was found.
  */
 import { join } from "node:path";
 import { PROJECT_FOLDER, say } from "winterground/commands/terminal.ts";
-import { attackReaders } from "./fuzz/attack.ts";
+import { attackReaders, READERS } from "./fuzz/attack.ts";
 import { findingsText } from "./fuzz/fuzz.ts";
-import { type AttackRow, reliabilityPage } from "./reliability_page.ts";
+import { type AttackRow, reliabilityPage, rowsOfPage, withRows } from "./reliability_page.ts";
 import { TEST_ATTACKS, testAttack } from "./test_attacks.ts";
 
 const PAGE = join(PROJECT_FOLDER, "docs", "reliability.md");
 
-async function readerRows(count: number, seed: number): Promise<AttackRow[]> {
-  const rows: AttackRow[] = [];
+type NewRow = Omit<AttackRow, "when">;
+
+async function readerRows(count: number, seed: number): Promise<NewRow[]> {
+  const rows: NewRow[] = [];
   await attackReaders(seed, count, (tally) => {
     const { reader, tried, read, refused, withLine, findings, slowest, seeds } = tally;
     say(`${reader}: ${tried} tried, ${read} read, ${refused} refused, ${findings.length} found`);
@@ -24,8 +26,8 @@ async function readerRows(count: number, seed: number): Promise<AttackRow[]> {
       found: findings.length,
       words: tried === 0
         ? "not tried: its data are not here"
-        : `${read} read, ${refused} refused (${withLine} with a line for every fault); slowest ` +
-          `${Math.round(slowest.time)} ms (seed ${slowest.seed})`,
+        : `${read} read, ${refused} refused, of these ${withLine} with a line for every fault; ` +
+          `slowest ${Math.round(slowest.time)} ms (seed ${slowest.seed})`,
     });
   });
   return rows;
@@ -37,33 +39,27 @@ async function gitWords(...args: string[]): Promise<string> {
   return new TextDecoder().decode(stdout).trim();
 }
 
+/** Day and commit. */
+async function now(): Promise<string> {
+  const commit = await gitWords("rev-parse", "--short=10", "HEAD") || "no commit";
+  const changed = await gitWords("status", "--porcelain", "lib", "data") === "" ? "" : "+";
+  return `${new Date().toISOString().slice(0, 10)}, ${commit}${changed}`;
+}
+
 const [only = "", count = "20000", seed = "1"] = Deno.args;
 const wanted = (name: string) => name.includes(only);
 const start = performance.now();
-const readers = wanted("fuzz of readers") ? await readerRows(Number(count), Number(seed)) : [];
-const others: AttackRow[] = [];
+const when = await now(); // before anything else is committed
+const rows = wanted("broken files") ? await readerRows(Number(count), Number(seed)) : [];
 for (const attack of TEST_ATTACKS) {
   if (!wanted(attack.attack)) continue;
   const row = await testAttack(attack);
   say(`${row.attack}: ${row.words}`);
-  others.push(row);
+  rows.push(row);
 }
-const minutes = (performance.now() - start) / 60_000;
-if (only === "") {
-  await Deno.writeTextFile(
-    PAGE,
-    reliabilityPage({
-      readers,
-      others,
-      date: new Date().toISOString().slice(0, 10),
-      commit: await gitWords("rev-parse", "--short=10", "HEAD") || "unknown",
-      changed: await gitWords("status", "--porcelain", "lib", "data") !== "",
-      command: `deno task harm --count ${count} --seed ${seed}`,
-      minutes,
-    }),
-  );
-  say(`written: ${PAGE}`);
-}
-const found = [...readers, ...others].reduce((sum, row) => sum + row.found, 0);
-say(`${found} found in ${minutes.toFixed(1)} minutes`);
+const before = rowsOfPage(await Deno.readTextFile(PAGE).catch(() => ""));
+const all = withRows(before, rows.map((row) => ({ ...row, when })));
+await Deno.writeTextFile(PAGE, reliabilityPage(all, new Set(READERS.map(({ name }) => name))));
+const found = rows.reduce((sum, row) => sum + row.found, 0);
+say(`${found} found in ${((performance.now() - start) / 60_000).toFixed(1)} minutes; see ${PAGE}`);
 Deno.exit(found > 0 ? 1 : 0);

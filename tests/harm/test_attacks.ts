@@ -32,7 +32,7 @@ export async function noteTrials(trials: number, words: string): Promise<void> {
 }
 
 /** Runs the tests of an attack. */
-export async function testAttack({ attack, files }: TestAttack): Promise<AttackRow> {
+export async function testAttack({ attack, files }: TestAttack): Promise<Omit<AttackRow, "when">> {
   const notes = await Deno.makeTempFile();
   const { code, stdout } = await new Deno.Command(Deno.execPath(), {
     args: ["test", "-A", "--no-check", ...files.map((file) => join(PROJECT_FOLDER, file))],

@@ -30,13 +30,17 @@ export function readYaml(yamlText: string, file: string, what: string): YamlText
     throw new InputError(`Cannot read ${what}: it nests too deep here`, { file, line });
   }
   const lines = new LineCounter();
-  const options = { lineCounter: lines, logLevel: "error", uniqueKeys: false } as const;
+  const options = {
+    lineCounter: lines,
+    logLevel: "error",
+    prettyErrors: false, // a hundred thousand faults of one line take long to make pretty
+    uniqueKeys: false,
+  } as const;
   const document = parseDocument(yamlText, options);
   const broken = document.errors[0];
   if (broken !== undefined) {
     const start = lines.linePos(broken.pos[0]);
-    const reason = broken.message.split("\n")[0]!.replace(/ at line \d+, column \d+:?$/, "");
-    throw new InputError(`Cannot read ${what}: ${reason}`, {
+    throw new InputError(`Cannot read ${what}: ${broken.message}`, {
       file,
       line: start.line,
       column: start.col,

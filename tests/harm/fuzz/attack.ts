@@ -1,10 +1,11 @@
 /** The whole attack on the readers, shared out among them. @module */
 import { attackReader, type Tally } from "./fuzz.ts";
 import { KEPT_READERS } from "./kept_readers.ts";
+import { LOG_READERS } from "./log_readers.ts";
 import { FILE_READERS, type Reader } from "./readers.ts";
 
 /** Every reader. */
-export const READERS: readonly Reader[] = [...FILE_READERS, ...KEPT_READERS];
+export const READERS: readonly Reader[] = [...FILE_READERS, ...KEPT_READERS, ...LOG_READERS];
 
 /** Seeds of one reader lie this far from those of the next. */
 const APART = 1_000_000;
