@@ -4,6 +4,7 @@
  */
 import { join } from "node:path";
 import { PROJECT_FOLDER, say } from "winterground/commands/terminal.ts";
+import { writeWhole } from "winterground/study/results/write_whole.ts";
 import { attackReaders, READERS } from "./fuzz/attack.ts";
 import { findingsText } from "./fuzz/fuzz.ts";
 import { type AttackRow, reliabilityPage, rowsOfPage, withRows } from "./reliability_page.ts";
@@ -15,11 +16,11 @@ type NewRow = Omit<AttackRow, "when">;
 
 async function readerRows(count: number, seed: number): Promise<NewRow[]> {
   const rows: NewRow[] = [];
-  await attackReaders(seed, count, (tally) => {
+  await attackReaders(seed, count, async (tally) => {
     const { reader, tried, read, refused, withLine, findings, slowest, seeds } = tally;
     say(`${reader}: ${tried} tried, ${read} read, ${refused} refused, ${findings.length} found`);
     if (findings.length > 0) say(findingsText([tally]));
-    rows.push({
+    const row = {
       attack: reader,
       tried,
       seeds: tried === 0 ? "" : `${seeds.first} to ${seeds.last}`,
@@ -28,7 +29,9 @@ async function readerRows(count: number, seed: number): Promise<NewRow[]> {
         ? "not tried: its data are not here"
         : `${read} read, ${refused} refused, of these ${withLine} with a line for every fault; ` +
           `slowest ${Math.round(slowest.time)} ms (seed ${slowest.seed})`,
-    });
+    };
+    rows.push(row);
+    await writePage([row]);
   });
   return rows;
 }
@@ -46,6 +49,14 @@ async function now(): Promise<string> {
   return `${new Date().toISOString().slice(0, 10)}, ${commit}${changed}`;
 }
 
+/** Puts rows into the page as soon as they are known: an attack that is cut off has not been for nothing. */
+async function writePage(rows: readonly NewRow[]): Promise<void> {
+  const before = rowsOfPage(await Deno.readTextFile(PAGE).catch(() => ""));
+  const all = withRows(before, rows.map((row) => ({ ...row, when })));
+  const page = reliabilityPage(all, new Set(READERS.map(({ name }) => name)));
+  await writeWhole(PAGE, page);
+}
+
 const [only = "", count = "20000", seed = "1"] = Deno.args;
 const wanted = (name: string) => name.includes(only);
 const start = performance.now();
@@ -56,10 +67,8 @@ for (const attack of TEST_ATTACKS) {
   const row = await testAttack(attack);
   say(`${row.attack}: ${row.words}`);
   rows.push(row);
+  await writePage([row]);
 }
-const before = rowsOfPage(await Deno.readTextFile(PAGE).catch(() => ""));
-const all = withRows(before, rows.map((row) => ({ ...row, when })));
-await Deno.writeTextFile(PAGE, reliabilityPage(all, new Set(READERS.map(({ name }) => name))));
 const found = rows.reduce((sum, row) => sum + row.found, 0);
 say(`${found} found in ${((performance.now() - start) / 60_000).toFixed(1)} minutes; see ${PAGE}`);
 Deno.exit(found > 0 ? 1 : 0);

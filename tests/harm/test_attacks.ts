@@ -19,6 +19,18 @@ export const TEST_ATTACKS: readonly TestAttack[] = [
   },
   { attack: "a millionth in every number", files: ["tests/harm/legal/continuity_test.ts"] },
   { attack: "impossible weather", files: ["tests/harm/impossible_weather_test.ts"] },
+  {
+    attack: "SIGKILL at any call: results folder",
+    files: ["tests/commands/output/killed_test.ts"],
+  },
+  {
+    attack: "SIGKILL at any call: rows of a sweep, cache; torn files; clock set on and back",
+    files: ["tests/harm/stages/killed_test.ts"],
+  },
+  { attack: "full and read-only disk", files: ["tests/harm/stages/disk_test.ts"] },
+  { attack: "two runs at once into one folder", files: ["tests/commands/output/stage_test.ts"] },
+  { attack: "SIGINT and SIGTERM: study", files: ["tests/commands/study_test.ts"] },
+  { attack: "inputs found before", files: ["tests/harm/found_test.ts"] },
 ];
 
 /** Variable by which tests are told to try all there is, and the file they note their trials in. */

@@ -29,7 +29,8 @@ export async function holdFolder(path: string, target: string): Promise<Hold> {
     if (await isSame(file, path)) {
       await file.truncate();
       const owner = `process ${Deno.pid}, since ${new Date().toISOString()}`;
-      await file.write(new TextEncoder().encode(`${owner}\n`));
+      // on a full disk the lock holds all the same, without a name
+      await file.write(new TextEncoder().encode(`${owner}\n`)).catch(() => {});
       return {
         release: async () => {
           await Deno.remove(path).catch(() => {});

@@ -162,5 +162,8 @@ function reasonOf(error: unknown): string {
   if (error instanceof Deno.errors.AlreadyExists || error instanceof Deno.errors.NotADirectory) {
     return "part of the path is a file";
   }
-  return error instanceof Error ? error.message : String(error);
+  const words = error instanceof Error ? error.message : String(error);
+  if (words.includes("os error 30")) return "the disk is read-only";
+  if (words.includes("os error 28")) return "the disk is full";
+  return words;
 }

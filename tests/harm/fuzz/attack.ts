@@ -4,8 +4,9 @@ import { KEPT_READERS } from "./kept_readers.ts";
 import { LOG_READERS } from "./log_readers.ts";
 import { FILE_READERS, type Reader } from "./readers.ts";
 
-/** Every reader. */
-export const READERS: readonly Reader[] = [...FILE_READERS, ...KEPT_READERS, ...LOG_READERS];
+/** Every reader, those of whole years last: they take longest. */
+export const READERS: readonly Reader[] = [...KEPT_READERS, ...FILE_READERS, ...LOG_READERS]
+  .toSorted((one, other) => Number(one.slow ?? false) - Number(other.slow ?? false));
 
 /** Seeds of one reader lie this far from those of the next. */
 const APART = 1_000_000;
@@ -20,7 +21,7 @@ const APART = 1_000_000;
 export async function attackReaders(
   seed: number,
   count: number,
-  done: (tally: Tally) => void = () => {},
+  done: (tally: Tally) => unknown = () => {},
 ): Promise<readonly Tally[]> {
   const shares = READERS.reduce((sum, { share }) => sum + share, 0);
   const tallies: Tally[] = [];
@@ -28,7 +29,7 @@ export async function attackReaders(
     const own = Math.max(1, Math.round(count * reader.share / shares));
     const tally = await attackReader(reader, seed + place * APART, own);
     tallies.push(tally);
-    done(tally);
+    await done(tally);
   }
   return tallies;
 }

@@ -31,6 +31,8 @@ export interface Reader {
   readonly bases: () => Promise<readonly Base[]>;
   /** reads the file; what it gives is searched for numbers that are none */
   readonly read: (path: string, folder: string) => unknown;
+  /** true where an input takes a tenth of a second and more */
+  readonly slow?: boolean;
   /** false where it reads no file, so that refusals name none */
   readonly named?: boolean;
 }
@@ -85,6 +87,7 @@ export const FILE_READERS: readonly Reader[] = [
   {
     name: "climate file",
     share: 4,
+    slow: true,
     bases: async () => {
       const files = await openFiles("climate");
       return files.length > 0 ? files : [made("plain year", plainYear().join("\n"))];
@@ -98,6 +101,7 @@ export const FILE_READERS: readonly Reader[] = [
   {
     name: "table with a columns file",
     share: 3,
+    slow: true,
     bases: () => Promise.resolve([made("plain year", plainYear().join("\n"))]),
     read: async (path, folder) => {
       await Deno.writeTextFile(join(folder, "columns.yaml"), PLAIN_COLUMNS);
@@ -128,6 +132,7 @@ export const FILE_READERS: readonly Reader[] = [
   {
     name: "study file",
     share: 20,
+    slow: true,
     bases: async () => [made("demo study", await demoStudy()), made("small study", SMALL_STUDY)],
     read: async (path) => await openStudy(path),
   },
@@ -207,6 +212,7 @@ export const FILE_READERS: readonly Reader[] = [
   {
     name: "greenhouse log",
     share: 2,
+    slow: true,
     bases: async () => OPEN_DATA === undefined ? [] : await openFiles("greenhouse", 600),
     read: async (path) => {
       const given = await Deno.readTextFile(path);
