@@ -7,6 +7,7 @@ export * from "./data_table.ts";
 export * from "./water.ts";
 export * from "./series/mod.ts";
 export * from "./figures.ts";
+export * from "./formula.ts";
 export * from "./result_table.ts";
 export * from "./chapter.ts";
 export * from "./round.ts";

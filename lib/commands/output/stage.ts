@@ -58,7 +58,8 @@ export async function openStage(
 ): Promise<Stage> {
   const final = await finalPlace(target);
   const run = crypto.randomUUID().slice(0, 8);
-  const inside = given.inside === true || !await hasRoomBeside(final, run);
+  const inside = given.inside === true ||
+    !await hasRoomBeside(final, run).catch((error) => refuse(target, error));
   if (inside) await Deno.mkdir(final, { recursive: true }).catch((error) => refuse(target, error));
   const lock = inside ? join(final, LOCK) : join(dirname(final), `.${basename(final)}${LOCK}`);
   const hold = await holdFolder(lock, target).catch((error) => refuse(target, error));
@@ -127,7 +128,7 @@ async function finalPlace(target: string): Promise<string> {
 async function hasRoomBeside(final: string, run: string): Promise<boolean> {
   const there = await Deno.stat(final).catch(() => null);
   if (there === null) {
-    await Deno.mkdir(dirname(final), { recursive: true }).catch(() => {});
+    await Deno.mkdir(dirname(final), { recursive: true });
     return true;
   }
   const around = await Deno.stat(dirname(final)).catch(() => null);

@@ -1,12 +1,9 @@
 /** Table files of a run: what a reader may quote besides the figures. @module */
 import Papa from "papaparse";
 import { join } from "node:path";
-import type { ResultCell, ResultTable } from "../../basics/mod.ts";
+import { type ResultCell, type ResultTable, wordsCell } from "../../basics/mod.ts";
 import { COMPUTATIONS } from "../chapters.ts";
 import type { StudyRun } from "../run/run.ts";
-
-/** Words that a spreadsheet would compute; a number is none. */
-const FORMULA = /^[=+\-@\t\r](?!\d*\.?\d*$)/;
 
 /** Digits that count in a cell. */
 const DIGITS = 6;
@@ -45,7 +42,7 @@ export function tableCsv({ heads, rows }: ResultTable): string {
 function cellText(cell: ResultCell): string {
   if (cell === null) return "";
   if (typeof cell === "boolean") return cell ? "yes" : "no";
-  if (typeof cell === "string") return FORMULA.test(cell) ? `'${cell}` : cell;
+  if (typeof cell === "string") return wordsCell(cell);
   return Number.isFinite(cell) ? String(Number(cell.toPrecision(DIGITS))) : "";
 }
 

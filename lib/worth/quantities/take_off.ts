@@ -4,7 +4,7 @@
  * @module
  */
 import Papa from "papaparse";
-import { roundTo } from "../../basics/mod.ts";
+import { roundTo, wordsCell } from "../../basics/mod.ts";
 import { edgeBoardRows, flatBoardRows } from "./boards.ts";
 import { earthRows } from "./earth.ts";
 import { equipmentRows } from "./equipment.ts";
@@ -26,11 +26,11 @@ export function quantityTakeOff(inputs: TakeOffInputs): MaterialQuantity[] {
 /** The take-off as CSV. */
 export function quantitiesCsv(rows: readonly MaterialQuantity[]): string {
   const table = rows.map((row) => ({
-    item: row.item,
+    item: wordsCell(row.item),
     "net amount": roundTo(row.amount, 0.01),
     "to order": roundTo(row.order, 0.01),
     unit: row.unit,
-    basis: row.basis,
+    basis: wordsCell(row.basis),
   }));
   return `${Papa.unparse(table, { newline: "\n" })}\n`;
 }
