@@ -22,7 +22,7 @@ export const FINISHED = [3, 1, 2, 4, 5];
 const MADE = { study: "a", sweep: "b", library: "c" };
 
 /** A row's line. */
-export const lineOf = (row: number) => `${row},${6 + row / 4},`;
+export const lineOf = (row: number): string => `${row},${6 + row / 4},`;
 
 /** Goes on with the rows in a folder and puts them in order. */
 export async function goOn(folder: string): Promise<void> {
