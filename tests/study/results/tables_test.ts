@@ -55,7 +55,10 @@ Deno.test("a run's tables are complete, each with units, and agree with its figu
       assert(tables.length > 40, `${tables.length}`);
       assertEquals(new Set(tables.map(({ name }) => name)).size, tables.length);
       for (const { name, heads, rows } of tables) {
-        assert(/^(climate|soil|house|tubes|headers|fan|store|worth)-[a-z-]+$/.test(name), name);
+        assert(
+          /^(climate|soil|house|tubes|headers|fan|store|worth|measured)-[a-z-]+$/.test(name),
+          name,
+        );
         assertEquals(new Set(heads).size, heads.length, name);
         for (const row of rows) assertEquals(row.length, heads.length, name);
       }
