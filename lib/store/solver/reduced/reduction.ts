@@ -12,7 +12,7 @@ import { keptDirections, weightedInputs, zoneInputs } from "./truncation.ts";
 export type { ReducedSlice } from "./slice.ts";
 
 /**
- * States kept in production: so many that more change the year's heat by less than a thousandth
+ * Least number of states kept in production: where tubes lie far apart, each needs more
  * (docs/store.md).
  *
  * @param tubes modelled tubes of a slice, or patterns that stand for them
@@ -48,7 +48,8 @@ function requireLeak(operator: ConductionOperator, leak: number): void {
  * inputs is our own.
  *
  * @param operator slice
- * @param states how many to keep; as in production unless given
+ * @param states how many to keep; unless given, at least {@link productionStates}, and so many that
+ * hardly any of what the inputs reach and the ports see is left out
  * @param zones in which its water freezes; none unless given
  * @throws {RangeError} where hardly any heat leaves the slice: it has no steady answer
  */
@@ -71,6 +72,7 @@ export function reduceSlice(
     content: full.content,
     inputs: [...weightedInputs(operator), ...zoneInputs(zones, tubes + 3)],
     states: Math.min(wanted, full.rates.length),
+    exactly: states !== undefined,
   });
   return assembleSlice({ operator, zones, atRest, ...keptStates(operator, fields, full, kept) });
 }

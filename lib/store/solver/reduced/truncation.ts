@@ -71,15 +71,34 @@ export function zoneInputs(zones: readonly FreezingZone[], before: number): Weig
   });
 }
 
+/** Share of what is weighted that the states kept may leave out, and most states that are kept for it. */
+const LEFT_OUT = 2.8e-5;
+const MOST_STATES = 128;
+
+/** How many directions, the best first, leave out no more than {@link LEFT_OUT}. */
+function enoughStates(sorted: readonly number[]): number {
+  const total = sorted.reduce((sum, value) => sum + Math.max(0, value), 0);
+  let left = total;
+  const place = sorted.findIndex((value) => {
+    if (left <= LEFT_OUT * total) return true;
+    left -= Math.max(0, value);
+    return false;
+  });
+  return place < 0 ? sorted.length : place;
+}
+
 /** The directions kept: the heat content first, then the best seen and reached. */
 export function keptDirections(given: {
   readonly rates: readonly number[];
   readonly gains: Matrix;
   readonly content: Float64Array;
   readonly inputs: readonly WeightedInput[];
+  /** how many at least */
   readonly states: number;
+  /** true: that many and no more; false: more where they would leave out too much */
+  readonly exactly: boolean;
 }): Float64Array[] {
-  const { rates, gains, content, inputs, states } = given;
+  const { rates, gains, content, inputs } = given;
   const count = rates.length;
   const driven = inputs.map(({ ports, colour }) => ({
     colour,
@@ -103,6 +122,8 @@ export function keptDirections(given: {
   }
   const { values, vectors } = eigen(gramian);
   const rank = values.map((value, k) => ({ value, k })).sort((a, b) => b.value - a.value);
+  const enough = Math.min(MOST_STATES, enoughStates(rank.map(({ value }) => value)));
+  const states = given.exactly ? given.states : Math.max(given.states, enough);
   const kept: Float64Array[] = [];
   const append = (vector: Float64Array): void => {
     for (let pass = 0; pass < 2; pass++) {
