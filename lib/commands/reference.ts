@@ -4,7 +4,7 @@
  * @module
  */
 import { join } from "node:path";
-import { writeAtomically } from "../press/mod.ts";
+import { writeAtomically } from "../press/files.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { referencePages } from "./reference/write_pages.ts";
 import { PROJECT_FOLDER, runCommand, say } from "./terminal.ts";

@@ -5,8 +5,8 @@
  * @module
  */
 
-/** Handed on from the surroundings when set: finding programs, caches and packages. */
-const HANDED_ON = [
+/** Handed on from the surroundings when set: finding programs, caches, packages and the study. */
+export const HANDED_ON = [
   "PATH",
   "HOME",
   "DENO_DIR",
@@ -31,23 +31,32 @@ const HANDED_ON = [
   "SSL_CERT_FILE",
   "SSL_CERT_DIR",
   "NODE_EXTRA_CA_CERTS",
-];
+  // the study a notebook belongs to
+  "WINTERGROUND_STUDY",
+  "WINTERGROUND_CLIMATE",
+  "WINTERGROUND_COLUMNS",
+  "WINTERGROUND_CACHE",
+  "WINTERGROUND_GREENHOUSE_LOG",
+] as const;
 
 /**
  * Builds the kernel's environment from the surroundings and the caller's own additions; an addition
  * of `undefined` removes a name.
+ *
+ * @param value gives a variable of the surroundings
  */
 export function kernelEnvironment(
-  surroundings: Readonly<Record<string, string>>,
+  value: (name: string) => string | undefined,
   additions: Readonly<Record<string, string | undefined>> = {},
 ): Record<string, string> {
   const environment: Record<string, string> = {};
-  for (const [name, value] of Object.entries(surroundings)) {
-    if (HANDED_ON.includes(name) || name.startsWith("WINTERGROUND_")) environment[name] = value;
+  for (const name of HANDED_ON) {
+    const found = value(name);
+    if (found !== undefined) environment[name] = found;
   }
-  for (const [name, value] of Object.entries(additions)) {
-    if (value === undefined) delete environment[name];
-    else environment[name] = value;
+  for (const [name, added] of Object.entries(additions)) {
+    if (added === undefined) delete environment[name];
+    else environment[name] = added;
   }
   return { ...environment, TZ: "UTC", NO_COLOR: "1", DENO_NO_UPDATE_CHECK: "1" };
 }

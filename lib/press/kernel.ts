@@ -122,7 +122,7 @@ async function startOnce(options: KernelOptions): Promise<Kernel> {
   const program = startProgram(Deno.execPath(), {
     args: ["jupyter", "--kernel", "--conn", file],
     folder: options.folder,
-    environment: kernelEnvironment(Deno.env.toObject(), options.environment),
+    environment: kernelEnvironment((name) => Deno.env.get(name), options.environment),
   });
   const shell = new Dealer({ linger: 0 });
   const output = new Subscriber({ linger: 0 });

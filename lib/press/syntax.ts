@@ -4,11 +4,14 @@
  * @module
  */
 
+import { kernelEnvironment } from "./environment.ts";
+
 /** The parser's message with line and column, as the formatter of Deno gives it. */
 export async function syntaxFault(code: string): Promise<string> {
   const child = new Deno.Command(Deno.execPath(), {
     args: ["fmt", "--no-config", "--ext", "ts", "-"],
-    env: { NO_COLOR: "1" },
+    clearEnv: true,
+    env: kernelEnvironment((name) => Deno.env.get(name)),
     stdin: "piped",
     stdout: "null",
     stderr: "piped",

@@ -1,16 +1,11 @@
 import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
 import { join } from "node:path";
-import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
+import { task } from "../harness/task.ts";
+import { pageFaults } from "../press/page_faults.ts";
 
 async function run(folder: string, args: readonly string[]) {
-  const { code, stdout, stderr } = await new Deno.Command(Deno.execPath(), {
-    args: ["run", "-A", "--no-check", join(PROJECT_FOLDER, "lib/commands/compare.ts"), ...args],
-    env: { INIT_CWD: folder, NO_COLOR: "1" },
-    stdin: "null",
-    stdout: "piped",
-    stderr: "piped",
-  }).output();
+  const { code, stdout, stderr } = await task("compare", args, folder).output();
   const [out, err] = [stdout, stderr].map((bytes) => new TextDecoder().decode(bytes));
   return { code, out: out!, err: err! };
 }
@@ -67,6 +62,7 @@ Deno.test("compare says what changed between two runs on the terminal, as CSV an
     const csv = await Deno.readTextFile(join(folder, "out/old-and-new/differences.csv"));
     assertStringIncludes(csv, "figure,store.savedHeat,3000,3500,kWh,500,0.16666666666666666,yes");
     const page = await Deno.readTextFile(join(folder, "out/old-and-new/differences.html"));
+    assertEquals(pageFaults(page), []);
     assertStringIncludes(page, "A made-up &lt;run&gt; of old");
     assertMatch(page, /<img alt="[^"]*old is below freezing for 3000 hours, new for 3500/);
     assert(!/<script|NaN|undefined|Infinity/.test(page));

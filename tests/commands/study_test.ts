@@ -1,13 +1,11 @@
 import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
 import { join } from "node:path";
-import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
 import { hourlyCsv, startRun } from "winterground/study/mod.ts";
 import { openSmallStudy, writeSmallStudy } from "../harness/small_study.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
+import { task } from "../harness/task.ts";
 import { pagesBelow } from "../press/page_faults.ts";
 import { runningKernels } from "../press/tiny.ts";
-
-const PROGRAM = join(PROJECT_FOLDER, "lib", "commands", "study.ts");
 
 /** Starts the command in a folder of its own, which is also its folder for temporary files. */
 function start(
@@ -15,13 +13,7 @@ function start(
   args: readonly string[],
   environment: Readonly<Record<string, string>> = {},
 ): Deno.ChildProcess {
-  return new Deno.Command(Deno.execPath(), {
-    args: ["run", "-A", "--no-check", PROGRAM, ...args],
-    env: { INIT_CWD: folder, TMPDIR: folder, NO_COLOR: "1", ...environment },
-    stdin: "null",
-    stdout: "piped",
-    stderr: "piped",
-  }).spawn();
+  return task("study", args, folder, { env: { TMPDIR: folder, ...environment } }).spawn();
 }
 
 function names(folder: string): string[] {

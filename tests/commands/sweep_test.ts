@@ -1,12 +1,10 @@
 // Property: the rows of a sweep are the same however they are computed; nothing finished is lost, nothing of the user's overwritten.
 import { assert, assertEquals } from "@std/assert";
-import { fileURLToPath } from "node:url";
 import { parquetReadObjects } from "hyparquet";
 import { openStudy, startRun } from "winterground/study/mod.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
 import { writeSmallStudy } from "../harness/small_study.ts";
-
-const COMMAND = fileURLToPath(new URL("../../lib/commands/sweep.ts", import.meta.url));
+import { task } from "../harness/task.ts";
 
 /** Rows that take some tenths of a second each. */
 const SWEEP = `chapters: [tubes, fan]
@@ -38,11 +36,8 @@ function command(
   args: readonly string[],
   env: Readonly<Record<string, string>> = {},
 ): Deno.Command {
-  return new Deno.Command(Deno.execPath(), {
-    args: ["run", "-A", COMMAND, study, sweep, "--out", `${folder}/${out}`, ...args],
-    env: { WINTERGROUND_CACHE: `${folder}/cache`, INIT_CWD: "", ...env },
-    stdout: "piped",
-    stderr: "piped",
+  return task("sweep", [study, sweep, "--out", `${folder}/${out}`, ...args], "", {
+    env: { WINTERGROUND_CACHE: `${folder}/cache`, ...env },
   });
 }
 

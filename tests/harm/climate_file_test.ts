@@ -1,10 +1,10 @@
 import { assert, assertEquals, assertRejects } from "@std/assert";
-import { fileURLToPath } from "node:url";
 import { InputError } from "winterground/basics/mod.ts";
 import { summariseClimate } from "winterground/climate/mod.ts";
 import { loadClimateFile } from "winterground/study/file/climate_source.ts";
 import { PLAIN_COLUMNS, plainYear } from "../harness/climate_files.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
+import { task } from "../harness/task.ts";
 
 /** Reads rows through a columns file. */
 async function load(rows: readonly string[], columns: string = PLAIN_COLUMNS) {
@@ -156,16 +156,12 @@ Deno.test("missing, empty, folder and unknown layout are told in plain words", a
 
 Deno.test("the climate command prints a summary, and faults on stderr with exit status 2", async () => {
   // Property: exit status 0 done, 2 bad input; standard output stays empty on a fault
-  const command = fileURLToPath(new URL("../../lib/commands/climate.ts", import.meta.url));
   await inTemporary(async (folder) => {
     await Deno.writeTextFile(`${folder}/year.csv`, YEAR.join("\n"));
     await Deno.writeTextFile(`${folder}/columns.yaml`, PLAIN_COLUMNS);
     await Deno.writeTextFile(`${folder}/bad.csv`, YEAR.slice(0, 3000).join("\n"));
     const run = async (...words: string[]) => {
-      const { code, stdout, stderr } = await new Deno.Command(Deno.execPath(), {
-        args: ["run", "-A", "--no-check", command, ...words],
-        env: { INIT_CWD: folder, NO_COLOR: "1" },
-      }).output();
+      const { code, stdout, stderr } = await task("climate", words, folder).output();
       const text = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
       return { code, stdout: text(stdout), stderr: text(stderr) };
     };

@@ -1,8 +1,6 @@
 import { assert, assertEquals } from "@std/assert";
-import { fileURLToPath } from "node:url";
 import { defaultStudyPath } from "winterground/study/file/check_study.ts";
-
-const COMMAND = fileURLToPath(new URL("../../lib/commands/study.ts", import.meta.url));
+import { task } from "../harness/task.ts";
 
 Deno.test("bad input ends the study command with exit status 2, file and line, and no output folder", async () => {
   // Property: nothing half-written
@@ -22,10 +20,7 @@ Deno.test("bad input ends the study command with exit status 2, file and line, a
       ["columns file", defaultStudyPath(), "--climate", await write("odd.csv", "a,b\n1,2\n")],
     ];
     const runs = await Promise.all(cases.map(async ([words, ...args]) => {
-      const { code, stderr } = await new Deno.Command(Deno.execPath(), {
-        args: ["run", "-A", "--no-check", COMMAND, ...args, "--out", "result"],
-        env: { INIT_CWD: folder, NO_COLOR: "1" },
-      }).output();
+      const { code, stderr } = await task("study", [...args, "--out", "result"], folder).output();
       return { words, args, code, message: new TextDecoder().decode(stderr) };
     }));
     for (const { words, args, code, message } of runs) {

@@ -8,6 +8,7 @@ import {
   runNotebook,
   type RunOptions,
 } from "winterground/press/mod.ts";
+import { HANDED_ON } from "winterground/press/environment.ts";
 import { IMPORT_SHOW, runningKernels, tinyNotebook, withFolder, writeNotebook } from "./tiny.ts";
 
 async function run(notebook: Notebook, options: Partial<RunOptions> = {}): Promise<NotebookRun> {
@@ -64,6 +65,21 @@ Deno.test("runNotebook() gives the kernel a clean environment and the caller's a
   );
   Deno.env.delete("UNRELATED_SETTING");
   assertEquals(plain(codeCells(result)[1]), "undefined farm.yaml");
+});
+
+Deno.test("a cell sees no variable of the press but those a kernel needs", async () => {
+  // Property: keys and tokens of the surroundings stay there, whatever they are called
+  const secrets = ["AWS_SECRET_ACCESS_KEY", "NPM_TOKEN", "WINTERGROUND_TOKEN", "DENO_AUTH_TOKENS"];
+  for (const name of secrets) Deno.env.set(name, "made-up-secret");
+  const result = await run(tinyNotebook(
+    IMPORT_SHOW,
+    "await show(JSON.stringify(Deno.env.toObject()));",
+  ));
+  for (const name of secrets) Deno.env.delete(name);
+  const seen = plain(codeCells(result)[1]);
+  assert(!seen.includes("made-up-secret"), seen);
+  const known = [...HANDED_ON, "TZ", "NO_COLOR", "DENO_NO_UPDATE_CHECK"] as readonly string[];
+  assertEquals(Object.keys(JSON.parse(seen)).filter((name) => !known.includes(name)), []);
 });
 
 Deno.test("runNotebook() stops at a failing cell, names it and keeps the outputs before it", async () => {
