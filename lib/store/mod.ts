@@ -18,6 +18,7 @@ export {
   type KnownYears,
   waysCompared,
 } from "./variants/ways.ts";
+export { PITCH_RATIO } from "./air/collector.ts";
 export { suctionFault } from "./air/collector_year.ts";
 export { HOUSE_BAND, INTAKE_BAND, NEAR_FREEZING, STORE_BAND } from "./control.ts";
 export type { StoreRequest } from "./site.ts";

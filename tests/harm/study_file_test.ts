@@ -299,6 +299,10 @@ Deno.test("a flat board without its depth, or a depth without a board, and what 
   const cases = [
     ["flatBoardResistance: 2 m2 K/W", '13:24: "store.flatBoardResistance" is given without'],
     ["meshDepth: 30 m\ntubes:\n  depth: 16 m", "15:10: The middle of the layers of tubes"],
+    [
+      "collector: {area: 4 m2, holeDiameter: 0.8 mm, pitch: 40 mm}",
+      '13:56: "store.collector.pitch" must be 2 to 40 times',
+    ],
     ["flatBoardDepth: 1.5 m", '13:19: "store.flatBoardDepth" is given without'],
     ["flatBoardResistance: 2 m2 K/W\n  flatBoardDepth: 11.8 m", '14:19: "store.meshDepth" must'],
   ] as const;

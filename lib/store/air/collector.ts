@@ -56,6 +56,9 @@ export interface PlateTransfer {
 /** What the exchange of heat in the holes depends on. */
 export type PlateHoles = Pick<PlateCollector, "holeDiameter" | "pitch">;
 
+/** Distance of the holes over their diameter, least and most, that the relation can be stretched to. */
+export const PITCH_RATIO = [2, 40] as const;
+
 /**
  * Heat exchange of a perforated plate with the air drawn through it,
  * Nu = 2.75·[(P/D)^(−1.2)·Re^0.43 + 0.011·σ·Re·(U∞/V₀)^0.48], Re = V₀D/(σν),
@@ -73,7 +76,7 @@ export function plateTransfer(
   plate: PlateHoles,
   air: PlateAir,
 ): PlateTransfer {
-  requireInRange("pitch over hole diameter", plate.pitch / plate.holeDiameter, 2, 40, "1");
+  requireInRange("pitch over hole diameter", plate.pitch / plate.holeDiameter, ...PITCH_RATIO, "1");
   requireInRange("suction of the plate", air.suction, 1e-3, 1, "m/s");
   const ratio = plate.pitch / plate.holeDiameter;
   const porosity = Math.PI / (2 * Math.sqrt(3)) / ratio ** 2;

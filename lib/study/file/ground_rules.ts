@@ -1,4 +1,5 @@
-/** Faults between the store's mesh and what lies in its soil. @module */
+/** Faults between the store's mesh, what lies in its soil, and its collector. @module */
+import { PITCH_RATIO } from "../../store/mod.ts";
 import { ANNUAL_MESH } from "../../soil/ground.ts";
 import type { KeyPath } from "./yaml_source.ts";
 import type { ChapterInputs } from "./derive.ts";
@@ -23,6 +24,15 @@ const given = (value: number | undefined): value is number => value !== undefine
 
 /** Rules of the mesh, the tubes and the insulation in it. */
 export const GROUND_RULES: readonly GroundRule[] = [
+  {
+    path: ["store", "collector", "pitch"],
+    broken: ({ store: { collector } }) => {
+      const ratio = collector === undefined ? 10 : collector.pitch / collector.holeDiameter;
+      return ratio < PITCH_RATIO[0] || ratio > PITCH_RATIO[1];
+    },
+    message: `"store.collector.pitch" must be ${PITCH_RATIO.join(" to ")} times ` +
+      '"store.collector.holeDiameter"',
+  },
   {
     path: ["store", "meshDepth"],
     broken: ({ store, tubes }) => store.meshDepth <= lowestLayer(tubes) + BELOW_TUBES,
