@@ -8,6 +8,7 @@ export type { Daylight, ShortDayRow, SkylinePoint } from "./daylight.ts";
 export { daylight } from "./daylight.ts";
 export { clockFault, isMirrored } from "./read/check_place.ts";
 export { parseColumns } from "./read/columns_file.ts";
+export type { AcceptedWord } from "./read/accepted.ts";
 export type { ColumnName, ColumnOfQuantity, ColumnsFile, TimePart } from "./read/columns_file.ts";
 export { DEFAULT_WIND_SPEED } from "./mend/complete.ts";
 export { degreeDaysBelow, designTemperature } from "./degrees.ts";

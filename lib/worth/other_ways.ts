@@ -24,7 +24,7 @@ export interface FuelWay {
   readonly capital: number | null;
   /** levelised money for a kWh of heat, the fuel alone; null where it has no price */
   readonly fuelCost: number | null;
-  /** the same with the heater bought and bought again; null where either has no price */
+  /** levelised money for a kWh of heat with the heater bought and bought again; null where either has no price */
   readonly costOfHeat: number | null;
   /** levelised money for an hour below the crop's limit avoided; null where open or there is none */
   readonly costOfHour: number | null;

@@ -1,3 +1,4 @@
+// What a study file may hold that it must not, long because each fault is a case of its own.
 import { assert, assertEquals, assertRejects } from "@std/assert";
 import fc from "fast-check";
 import { InputError, InputErrors } from "winterground/basics/mod.ts";

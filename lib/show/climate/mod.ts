@@ -6,6 +6,7 @@ export * from "./glazing_charts.ts";
 export * from "./sun_path.ts";
 export * from "./tables.ts";
 export {
+  type AcceptedWord,
   type ClimateDifference,
   type ClimateQuality,
   climateQuality,

@@ -1,4 +1,9 @@
-/** Faults that people, programs and cables bring into text files. @module */
+/**
+ * Faults that people, programs and cables bring into text files; long because each is a few lines and
+ * they belong in one list.
+ *
+ * @module
+ */
 import type { Dice } from "./dice.ts";
 
 /** A change of a text. `other` is another file of the same kind. */

@@ -1,5 +1,6 @@
 /**
- * The sums of the reduced step over four lanes at once. Each coefficient is loaded once for four
+ * The sums of the reduced step over four lanes at once; long because the loops for one row, two rows and
+ * one lane are written out, which the machine needs to run them fast. Each coefficient is loaded once for four
  * lanes and, where two rows go together, each state or input once for two rows; the sums stay in
  * registers. That is why the bodies are written out by hand.
  *
