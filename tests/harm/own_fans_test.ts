@@ -23,6 +23,7 @@ async function withCurves(
     const text = (await Deno.readTextFile(demo))
       .replaceAll("../../climates", join(data, "climates"))
       .replaceAll("../../prices", join(data, "prices"))
+      .replaceAll("../../logs", join(data, "logs"))
       .replace(/^ {2}fan: .*$/m, fanLines);
     const path = join(folder, "study.yaml");
     await Deno.writeTextFile(path, text);

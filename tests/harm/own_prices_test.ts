@@ -20,6 +20,7 @@ async function withPrices(
     const demo = defaultStudyPath();
     const text = (await Deno.readTextFile(demo))
       .replaceAll("../../climates", join(demo, "../../../climates"))
+      .replaceAll("../../logs", join(demo, "../../../logs"))
       .replace(/^ {2}prices: .*\n/m, line);
     const path = join(folder, "study.yaml");
     await Deno.writeTextFile(path, text);

@@ -66,7 +66,8 @@ async function openFiles(folder: string, lines?: number): Promise<readonly Base[
 async function demoStudy(): Promise<string> {
   return (await Deno.readTextFile(defaultStudyPath()))
     .replaceAll("../../climates", join(DATA, "climates"))
-    .replaceAll("../../prices", join(DATA, "prices"));
+    .replaceAll("../../prices", join(DATA, "prices"))
+    .replaceAll("../../logs", join(DATA, "logs"));
 }
 
 const SMALL_STUDY = `study: {name: small}
