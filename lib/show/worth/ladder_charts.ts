@@ -87,7 +87,7 @@ export function ladderChart(ladder: MeasureLadder | null): DisplayItem {
         right: true,
       },
       { head: "spent so far", value: (row) => moneyText(row.capitalSoFar, currency), right: true },
-      { head: "heat saved", value: ({ rung }) => rung?.saved ?? null, kind: "energy" },
+      { head: "step saves", value: ({ rung }) => rung?.saved ?? null, kind: "energy" },
       { head: "still needed", value: ({ after }) => after.heat, kind: "energy" },
       {
         head: "below the crop's limit",
@@ -95,12 +95,12 @@ export function ladderChart(ladder: MeasureLadder | null): DisplayItem {
         kind: "hours",
       },
       {
-        head: "cost of heat saved",
+        head: "its cost of saving",
         value: ({ rung }) => priceText(rung?.costOfHeat, currency),
         right: true,
       },
       {
-        head: "net savings",
+        head: "net by step",
         value: ({ rung }) => moneyText(rung?.netSavings, currency),
         right: true,
       },
