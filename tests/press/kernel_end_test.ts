@@ -34,8 +34,9 @@ async function assertGone(word: string): Promise<void> {
 }
 
 Deno.test({
-  name: "what a cell started ends with the kernel, however the kernel ends",
-  ignore: !HAS_GROUPS,
+  name:
+    "what a cell started ends with the kernel, however the kernel ends (with WINTERGROUND_KILL_KERNELS set)",
+  ignore: !HAS_GROUPS || Deno.env.get("WINTERGROUND_KILL_KERNELS") === undefined,
   fn: async () => {
     // Property: nothing is left when the notebook is done, fails, dies, hangs or is stopped
     for (
@@ -73,8 +74,8 @@ Deno.test({
 
 Deno.test({
   name:
-    "what a cell started ends with the program that runs the notebook, even if that is killed and may not kill by itself",
-  ignore: !HAS_GROUPS,
+    "what a cell started ends with the program that runs the notebook, even if that is killed and may not kill by itself (with WINTERGROUND_KILL_KERNELS set)",
+  ignore: !HAS_GROUPS || Deno.env.get("WINTERGROUND_KILL_KERNELS") === undefined,
   fn: async () => {
     // Property: nothing is left after SIGINT, SIGTERM and SIGKILL, and when the kernel dies on its own;
     // with the permissions of the task `study`
