@@ -1,6 +1,7 @@
 /** Quantities as a reader sees them, SI first and US second, with the decimals their kind is shown with. @module */
 import { type Kind, kindOf, type ShownUnit } from "./kinds.ts";
 import { withUnit } from "./unit_library.ts";
+import { roundToDecimals, roundToFigures } from "../basics/round.ts";
 
 /** How a kind is shown in one system: shown value = value × factor + offset. */
 export interface DisplayScale {
@@ -60,6 +61,22 @@ export function showNumber(value: number, digits: number): string {
   const grouped = whole!.length > 4 ? whole!.replace(/\B(?=(\d{3})+$)/g, "\u202f") : whole!;
   const sign = value < 0 && Number(rounded) !== 0 ? "−" : "";
   return `${sign}${grouped}${decimals === undefined ? "" : `.${decimals}`}`;
+}
+
+/**
+ * Number with so many significant figures at most, otherwise as {@link showNumber}: "0.52", "12", "−3.1".
+ *
+ * @param value a plain number: shown as it is
+ * @param figures a count, 1 or more
+ */
+export function showFigures(value: number, figures: number): string {
+  const rounded = Math.abs(roundToFigures(value, figures));
+  const decimals = rounded === 0 || !Number.isFinite(rounded)
+    ? 0
+    : Math.max(0, figures - 1 - Math.floor(Math.log10(rounded)));
+  const least = Array.from({ length: decimals }, (_, digits) => digits)
+    .find((digits) => roundToDecimals(rounded, digits) === rounded);
+  return showNumber(roundToFigures(value, figures), Math.min(100, least ?? decimals));
 }
 
 /**

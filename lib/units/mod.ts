@@ -4,6 +4,7 @@ export {
   type DisplayUnit,
   displayUnit,
   showBoth,
+  showFigures,
   showNumber,
   showPower,
   showRange,

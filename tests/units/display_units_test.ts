@@ -5,6 +5,7 @@ import {
   KINDS,
   parseQuantity,
   showBoth,
+  showFigures,
   showNumber,
   showRange,
   showSi,
@@ -135,4 +136,15 @@ Deno.test("showSi() scales, and a share has one unit", () => {
   // Property: form
   assertEquals(showSi(0.314, "share"), "31\u00a0%");
   assertEquals(showUs(0.314, "share"), "");
+});
+
+Deno.test("significant figures: nought decimals that say nothing, a true minus, no power of ten", () => {
+  // Property: what a reader would write with so many figures
+  assertEquals(showFigures(0.5249, 2), "0.52");
+  assertEquals(showFigures(12, 4), "12");
+  assertEquals(showFigures(1234.5, 2), "1200");
+  assertEquals(showFigures(-0.00010001, 3), "−0.0001");
+  assertEquals(showFigures(9.996, 3), "10");
+  assertEquals(showFigures(0, 3), "0");
+  assertEquals(showFigures(NaN, 3), "–");
 });

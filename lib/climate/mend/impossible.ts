@@ -1,5 +1,6 @@
 /** Weather that cannot be, all year: refused unless the columns file says in a word that it is meant. @module */
 import { HOURS_PER_YEAR } from "../../basics/mod.ts";
+import { showFigures, showSi } from "../../units/mod.ts";
 import type { AcceptedWord } from "../read/accepted.ts";
 import { type ClimateQuantity, QUANTITY_RULES } from "../read/quantities.ts";
 import { type Completion, tell } from "./fill_gaps.ts";
@@ -78,7 +79,7 @@ function onlyValue(series: Float64Array | undefined): number | null {
 }
 
 function standsStill(quantity: ClimateQuantity, value: number): Impossible {
-  const shown = `${Number(value.toPrecision(4))} ${QUANTITY_RULES[quantity].unit}`.trim();
+  const shown = `${showFigures(value, 4)} ${QUANTITY_RULES[quantity].unit}`.trim();
   const found = `is ${shown} in all ${HOURS_PER_YEAR} hours of the year`;
   return quantity === "windSpeed" && value === 0
     ? {
@@ -127,9 +128,7 @@ function negativeNights({ series, sun }: Completion): Impossible[] {
       if (median === undefined || median >= OFFSET) return [];
       return [{
         quantity,
-        found: `is ${
-          Number(median.toPrecision(3))
-        } W/m² at night (median of ${nights.length} hours)`,
+        found: `is ${showFigures(median, 3)} W/m² at night (median of ${nights.length} hours)`,
         remedy:
           "it may be net radiation, or the sensor's zero is off; take the global radiation, or " +
           "correct the zero",
@@ -147,7 +146,7 @@ function noSun({ series: { globalHorizontal } }: Completion): Impossible[] {
   if (total >= LEAST_SUN) return [];
   return [{
     quantity: "globalHorizontal",
-    found: `totals ${total.toFixed(1)} kWh/m² in the year, less than at the poles`,
+    found: `totals ${showSi(total, "radiation")} in the year, less than at the poles`,
     remedy: "the sensor was dead, or its unit is another; take another year or correct the unit",
     word: "no sun",
   }];

@@ -2,6 +2,7 @@
 import { InputError } from "../../basics/mod.ts";
 import { estimates as inputs, propagate } from "../uncertainty/propagate.ts";
 import { estimateOf, type Stage } from "./estimate.ts";
+import { showNumber } from "../../units/mod.ts";
 
 /** Air speeds measured in tubes. */
 export interface SpeedTraverse {
@@ -105,7 +106,7 @@ export function flowFromPressure(drop: PressureDrop): Stage {
     ([now, known]) => [known! * (now! / knownPressure) ** (1 / exponent)],
   );
   return flowStage(found.values[0]!, found.uncertainties[0]!, {
-    used: `${count} pressures, mean ${mean.toFixed(1)} Pa`,
+    used: `${count} pressures, mean ${showNumber(mean, 1)} Pa`,
     count,
     cannotTell: [
       "One pressure tells the flow only while nothing changes behind it: a tube that fills with water and " +

@@ -1,6 +1,7 @@
 /** What a stage of the calibration finds, and how surely. @module */
 import jstat from "jstat";
 import type { Certainty } from "../fit/certainty.ts";
+import { showNumber } from "../../units/mod.ts";
 
 /** One fitted value. */
 export interface Estimate {
@@ -165,7 +166,9 @@ export function toldTogether(
       const r = correlation[a]![a + 1 + k]!;
       return Math.abs(r) > TOLD_TOGETHER
         ? [
-          `${one} and ${other} are told only together (correlation ${r.toFixed(2)}): a higher ` +
+          `${one} and ${other} are told only together (correlation ${
+            showNumber(r, 2)
+          }): a higher ` +
           `${one} with a ${r > 0 ? "higher" : "lower"} ${other} fits as well.`,
         ]
         : [];

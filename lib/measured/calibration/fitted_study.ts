@@ -3,6 +3,7 @@ import Papa from "papaparse";
 import { isMap, isScalar, type Pair, parseDocument, type Scalar } from "yaml";
 import { InputError } from "../../basics/mod.ts";
 import type { Estimate } from "./estimate.ts";
+import { roundToDecimals, roundToFigures } from "../../basics/round.ts";
 
 /** What was known of a key before the log, in the unit of its estimate. */
 export interface Prior {
@@ -47,10 +48,10 @@ export interface FittedStudy {
 /** decimals enough that the last two digits of the uncertainty show */
 function rounded(value: number, uncertainty: number): string {
   if (!(uncertainty > 0) || !Number.isFinite(uncertainty)) {
-    return String(Number(value.toPrecision(4)));
+    return String(roundToFigures(value, 4));
   }
   const decimals = Math.min(12, Math.max(0, 1 - Math.floor(Math.log10(uncertainty))));
-  return String(Number(value.toFixed(decimals)));
+  return String(roundToDecimals(value, decimals));
 }
 
 const withUnit = (number: string, unit: string) => unit === "" ? number : `${number} ${unit}`;

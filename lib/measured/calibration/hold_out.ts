@@ -1,6 +1,7 @@
 /** Weeks that a fit never sees, and how well it does on them. @module */
 import { DAY, InputError } from "../../basics/mod.ts";
 import { type Agreement, agreement, AGREEMENT_LIMITS } from "../fit/agreement.ts";
+import { showSi } from "../../units/mod.ts";
 
 /** Which entries are fitted and which held out. */
 export interface HeldWeeks {
@@ -122,7 +123,7 @@ export function agreementOn(
     const found = agreement(real, model, parameters);
     const limits = AGREEMENT_LIMITS[options.per];
     const within = Math.abs(found.nmbe) <= limits.nmbe && found.cvRmse <= limits.cvRmse;
-    const share = (one: number) => `${(100 * one).toFixed(1)} %`;
+    const share = (one: number) => showSi(one, "sharePrecise");
     return {
       ...found,
       count: real.length,

@@ -11,6 +11,7 @@ import {
   TOLD_TOGETHER,
 } from "./estimate.ts";
 import type { Prior } from "./fitted_study.ts";
+import { showFigures, showNumber } from "../../units/mod.ts";
 
 /** A parameter of the model that is fitted; above 0. */
 export interface JointParameter {
@@ -117,7 +118,7 @@ export function jointFit(
         estimates: told,
         correlation: worst === null ? fit.correlation : [],
         used: `${left.length} residuals that tell as much as ${
-          serial.effectiveCount.toFixed(0)
+          showNumber(serial.effectiveCount, 0)
         } independent ones`,
         count: left.length,
         places: [],
@@ -162,8 +163,8 @@ function worstOf(
     if (!(bad > most)) return;
     [place, most] = [k, bad];
     reason = Number.isFinite(bad)
-      ? `not identified: ${low.toPrecision(2)} to ${
-        high.toPrecision(2)
+      ? `not identified: ${showFigures(low, 2)} to ${
+        showFigures(high, 2)
       } ${unit} is wider than what was ` +
         "believed before; it stays at its start."
       : "not identified: it leaves no trace in these data; it stays at its start.";
@@ -181,7 +182,7 @@ function worstOf(
       place = width(a) > width(b) ? a : b;
       const other = place === a ? b : a;
       reason = `not identified: told only together with ${kept[other]!.name} (correlation ${
-        correlation[a]![b]!.toFixed(2)
+        showNumber(correlation[a]![b]!, 2)
       }); it stays at its start.`;
     })
   );

@@ -2,6 +2,7 @@
 import { InputError } from "../../basics/mod.ts";
 import { estimateOf, type Stage, toldTogether } from "./estimate.ts";
 import { fitLinear } from "./linear_fit.ts";
+import { showRange, showSi } from "../../units/mod.ts";
 
 /** Air change of a night, with what drove it. */
 export interface LeakageNight {
@@ -57,15 +58,17 @@ export function leakageLaw(nights: readonly LeakageNight[]): Stage {
     name: "leakage",
     estimates,
     correlation: fit.correlation,
-    used: `${nights.length} nights with ${Math.min(...winds).toFixed(1)} to ` +
-      `${Math.max(...winds).toFixed(1)} m/s of wind`,
+    used: `${nights.length} nights with ` +
+      `${showRange(Math.min(...winds), Math.max(...winds), "windSpeed")} of wind`,
     count: nights.length,
     places: [],
     cannotTell: [
       ...toldTogether(estimates.map(({ name }) => name), fit.correlation),
       ...windy ? [] : [
         `What wind does cannot be told from ${nights.length} nights whose winds differ by ` +
-        `${range.toFixed(1)} m/s: the study's value stays, and the calm part holds some of it.`,
+        `${
+          showSi(range, "windSpeed")
+        }: the study's value stays, and the calm part holds some of it.`,
       ],
       "Where the cracks are cannot be told, nor what opened vents or doors add.",
     ],

@@ -3,6 +3,7 @@ import { HOUR, InputError } from "../../basics/mod.ts";
 import { propagate } from "../uncertainty/propagate.ts";
 import { estimateOf, type Stage } from "./estimate.ts";
 import { fitLinear } from "./linear_fit.ts";
+import { showNumber } from "../../units/mod.ts";
 
 /** Pa at which the result is stated */
 const AT_PRESSURE = 50;
@@ -59,15 +60,15 @@ export function pressureTest({ pressure, airFlow, volume }: PressureTest): Stage
     name: "pressure test",
     estimates,
     correlation: found.correlation,
-    used:
-      `${pressure.length} pressures from ${Math.min(...pressure.map(Math.abs)).toFixed(0)} to ` +
-      `${Math.max(...pressure.map(Math.abs)).toFixed(0)} Pa`,
+    used: `${pressure.length} pressures from ${
+      showNumber(Math.min(...pressure.map(Math.abs)), 0)
+    } to ${showNumber(Math.max(...pressure.map(Math.abs)), 0)} Pa`,
     count: pressure.length,
     places: [],
     cannotTell: [
       "How much of it the weather drives cannot be told: a twentieth, here " +
       `${
-        rough.toFixed(2)
+        showNumber(rough, 2)
       } 1/h, is common practice and may be off by a factor of two. A tracer decay ` +
       "tells the real one.",
     ],

@@ -10,6 +10,7 @@ import {
 } from "./estimate.ts";
 import { fitLinear, type LinearFit } from "./linear_fit.ts";
 import { type HouseRecord, quietHours, type QuietRule } from "./quiet_hours.ts";
+import { showNumber } from "../../units/mod.ts";
 
 /** What is asked of the nights. */
 export interface QuietQuestion extends QuietRule {
@@ -76,8 +77,8 @@ export function quietNights(record: HouseRecord, question: QuietQuestion = {}): 
   };
   const { heat, difference } = given;
   const used = `${places.length} quiet entries in ${spans} nights, house ` +
-    `${Math.min(...difference).toFixed(1)} to ${
-      Math.max(...difference).toFixed(1)
+    `${showNumber(Math.min(...difference), 1)} to ${
+      showNumber(Math.max(...difference), 1)
     } K warmer than outside`;
   const found = heat.every((one) => Math.abs(one) < NO_HEAT)
     ? timeConstant(given)

@@ -2,6 +2,7 @@
 import jstat from "jstat";
 import { halve, InputError } from "../../basics/mod.ts";
 import { type Estimate, serialOf, type Stage } from "./estimate.ts";
+import { showNumber, showPower } from "../../units/mod.ts";
 
 /** Temperatures at rising depths. */
 export interface SoilProfile {
@@ -162,7 +163,7 @@ export function soilHeatEquation(profile: SoilProfile): HeatEquationStage {
     correlation: [[1]],
     used: `${list.length} readings at ${depths.slice(1, -1).join(", ")} m, driven by those at ` +
       `${depths[0]} and ${depths.at(-1)} m; they tell as much as ${
-        fit.effectiveCount.toFixed(0)
+        showNumber(fit.effectiveCount, 0)
       } independent ones`,
     count: list.length,
     places: [],
@@ -172,16 +173,16 @@ export function soilHeatEquation(profile: SoilProfile): HeatEquationStage {
     cannotTell: [
       ...agree ? [] : [
         "Parts of the record (each depth, each half of the time) give " +
-        `${Math.min(...parts.map(({ value }) => value)).toExponential(1)} to ` +
+        `${showPower(Math.min(...parts.map(({ value }) => value)))} to ` +
         `${
-          Math.max(...parts.map(({ value }) => value)).toExponential(1)
+          showPower(Math.max(...parts.map(({ value }) => value)))
         } m2/s, further apart than their ` +
         "scatter allows: the ground is not one soil that only conducts, and the interval holds them all.",
       ],
       ...high / low > 2
         ? [
           `The record cannot pin the diffusivity better than a factor of ${
-            (high / low).toFixed(1)
+            showNumber(high / low, 1)
           }.`,
         ]
         : [],

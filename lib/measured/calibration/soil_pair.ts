@@ -3,6 +3,7 @@ import { InputError } from "../../basics/mod.ts";
 import { estimates as inputs, propagate } from "../uncertainty/propagate.ts";
 import { type Estimate, ratioEstimate, type Stage } from "./estimate.ts";
 import { waveOf } from "./harmonic.ts";
+import { showNumber } from "../../units/mod.ts";
 
 /** Two probes in the ground. */
 export interface SoilPair {
@@ -41,7 +42,7 @@ export function soilPair(pair: SoilPair): Stage {
   if (count < FEWEST || !(span > LEAST_PERIODS) || !(distance > 0)) {
     throw new InputError(
       `soil pair: ${count} readings over ${
-        span.toFixed(2)
+        showNumber(span, 2)
       } periods, ${distance} m apart; expected ` +
         `${FEWEST} readings or more over ${LEAST_PERIODS} of the period at least, the lower probe below`,
     );
@@ -50,11 +51,11 @@ export function soilPair(pair: SoilPair): Stage {
   const lag = (below.lag - above.lag + 3 * Math.PI) % (2 * Math.PI) - Math.PI;
   if (!(above.amplitude > below.amplitude) || !(lag > 0)) {
     throw new InputError(
-      `soil pair: amplitudes ${above.amplitude.toFixed(2)} and ${
-        below.amplitude.toFixed(2)
+      `soil pair: amplitudes ${showNumber(above.amplitude, 2)} and ${
+        showNumber(below.amplitude, 2)
       } K, lag ` +
         `${
-          lag.toFixed(2)
+          showNumber(lag, 2)
         } rad; expected a wave that is smaller and later below: are the probes swapped?`,
     );
   }
@@ -84,7 +85,9 @@ export function soilPair(pair: SoilPair): Stage {
     estimates: [both, byAmplitude, byLag],
     correlation: [[1, NaN, NaN], [NaN, ...found.correlation[0]!], [NaN, ...found.correlation[1]!]],
     used:
-      `${count} readings over ${span.toFixed(2)} periods of ${(period / 86400).toFixed(0)} days, ` +
+      `${count} readings over ${showNumber(span, 2)} periods of ${
+        showNumber(period / 86400, 0)
+      } days, ` +
       `${distance} m apart`,
     count,
     places: [],
@@ -92,7 +95,7 @@ export function soilPair(pair: SoilPair): Stage {
       ...ratio > 1.25
         ? [
           `Amplitude and lag give values that differ by a factor of ${
-            ratio.toFixed(1)
+            showNumber(ratio, 1)
           }: layers, freezing, ` +
           "moving water or a record that is not a plain wave; these data do not say which.",
         ]

@@ -2,6 +2,7 @@
 import { HOUR, InputError } from "../../basics/mod.ts";
 import { fitLeastSquares } from "../fit/least_squares.ts";
 import { certaintyWithTies, estimateOf, serialOf, type Stage, toldTogether } from "./estimate.ts";
+import { showNumber } from "../../units/mod.ts";
 
 /** A decay as logged: gaps are not numbers. */
 export interface TracerDecay {
@@ -86,8 +87,9 @@ export function tracerDecay(decay: TracerDecay): Stage {
     name: "tracer decay",
     estimates: [found],
     correlation: [[1]],
-    used: `${kept.length} readings over ${span.toFixed(1)} h, from ${first[1].toFixed(0)} to ` +
-      `${last[1].toFixed(0)}, outside ${outside.toFixed(0)}`,
+    used:
+      `${kept.length} readings over ${showNumber(span, 1)} h, from ${showNumber(first[1], 0)} to ` +
+      `${showNumber(last[1], 0)}, outside ${showNumber(outside, 0)}`,
     count: kept.length,
     places: kept.map(([, , place]) => place),
     cannotTell: [

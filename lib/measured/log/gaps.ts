@@ -1,5 +1,6 @@
 /** Gaps of a log, told once for a logger that was silent. @module */
 import { type Finding, type Log, LOG_FLAGS } from "./types.ts";
+import { roundTo } from "../../basics/round.ts";
 
 /**
  * Gaps of every channel; those that all channels of a logger share are told in its name.
@@ -59,7 +60,7 @@ function gaps(
     if (gap && from === -1) from = i;
     if (!gap && from !== -1) {
       const hours = (i - from) * step / 3600;
-      const long = hours < 1 ? `${Math.round(hours * 60)} min` : `${Number(hours.toFixed(1))} h`;
+      const long = hours < 1 ? `${Math.round(hours * 60)} min` : `${roundTo(hours, 0.1)} h`;
       found.push({
         kind: "gap",
         channel,

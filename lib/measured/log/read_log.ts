@@ -9,6 +9,7 @@ import { type LoggerSeries, loggerSeries } from "./logger_series.ts";
 import { loggerOf, type LogMap } from "./map.ts";
 import { screenSeries } from "./screen.ts";
 import { type Finding, type Log, LOG_FLAGS, type LogFile } from "./types.ts";
+import { showNumber } from "../../units/mod.ts";
 
 export type { LogSource } from "./logger_file.ts";
 
@@ -155,5 +156,5 @@ function withClockFlags(log: Log, findings: readonly Finding[]): Log {
 }
 
 function minutes(seconds: number): string {
-  return `${(seconds / 60).toFixed(1)} min`;
+  return `${showNumber(seconds / 60, 1)} min`;
 }

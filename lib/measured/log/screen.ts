@@ -4,6 +4,7 @@ import { findStuck } from "./faults/stuck.ts";
 import type { LoggerSeries } from "./logger_series.ts";
 import { logQuantity } from "./quantities.ts";
 import { type Finding, LOG_FLAGS, type Sensor } from "./types.ts";
+import { showFigures } from "../../units/mod.ts";
 
 /** Readings of one logger with flags. */
 export interface ScreenedSeries extends LoggerSeries {
@@ -111,7 +112,7 @@ function resting({ quantity }: Sensor): (value: number) => boolean {
 
 function words(kind: "spike" | "stuck", { name, quantity }: Sensor, value: number): string {
   const { unit, words: what } = logQuantity(quantity);
-  const shown = `${Number(value.toPrecision(4))} ${unit}`.trim();
+  const shown = `${showFigures(value, 4)} ${unit}`.trim();
   return kind === "spike"
     ? `"${name}": a lone ${what} of ${shown} far from those before and after; left out of the means`
     : `"${name}": ${what} stuck at ${shown}, far longer than it ever stays; look at sensor, cable ` +

@@ -5,6 +5,7 @@ import { matchWord, QuantityError, readTimeZone } from "../../units/mod.ts";
 import { type LoggerMap, type LogMap, PLAIN_LOGGER, type SensorColumn } from "./map.ts";
 import { logQuantity } from "./quantities.ts";
 import { QUANTITY_NAMES, sensorColumn, SensorFault, type SensorWords } from "./sensor_words.ts";
+import { roundToDecimals } from "../../basics/round.ts";
 
 /** Columns that a sensor list must have. */
 const NEEDED = ["sensor", "logger", "quantity", "zone"] as const;
@@ -217,7 +218,7 @@ export function sensorListTable(sensors: readonly ListedSensor[]): SensorListTab
 
 /** Three decimals at most. */
 function round(value: number): string {
-  return String(Number(value.toFixed(3)));
+  return String(roundToDecimals(value, 3));
 }
 
 /** Accuracy as `sensorColumn` reads it: "0.15 K", "5 %", "1 Pa + 0.5 %". */

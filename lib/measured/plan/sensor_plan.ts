@@ -11,6 +11,7 @@ import {
 } from "../log/sensor_list.ts";
 import type { SensorColumn } from "../log/map.ts";
 import { findSensorKind, type SensorKind } from "./sensor_kinds.ts";
+import { roundToDecimals } from "../../basics/round.ts";
 
 /** What the places of sensors follow from. */
 export interface SensorPlanRequest {
@@ -124,7 +125,7 @@ export function sensorPlan(request: SensorPlanRequest): SensorPlan {
 /** A fixed part in the SI unit of the quantity and a share of the reading. */
 function accuracyWords({ accuracy, relative, quantity }: SensorKind): string | number {
   if (!(relative > 0)) return accuracy;
-  const share = `${Number((100 * relative).toFixed(6))} %`;
+  const share = `${roundToDecimals(100 * relative, 6)} %`;
   return accuracy > 0 ? `${accuracy} ${logQuantity(quantity).unit} + ${share}` : share;
 }
 

@@ -3,6 +3,7 @@ import { middle } from "../numbers.ts";
 import { logQuantity } from "../quantities.ts";
 import { type Channel, type Log } from "../types.ts";
 import { areNeighbours, type Checked, type Fault, readings, solarDays, sunOf } from "./fault.ts";
+import { showFigures, showSi } from "../../../units/mod.ts";
 
 /** W/m² up to which a step is night: temperatures of the air are compared then only. */
 const NIGHT = 5;
@@ -73,10 +74,10 @@ export function drift(log: Log): Checked {
       const { unit } = logQuantity(sensor.quantity);
       const size = walks[k.place]!.reduce((far, w) => Math.abs(w) > Math.abs(far) ? w : far, 0);
       const shown = unit === "degC"
-        ? `${size.toFixed(1)} K`
+        ? showSi(size, "temperatureDifference")
         : unit === ""
-        ? `${Math.round(100 * size)} %`
-        : `${Number(size.toPrecision(2))} ${unit}`;
+        ? showSi(size, "share")
+        : `${showFigures(size, 2)} ${unit}`;
       faults.push({
         kind: "drift",
         flag: "drift",

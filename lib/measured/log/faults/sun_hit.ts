@@ -10,6 +10,7 @@ import {
   solarDays,
   sunOf,
 } from "./fault.ts";
+import { showSi } from "../../../units/mod.ts";
 
 /** W/m² from which on a sensor is looked at, and up to which it is night. */
 const SUNNY = 300;
@@ -80,7 +81,9 @@ export function sunHit(log: Log): Checked {
       only: (step) => !(sun[step]! < NIGHT),
       message: `"${sensor.name}" is hit by the sun: on ${hit.length} sunny days warmer than ` +
         `${others.map((one) => `"${one.sensor.name}"`).join(", ")} by ` +
-        `${meanOf(hit.map(({ size }) => size)).toFixed(1)} K more than at night; give it a ` +
+        `${
+          showSi(meanOf(hit.map(({ size }) => size)), "temperatureDifference")
+        } more than at night; give it a ` +
         "ventilated shield, and use its values at night only",
     });
   }
