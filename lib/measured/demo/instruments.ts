@@ -3,6 +3,7 @@ import { relativeHumidityFromRatio } from "../../air/mod.ts";
 import { HOUR, HOURS_PER_YEAR, YEAR } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import type { Quantity } from "../log/types.ts";
+import { tracerSeries } from "./tracer.ts";
 import { TRUE_STEP, type TrueProbes, type TrueYear } from "./true_year.ts";
 
 /** Name of a logger of the winter. */
@@ -110,8 +111,12 @@ function between(series: Float64Array) {
   return (from: number, to: number) => shifted(from + HOUR / 2, to + HOUR / 2);
 }
 
-/** All sensors of the winter. */
-export function demoSensors(year: TrueYear, climate: ClimateYear): readonly DemoSensor[] {
+/** All sensors of the winter, whose time in s of the year says when a tracer was let out. */
+export function demoSensors(
+  year: TrueYear,
+  climate: ClimateYear,
+  time: { readonly from: number; readonly lasts: number },
+): readonly DemoSensor[] {
   const steps = (series: Float64Array) => meanOfSteps(series, TRUE_STEP);
   const humidity = (temperature: Float64Array, ratio: Float64Array) =>
     steps(temperature.map((value, k) =>
@@ -196,6 +201,19 @@ export function demoSensors(year: TrueYear, climate: ClimateYear): readonly Demo
       least: 0,
       see: steps(year.fanPower),
     },
+    {
+      name: "tracer",
+      logger: "air",
+      quantity: "carbonDioxide",
+      zone: "inside",
+      unit: "ppm",
+      scale: 1,
+      digits: 0,
+      accuracy: 20,
+      relative: false,
+      least: 0,
+      see: steps(tracerSeries(year, time)),
+    },
     { name: "house", logger: "house", zone: "inside", ...airProbe, see: steps(year.air) },
     { name: "house_2", logger: "house", zone: "inside", ...airProbe, see: steps(year.air) },
     {
@@ -214,6 +232,13 @@ export function demoSensors(year: TrueYear, climate: ClimateYear): readonly Demo
     },
     { name: "outdoors", logger: "house", ...outdoors, see: smooth(climate.dryBulb) },
     { name: "outdoors_2", logger: "house", ...outdoors, see: smooth(climate.dryBulb) },
+    {
+      name: "outdoors_rh",
+      logger: "house",
+      zone: "outside",
+      ...share,
+      see: smooth(climate.relativeHumidity),
+    },
     {
       name: "sun",
       logger: "house",

@@ -2,6 +2,7 @@
 import { moistVolume } from "../../air/mod.ts";
 import { HOUR, HOURS_PER_YEAR } from "../../basics/mod.ts";
 import { houseModel, initialHouseState, withHeater } from "../../house/mod.ts";
+import { leakageRate } from "../../house/skin/leakage.ts";
 import { undisturbedTemperature } from "../../soil/mod.ts";
 import { baselineRequest, baselineYear } from "../../store/baseline.ts";
 import type { StoreRequest } from "../../store/mod.ts";
@@ -47,6 +48,12 @@ export interface TrueYear {
   readonly heat: Float64Array;
   /** the latent part of it, W */
   readonly latent: Float64Array;
+  /** air changes by leakage and opened vents, 1/h */
+  readonly airChange: Float64Array;
+  /** share that the vents stand open, 0 to 1 */
+  readonly vents: Float64Array;
+  /** W lost through skin and cracks, vents left out */
+  readonly loss: Float64Array;
   /** degC of each probe in the ground, at the full hours of the time they are looked at */
   readonly probes: readonly Float64Array[];
   /** degC of the same house with the fan always off, by hour */
@@ -107,6 +114,9 @@ export function trueYear(request: StoreRequest, places: TrueProbes): TrueYear {
     fanPower: series(),
     heat: series(),
     latent: series(),
+    airChange: series(),
+    vents: series(),
+    loss: series(),
     probes: places.house.map(() => new Float64Array(HOURS_PER_YEAR).fill(NaN)),
   };
   const spread = (target: Float64Array, value: number, from: number, seconds: number) => {
@@ -137,6 +147,9 @@ export function trueYear(request: StoreRequest, places: TrueProbes): TrueYear {
     for (const [name, value] of Object.entries(seen)) {
       spread(year[name as keyof typeof seen], value, now, report.seconds);
     }
+    for (const [name, value] of Object.entries(lostBy(request, report))) {
+      spread(year[name as "airChange" | "vents" | "loss"], value, now, report.seconds);
+    }
     now += report.seconds;
   };
   periodicYear({
@@ -159,6 +172,19 @@ export function trueYear(request: StoreRequest, places: TrueProbes): TrueYear {
       )
     ),
     pressure: request.climate.pressure,
+  };
+}
+
+/** Air that changes and heat that is lost in a step. */
+function lostBy({ houseInputs, climate }: StoreRequest, { house, hour }: StepReport) {
+  const { airTemperature, ventOpening } = house.mean;
+  const difference = airTemperature - climate.dryBulb[hour]!;
+  const { glazing, opaque, leakage } = house.flows;
+  return {
+    airChange: leakageRate(houseInputs, difference, climate.windSpeed[hour]!) +
+      ventOpening * houseInputs.ventCapacity,
+    vents: ventOpening,
+    loss: -(glazing + opaque + leakage),
   };
 }
 

@@ -69,7 +69,7 @@ export function winterFiles(
   climate: ClimateYear,
   setting: WinterSetting,
 ): { readonly map: WinterFile; readonly logs: readonly WinterFile[] } {
-  const sensors = demoSensors(year, climate);
+  const sensors = demoSensors(year, climate, setting);
   const loggers = demoLoggers(climate.place.timeZone);
   const of = (logger: DemoLogger) => sensors.filter((one) => one.logger === logger.name);
   const map = [

@@ -1,5 +1,7 @@
 /** What the made-up winter really was: for grading, never for a notebook. @module */
 import { HOUR } from "../../basics/mod.ts";
+import { mean } from "d3-array";
+import { leafAreaByHour } from "../../house/mod.ts";
 import type { StoreRequest } from "../../store/mod.ts";
 import type { KnownTruth } from "./known_truth.ts";
 import { TRUE_STEP, type TrueYear } from "./true_year.ts";
@@ -42,6 +44,12 @@ export function winterTruth(
   const heatOut = energy((k) => Math.max(0, -year.heat[k]!));
   const fan = energy((k) => year.fanPower[k]!);
   const { properties } = built.soil;
+  const night = nightLoss(year, built.climate, first, count);
+  const leaves = leafAreaByHour(built.houseInputs.leafArea);
+  const leafArea = Array.from(
+    { length: lasts / HOUR },
+    (_, k) => leaves[(from / HOUR + k) % leaves.length]!,
+  );
   const value = (key: string, value: number, unit: string, meaning: string): TrueValue => ({
     key,
     value: Number(value.toPrecision(6)),
@@ -54,6 +62,8 @@ export function winterTruth(
     value("soil.conductivity", properties.conductivity, "W/(m K)", "of the unfrozen soil"),
     value("soil.diffusivity", properties.diffusivity, "m2/s", "of the unfrozen soil"),
     value("tubes.airFlow", built.fan.airFlow, "m3/s", "of the fans at the plan's air"),
+    value("house.leafArea", mean(leafArea)!, "1", "over floor area, mean of the log"),
+    value("quiet.lossCoefficient", night, "W/K", "skin and cracks, hours without sun"),
     value("change.leakage", truth.leakage, "1", "over the plan"),
     value("change.diffusivity", truth.diffusivity, "1", "over the plan"),
     value("change.airFlow", truth.airFlow, "1", "over the plan"),
@@ -62,4 +72,22 @@ export function winterTruth(
     value("fanEnergy", fan, "kWh", "electricity of the fans"),
     value("cop", heatOut / fan, "1", "heat given back over electricity"),
   ];
+}
+
+/** W/K lost through skin and cracks in hours without sun, over the winter. */
+function nightLoss(
+  { loss, air }: TrueYear,
+  { dryBulb, globalHorizontal }: StoreRequest["climate"],
+  first: number,
+  count: number,
+): number {
+  let [lost, difference] = [0, 0];
+  for (let k = 0; k < count; k++) {
+    const place = (first + k) % loss.length;
+    const hour = Math.floor(place * TRUE_STEP / HOUR);
+    if (globalHorizontal[hour]! > 0) continue;
+    lost += loss[place]!;
+    difference += air[place]! - dryBulb[hour]!;
+  }
+  return lost / difference;
 }

@@ -25,6 +25,9 @@ const YEAR: TrueYear = {
   fanPower: steps((hour) => hour % 6 < 3 ? 180 : 0),
   heat: steps((hour) => hour % 6 < 3 ? 3000 * day(hour) : 0),
   latent: steps(() => 0),
+  airChange: steps(() => 0.8),
+  vents: steps(() => 0),
+  loss: steps((hour) => 1500 + 100 * day(hour)),
   probes: [0, 1, 2, 3, 4, 5].map(probe),
   control: hours((hour) => 9 + 6 * day(hour)),
   garden: [0, 1, 2, 3].map(probe),
@@ -35,6 +38,7 @@ const CLIMATE = {
   dryBulb: hours((hour) => -5 + 4 * day(hour)),
   globalHorizontal: hours((hour) => Math.max(0, 600 * day(hour))),
   windSpeed: hours(() => 3),
+  relativeHumidity: hours(() => 0.7),
 } as unknown as ClimateYear;
 const SETTING: WinterSetting = {
   from: 304 * 86400,
@@ -46,7 +50,7 @@ const SETTING: WinterSetting = {
 
 Deno.test("a winter without errors shows what is true, row by row, on the loggers' own clocks", () => {
   // Property: means of the true year; nothing lost, nothing shifted
-  const sensors = demoSensors(YEAR, CLIMATE);
+  const sensors = demoSensors(YEAR, CLIMATE, SETTING);
   const [air, , soil] = demoLoggers(-6);
   const rows = loggerRows(air!, sensors, { ...SETTING, seed: null });
   assertEquals(rows.length, 151 * 96);
@@ -72,7 +76,7 @@ Deno.test("the same seed writes the same bytes, another seed others", () => {
 
 Deno.test("every planted fault shows in its rows and nowhere else", () => {
   // Property: rows with faults less rows without, seed and noise alike
-  const sensors = demoSensors(YEAR, CLIMATE);
+  const sensors = demoSensors(YEAR, CLIMATE, SETTING);
   for (const logger of demoLoggers(-6)) {
     const own = sensors.filter((one) => one.logger === logger.name);
     const sound = loggerRows(logger, sensors, { ...SETTING, faults: [] });
