@@ -5,6 +5,9 @@ import type { Span } from "./spikes.ts";
 /** A run is stuck where it is so many times longer than the longest usual ones. */
 const OVER_USUAL = 3;
 
+/** share of a channel's changes that are its least one, from which on it is one that hardly moves */
+const MOSTLY_LEAST = 0.9;
+
 /** How long a channel may keep one value. */
 export interface StuckLimits {
   /** s that a working sensor may keep one value at any rate */
@@ -17,7 +20,8 @@ export interface StuckLimits {
 
 /**
  * Runs of one and the same value: longer than the least time and than three times the run that one
- * in a hundred changes of this channel reaches, gaps counted in.
+ * in a hundred changes of this channel reaches, gaps counted in. A slow wave without noise stands still
+ * where it turns: a run that a channel of least steps enters and leaves by one such step is none.
  *
  * @param values readings, NaN where there is none
  * @param limits how long it may stay
@@ -40,5 +44,20 @@ export function findStuck(values: Float64Array, limits: StuckLimits): Span[] {
   // a channel that never changes has no usual run: any long one is stuck
   const usual = runs.length < 10 ? 1 : quantile(lengths, 0.99);
   const limit = Math.max(limits.least / limits.interval, OVER_USUAL * usual);
-  return runs.filter((run) => run.to - run.from > limit && !limits.mayRest(values[run.from]!));
+  const turns = turningPoint(values, runs);
+  return runs.filter((run, k) =>
+    run.to - run.from > limit && !limits.mayRest(values[run.from]!) && !turns(k)
+  );
+}
+
+/** Whether a run is one at which a slow and quiet channel turns. */
+function turningPoint(values: Float64Array, runs: readonly Span[]): (place: number) => boolean {
+  const change = (place: number) =>
+    Math.abs(values[runs[place]!.from]! - values[runs[place - 1]!.from]!);
+  const changes = runs.slice(1).map((_, k) => change(k + 1));
+  const least = 1.5 * changes.reduce((low, one) => Math.min(low, one), Infinity);
+  const slow = changes.filter((one) => one < least).length >= MOSTLY_LEAST * changes.length;
+  return (place) =>
+    slow && place > 0 && place + 1 < runs.length && change(place) < least &&
+    change(place + 1) < least;
 }
