@@ -28,9 +28,8 @@ class ReducedModel extends LaneStates implements ReducedEngine {
   readonly floorConductance: readonly number[];
   /** mean of the surface ports from the states alone, (block·3 + surface)·4 + lane */
   readonly #free: Float64Array;
-  /** K by which the potential leads on the face of the floor, and degC that drove it last, by lane */
+  /** K by which the potential leads on the face of the floor, by lane */
   readonly #floorLead: Float64Array;
-  readonly #lastDriving: Float64Array;
   readonly #four = new Float64Array(BLOCK);
   readonly #eight = new Float64Array(2 * BLOCK);
 
@@ -43,7 +42,6 @@ class ReducedModel extends LaneStates implements ReducedEngine {
     super(slice, lanes, steps, thermometer);
     this.#free = new Float64Array(this.blocks * BLOCK * SURFACES);
     this.#floorLead = new Float64Array(lanes);
-    this.#lastDriving = new Float64Array(lanes);
     this.tubeResponse = this.plans.map((plan) => tubeResponse(slice, plan));
     this.tubeCross = this.plans.map((plan) => tubeCross(slice, plan));
     this.floorConductance = this.plans.map((plan) => floorConductance(slice, plan));
@@ -141,7 +139,7 @@ class ReducedModel extends LaneStates implements ReducedEngine {
   /** K by which the potential leads on the face of the floor, as the last step left it. */
   #leadOf(curve: FreezingCurve, lane: number): number {
     const { conductances, floorInSoil } = this.slice;
-    const driving = this.#lastDriving[lane]!;
+    const driving = this.lastDriving[lane]!;
     const across = conductances[0] > 0 ? this.floorHeat[lane]! / conductances[0] : 0;
     const face = driving - (1 - floorInSoil) * across;
     return face >= 0 ? 0 : conductionPotential(curve, face) - face;
@@ -184,7 +182,7 @@ class ReducedModel extends LaneStates implements ReducedEngine {
         this.input[known + q * BLOCK + l] = running ? tubeHeat[lane * tubes + q]! : 0;
       }
       this.input[known + tubes * BLOCK + l] = floorDriving[lane]! + this.#floorLead[lane]!;
-      this.#lastDriving[lane] = floorDriving[lane]!;
+      this.lastDriving[lane] = floorDriving[lane]!;
     }
   }
 

@@ -28,6 +28,8 @@ export class LaneStates extends LaneResults {
   /** the same with the zones of a block that freeze or thaw, by block */
   readonly #allAndZones: readonly InputRun[];
   readonly #surfacesAndZones: readonly InputRun[];
+  /** degC that drove the floor in the last step, by lane */
+  protected readonly lastDriving: Float64Array;
   /** null where nothing freezes */
   protected readonly latent: ZoneLatent | null;
   readonly #thermometer: boolean;
@@ -52,6 +54,7 @@ export class LaneStates extends LaneResults {
     this.none = inputRun(ports, to, to);
     this.x = new Float64Array(this.blocks * BLOCK * states);
     this.input = new Float64Array(this.blocks * BLOCK * ports);
+    this.lastDriving = new Float64Array(lanes);
     this.latent = zones.length > 0 ? new ZoneLatent(slice, lanes, this.plans, this.gains) : null;
     const withZones = (run: InputRun) =>
       Array.from(
@@ -115,19 +118,36 @@ export class LaneStates extends LaneResults {
     );
   }
 
-  /** States, and the ice after them. */
+  /** What drove the last step and goes on into the next, after states and ice in a saved state. */
+  #driven(): readonly Float64Array[] {
+    return [this.input, this.lastDriving, this.floorHeat];
+  }
+
+  /** States, the ice after them, and what drove the last step. */
   save(): Float64Array {
-    if (this.latent === null) return this.x.slice();
-    const ice = this.latent.save();
-    const saved = new Float64Array(this.x.length + ice.length);
-    saved.set(this.x);
-    saved.set(ice, this.x.length);
+    const parts = [this.x, this.latent?.save() ?? new Float64Array(0), ...this.#driven()];
+    const saved = new Float64Array(parts.reduce((sum, { length }) => sum + length, 0));
+    let at = 0;
+    for (const part of parts) {
+      saved.set(part, at);
+      at += part.length;
+    }
     return saved;
   }
 
+  /** Goes on where a saved state stopped; states alone start without ice, and from rest. */
   load(state: Float64Array): void {
     this.x.set(state.subarray(0, this.x.length));
-    this.latent?.load(state.subarray(this.x.length), this.input);
+    const driven = this.#driven();
+    const length = driven.reduce((sum, part) => sum + part.length, 0);
+    const ice = Math.max(this.x.length, state.length - length);
+    let at = ice;
+    for (const part of driven) {
+      part.fill(0);
+      part.set(state.subarray(at, at + part.length));
+      at += part.length;
+    }
+    this.latent?.load(state.subarray(this.x.length, ice), this.input);
     this.#clearFilling();
     this.refresh();
   }

@@ -271,20 +271,22 @@ export class ZoneLatent {
   /** Copies the ice out: content and power. */
   save(): Float64Array {
     const { content, power } = this.#state;
-    const saved = new Float64Array(content.length + power.length);
+    const saved = new Float64Array(content.length + power.length + this.#rest.length);
     saved.set(content);
     saved.set(power, content.length);
+    saved.set(this.#rest, content.length + power.length);
     return saved;
   }
 
   /** Takes ice in as saved; nothing given means none. */
   load(saved: Float64Array, input: Float64Array): void {
     const { content, power } = this.#state;
-    content.fill(0);
-    power.fill(0);
-    content.set(saved.subarray(0, content.length));
-    power.set(saved.subarray(content.length, content.length + power.length));
-    this.#rest.fill(0);
+    let at = 0;
+    for (const part of [content, power, this.#rest]) {
+      part.fill(0);
+      part.set(saved.subarray(at, at + part.length));
+      at += part.length;
+    }
     for (let block = 0; block < this.#active.length; block++) {
       this.#placePower(block, Math.min(this.#lanes, (block + 1) * BLOCK), input);
     }
