@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { Dealer, Subscriber } from "zeromq";
+import type { Dealer, Subscriber } from "zeromq";
 import { newConnection, writeConnectionFile } from "./connection.ts";
 import { kernelEnvironment } from "./environment.ts";
 import { cellMark, preludeCode, startsTimers, STRAY_ERROR } from "./prelude.ts";
@@ -117,6 +117,8 @@ export async function startKernel(options: KernelOptions): Promise<Kernel> {
 }
 
 async function startOnce(options: KernelOptions): Promise<Kernel> {
+  // native: loaded where a kernel is run, and nowhere else
+  const { Dealer, Subscriber } = await import("zeromq");
   const connection = newConnection();
   const file = await writeConnectionFile(connection);
   const program = startProgram(Deno.execPath(), {

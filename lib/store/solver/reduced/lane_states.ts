@@ -118,12 +118,13 @@ export class LaneStates extends LaneResults {
     );
   }
 
-  /** What drove the last step and goes on into the next, after states and ice in a saved state. */
+  /** What else the next step depends on: what drove the last one, and which zones may rest. */
   #driven(): readonly Float64Array[] {
-    return [this.input, this.lastDriving, this.floorHeat];
+    const zones = this.latent === null ? [] : [this.latent.rest];
+    return [this.input, this.lastDriving, this.floorHeat, ...zones];
   }
 
-  /** States, the ice after them, and what drove the last step. */
+  /** States, the ice after them, and what else the next step depends on. */
   save(): Float64Array {
     const parts = [this.x, this.latent?.save() ?? new Float64Array(0), ...this.#driven()];
     const saved = new Float64Array(parts.reduce((sum, { length }) => sum + length, 0));
@@ -135,19 +136,17 @@ export class LaneStates extends LaneResults {
     return saved;
   }
 
-  /** Goes on where a saved state stopped; states alone start without ice, and from rest. */
+  /** Goes on where a saved state stopped; states and ice alone start from rest. */
   load(state: Float64Array): void {
     this.x.set(state.subarray(0, this.x.length));
-    const driven = this.#driven();
-    const length = driven.reduce((sum, part) => sum + part.length, 0);
-    const ice = Math.max(this.x.length, state.length - length);
-    let at = ice;
-    for (const part of driven) {
+    const ice = this.x.length;
+    let at = ice + 2 * this.lanes * this.slice.zones.length;
+    for (const part of this.#driven()) {
       part.fill(0);
       part.set(state.subarray(at, at + part.length));
       at += part.length;
     }
-    this.latent?.load(state.subarray(this.x.length, ice), this.input);
+    this.latent?.load(state.subarray(ice), this.input);
     this.#clearFilling();
     this.refresh();
   }

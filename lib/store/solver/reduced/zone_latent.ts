@@ -62,7 +62,7 @@ export class ZoneLatent {
   /** degC at the end of the step without latent heat, lane·zones + zone */
   readonly #free: Float64Array;
   /** s until a zone of a block must be read again, block·zones + zone */
-  readonly #rest: Float64Array;
+  readonly rest: Float64Array;
   /** by block: ports of the zones that froze or thawed in the last step */
   readonly #active: readonly InputRun[];
   readonly #slice: ReducedSlice;
@@ -95,7 +95,7 @@ export class ZoneLatent {
       power: new Float64Array(lanes * zones),
     };
     this.#free = new Float64Array(lanes * zones);
-    this.#rest = new Float64Array(blocks * zones);
+    this.rest = new Float64Array(blocks * zones);
     this.#steps = plans.map((plan) => ({
       lumps,
       seconds: plan.seconds,
@@ -159,8 +159,8 @@ export class ZoneLatent {
     let count = 0;
     for (let z = 0; z < zones; z++) {
       const at = block * zones + z;
-      this.#rest[at]! -= seconds;
-      if (this.#rest[at]! <= 0) this.#due[count++] = z;
+      this.rest[at]! -= seconds;
+      if (this.rest[at]! <= 0) this.#due[count++] = z;
     }
     return count;
   }
@@ -204,7 +204,7 @@ export class ZoneLatent {
         held === 0 ? temperature : held === -latent ? -range - temperature : 0,
       );
     }
-    this.#rest[block * zones + zone] = Math.max(0, (away - SAFE) / fastest);
+    this.rest[block * zones + zone] = Math.max(0, (away - SAFE) / fastest);
   }
 
   /** Solves one lane; false where nothing in it freezes or thaws. */
@@ -224,7 +224,7 @@ export class ZoneLatent {
     // its neighbours' power may set a zone going that stood still: then it must not rest
     const rests = Math.floor(lane / BLOCK) * zones;
     for (let i = 0; i < listed; i++) {
-      if (power[start + this.#listed[i]!] !== 0) this.#rest[rests + this.#listed[i]!] = 0;
+      if (power[start + this.#listed[i]!] !== 0) this.rest[rests + this.#listed[i]!] = 0;
     }
     return true;
   }
@@ -271,22 +271,19 @@ export class ZoneLatent {
   /** Copies the ice out: content and power. */
   save(): Float64Array {
     const { content, power } = this.#state;
-    const saved = new Float64Array(content.length + power.length + this.#rest.length);
+    const saved = new Float64Array(content.length + power.length);
     saved.set(content);
     saved.set(power, content.length);
-    saved.set(this.#rest, content.length + power.length);
     return saved;
   }
 
   /** Takes ice in as saved; nothing given means none. */
   load(saved: Float64Array, input: Float64Array): void {
     const { content, power } = this.#state;
-    let at = 0;
-    for (const part of [content, power, this.#rest]) {
-      part.fill(0);
-      part.set(saved.subarray(at, at + part.length));
-      at += part.length;
-    }
+    content.fill(0);
+    power.fill(0);
+    content.set(saved.subarray(0, content.length));
+    power.set(saved.subarray(content.length, content.length + power.length));
     for (let block = 0; block < this.#active.length; block++) {
       this.#placePower(block, Math.min(this.#lanes, (block + 1) * BLOCK), input);
     }

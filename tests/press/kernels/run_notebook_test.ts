@@ -9,7 +9,7 @@ import {
   type RunOptions,
 } from "winterground/press/mod.ts";
 import { HANDED_ON } from "winterground/press/environment.ts";
-import { IMPORT_SHOW, runningKernels, tinyNotebook, withFolder, writeNotebook } from "./tiny.ts";
+import { IMPORT_SHOW, runningKernels, tinyNotebook, withFolder, writeNotebook } from "../tiny.ts";
 
 async function run(notebook: Notebook, options: Partial<RunOptions> = {}): Promise<NotebookRun> {
   return await withFolder((folder) =>

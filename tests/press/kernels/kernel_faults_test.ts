@@ -6,7 +6,7 @@ import {
   runNotebook,
   type RunOptions,
 } from "winterground/press/mod.ts";
-import { IMPORT_SHOW, tinyNotebook, withFolder } from "./tiny.ts";
+import { IMPORT_SHOW, tinyNotebook, withFolder } from "../tiny.ts";
 
 async function run(notebook: Notebook, options: Partial<RunOptions> = {}): Promise<NotebookRun> {
   return await withFolder((folder) =>

@@ -1,8 +1,8 @@
 import { assert, assertEquals, assertRejects } from "@std/assert";
 import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
 import { runNotebook } from "winterground/press/mod.ts";
-import { taskWords } from "../harness/task.ts";
-import { tinyNotebook, withFolder, writeNotebook } from "./tiny.ts";
+import { taskWords } from "../../harness/task.ts";
+import { tinyNotebook, withFolder, writeNotebook } from "../tiny.ts";
 
 const HAS_GROUPS = Deno.build.os !== "windows";
 
@@ -34,9 +34,8 @@ async function assertGone(word: string): Promise<void> {
 }
 
 Deno.test({
-  name:
-    "what a cell started ends with the kernel, however the kernel ends (with WINTERGROUND_KILL_KERNELS set)",
-  ignore: !HAS_GROUPS || Deno.env.get("WINTERGROUND_KILL_KERNELS") === undefined,
+  name: "what a cell started ends with the kernel, however the kernel ends",
+  ignore: !HAS_GROUPS,
   fn: async () => {
     // Property: nothing is left when the notebook is done, fails, dies, hangs or is stopped
     for (
@@ -52,7 +51,7 @@ Deno.test({
         runNotebook(tinyNotebook(cell, last), { path: `${folder}/a.ipynb`, cellLimit: 5 })
       );
       assertEquals(failure?.kind, kind);
-      assertEquals(await running(word), [], last);
+      await assertGone(word);
     }
     const { word, cell } = sleeper();
     const stop = new AbortController();
@@ -68,14 +67,14 @@ Deno.test({
       stop.abort(new Error("stopped"));
       await refused;
     });
-    assertEquals(await running(word), []);
+    await assertGone(word);
   },
 });
 
 Deno.test({
   name:
-    "what a cell started ends with the program that runs the notebook, even if that is killed and may not kill by itself (with WINTERGROUND_KILL_KERNELS set)",
-  ignore: !HAS_GROUPS || Deno.env.get("WINTERGROUND_KILL_KERNELS") === undefined,
+    "what a cell started ends with the program that runs the notebook, even if that is killed and may not kill by itself",
+  ignore: !HAS_GROUPS,
   fn: async () => {
     // Property: nothing is left after SIGINT, SIGTERM and SIGKILL, and when the kernel dies on its own;
     // with the permissions of the task `study`
