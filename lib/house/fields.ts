@@ -14,7 +14,7 @@ import {
   quantityOrId,
   written,
 } from "../basics/fields.ts";
-import { readClockSpan } from "../units/mod.ts";
+import { readClockSpan, readSeason } from "../units/mod.ts";
 import { findCrop } from "./crop/crop_table.ts";
 import { findFloorCover } from "./floor/floor_cover.ts";
 import { findGlazing } from "./skin/glazing_table.ts";
@@ -136,6 +136,8 @@ export interface HouseInputs {
   readonly heatSetPoint: number;
   /** degC the heater holds while the sun is up; `heatSetPoint` is held by night */
   readonly heatSetPointDay: number;
+  /** days on which the heater may run, as `readSeason` writes them; absent: all year */
+  readonly heatSeason?: string | undefined;
   /** degC, vents open above */
   readonly ventSetPoint: number;
   /** air changes per hour with the vents fully open */
@@ -217,6 +219,7 @@ export const houseFields: Fields<HouseGiven> = {
   pathCover: id(findFloorCover),
   heatSetPoint: quantity,
   heatSetPointDay: open(quantity),
+  heatSeason: written(readSeason, "1 Mar to 30 Nov"),
   ventSetPoint: quantity,
   ventCapacity: quantity,
   purgeHumidity: quantity,

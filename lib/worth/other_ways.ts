@@ -2,6 +2,7 @@
 import { alone, hoursBelow, kilowattHours, type Steps } from "../basics/mod.ts";
 import { findCrop, houseUses } from "../house/mod.ts";
 import { asItIsYears, likeYears } from "../store/like_houses.ts";
+import { seasonDays } from "../units/mod.ts";
 import type { StoreRequest } from "../store/site.ts";
 import { type Alternative, measureAlternative } from "./alternatives.ts";
 import { worthMoney } from "./compute.ts";
@@ -64,8 +65,10 @@ export function* otherWaySteps(question: OtherWaysQuestion): Steps<OtherWays> {
   const demand = kilowattHours(held.ledger.heater);
   const hours = hoursBelow(free.year.airTemperature, limit);
   const { parts } = worthMoney(worth);
-  const rows = uses.map(({ id, name, change, work, cropWarmer }, k) => {
-    const air = years[k]!.free!.year.airTemperature;
+  const rows = uses.map(({ id, name, change, work, cropWarmer, cropSeason }, k) => {
+    const days = seasonDays(cropSeason);
+    const air = years[k]!.free!.year.airTemperature
+      .filter((_, hour) => days[Math.floor(hour / 24)] === 1);
     return measureAlternative(
       {
         name,

@@ -87,6 +87,7 @@ const OTHER: Readonly<Record<string, string>> = {
   "store.groundWaterMoves": "yes",
   "house.curtain.clock": "16:00 to 9:00",
   "house.curtain.dullDays": "balance",
+  "house.heatSeason": "1 Mar to 30 Nov",
   "store.fanSeason": "15 Aug to 30 Apr",
   "store.chargeSeason": "15 Aug to 30 Apr",
   "store.collector.place": "inside",

@@ -60,16 +60,17 @@ Deno.test("doubling every price doubles what each fuel costs", () => {
   assertAlmostEquals(priced(2).costOfHeat! / priced(1).costOfHeat!, 2, 1e-12);
 });
 
-Deno.test("a cover, a lower set point and a shorter house each save heat, as the same year says", () => {
+Deno.test("a cover, a lower set point, a shorter house and beds empty in winter each save heat, as the same year says", () => {
   // Property: signs; one number with the ranking; a cover keeps the limit away from the crop
   const store = standInRequest({ store: { slices: 1, spinUpYears: 0 } });
   const { uses, heatWorth, currency } = otherWays({
     request: store,
     worth: worthRequest({ prices: list([...BOTH, "measure:row-cover,1,m2,EUR,"]) }),
   });
-  assertEquals(uses.length, 3);
+  assertEquals(uses.length, 4);
   assertEquals(uses[0]!.name, "row cover over the crop");
   assertEquals(uses.slice(1).map(({ capital, costOfHeat }) => [capital, costOfHeat]), [
+    [null, null],
     [null, null],
     [null, null],
   ]);
@@ -82,4 +83,14 @@ Deno.test("a cover, a lower set point and a shorter house each save heat, as the
   assertEquals(uses[0]!.saved, row.saved);
   assert(uses[0]!.cropHoursAvoided >= row.cropHoursAvoided);
   assertAlmostEquals(uses[0]!.coldestHourGain, row.coldestHourGain + 2, 1e-9);
+});
+
+Deno.test("beds empty in winter are offered where there is a crop and heat in winter, and only there", () => {
+  // Property: what is so already is no other way
+  const { houseInputs } = standInRequest();
+  const offered = (change: Partial<typeof houseInputs>) =>
+    houseUses({ ...houseInputs, ...change }).some(({ id }) => id === "crop-calendar");
+  assert(offered({}));
+  assert(!offered({ heatSeason: "1 Apr to 30 Nov" }));
+  assert(!offered({ crop: "bare" }));
 });

@@ -40,6 +40,8 @@ export interface HouseModel {
   readonly solarRising: Float64Array;
   /** degC the heater holds in each hour */
   readonly setPoint: Float64Array;
+  /** 1 on the days of the year on which the heater may run, else 0; absent: all year */
+  readonly heatedDays?: Uint8Array | undefined;
   /** W of radiation on all glazing, outside */
   readonly solarOutside: Float64Array;
   /**

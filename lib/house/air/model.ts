@@ -8,6 +8,7 @@ import {
 } from "../../air/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { hourlySun, skyLongwave } from "../../sun/mod.ts";
+import { seasonDays } from "../../units/mod.ts";
 import { thermalMass } from "../barrels_and_masonry.ts";
 import { openSky } from "../crop/canopy_cover.ts";
 import { findCrop } from "../crop/crop_table.ts";
@@ -81,6 +82,7 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
     floorView: leafArea.map((leaves) => openSky(leaves) * floorArea / skinArea),
     ...skin,
     setPoint,
+    heatedDays: seasonDays(inputs.heatSeason ?? "all year"),
     ...opaqueSkin(inputs, geometry, climate, longwave, series),
     outsideTemperature: climate.dryBulb,
     outsideRatio: climate.dryBulb.map((temperature, hour) =>
@@ -106,14 +108,22 @@ export function houseModel(inputs: HouseInputs, climate: ClimateYear): HouseMode
 }
 
 /**
+ * W that the heater can give in an hour: nothing out of its season.
+ *
+ * @param model the house
+ * @param hour of the year, 0 to 8759
+ */
+export function heaterPowerAt({ inputs, heatedDays }: HouseModel, hour: number): number {
+  return heatedDays?.[Math.floor(hour / 24)] === 0 ? 0 : inputs.heaterPower;
+}
+
+/**
  * A state to start from: the house as warm and as damp as outside in the first hour, not below the
  * heating set point where there is a heater.
  */
 export function initialHouseState(model: HouseModel): HouseState {
   const outside = model.outsideTemperature[0]!;
-  const temperature = model.inputs.heaterPower > 0
-    ? Math.max(outside, model.setPoint[0]!)
-    : outside;
+  const temperature = heaterPowerAt(model, 0) > 0 ? Math.max(outside, model.setPoint[0]!) : outside;
   return {
     airTemperature: temperature,
     humidityRatio: model.outsideRatio[0]!,

@@ -12,6 +12,7 @@ import {
 } from "./balance.ts";
 import { floorDriving, floorRise } from "./floor_surface.ts";
 import { endRatio, endTemperature, fitWeights, meanTemperature, setWeights } from "./means.ts";
+import { heaterPowerAt } from "./model.ts";
 import { type StepTerms, stepTerms } from "./step_terms.ts";
 import { type Search, solveTemperature, tryAt } from "./trial.ts";
 import { type VapourBalance } from "./vapour.ts";
@@ -24,16 +25,15 @@ function control(
   vapour: VapourBalance,
   search: Search,
 ): Settled & { heater: number } {
-  const { inputs, setPoint } = limits;
-  if (inputs.heaterPower > 0) {
+  const { inputs, setPoint, heaterPower } = limits;
+  if (heaterPower > 0) {
     const temperature = meanTemperature(terms, setPoint);
     const needed = -tryAt(terms, temperature, 0, vapour);
-    if (needed > inputs.heaterPower) {
-      const heater = inputs.heaterPower;
+    if (needed > heaterPower) {
       return {
-        temperature: solveTemperature(terms, 0, heater, vapour, search),
+        temperature: solveTemperature(terms, 0, heaterPower, vapour, search),
         opening: 0,
-        heater,
+        heater: heaterPower,
       };
     }
     if (needed > 0) return { temperature, opening: 0, heater: needed };
@@ -124,7 +124,7 @@ function settle(
 ): Settled & { heater: number } {
   fitWeights(terms, opening, vapour);
   // a heater without much limit is at its set point long before the step ends
-  if (limits.inputs.heaterPower > 0 && terms.start.airTemperature < limits.setPoint - COLD_START) {
+  if (limits.heaterPower > 0 && terms.start.airTemperature < limits.setPoint - COLD_START) {
     setWeights(terms, 1, terms.vapourWeight);
   }
   const settled = control(terms, limits, vapour, search);
@@ -166,7 +166,11 @@ export function stepHouse(
 ): HouseStep {
   const curtainShut = shutInside(given, state);
   const model = curtainShut === true ? { ...given, ...given.shut } : given;
-  const limits = { inputs: model.inputs, setPoint: model.setPoint[hour]! };
+  const limits = {
+    inputs: model.inputs,
+    setPoint: model.setPoint[hour]!,
+    heaterPower: heaterPowerAt(model, hour),
+  };
   const vapour: VapourBalance = {
     humidityRatio: 0,
     crop: 0,

@@ -43,6 +43,8 @@ export interface Limits {
   readonly inputs: HouseModel["inputs"];
   /** degC of the heater in this hour */
   readonly setPoint: number;
+  /** W that the heater can give in this hour */
+  readonly heaterPower: number;
 }
 
 /** Where the vents come to rest. */

@@ -14,6 +14,7 @@ export type Plain = string | number | readonly Plain[] | { readonly [key: string
 /** Ways in which a key of a form may be written, other than as a quantity. */
 const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   "house.curtain.clock": ["none", "17:00 to 8:00", "16:30 to 9:15"],
+  "house.heatSeason": ["all year", "1 Mar to 30 Nov", "never"],
   "store.fanSeason": ["all year", "15 Aug to 30 Apr", "never"],
   "measured.holdOut": ["never", "1 Mar to 14 Mar"],
   "measured.fanOff": ["never", "3 Feb to 16 Feb"],

@@ -55,3 +55,21 @@ Deno.test("houseChapter() runs the study's own heater and says where it is too s
   assertAlmostEquals(ample.coldestHour, 4, 1e-6);
   assertAlmostEquals(ample.heat, none.heatDemand, 1e-6 * none.heatDemand);
 });
+
+Deno.test("a heater gives nothing out of its season, and holds the house in it", () => {
+  // Property: the days of the season, both ends with them; never is no heater, all year is none said
+  const held = (heatSeason?: string) => {
+    const model = houseModel({ ...HOUSE, heaterPower: Infinity, heatSeason }, year);
+    const column = floorColumn({ geometry: model.geometry, edge: HOUSE, ...soil });
+    return runHouseYear(model, column).year;
+  };
+  const run = held("1 Mar to 30 Nov");
+  const days = (from: number, to: number) => run.heater.subarray(24 * from, 24 * to);
+  assert(days(0, 59).every((power) => power === 0) && days(334, 365).every((power) => power === 0));
+  assert(days(59, 60).some((power) => power > 0) && days(333, 334).some((power) => power > 0));
+  const inSeason = run.airTemperature.subarray(24 * 59, 24 * 334);
+  assert(inSeason.every((air) => air > HOUSE.heatSetPoint - 1e-6));
+  assert(run.airTemperature.some((air) => air < HOUSE.heatSetPoint - 1));
+  assert(held("never").heater.every((power) => power === 0));
+  assertEquals(held("all year"), held());
+});
