@@ -14,6 +14,7 @@ import {
   figureColumns,
   findManifest,
   findShard,
+  type KnownRows,
   openRows,
   orderedText,
   parquetOf,
@@ -34,20 +35,26 @@ import {
 } from "../study/sweep/mod.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { holdFolder } from "./output/lock.ts";
+import { keepDoubtFile, readRowCount, tellDoubt } from "./sweep_doubt.ts";
 import { showRows } from "./sweep_progress.ts";
 import { CommandFailure, complain, runCommand, say } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "sweep",
   summary: "Computes many variants of a study and writes a row of figures for each.",
-  args: "STUDY.yaml SWEEP.yaml",
-  minArgs: 2,
+  args: "STUDY.yaml [SWEEP.yaml]",
+  minArgs: 1,
   maxArgs: 2,
   options: [
     {
       name: "out",
       value: "DIR",
       meaning: "folder for the rows (default: out/<study name>-<sweep file>)",
+    },
+    {
+      name: "doubt",
+      value: "n",
+      meaning: "in place of a sweep file: n samples of what the study does not know",
     },
     { name: "shard", value: "i/n", meaning: "compute part i of n" },
     {
@@ -64,21 +71,27 @@ const SPEC: CommandSpec = {
   ],
   notes: [
     "Called again, it goes on where it was cut off.",
+    "Of samples, doubt.csv says between which values each figure lies and which key moves it most.",
     "Exit status: 0 done, 1 rows are missing or the study cannot be computed, 2 wrong usage or bad",
     "input. A row that cannot be computed says why in its last column; it is no failure.",
   ],
 };
 
 async function runSweep(line: CommandLine, signal: AbortSignal): Promise<void> {
-  const [path, sweepPath] = line.args as readonly [string, string];
-  const plan = readSweep(await readTextFile(sweepPath, "sweep file", "settings"), sweepPath);
+  const [path, given] = line.args as readonly [string, string?];
+  if ((given === undefined) === (line.values.doubt === undefined)) {
+    throw new InputError("Cannot start: name a sweep file, or say --doubt n, and not both");
+  }
   const merge = line.switches.has("merge");
   const shard = merge ? WHOLE : findShard(line.values, (name) => Deno.env.get(name));
   const workers = readWorkers(line.values.workers);
   const text = await readTextFile(path, "study file", "settings");
   const study = await openStudyText(text, path);
-  const sweepName = basename(sweepPath).replace(/\.ya?ml$/i, "");
+  const sweepName = basename(given ?? "doubt").replace(/\.ya?ml$/i, "");
   const folder = line.values.out ?? join("out", `${study.heading.name}-${sweepName}`);
+  const sweepPath = given ?? `${folder}.yaml`;
+  if (given === undefined) await keepDoubtFile(sweepPath, study, readRowCount(line.values.doubt!));
+  const plan = readSweep(await readTextFile(sweepPath, "sweep file", "settings"), sweepPath);
   const made = await inputsOf(study.inputHash, plan);
   if (merge) return await mergeRows({ folder, made, plan });
   const known = await findManifest(folder, made);
@@ -162,7 +175,8 @@ async function computeRows(
       rows.close();
     }
     if (sweep.signal?.aborted) return;
-    await putInOrder(folder, name, columns);
+    const done = await putInOrder(folder, name, columns);
+    if (shard.count === 1) await tellDoubt(folder, { plan, manifest, rows: done });
   } finally {
     await hold.release();
   }
@@ -173,10 +187,11 @@ async function putInOrder(
   folder: string,
   name: string,
   columns: readonly TableColumn[],
-): Promise<void> {
+): Promise<KnownRows> {
   const { rows } = await readRows(join(folder, `${name}.csv`), columns);
   await writeTable(folder, { name, csv: orderedText(rows, columns), columns });
   sayDone(join(folder, name), [...rows.values()]);
+  return rows;
 }
 
 async function writeTable(
@@ -224,6 +239,7 @@ async function mergeRows(
     requireAll(all, plan.rows, folder);
     await writeTable(folder, { name: "rows", csv: orderedText(all, columns), columns });
     sayDone(join(folder, "rows"), [...all.values()]);
+    await tellDoubt(folder, { plan, manifest, rows: all });
   } finally {
     await hold.release();
   }

@@ -5,6 +5,8 @@ export type { Alternative, PricedMeasure } from "./alternatives.ts";
 export type { Band, DoubtedInput, DoubtShare, MoneyDoubt } from "./doubt/types.ts";
 export { worth } from "./chapter.ts";
 export type { WorthRequest, YearlyEnergy } from "./request.ts";
+export { type SampledEffects, sampledEffects } from "./doubt/sampled_effects.ts";
+export type { SensitivityIndex } from "./doubt/indices.ts";
 export { latinHypercube } from "./doubt/sampling.ts";
 export { SOBOL_COLUMNS, sobolPoints } from "./doubt/sobol.ts";
 export type {

@@ -168,3 +168,33 @@ Deno.test("deno task sweep adds no rows to those of another study or sweep, and 
     assert(mine.text.includes('no sweep wrote, such as "letter.txt"'), mine.text);
     assertEquals(await Deno.readTextFile(`${place.folder}/mine/letter.txt`), "dear");
   }));
+
+Deno.test("deno task sweep --doubt samples the usual ranges, keeps a changed sweep file, and says what moves a figure", () =>
+  inPlace(async (place) => {
+    // Property: bands hold the study as it is; shares are shares; the file is the user's once written
+    const doubt = (out: string, ...args: string[]) =>
+      task("sweep", [place.study, "--out", `${place.folder}/${out}`, ...args], "", {
+        env: { WINTERGROUND_CACHE: `${place.folder}/cache` },
+      }).output();
+    const path = `${place.folder}/d.yaml`;
+    await Deno.writeTextFile(
+      path,
+      "form: sample\nrows: 16\nchapters: [fan]\nkeys:\n" +
+        "  tubes.extraLosses: { from: 0.2, to: 2 }\n  fan.filterPressure: { from: 5 Pa, to: 20 Pa }\n",
+    );
+    const { code, stdout, stderr } = await doubt("d", "--doubt", "8");
+    const text = new TextDecoder().decode(stdout) + new TextDecoder().decode(stderr);
+    assertEquals(code, 0, text);
+    assert(text.includes("is there already, and is used"), text);
+    const [head, ...rows] = (await table(place, "d", "doubt.csv")).trimEnd().split("\n")
+      .map((line) => line.split(","));
+    const flow = rows.find(([key]) => key === "fan.airFlow")!;
+    const at = (name: string) => Number(flow[head!.indexOf(name)]);
+    assertEquals(at("samples"), 16);
+    assert(at("low") < at("as it is") && at("as it is") < at("high"), flow.join());
+    const filter = at("fan.filterPressure with others (share)");
+    const bends = at("tubes.extraLosses with others (share)");
+    assert(filter > 0 && bends > 0 && filter + bends > 0.99 && filter + bends < 1.1, flow.join());
+    const both = await doubt("e", `${place.folder}/sweep.yaml`, "--doubt", "8");
+    assertEquals(both.code, 2);
+  }));

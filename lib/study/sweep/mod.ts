@@ -10,7 +10,7 @@ export type {
   SweptValue,
 } from "./types.ts";
 export { readSweep } from "./sweep_file.ts";
-export { rowValues, shardRows } from "./rows.ts";
+export { rowValues, samplePoints, shardRows } from "./rows.ts";
 export { findShard, type ShardGiven } from "./shard.ts";
 export { variantText } from "./variant.ts";
 export {
@@ -23,6 +23,8 @@ export {
   tableColumns,
 } from "./table.ts";
 export { type KnownRows, openRows, orderedText, readRows, type RowFile } from "./row_file.ts";
+export { doubtText, type FigureDoubt, sampledDoubt, strongestKeys } from "./doubt.ts";
+export { DOUBT_ROWS, doubtSweepText } from "./doubt_plan.ts";
 export { parquetOf } from "./parquet.ts";
 export {
   findManifest,

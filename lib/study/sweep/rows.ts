@@ -34,6 +34,17 @@ function shareOf(axis: Axis, share: number): SweptValue {
 }
 
 /**
+ * The points of a sweep of the form sample: rows of shares, 0 to 1, one for each key.
+ *
+ * @param plan checked sweep file
+ */
+export function samplePoints({ rows, keys, points, seed }: SweepPlan): readonly number[][] {
+  return points === "sobol"
+    ? sobolPoints(rows, keys.length, seed)
+    : latinHypercube(rows, keys.length, seed);
+}
+
+/**
  * The values of any row of a sweep. In a grid the last key changes from row to row.
  *
  * @param plan checked sweep file
@@ -43,9 +54,7 @@ export function rowValues(plan: SweepPlan): (row: number) => RowValues {
   const axes = plan.keys.map(({ axis }) => axis);
   if (plan.form === "zip") return (row) => axes.map((axis) => stepOf(axis, row - 1));
   if (plan.form === "grid") return (row) => gridValues(axes, row - 1);
-  const points = plan.points === "sobol"
-    ? sobolPoints(plan.rows, axes.length, plan.seed)
-    : latinHypercube(plan.rows, axes.length, plan.seed);
+  const points = samplePoints(plan);
   return (row) => axes.map((axis, column) => shareOf(axis, points[row - 1]![column]!));
 }
 

@@ -1,0 +1,68 @@
+/** What `deno task sweep` does about doubt: writes the usual ranges, and says what samples tell. @module */
+import { dirname, join } from "node:path";
+import { InputError } from "../basics/mod.ts";
+import type { Study } from "../study/mod.ts";
+import { writeWhole } from "../study/results/write_whole.ts";
+import {
+  doubtSweepText,
+  doubtText,
+  type FigureDoubt,
+  type KnownRows,
+  sampledDoubt,
+  strongestKeys,
+  type SweepManifest,
+  type SweepPlan,
+} from "../study/sweep/mod.ts";
+import { showFigures, showSi } from "../units/mod.ts";
+import { complain, say } from "./terminal.ts";
+
+/** Figures whose doubt the console names. */
+const NAMED = ["store.savedHeat", "store.backupHeat", "store.coldestHour"];
+
+/** Count of samples from the command line. */
+export function readRowCount(text: string): number {
+  if (/^\d{1,6}$/.test(text) && Number(text) >= 8) return Number(text);
+  throw new InputError(`Cannot use --doubt "${text}": expected how many samples, 8 or more`);
+}
+
+/** Writes the sweep file of the usual doubts; one that is there, changed or not, stays. */
+export async function keepDoubtFile(path: string, study: Study, rows: number): Promise<void> {
+  const there = await Deno.stat(path).then(() => true, () => false);
+  if (there) return complain(`${path} is there already, and is used`);
+  await Deno.mkdir(dirname(path), { recursive: true });
+  await writeWhole(path, doubtSweepText(study, rows));
+  say(`wrote ${path}: the ranges, to change to what is known of the site`);
+}
+
+/** Of samples: bands, and what moves each figure most. */
+export async function tellDoubt(
+  folder: string,
+  { plan, manifest, rows }: {
+    readonly plan: SweepPlan;
+    readonly manifest: SweepManifest;
+    readonly rows: KnownRows;
+  },
+): Promise<void> {
+  if (plan.form !== "sample") return;
+  const doubts = sampledDoubt(plan, manifest.figures, rows);
+  if (doubts.length === 0) return;
+  await writeWhole(join(folder, "doubt.csv"), doubtText(plan, doubts));
+  for (const key of NAMED) {
+    const doubt = doubts.find(({ figure }) => figure.key === key);
+    if (doubt !== undefined) say(doubtLine(plan, doubt));
+  }
+  say(`bands and shares of all figures: ${join(folder, "doubt.csv")}`);
+}
+
+/** "heat saved: 3856 kWh as it is, 2900 to 4800 in 95 of 100 samples; moved most by soil.moisture (52 %)". */
+function doubtLine(plan: SweepPlan, doubt: FigureDoubt): string {
+  const { figure: { label, unit, unchanged }, band } = doubt;
+  const shown = (value: number) => showFigures(value, 3);
+  const known = typeof unchanged === "number" ? `${shown(unchanged)} ${unit} as it is, ` : "";
+  const strongest = strongestKeys(plan, doubt).slice(0, 3)
+    .map(({ key, total }) => `${key} (${showSi(total, "share")})`).join(", ");
+  const moved = strongest === ""
+    ? "these samples do not tell what moves it"
+    : `moved most by ${strongest}`;
+  return `${label}: ${known}${shown(band[0])} to ${shown(band[1])} in 95 of 100 samples; ${moved}`;
+}
