@@ -41,9 +41,12 @@ export function evenness(flows: ArrayLike<number>): Evenness {
  * speed in each tube. The walls of starved tubes would in time move less than those of rich ones,
  * which makes the true loss somewhat larger.
  *
+ * Where the even share lies between laminar and turbulent (Reynolds 2300 to 4000), or a little below,
+ * a tube that gets more air gains more film than a starved one loses, and the ratio can pass 1.
+ *
  * @param flows m³/s of each tube; the direction does not matter
  * @param tubes tube, length and air
- * @returns a ratio, at most 1 for turbulent flow
+ * @returns a ratio, at most 1 where every tube is laminar or every tube turbulent
  */
 export function heatFactor(flows: ArrayLike<number>, tubes: HeatedTubes): number {
   const average = mean(Array.from(flows))!;

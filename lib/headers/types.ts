@@ -35,7 +35,10 @@ export interface HeadersResult {
   readonly groups: readonly number[];
   /** pressure at other flows than the design flow, rising */
   readonly systemCurve: readonly SystemPoint[];
-  /** heat of the field at constant wall temperature over that of an even share, 0 to 1 */
+  /**
+   * heat of the field at constant wall temperature over that of an even share, a ratio; above 1 only
+   * where tubes lie on both sides of turbulence
+   */
   readonly heatFactor: number;
   /** messages for the reader */
   readonly notices: readonly Notice[];

@@ -1,4 +1,11 @@
-import { assert, assertAlmostEquals, assertEquals, assertLess, assertThrows } from "@std/assert";
+import {
+  assert,
+  assertAlmostEquals,
+  assertEquals,
+  assertGreater,
+  assertLess,
+  assertThrows,
+} from "@std/assert";
 import fc from "fast-check";
 import { InputError } from "../../lib/basics/mod.ts";
 import {
@@ -162,6 +169,25 @@ Deno.test("heatFactor() is 1 for an even share and less for an uneven one", () =
   assertLess(heatFactor([0.008, 0.024], tubes), 1);
   assertLess(heatFactor([0.002, 0.03], tubes), heatFactor([0.008, 0.024], tubes));
   assertAlmostEquals(heatFactor([0, 0.032], { ...tubes, length: 500 }), 1, 1e-6);
+});
+
+Deno.test("heatFactor() passes 1 only where tubes lie on both sides of turbulence", () => {
+  // Property: heat is concave in flow while the film is laminar (Nusselt 3.66) or turbulent
+  // (Gnielinski), and convex between, where the film grows faster than the flow (Reynolds 2300 to 4000)
+  const tubes = { product: findTube("corrugated-4in"), length: 15, air: AIR };
+  const { insideDiameter } = tubes.product;
+  const flowAt = (reynolds: number) =>
+    reynolds * AIR.viscosity / AIR.density * Math.PI / 4 * insideDiameter;
+  const share = fc.double({ min: 0, max: 1, noNaN: true });
+  const within = (least: number, most: number) =>
+    fc.array(share.map((at) => flowAt(least + at * (most - least))), {
+      minLength: 2,
+      maxLength: 9,
+    });
+  for (const [least, most] of [[50, 2299], [4001, 30_000]] as const) {
+    fc.assert(fc.property(within(least, most), (flows) => heatFactor(flows, tubes) <= 1 + 1e-9));
+  }
+  assertGreater(heatFactor([flowAt(900), flowAt(3500)], tubes), 1.02);
 });
 
 Deno.test("splitGroups() keeps every tube once, layers together where the numbers allow", () => {
