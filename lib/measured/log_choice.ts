@@ -1,7 +1,8 @@
-/** Chooses the form of the model on a stretch of the log, by the rule of docs/house.md. @module */
+/** Chooses the form of the model on a stretch of the log, by the rules of docs/house.md. @module */
+import { mean } from "d3-array";
 import { DAY } from "../basics/mod.ts";
 import { fitLog, scoreLog } from "./log_fit.ts";
-import { FIRST_FORM, type LogForm, neighbourForms } from "./log_form.ts";
+import { type LogForm, neighbourForms } from "./log_form.ts";
 import { cutLog, replayLog } from "./log_replay.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 
@@ -13,7 +14,7 @@ export interface Stretch {
   readonly predicted: number;
 }
 
-/** The stretches of the rule. */
+/** The stretches of the first rule. */
 export const STRETCHES: readonly Stretch[] = [
   { fitted: 9, predicted: 13 },
   { fitted: 13, predicted: 17 },
@@ -25,7 +26,7 @@ const WEIGHT = { temperature: 1, humidity: 0.05 };
 /** Share by which a change must lower the measure to be kept. */
 const WORTH = 0.02;
 
-/** How well a form goes forward. */
+/** How well a form predicts what it was not fitted on. */
 export interface FormScore {
   /** the form */
   readonly form: LogForm;
@@ -61,31 +62,57 @@ export function judgeForm(
     damp += score.humidityError ** 2 * (end - known);
     count += end - known;
   }
-  const [temperatureError, humidityError] = [Math.sqrt(warm / count), Math.sqrt(damp / count)];
-  const measure = (temperatureError / WEIGHT.temperature) ** 2 +
-    (humidityError / WEIGHT.humidity) ** 2;
-  return { form, temperatureError, humidityError, measure };
+  return formScore(form, warm / count, damp / count);
+}
+
+/** Score of a form by mean squares, K² and squares of a share. */
+function formScore(form: LogForm, warm: number, damp: number): FormScore {
+  return {
+    form,
+    temperatureError: Math.sqrt(warm),
+    humidityError: Math.sqrt(damp),
+    measure: warm / WEIGHT.temperature ** 2 + damp / WEIGHT.humidity ** 2,
+  };
 }
 
 /**
- * Starts from the first form and takes the best change of one item while it is worth it.
+ * Fits a form on either half of the known part and predicts the other half from it, so that it is
+ * judged as far ahead as it was fitted, and on days of another kind.
  *
  * @param log known part of the log
- * @param stretches days fitted and predicted
+ * @param form to judge
+ */
+export function judgeByHalves(log: GreenhouseLog, form: LogForm): FormScore {
+  const count = log.airTemperature.length;
+  const half = Math.floor(count / 2);
+  const [early, late] = [cutLog(log, 0, half), cutLog(log, half, count)];
+  const scores = [[early, late], [late, early]].map(([known, other]) =>
+    scoreLog(other!, replayLog(other!, fitLog(known!, undefined, form), form))
+  );
+  const square = (error: "temperatureError" | "humidityError") =>
+    mean(scores, (score) => score[error] ** 2)!;
+  return formScore(form, square("temperatureError"), square("humidityError"));
+}
+
+/**
+ * Starts from a form and takes the best change of one item while it is worth it.
+ *
+ * @param start form to start from
+ * @param judgeOf judges a form
  * @param listen told of each form as it is judged
  * @returns the score of each form kept, the chosen one last
  */
 export function chooseForm(
-  log: GreenhouseLog,
-  stretches: readonly Stretch[] = STRETCHES,
+  start: LogForm,
+  judgeOf: (form: LogForm) => FormScore,
   listen: (score: FormScore) => void = () => {},
 ): FormScore[] {
   const judge = (form: LogForm) => {
-    const score = judgeForm(log, form, stretches);
+    const score = judgeOf(form);
     listen(score);
     return score;
   };
-  const kept = [judge(FIRST_FORM)];
+  const kept = [judge(start)];
   for (;;) {
     const here = kept[kept.length - 1]!;
     const best = neighbourForms(here.form).map(judge).reduce((least, score) =>

@@ -6,13 +6,15 @@ export interface LogForm {
   /** light let in: one share of the global radiation, or beam and diffuse by the sun's height */
   readonly light: "share" | "geometry";
   /** light to the air at once: fitted, none (no solid walls), a tenth */
-  readonly air: "fitted" | "none" | "tenth";
+  readonly air: "fitted" | "apart" | "none" | "tenth";
   /** leaf area: one, or growing along a logistic curve */
   readonly crop: "constant" | "growing";
   /** benches, pots and wet substrate: none, or a mass of their own */
   readonly bench: "none" | "mass";
   /** wet share of the floor: a tenth, or fitted */
   readonly floor: "tenth" | "fitted";
+  /** vents: straight from the air inside, or from above the screens, which let air through gaps */
+  readonly vents: "inside" | "above";
 }
 
 /** The form used before any was chosen by rule. */
@@ -22,6 +24,7 @@ export const FIRST_FORM: LogForm = {
   crop: "constant",
   bench: "none",
   floor: "tenth",
+  vents: "inside",
 };
 
 /** The form that the rule of docs/house.md chose on the first half of the log. */
@@ -31,14 +34,16 @@ export const CHOSEN_FORM: LogForm = {
   crop: "growing",
   bench: "mass",
   floor: "fitted",
+  vents: "inside",
 };
 
 const CHOICES: { readonly [Item in keyof LogForm]: readonly LogForm[Item][] } = {
   light: ["share", "geometry"],
-  air: ["fitted", "none", "tenth"],
+  air: ["fitted", "apart", "none", "tenth"],
   crop: ["constant", "growing"],
   bench: ["none", "mass"],
   floor: ["tenth", "fitted"],
+  vents: ["inside", "above"],
 };
 
 /**
@@ -57,12 +62,14 @@ export function neighbourForms(form: LogForm): LogForm[] {
 
 /** Parameters that only some forms fit. */
 const ONLY: Partial<Record<keyof LogParameters, (form: LogForm) => boolean>> = {
-  airShare: ({ air }) => air === "fitted",
+  airShare: ({ air }) => air === "fitted" || air === "apart",
+  lampAirShare: ({ air }) => air === "apart",
   growth: ({ crop }) => crop === "growing",
   benchCapacity: ({ bench }) => bench === "mass",
   benchFilm: ({ bench }) => bench === "mass",
   benchShare: ({ bench }) => bench === "mass",
   wetFloor: ({ floor }) => floor === "fitted",
+  gapExchange: ({ vents }) => vents === "above",
 };
 
 /**

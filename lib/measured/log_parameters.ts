@@ -8,6 +8,8 @@ export interface LogParameters {
   readonly solarShare: number;
   /** W/m² of heat per µmol/(m² s) of lamp light */
   readonly lampHeat: number;
+  /** 1/h of air through a screen with as much gap as cloth, where vents act above the screens */
+  readonly gapExchange: number;
   /** µmol/(m² s) of plant light inside per W/m² outside, screens open */
   readonly lightShare: number;
   /** W/(m² K) of the heating pipe */
@@ -22,6 +24,8 @@ export interface LogParameters {
   readonly screenResistance: number;
   /** leaf area over floor area */
   readonly leafArea: number;
+  /** share of the lamps' heat that goes to the air at once, where it is a number of its own */
+  readonly lampAirShare: number;
   /** share of sun and lamp heat that benches, pots and lamps give to the air at once */
   readonly airShare: number;
   /** W/(m² K) between air and floor */

@@ -5,11 +5,11 @@ import {
   relativeHumidityFromRatio,
 } from "../air/mod.ts";
 import { DAY, STANDARD_PRESSURE } from "../basics/mod.ts";
-import { withCurtain } from "../house/skin/curtain.ts";
-import { EMISSIVITY, LEWIS_POWER, outsideFilm, splitGlazing } from "../house/skin/films.ts";
+import { LEWIS_POWER, splitGlazing } from "../house/skin/films.ts";
 import type { FloorColumn } from "../house/floor/floor_column.ts";
 import { floorStepper } from "../house/floor/floor_stepper.ts";
 import { CHOSEN_FORM, type LogForm } from "./log_form.ts";
+import { logSkin } from "./log_skin.ts";
 import type { LogParameters } from "./log_parameters.ts";
 import type { GreenhouseLog } from "./log_table.ts";
 import { stepHouse } from "../house/air/step.ts";
@@ -17,6 +17,8 @@ import type { HouseBoundary, HouseModel, HouseState } from "../house/types.ts";
 
 /** m, height of the compartment under the screens and gutters (common practice, no source). */
 const HEIGHT = 5;
+/** kg/m² of air under that height */
+const DRY_AIR_MASS = 1.2 * HEIGHT;
 const GLASS = 6.2;
 const ALL_FLOOR = 1;
 const CROP_EXTINCTION = 0.7;
@@ -64,33 +66,40 @@ function leafAreas(log: GreenhouseLog, p: LogParameters, form: LogForm): Float64
   });
 }
 
-function shareToAir(p: LogParameters, form: LogForm): number {
-  if (form.air === "none") return 0;
-  return form.air === "tenth" ? TENTH : Math.min(0.9, p.airShare);
+/** W/m² of sun and lamps that end as heat inside, at each entry. */
+function logGains(log: GreenhouseLog, p: LogParameters, form: LogForm) {
+  const [sun, lamps] = [0, 1].map(() => new Float64Array(log.outsideTemperature.length));
+  for (let i = 0; i < sun!.length; i++) {
+    const under = log.globalRadiation[i]! * screensLeft(log, i);
+    const light = under * (form.light === "geometry" ? log.glassLight[i]! : 1);
+    sun![i] = p.solarShare * light;
+    lamps![i] = p.lampHeat * Math.max(0, log.plantLight[i]! - p.lightShare * light);
+  }
+  return { sun: sun!, lamps: lamps! };
+}
+
+/** Share of the heat of sun and of lamps that goes to the air at once. */
+function sharesToAir(p: LogParameters, form: LogForm): readonly [number, number] {
+  if (form.air === "none") return [0, 0];
+  if (form.air === "tenth") return [TENTH, TENTH];
+  const most = (share: number) => Math.min(0.9, share);
+  return [most(p.airShare), most(form.air === "apart" ? p.lampAirShare : p.airShare)];
 }
 
 /** The compartment as a house of 1 m², one entry a log step; ventilation is prescribed. */
 function logModel(log: GreenhouseLog, p: LogParameters, form: LogForm): HouseModel {
-  const { innerResistance, insideFilm } = splitGlazing(GLASS, 0);
+  const { insideFilm } = splitGlazing(GLASS, 0);
   const count = log.outsideTemperature.length;
   const make = (value: (i: number) => number) =>
     Float64Array.from({ length: count }, (_, i) => value(i));
-  const gained = make((i) => {
-    const sun = log.globalRadiation[i]! * screensLeft(log, i) *
-      (form.light === "geometry" ? log.glassLight[i]! : 1);
-    const lamps = Math.max(0, log.plantLight[i]! - p.lightShare * sun);
-    return p.solarShare * sun + p.lampHeat * lamps;
-  });
-  const toAir = shareToAir(p, form);
+  const { sun, lamps } = logGains(log, p, form);
+  const [sunToAir, lampsToAir] = sharesToAir(p, form);
+  const toAir = make((i) => sunToAir * sun[i]! + lampsToAir * lamps[i]!);
+  const past = make((i) => sun[i]! + lamps[i]! - toAir[i]!);
   const leafArea = leafAreas(log, p, form);
-  const toCrop = leafArea.map((leaves) => (1 - toAir) * (1 - Math.exp(-CROP_EXTINCTION * leaves)));
+  const toCrop = leafArea.map((leaves, i) => past[i]! * (1 - Math.exp(-CROP_EXTINCTION * leaves)));
   const bench = form.bench === "mass" ? Math.min(0.9, p.benchShare) : 0;
-  const screen = (share: number) => ({
-    resistance: p.screenResistance,
-    coverage: share,
-    edgeLeak: 0,
-  });
-  const film = make((i) => outsideFilm(log.windSpeed[i]!));
+  const skin = Array.from({ length: count }, (_, i) => logSkin(log, i, p, form, DRY_AIR_MASS));
   return {
     inputs: {
       leakage: 0,
@@ -106,22 +115,16 @@ function logModel(log: GreenhouseLog, p: LogParameters, form: LogForm): HouseMod
     floorFilm: p.floorFilm,
     surfaceFilm: p.floorFilm,
     floorView: new Float64Array(count),
-    solarFloor: gained.map((heat, i) => heat * (1 - toAir - toCrop[i]!) * (1 - bench)),
-    solarCrop: gained.map((heat, i) => heat * toCrop[i]!),
-    solarMass: gained.map((heat, i) => heat * (1 - toAir - toCrop[i]!) * bench),
-    solarAir: gained.map((heat) => heat * toAir),
+    solarFloor: past.map((heat, i) => (heat - toCrop[i]!) * (1 - bench)),
+    solarCrop: toCrop,
+    solarMass: past.map((heat, i) => (heat - toCrop[i]!) * bench),
+    solarAir: toAir,
     solarRising: new Float64Array(count),
     setPoint: new Float64Array(count).fill(-50),
     solarOutside: log.globalRadiation,
     curtainClosed: new Uint8Array(count),
-    glazingConductance: make((i) => {
-      const open = 1 / (innerResistance + 1 / film[i]!);
-      const one = withCurtain(open, screen(log.energyScreen[i]!));
-      return p.coverArea * withCurtain(one, screen(log.blackoutScreen[i]!));
-    }),
-    glazingDriving: make((i) =>
-      log.outsideTemperature[i]! + EMISSIVITY * log.netLongwave[i]! / film[i]!
-    ),
+    glazingConductance: make((i) => skin[i]!.conductance),
+    glazingDriving: make((i) => skin[i]!.driving),
     opaqueConductance: new Float64Array(count).fill(p.neighbourFilm),
     opaqueDriving: new Float64Array(count).fill(p.neighbourTemperature),
     filmArea: new Float64Array(count),
@@ -134,12 +137,9 @@ function logModel(log: GreenhouseLog, p: LogParameters, form: LogForm): HouseMod
         STANDARD_PRESSURE,
       )
     ),
-    windSpeed: make((i) =>
-      p.leakage + p.leakageWind * log.windSpeed[i]! +
-      p.ventRate * log.ventOpening[i]! * (log.windSpeed[i]! + 1)
-    ),
+    windSpeed: make((i) => skin[i]!.exchange),
     pressure: STANDARD_PRESSURE,
-    dryAirMass: 1.2 * HEIGHT,
+    dryAirMass: DRY_AIR_MASS,
     airCapacity: p.capacity,
     massStore: { thawed: 0, freezing: 0, frozen: 0 },
     massConductance: 0,

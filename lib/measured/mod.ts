@@ -3,7 +3,14 @@ export * from "./ahead/mod.ts";
 export * from "./calibration/mod.ts";
 export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log_check.ts";
 export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";
-export { chooseForm, type FormScore, judgeForm, type Stretch, STRETCHES } from "./log_choice.ts";
+export {
+  chooseForm,
+  type FormScore,
+  judgeByHalves,
+  judgeForm,
+  type Stretch,
+  STRETCHES,
+} from "./log_choice.ts";
 export { CHOSEN_FORM, FIRST_FORM, type LogForm, neighbourForms } from "./log_form.ts";
 export { glassLight } from "./log_light.ts";
 export { cutLog, type LogPrediction, replayLog } from "./log_replay.ts";

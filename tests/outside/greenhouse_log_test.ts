@@ -3,10 +3,13 @@ import { InputError } from "../../lib/basics/mod.ts";
 import {
   checkLog,
   checkLogByBlocks,
+  CHOSEN_FORM,
+  cutLog,
   FIRST_FORM,
   fitLog,
   glassLight,
   type GreenhouseLog,
+  judgeByHalves,
   judgeForm,
   LOG_START,
   type LogParameters,
@@ -14,7 +17,10 @@ import {
   readGreenhouseLog,
   RECORDED_SCORES,
   replayLog,
+  scoreLog,
 } from "../../lib/measured/mod.ts";
+import type { LogForm } from "../../lib/measured/log_form.ts";
+import { type LogSkin, logSkin } from "../../lib/measured/log_skin.ts";
 
 const folder = Deno.env.get("OPEN_DATA");
 const skipped = folder === undefined ? " [skipped: OPEN_DATA is not set]" : "";
@@ -111,8 +117,61 @@ Deno.test("chooseForm() finds what made a log: a crop that grows, and nothing th
   const stretches = [{ fitted: 2.5, predicted: 4 }];
   const [constant, grown] = [FIRST_FORM, growing].map((form) => judgeForm(made, form, stretches));
   assert(grown!.measure < 0.5 * constant!.measure, `${grown!.measure} ${constant!.measure}`);
-  assertEquals(neighbourForms(FIRST_FORM).length, 6);
+  assertEquals(neighbourForms(FIRST_FORM).length, 8);
   assert(neighbourForms(FIRST_FORM).some((form) => form.crop === "growing"));
+});
+
+Deno.test("judgeByHalves() finds no fault with the form that made the log, and some with another", () => {
+  // Property: a made-up log whose vents stand open behind shut screens, known start and form
+  const log = madeUpLog();
+  const above = { ...CHOSEN_FORM, vents: "above" } as const;
+  const open = {
+    ...log,
+    ventOpening: log.ventOpening.map((_, i) => i % 288 < 72 ? 0.8 : 0.05),
+    energyScreen: log.energyScreen.map((shut, i) => shut * (i % 288 < 36 ? 0.999 : 0.9)),
+  };
+  // each half starts from its own first entry, as it is judged
+  const half = open.globalRadiation.length / 2;
+  const made = {
+    ...open,
+    airTemperature: open.airTemperature.slice(),
+    airHumidity: open.airHumidity.slice(),
+  };
+  for (const from of [0, half]) {
+    const { airTemperature, relativeHumidity } = replayLog(
+      cutLog(open, from, from + half),
+      LOG_START,
+      above,
+    );
+    made.airTemperature.set(airTemperature.slice(1), from + 1);
+    made.airHumidity.set(relativeHumidity.slice(1), from + 1);
+  }
+  assert(judgeByHalves(made, above).measure < 1e-12);
+  const straight = replayLog(made, LOG_START, { ...above, vents: "inside" });
+  assert(scoreLog(made, straight).temperatureError > 0.5);
+});
+
+Deno.test("logSkin() is the plain skin with open screens, and shuts the vents off behind shut ones", () => {
+  // Property: limits. Heat and air to outside through screens in series with glass and vents.
+  const log = madeUpLog();
+  const at = (energyScreen: number, ventOpening: number, vents: LogForm["vents"]) => {
+    const fill = (value: number) => new Float64Array(1).fill(value);
+    const entry = { ...log, energyScreen: fill(energyScreen), ventOpening: fill(ventOpening) };
+    return logSkin(entry, 0, LOG_START, { ...CHOSEN_FORM, vents }, 6);
+  };
+  // W at 20 degC inside, skin and air together
+  const loss = (skin: LogSkin) =>
+    skin.conductance * (20 - skin.driving) +
+    6 * 1006 / 3600 * skin.exchange * (20 - log.outsideTemperature[0]!);
+  const [plain, open] = [at(0, 0.5, "inside"), at(0, 0.5, "above")];
+  assertAlmostEquals(loss(open) / loss(plain), 1, 0.01);
+  assertAlmostEquals(open.exchange / plain.exchange, 1, 0.01);
+  const losses = [0, 0.5, 0.9, 0.95, 0.999].map((shut) => loss(at(shut, 0.5, "above")));
+  for (const [k, more] of losses.slice(0, -1).entries()) assert(more > losses[k + 1]!);
+  assert(at(0.999, 1, "above").exchange < 0.04);
+  assert(at(0.999, 1, "above").conductance > 0);
+  // vents still cool what stands above the screen
+  assert(loss(at(0.999, 1, "above")) > loss(at(0.999, 0, "above")));
 });
 
 Deno.test("glassLight() is 1 at night and under an even sky, below it for a low clear sun", () => {
