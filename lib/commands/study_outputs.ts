@@ -4,7 +4,8 @@
  *
  * @module
  */
-import { join } from "node:path";
+import { join, resolve } from "node:path";
+import { writeAtomically } from "../press/mod.ts";
 import { type ResultsFile, type StudyRun, writeResults, writeTables } from "../study/mod.ts";
 import type { StudyNeeds } from "./study_needs.ts";
 
@@ -25,8 +26,22 @@ export async function writeStudyOutputs(
 ): Promise<ResultsFile> {
   const results = await writeResults(run, folder, needs.chapters);
   await writeTables(run, folder, needs.results);
+  if (needs.results.includes("fittedStudy")) await writeFittedStudy(run, folder);
   if (drawings) await writeDrawings(run, folder);
   return results;
+}
+
+/**
+ * Writes the study with fitted values beside the results, where a log has told any. It names the files
+ * that the study names relative to the study's own folder, so it is run from there. The user's own file
+ * is never written over.
+ */
+async function writeFittedStudy(run: StudyRun, folder: string): Promise<void> {
+  const { text, changed } = await run.fittedStudy();
+  if (changed.length === 0) return;
+  let name = `${run.study.heading.name}-fitted`;
+  while (resolve(folder, `${name}.yaml`) === resolve(run.study.path)) name += "-again";
+  await writeAtomically(join(folder, `${name}.yaml`), text);
 }
 
 async function writeDrawings(run: StudyRun, folder: string): Promise<void> {

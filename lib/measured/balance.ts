@@ -18,7 +18,7 @@ export interface StoreBody {
  * K: how far a few probes may be from the mean of the whole store, standard uncertainty of the change
  * between two days; common practice, no source.
  */
-const PROBES_STAND_FOR = 0.5;
+export const PROBES_STAND_FOR = 0.5;
 const NORMAL_95 = 1.959963985;
 const COUNT = HEAT_READINGS.length;
 

@@ -9,6 +9,11 @@ import type { StoreYear } from "../store/types.ts";
 import { designAir } from "../tubes/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import type { PriceList } from "../worth/prices/price_list.ts";
+import { calibrate, calibrationSteps } from "./calibrated/calibration.ts";
+import { fittedFile, fittedTakes } from "./calibrated/fitted_file.ts";
+import { gradeCalibration, type GradeRequest } from "./calibrated/grade.ts";
+import { calibrationTables, gradeTables } from "./calibrated/tables.ts";
+import { type CalibratedStudy, calibrationTakes } from "./calibrated/takes.ts";
 import type { StoreBody } from "./balance.ts";
 import { measuredChapter, measuredSteps } from "./compute.ts";
 import { completeMeasured } from "./defaults.ts";
@@ -21,6 +26,8 @@ import {
 } from "./plan/monitoring_plan.ts";
 import type { PlannedYear } from "./plan_beside_log.ts";
 import type { MeasuredRequest } from "./request.ts";
+import type { Calibration } from "./calibrated/types.ts";
+import type { MeasuredResult } from "./types.ts";
 import { measuredTables } from "./result_tables.ts";
 
 interface MeasuredStudy {
@@ -138,6 +145,20 @@ function monitoringTakes(study: MonitoredStudy, earlier: MonitoredEarlier): Moni
   };
 }
 
+/** Only estimates, findings and the texts of the truth. */
+function gradeTakes(
+  { measured, fan }: Pick<CalibratedStudy, "measured" | "fan">,
+  earlier: { readonly measured: MeasuredResult; readonly calibration: Calibration },
+): GradeRequest {
+  const { texts } = measured;
+  return {
+    texts: texts === null ? null : { truth: texts.truth, plantedFaults: texts.plantedFaults },
+    estimates: earlier.calibration.stages.flatMap(({ stage }) => stage?.estimates ?? []),
+    fanSpeed: fan.speed,
+    findings: earlier.measured.season?.findings ?? [],
+  };
+}
+
 /** Logs of the built store, and the plan beside them. */
 export const measured = chapter({
   name: "measured",
@@ -149,6 +170,23 @@ export const measured = chapter({
   figures: measuredFigures,
   tables: measuredTables,
   extras: {
+    /** Stages that the logs allow, the joint fit, and weeks that no fit has seen. */
+    calibration: extra({
+      after: ["soil", "tubes", "headers", "fan"],
+      takes: calibrationTakes,
+      compute: calibrate,
+      steps: calibrationSteps,
+      tables: calibrationTables,
+    }),
+    /** The study file with the fitted values in it. */
+    fittedStudy: extra({ after: ["calibration"], takes: fittedTakes, compute: fittedFile }),
+    /** The calibration of made-up logs beside their truth. */
+    grade: extra({
+      after: ["measured", "calibration"],
+      takes: gradeTakes,
+      compute: gradeCalibration,
+      tables: gradeTables,
+    }),
     /** Sensors, what each adds, shut tubes by pressure, commissioning, calendar. */
     monitoringPlan: extra({
       after: ["soil", "tubes", "headers", "fan", "store"],

@@ -2,6 +2,7 @@
 import { alone, piece, type Steps, type Task, together } from "../basics/mod.ts";
 import { loggedBalance } from "./balance.ts";
 import type { LogTexts } from "./fields.ts";
+import { NO_LOGS } from "./reasons.ts";
 import { readStudyLog } from "./study_log.ts";
 import { loggedSeason, type SeasonOrReason, type SeasonSetting } from "./logged_season.ts";
 import { measuredNotices } from "./notices.ts";
@@ -23,11 +24,6 @@ export const seasonTask: Task<SeasonQuestion, SeasonOrReason> = {
   kept: true,
   run: ({ texts, setting }) => loggedSeason(readStudyLog(texts, setting), setting),
 };
-
-/** Why a study without logs has nothing measured. */
-export const NO_LOGS =
-  'the study names no logs (keys "measured.logMap" and "measured.logs"): nothing is built, or ' +
-  "nothing is measured yet";
 
 function nothing(reason: string, request: MeasuredRequest): MeasuredResult {
   const result = { reason, season: null, plan: null, balance: null };

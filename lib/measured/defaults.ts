@@ -6,5 +6,11 @@ export function completeMeasured(
   { logs: _logs, ...given }: MeasuredGiven,
   before: { readonly logs: LogTexts | null },
 ): MeasuredInputs {
-  return { ...given, logMap: given.logMap ?? null, texts: before.logs };
+  return {
+    ...given,
+    logMap: given.logMap ?? null,
+    truth: given.truth ?? null,
+    plantedFaults: given.plantedFaults ?? null,
+    texts: before.logs,
+  };
 }

@@ -9,6 +9,10 @@ export interface MeasuredInputs {
   readonly logMap: string | null;
   /** the log map and the logs as they were read; null where the study names none */
   readonly texts: LogTexts | null;
+  /** name of the file with the truth of made-up logs; null where there is none */
+  readonly truth: string | null;
+  /** name of the file with the faults planted in made-up logs; null where there is none */
+  readonly plantedFaults: string | null;
   /** s, step at which the heat is worked out; divides the hour */
   readonly step: number;
   /** days kept from every fit: `1 Mar to 14 Mar`, or `never` */
@@ -25,11 +29,17 @@ export interface LogTexts {
   readonly map: LogText;
   /** the logs, in the order of the study file */
   readonly logs: readonly LogText[];
+  /** what is true, for grading; only of made-up logs */
+  readonly truth?: LogText | undefined;
+  /** faults that were planted, for grading; only of made-up logs */
+  readonly plantedFaults?: LogText | undefined;
 }
 
 /** The section as given: files are named, not read. */
-export type MeasuredGiven = Omit<MeasuredInputs, "texts" | "logMap"> & {
+export type MeasuredGiven = Omit<MeasuredInputs, "texts" | "logMap" | "truth" | "plantedFaults"> & {
   readonly logMap: string | undefined;
+  readonly truth: string | undefined;
+  readonly plantedFaults: string | undefined;
   readonly logs: readonly { readonly file: string }[];
 };
 
@@ -39,6 +49,8 @@ const logFields: Fields<{ readonly file: string }> = { file: text };
 export const measuredFields: Fields<MeasuredGiven> = {
   logMap: open(text),
   logs: list(logFields),
+  truth: open(text),
+  plantedFaults: open(text),
   step: quantity,
   holdOut: written(readSeason, "1 Mar to 14 Mar"),
   fanOff: written(readSeason, "3 Feb to 16 Feb"),

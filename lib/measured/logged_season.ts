@@ -108,7 +108,7 @@ function meanOrNull(series: Float64Array, hours: readonly number[]): number | nu
 }
 
 /** A log cut so that it starts at a full hour of UTC. */
-function fromFullHour(log: Log): Log {
+export function fromFullHour(log: Log): Log {
   const skip = Math.round((Math.ceil(log.start / HOUR) * HOUR - log.start) / log.step);
   if (skip === 0) return log;
   return {

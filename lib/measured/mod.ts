@@ -1,5 +1,6 @@
 /** Logs of a built house, read, replayed, fitted and scored; fits and uncertainty. @module */
 export * from "./ahead/mod.ts";
+export * from "./calibrated/mod.ts";
 export * from "./calibration/mod.ts";
 export { checkLog, checkLogByBlocks, type LogCheck, type LogHalves } from "./log_check.ts";
 export { fitLog, type HeldOut, LOG_START, type LogScore, scoreLog } from "./log_fit.ts";

@@ -31,6 +31,8 @@ export interface DefaultTaken {
 export interface StudyFrame {
   /** path of the study file */
   readonly path: string;
+  /** text of the study file */
+  readonly text: string;
   /** heading of the report */
   readonly heading: StudyHeading;
   /** where the weather is from */

@@ -9,6 +9,8 @@ const none: MeasuredRequest = {
   inputs: {
     logMap: null,
     texts: null,
+    truth: null,
+    plantedFaults: null,
     step: 900,
     holdOut: "never",
     fanOff: "never",

@@ -1,7 +1,7 @@
 /** Stage: air flow of the store from air speeds in the tubes, or from a pressure drop. @module */
 import { InputError } from "../../basics/mod.ts";
 import { estimates as inputs, propagate } from "../uncertainty/propagate.ts";
-import { estimateOf, type Stage } from "./estimate.ts";
+import { estimateOf, serialOf, type Stage } from "./estimate.ts";
 import { showNumber } from "../../units/mod.ts";
 
 /** Air speeds measured in tubes. */
@@ -64,6 +64,43 @@ export function flowFromSpeeds(traverse: SpeedTraverse): Stage {
     ],
   });
 }
+
+/** Readings of an air flow meter. */
+export interface FlowReadings {
+  /** m³/s, readings with the fan on */
+  readonly flows: readonly number[];
+  /** standard uncertainty of the meter over its value, common to all readings; 0.1 unless given */
+  readonly meterDoubt?: number;
+}
+
+/**
+ * Air flow from a meter: mean of the readings with the fan on, with their scatter, which hangs together
+ * in time, and the meter's own doubt, which does not fall with more readings.
+ *
+ * @param readings at least 12
+ * @returns stage with the air flow in m³/s
+ * @throws InputError for too few readings
+ */
+export function flowFromMeter({ flows, meterDoubt = 0.1 }: FlowReadings): Stage {
+  if (flows.length < FEWEST_FLOWS) {
+    throw new InputError(
+      `air flow: ${flows.length} readings with the fan on; expected ${FEWEST_FLOWS} or more`,
+    );
+  }
+  const mean = flows.reduce((sum, one) => sum + one, 0) / flows.length;
+  const off = flows.map((one) => one - mean);
+  const { effectiveCount } = serialOf(off);
+  const variance = off.reduce((sum, one) => sum + one * one, 0) / (flows.length - 1);
+  return flowStage(mean, Math.hypot(Math.sqrt(variance / effectiveCount), meterDoubt * mean), {
+    used: `${flows.length} readings of the flow meter with the fan on`,
+    count: flows.length,
+    cannotTell: [
+      "A meter that is off is off in every reading: only a traverse beside it tells by how much.",
+    ],
+  });
+}
+
+const FEWEST_FLOWS = 12;
 
 /** Pressure drop over something whose drop at a known flow is known. */
 export interface PressureDrop {

@@ -70,7 +70,16 @@ export function estimateOf(
  * @param share standard uncertainty of the common factor over the value, 0 to 1
  */
 export function withCommonDoubt(estimate: Estimate, share: number): Estimate {
-  const common = Math.abs(estimate.value) * share;
+  return widened(estimate, Math.abs(estimate.value) * share);
+}
+
+/**
+ * The estimate with a doubt that all readings have in common, in its own unit; see {@link withCommonDoubt}.
+ *
+ * @param estimate from the scatter of the readings
+ * @param common standard uncertainty, in the estimate's unit
+ */
+export function widened(estimate: Estimate, common: number): Estimate {
   const { value, standardUncertainty, low, high } = estimate;
   const wide = (half: number) => Math.hypot(half, NORMAL_95 * common);
   return {

@@ -51,8 +51,8 @@ export interface Misses {
 export interface Sides<One> {
   /** entries that the fit has seen */
   readonly fitted: One;
-  /** entries that it has not */
-  readonly heldOut: One;
+  /** entries that it has not; null where none are held out */
+  readonly heldOut: One | null;
 }
 
 function sidesOf<One>(
@@ -67,7 +67,7 @@ function sidesOf<One>(
     );
     return judge(places.map((i) => measured[i]!), places.map((i) => computed[i]!));
   };
-  return { fitted: side(0), heldOut: side(1) };
+  return { fitted: side(0), heldOut: held.includes(1) ? side(1) : null };
 }
 
 /**

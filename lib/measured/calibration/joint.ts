@@ -60,12 +60,15 @@ export interface JointStage extends Stage {
  * @param residuals computed less measured at values of all parameters, in order of time, K or any one
  * unit; weighted where they are of several kinds
  * @param runs number of the unbroken run of time of each residual; one run unless given
+ * @param options `known`: the residuals are already in units of their own standard uncertainty, ties and
+ * shared errors counted, so that a scatter below 1 does not make the intervals narrower
  * @throws InputError where a start is not above 0
  */
 export function jointFit(
   parameters: readonly JointParameter[],
   residuals: (values: readonly number[]) => readonly number[],
   runs?: readonly number[],
+  options: { readonly known?: boolean } = {},
 ): JointStage {
   const odd = parameters.find(({ start }) => !(start > 0));
   if (odd !== undefined) {
@@ -91,7 +94,12 @@ export function jointFit(
     const values = valuesOf(kept, fit.parameters);
     const left = residuals(values);
     const serial = serialOf(left, runs);
-    const sure = certaintyWithTies(fit, left.length, kept.length, serial);
+    const tied = certaintyWithTies(fit, left.length, kept.length, serial);
+    const least = options.known === true ? Math.max(1, 1 / fit.residualDeviation) : 1;
+    const sure = {
+      standardDeviations: tied.standardDeviations.map((one) => one * least),
+      halfWidths: tied.halfWidths.map((one) => one * least),
+    };
     const estimates = kept.map((j, k): Estimate => {
       const { name, key, unit } = parameters[j]!;
       const value = values[j]!;

@@ -35,6 +35,8 @@ export interface HumidityRecord {
   readonly airChange: Float64Array;
   /** kg/s that condense on cover and tubes, where it is collected; left out: hours with a dry cover */
   readonly condensate?: Float64Array;
+  /** kg/s that beds and tubes give off; negative while they take more up; 0 unless given */
+  readonly otherWater?: Float64Array;
   /** degC of the cover's inner face; where it is below the dew point an entry is left out */
   readonly cover?: Float64Array;
   /** 0 to 1, how far the vents stand open */
@@ -53,6 +55,13 @@ export interface HumidityHouse {
   readonly crop: Crop;
   /** standard uncertainty of the air change over its value, common to all entries; 0.1 unless given */
   readonly airChangeDoubt?: number;
+}
+
+/** kg/kg; not a number in gaps */
+function ratioOf(temperature: number, humidity: number, pressure: number): number {
+  return Number.isFinite(temperature + humidity)
+    ? humidityRatioFromRelativeHumidity(temperature, Math.min(1, humidity), pressure)
+    : NaN;
 }
 
 const FEWEST = 24;
@@ -111,7 +120,9 @@ export function leafAreaOf(record: HumidityRecord, house: HumidityHouse): Stage 
     count: entries.length,
     places: entries.map(({ place }) => place),
     cannotTell: [
-      "What wet floor and beds give off passes for leaves.",
+      record.otherWater === undefined
+        ? "What wet floor and beds give off passes for leaves."
+        : "What wet floor and beds give off is taken off by the house model; what it is off by passes for leaves.",
       "The leaf area goes with the air change: one that is a tenth too high makes it about a tenth too high.",
       "It is that of these weeks; a crop that grows needs the stage again each month.",
     ],
@@ -120,27 +131,21 @@ export function leafAreaOf(record: HumidityRecord, house: HumidityHouse): Stage 
 
 function entriesOf(record: HumidityRecord, house: HumidityHouse): Entry[] {
   const { pressure, dryAirMass, floorArea, crop } = house;
-  const ratios = record.inside.map((one, i) =>
-    humidityRatioFromRelativeHumidity(one, Math.min(1, record.insideHumidity[i]!), pressure)
-  );
+  const ratios = record.inside.map((one, i) => ratioOf(one, record.insideHumidity[i]!, pressure));
   const entries: Entry[] = [];
   for (let i = 1; i < ratios.length - 1; i++) {
-    const outside = humidityRatioFromRelativeHumidity(
-      record.outside[i]!,
-      Math.min(1, record.outsideHumidity[i]!),
-      pressure,
-    );
+    const outside = ratioOf(record.outside[i]!, record.outsideHumidity[i]!, pressure);
     const change = (ratios[i + 1]! - ratios[i - 1]!) / (2 * record.step);
     const collected = record.condensate?.[i] ?? 0;
     const water = dryAirMass * (record.airChange[i]! / HOUR * (ratios[i]! - outside) + change) +
-      collected;
+      collected - (record.otherWater?.[i] ?? 0);
     const light = record.light[i]!;
     if (!Number.isFinite(water + light) || (record.vents?.[i] ?? 0) > 0.01) continue;
     if (water / floorArea < LEAST_WATER || record.insideHumidity[i]! > DAMPEST) continue;
     const vapour = vapourPressure(ratios[i]!, pressure);
     const temperature = record.inside[i]!;
     if (record.condensate === undefined && record.cover !== undefined) {
-      const atCover = humidityRatioFromRelativeHumidity(record.cover[i]!, 1, pressure);
+      const atCover = ratioOf(record.cover[i]!, 1, pressure);
       if (!(ratios[i]! < atCover)) continue;
     }
     const full = humidityRatioFromRelativeHumidity(temperature, 1, pressure);

@@ -1,6 +1,6 @@
 /** Stage: the law of leakage from several nights. @module */
 import { InputError } from "../../basics/mod.ts";
-import { estimateOf, type Stage, toldTogether } from "./estimate.ts";
+import { estimateOf, type Stage, toldTogether, widened } from "./estimate.ts";
 import { fitLinear } from "./linear_fit.ts";
 import { showRange, showSi } from "../../units/mod.ts";
 
@@ -28,9 +28,11 @@ const LEAST_WIND_RANGE = 1;
  * @param nights at least 3; at least 2 where their winds do not differ, which fits the first term alone
  * @returns stage with `house.leakage` in 1/h and `house.leakageWind` in 1/h for each m/s; the second is
  * left out where the winds of the nights are too alike
+ * @param windDoubt m/s, standard uncertainty that all winds have in common; 0 unless given: what the
+ * anemometer is off by goes into the calm part
  * @throws InputError where the nights are too few
  */
-export function leakageLaw(nights: readonly LeakageNight[]): Stage {
+export function leakageLaw(nights: readonly LeakageNight[], windDoubt = 0): Stage {
   const winds = nights.map(({ wind }) => wind);
   const range = Math.max(...winds) - Math.min(...winds);
   const windy = range >= LEAST_WIND_RANGE && nights.length > 3;
@@ -51,8 +53,12 @@ export function leakageLaw(nights: readonly LeakageNight[]): Stage {
     { name: "leakage in calm air", key: "house.leakage", unit: "1/h" },
     { name: "leakage by wind", key: "house.leakageWind", unit: "ach/(m/s)" },
   ];
+  const byWind = windy ? Math.abs(fit.parameters[1]!) * windDoubt : 0;
   const estimates = fit.parameters.map((value, j) =>
-    estimateOf(what[j]!, value, fit.standardDeviations[j]!, fit.halfWidths[j]!)
+    widened(
+      estimateOf(what[j]!, value, fit.standardDeviations[j]!, fit.halfWidths[j]!),
+      j === 0 ? byWind : 0,
+    )
   );
   return {
     name: "leakage",

@@ -7,8 +7,10 @@ export { type HouseRecord, type QuietHours, quietHours, type QuietRule } from ".
 export { quietNights, type QuietQuestion } from "./quiet_nights.ts";
 export {
   fanSpeedOf,
+  flowFromMeter,
   flowFromPressure,
   flowFromSpeeds,
+  type FlowReadings,
   type PressureDrop,
   type SpeedTraverse,
 } from "./air_flow.ts";

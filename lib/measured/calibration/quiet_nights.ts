@@ -175,7 +175,11 @@ function worst(fit: LinearFit, kept: readonly Term[]): number {
     const j = k + 1;
     const wide = fit.halfWidths[j]! / (TOO_WIDE * Math.abs(fit.parameters[j]!));
     const tied = Math.abs(fit.correlation[0]![j]!) / TOLD_TOGETHER;
-    const bad = Number.isFinite(wide) && Number.isFinite(tied) ? Math.max(wide, tied) : Infinity;
+    // nothing holds less than no heat: such a term makes up for something that was not measured
+    const believable = kept[k]!.unit !== "J/K" || fit.parameters[j]! > 0;
+    const bad = believable && Number.isFinite(wide) && Number.isFinite(tied)
+      ? Math.max(wide, tied)
+      : Infinity;
     if (bad > most) [place, most] = [k, bad];
   });
   return place;

@@ -251,19 +251,20 @@ function onGrid(tried: readonly Misfits[]): PartFit {
 }
 
 /** Parts of the record that a single soil would agree on: each inner depth, each half of the time. */
-function partsOf({ depths, seconds }: SoilProfile): ((all: Misfits) => Misfits)[] {
+function partsOf({ depths }: SoilProfile): ((all: Misfits) => Misfits)[] {
   const pick = (all: Misfits, keeps: (i: number) => boolean): Misfits => {
     const places = all.list.map((_, i) => i).filter(keeps);
     const of = (list: readonly number[]) => places.map((i) => list[i]!);
     return { list: of(all.list), runs: of(all.runs), records: of(all.records) };
   };
-  const middle = seconds.length / 2;
+  // half of the readings that are compared on either side: a gap may fill half of the time
+  const middle = ({ records }: Misfits) => records.toSorted((a, b) => a - b)[records.length >> 1]!;
   return [
     ...depths.length > 3
       ? depths.slice(1, -1).map((_, d) => (all: Misfits) => pick(all, (i) => all.runs[i] === d))
       : [],
-    (all) => pick(all, (i) => all.records[i]! < middle),
-    (all) => pick(all, (i) => all.records[i]! >= middle),
+    (all) => pick(all, (i) => all.records[i]! < middle(all)),
+    (all) => pick(all, (i) => all.records[i]! >= middle(all)),
   ];
 }
 

@@ -67,6 +67,7 @@ export function winterTruth(
     value("change.leakage", truth.leakage, "1", "over the plan"),
     value("change.diffusivity", truth.diffusivity, "1", "over the plan"),
     value("change.airFlow", truth.airFlow, "1", "over the plan"),
+    value("change.film", truth.film ?? 1, "1", "over the plan"),
     value("heatIn", heatIn, "kWh", "put into the tube walls, every hour of the log"),
     value("heatOut", heatOut, "kWh", "given back by them"),
     value("fanEnergy", fan, "kWh", "electricity of the fans"),

@@ -1,5 +1,6 @@
 /** A house that was built: its logs, the plan beside them, and how well they agree. @module */
 export * from "./answer.ts";
+export * from "./calibration.ts";
 export * from "./charts.ts";
 export * from "./exercises.ts";
 export * from "./greenhouse_log.ts";
@@ -11,17 +12,32 @@ export { greenhouseLog } from "../../study/mod.ts";
 export {
   type Agreement,
   type Banded,
+  type Believed,
+  type Calibration,
   type ChannelSummary,
   checkLog,
   checkLogByBlocks,
+  type Estimate,
   type Finding,
   type FindingKind,
   fitLog,
+  type FittedKey,
+  type FittedStudy,
+  type Grade,
+  type GradedFault,
+  type GradedValue,
+  gradeMine,
   type GreenhouseLog,
   type HalfScores,
   type HeatSums,
   type HeldOut,
+  type HeldOutScore,
   type HourlyHeat,
+  type JointStage,
+  type JudgedAgreement,
+  type KnownValue,
+  type LearnersValue,
+  type LeftKey,
   type Lift,
   LOG_FLAGS,
   type LogCheck,
@@ -39,12 +55,18 @@ export {
   type LogPrediction,
   type LogScore,
   type MeasuredResult,
+  type Misses,
+  type ModelFactors,
   type PlanAgreement,
   type PlanBesideLog,
   type PlannedAndMeasured,
   readGreenhouseLog,
   RECORDED_SCORES,
+  type ReplayedDay,
   replayLog,
   type ScoreRow,
+  type Sides,
+  type Stage,
+  type StageRow,
   type TestedDifference,
 } from "../../measured/mod.ts";

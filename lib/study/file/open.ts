@@ -84,6 +84,7 @@ export async function openStudyText(
   if (unbuildable.length > 0) throw new InputErrors(unbuildable);
   return deepFreeze({
     path,
+    text,
     heading: completeHeading(given.study, path),
     place: year.place,
     climate: year,

@@ -6,6 +6,9 @@ import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
 import { textAt, type YamlSource } from "./yaml_source.ts";
 
+/** Keys of the files that a calibration of made-up logs is graded by. */
+const GRADING = ["truth", "plantedFaults"] as const;
+
 /** Logs of a study. */
 export interface LoadedLogs {
   /** map and logs; null where the study names none */
@@ -48,11 +51,25 @@ export async function loadLogs(
       readTextFile(path, k === 0 ? "log map" : "log", k === 0 ? "settings" : "table")
     ),
   );
+  const grading = GRADING.flatMap((key) => {
+    const name = textAt(source, ["measured", key]);
+    return name === undefined ? [] : [{ key, name, path: resolveBeside(source, name) }];
+  });
+  await requireNamedFiles(
+    source,
+    grading.map(({ key, path }) => ({ key: ["measured", key], path })),
+  );
+  const graded = await Promise.all(
+    grading.map(async ({ key, name, path }) =>
+      [key, { name, text: await readTextFile(path, "file for grading", "table") }] as const
+    ),
+  );
   return {
     logs: {
       map: { name: map, text: texts[0]! },
       logs: logs.map(({ file }, place) => ({ name: file, text: texts[place + 1]! })),
+      ...Object.fromEntries(graded),
     },
-    texts,
+    texts: [...texts, ...graded.map(([, { text }]) => text)],
   };
 }

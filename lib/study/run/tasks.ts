@@ -1,6 +1,8 @@
 /** Everything a worker can be asked to do: the pieces of the chapters, and whole results. @module */
 import type { AnyComputation, AnyTask } from "../../basics/mod.ts";
 import { screeningTask } from "../../house/assumptions.ts";
+import { stagesTask } from "../../measured/calibrated/calibration.ts";
+import { replayTask } from "../../measured/calibrated/replay.ts";
 import { seasonTask } from "../../measured/compute.ts";
 import { STORE_TASKS } from "../../store/runs.ts";
 import { firstOfJulyTask, wintersTask } from "../../store/winters/mod.ts";
@@ -19,6 +21,8 @@ export const TASKS: ReadonlyMap<string, AnyTask> = new Map(
     firstOfJulyTask,
     wintersTask,
     seasonTask,
+    stagesTask,
+    replayTask,
     ...Array.from(COMPUTATIONS, ([name, computation]) => wholeTask(name, computation)),
   ].map((task) => [task.name, task]),
 );

@@ -24,9 +24,9 @@ Deno.test("agreementOn(), missesOn(): each side by itself, gaps left out, p on t
     parameters: 1,
     per: "monthly",
   });
-  assertAlmostEquals(sides.heldOut.nmbe, -0.0281690, 5e-8);
-  assertAlmostEquals(sides.heldOut.cvRmse, 0.0845070, 5e-8);
-  assertEquals([sides.heldOut.parameters, sides.heldOut.count, sides.heldOut.within], [
+  assertAlmostEquals(sides.heldOut!.nmbe, -0.0281690, 5e-8);
+  assertAlmostEquals(sides.heldOut!.cvRmse, 0.0845070, 5e-8);
+  assertEquals([sides.heldOut!.parameters, sides.heldOut!.count, sides.heldOut!.within], [
     0,
     12,
     true,
@@ -37,6 +37,6 @@ Deno.test("agreementOn(), missesOn(): each side by itself, gaps left out, p on t
   assert(sides.fitted.words.endsWith("outside"));
   const misses = missesOn([...measured, ...fittedSide], [...computed, ...modelSide], held);
   assertEquals(misses.fitted, { count: 3, error: 10, bias: -10 });
-  assertAlmostEquals(misses.heldOut.error, 1, 1e-12);
-  assertAlmostEquals(misses.heldOut.bias, 4 / 12, 1e-12);
+  assertAlmostEquals(misses.heldOut!.error, 1, 1e-12);
+  assertAlmostEquals(misses.heldOut!.bias, 4 / 12, 1e-12);
 });

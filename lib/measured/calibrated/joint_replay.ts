@@ -1,0 +1,272 @@
+/** The joint fit: parameters of the store's model held to the days of a log together. @module */
+import { CholeskyDecomposition, Matrix } from "ml-matrix";
+import { HOUR, kilowattHours } from "../../basics/mod.ts";
+import { serialOf } from "../calibration/estimate.ts";
+import { jointFit, type JointParameter, type JointStage } from "../calibration/joint.ts";
+import { PROBES_STAND_FOR } from "../balance.ts";
+import { HEAT_READINGS } from "../flows/readings.ts";
+import type { LoggedHouse } from "./logged_house.ts";
+import type { Replay } from "./replay.ts";
+
+/** Means and sums of one kind by day, as logged, with how they hang on a replay. */
+interface DayKind {
+  /** of the days that count, logged */
+  readonly logged: readonly number[];
+  /** the same hours of a replay */
+  readonly of: (replay: Replay) => number[];
+  /** what each day moves by for one standard uncertainty of each lasting error of the sensors */
+  readonly lasting: readonly (readonly number[])[];
+}
+
+const DAY_HOURS = 24;
+/** least hours of a day that must be there */
+const LEAST_HOURS = 18;
+
+/** Hours of each day that count, at least 18 of it, for a series that is there and may be seen. */
+function daysOf(
+  house: LoggedHouse,
+  there: Uint8Array,
+  logged: Float64Array,
+): number[][] {
+  const days: number[][] = [];
+  for (let from = 0; from + DAY_HOURS <= house.hours; from += DAY_HOURS) {
+    const hours = Array.from({ length: DAY_HOURS }, (_, k) => from + k).filter((hour) =>
+      there[hour] === 1 && house.held[hour] === 0 && Number.isFinite(logged[hour]!)
+    );
+    if (hours.length >= LEAST_HOURS) days.push(hours);
+  }
+  return days;
+}
+
+const mean = (hours: readonly number[], at: (hour: number) => number) =>
+  hours.reduce((sum, hour) => sum + at(hour), 0) / hours.length;
+
+function temperatureKind(
+  house: LoggedHouse,
+  there: Uint8Array,
+  name: "inside" | "store",
+): DayKind | null {
+  const logged = house.series[name];
+  if (logged === null) return null;
+  const days = daysOf(house, there, logged);
+  const own = house.uncertainty[name];
+  // what outdoors is off by the house follows; a few probes are not the whole store
+  const doubt = Math.hypot(own, name === "inside" ? house.uncertainty.outside : PROBES_STAND_FOR);
+  return {
+    logged: days.map((hours) => mean(hours, (hour) => logged[hour]!)),
+    of: (replay) =>
+      days.map((hours) => mean(hours, (hour) => replay[name][house.hourOfYear[hour]!]!)),
+    lasting: [days.map(() => doubt)],
+  };
+}
+
+/** kWh a day in one direction; the errors of the six readings by their own slopes. */
+function heatKind(
+  house: LoggedHouse,
+  there: Uint8Array,
+  name: "heatIn" | "heatOut",
+): DayKind | null {
+  const { heat, covariance } = house;
+  if (heat === null) return null;
+  const logged = heat.flows[name];
+  const days = daysOf(house, there, logged);
+  const energy = (hours: readonly number[], at: (hour: number) => number) =>
+    kilowattHours(HOUR * DAY_HOURS * mean(hours, at));
+  const roots = new CholeskyDecomposition(new Matrix(covariance.map((row) => [...row])));
+  const lower = roots.lowerTriangularMatrix;
+  return {
+    logged: days.map((hours) => energy(hours, (hour) => logged[hour]!)),
+    of: (replay) =>
+      days.map((hours) => energy(hours, (hour) => replay[name][house.hourOfYear[hour]!]!)),
+    lasting: HEAT_READINGS.map((_, error) =>
+      days.map((hours) =>
+        energy(hours, (hour) =>
+          HEAT_READINGS.reduce(
+            (sum, _, reading) =>
+              sum + lower.get(reading, error) *
+                heat.slopes[name][hour * HEAT_READINGS.length + reading]!,
+            0,
+          ))
+      )
+    ),
+  };
+}
+
+/** Days of a log that a model is held to. */
+export interface DayData {
+  readonly kinds: readonly DayKind[];
+}
+
+/**
+ * Means of house and store and the heat of each day that a fit may see.
+ *
+ * @param house log
+ * @param there 1 in hours whose weather was logged
+ */
+export function dayData(house: LoggedHouse, there: Uint8Array): DayData {
+  const kinds = [
+    temperatureKind(house, there, "inside"),
+    temperatureKind(house, there, "store"),
+    heatKind(house, there, "heatIn"),
+    heatKind(house, there, "heatOut"),
+  ];
+  return {
+    kinds: kinds.filter((kind): kind is DayKind =>
+      kind !== null && kind.logged.length > FEWEST_DAYS
+    ),
+  };
+}
+
+/** What an instrument of the weather is off by, all through the log. */
+export type WeatherDoubt =
+  /** a replay with the reading so many standard uncertainties higher */
+  | { readonly replay: Replay; readonly times: number }
+  /** it acts like a parameter moved by a share of its value */
+  | { readonly parameter: number; readonly share: number };
+
+/** days of a kind from which on it counts */
+const FEWEST_DAYS = 14;
+
+/** Computed less logged, kind after kind. */
+function misses({ kinds }: DayData, replay: Replay): number[][] {
+  return kinds.map((kind) => kind.of(replay).map((value, day) => value - kind.logged[day]!));
+}
+
+/** A parameter that was moved in a replay. */
+export interface MovedParameter extends JointParameter {
+  /** value it was moved to, in its unit; the others stood at their start */
+  readonly movedTo: number;
+  /** the replay with it */
+  readonly replay: Replay;
+}
+
+/** What another stage, on readings of its own, says of a parameter. */
+export interface StageWord {
+  /** place of the parameter, from 0 */
+  readonly parameter: number;
+  /** value that the stage found, in the parameter's unit */
+  readonly value: number;
+  /** standard uncertainty of it over the value, 0 to 1 */
+  readonly share: number;
+}
+
+/**
+ * Fits parameters together to the days of a log. The model is taken as straight in the logarithms of its
+ * parameters about their start, from one replay with each moved; the caller checks with a replay at the
+ * result. Residuals are weighed by their scatter and its ties in time, and by the lasting errors of the
+ * sensors (generalised least squares): a probe that is off moves all its days together, and does not
+ * average out.
+ *
+ * @param data days of the log
+ * @param start replay with all parameters at their start
+ * @param moved parameters with their replays
+ * @param weather what the instruments of the weather are off by
+ * @param words what stages on other readings say, such as tracer decays of the leakage
+ */
+export function jointReplay(
+  data: DayData,
+  start: Replay,
+  moved: readonly MovedParameter[],
+  weather: readonly WeatherDoubt[] = [],
+  words: readonly StageWord[] = [],
+): JointStage {
+  const here = misses(data, start);
+  const lines = moved.map(({ replay, start: from, movedTo }) => {
+    const there = misses(data, replay);
+    const step = Math.log(movedTo / from);
+    return here.map((kind, k) => kind.map((one, day) => (there[k]![day]! - one) / step));
+  });
+  const doubts = weather.map((one) => {
+    if ("parameter" in one) {
+      return lines[one.parameter]!.map((kind) => kind.map((slope) => slope * one.share));
+    }
+    const there = misses(data, one.replay);
+    return here.map((kind, k) => kind.map((miss, day) => (there[k]![day]! - miss) / one.times));
+  });
+  const whiten = whitener(data, here, doubts);
+  const flatHere = whiten(here);
+  const flatLines = lines.map(whiten);
+  return jointFit(
+    moved,
+    (values) => {
+      const steps = values.map((value, j) => Math.log(value / moved[j]!.start));
+      return [
+        ...flatHere.map((one, i) =>
+          flatLines.reduce((sum, line, j) => sum + line[i]! * steps[j]!, one)
+        ),
+        ...words.map(({ parameter, value, share }) => Math.log(values[parameter]! / value) / share),
+      ];
+    },
+    undefined,
+    { known: true },
+  );
+}
+
+/** Puts residuals on a scale on which they would be independent and of one size. */
+function whitener(
+  { kinds }: DayData,
+  here: readonly (readonly number[])[],
+  doubts: readonly (readonly (readonly number[])[])[],
+) {
+  const sizes = here.map((kind) => {
+    const middle = kind.reduce((sum, one) => sum + one, 0) / kind.length;
+    const off = kind.map((one) => one - middle);
+    const variance = off.reduce((sum, one) => sum + one * one, 0) / (kind.length - 1);
+    return Math.sqrt(variance * serialOf(off).tied);
+  });
+  const counts = here.map(({ length }) => length);
+  const total = counts.reduce((sum, one) => sum + one, 0);
+  const firsts = counts.map((_, k) => counts.slice(0, k).reduce((sum, one) => sum + one, 0));
+  const covariance = Matrix.eye(total, total);
+  const columns = [
+    ...lastingColumns(kinds, sizes, firsts, total),
+    ...doubts.map((doubt) =>
+      Float64Array.from(doubt.flatMap((kind, k) => kind.map((one) => one / sizes[k]!)))
+    ),
+  ];
+  for (const column of columns) {
+    for (let a = 0; a < total; a++) {
+      if (column[a] === 0) continue;
+      for (let b = 0; b < total; b++) {
+        covariance.set(a, b, covariance.get(a, b) + column[a]! * column[b]!);
+      }
+    }
+  }
+  const lower = new CholeskyDecomposition(covariance).lowerTriangularMatrix;
+  return (values: readonly (readonly number[])[]): number[] => {
+    const scaled = values.flatMap((kind, k) => kind.map((one) => one / sizes[k]!));
+    return forward(lower, scaled);
+  };
+}
+
+/** Solves a lower triangle from the top. */
+function forward(lower: Matrix, right: readonly number[]): number[] {
+  const solved: number[] = [];
+  right.forEach((value, i) => {
+    const row = lower.getRow(i);
+    const known = solved.reduce((sum, one, j) => sum + row[j]! * one, 0);
+    solved.push((value - known) / row[i]!);
+  });
+  return solved;
+}
+
+/** One column for each lasting error: those of the heat move both directions at once. */
+function lastingColumns(
+  kinds: readonly DayKind[],
+  sizes: readonly number[],
+  firsts: readonly number[],
+  total: number,
+): Float64Array[] {
+  const columns: Float64Array[] = [];
+  const heat = HEAT_READINGS.map(() => new Float64Array(total));
+  kinds.forEach(({ lasting }, k) => {
+    const own = lasting.length === HEAT_READINGS.length
+      ? heat
+      : lasting.map(() => new Float64Array(total));
+    lasting.forEach((days, error) =>
+      days.forEach((one, day) => own[error]![firsts[k]! + day]! += one / sizes[k]!)
+    );
+    if (own !== heat) columns.push(...own);
+  });
+  return [...columns, ...heat];
+}

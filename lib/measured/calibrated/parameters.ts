@@ -1,0 +1,103 @@
+/** The parameters of the model that logs can move, and what was believed of each. @module */
+import { mean } from "d3-array";
+import { type HouseInputs, leafAreaByHour } from "../../house/mod.ts";
+import type { StoreRequest } from "../../store/mod.ts";
+import type { Prior } from "../calibration/fitted_study.ts";
+import type { JointParameter } from "../calibration/joint.ts";
+import type { Believed, ModelFactors, StageRow, StageSetting } from "./types.ts";
+
+/** A parameter of the model. */
+export interface ModelParameter extends JointParameter {
+  /** ratio of the model that it moves */
+  readonly factor: keyof ModelFactors;
+  /** value of the study, in its unit */
+  readonly planned: number;
+}
+
+/**
+ * Ratio to either side of the study's value that would have been believed without a log: soil estimated
+ * from texture, cracks nobody measured, a fan on its curve, films of rough tube; common practice, no source.
+ */
+const BELIEVED = { conductivity: 2, leakage: 3, fanSpeed: 1.5, film: 3, leafArea: 3 } as const;
+
+const about = (value: number, ratio: number): Prior => ({
+  low: value / ratio,
+  high: value * ratio,
+});
+
+/** What the study believes of each key that a stage may give. */
+export function believedOf(
+  { setting, inputs }: { readonly setting: StageSetting; readonly inputs: HouseInputs },
+): Believed[] {
+  const of = (key: string, value: number, ratio: number) => ({
+    key,
+    value,
+    ...about(value, ratio),
+  });
+  return [
+    of("house.leakage", inputs.leakage, BELIEVED.leakage),
+    of("house.leakageWind", inputs.leakageWind, BELIEVED.leakage),
+    of("fan.speed", setting.fanSpeed, BELIEVED.fanSpeed),
+    of("soil.measuredConductivity", setting.conductivity, BELIEVED.conductivity),
+    of("house.leafArea", mean(leafAreaByHour(inputs.leafArea))!, BELIEVED.leafArea),
+  ].filter(({ value }) => value > 0);
+}
+
+/** The parameters of the joint fit, each starting at what its own stage found, or at the study's value. */
+export function modelParameters(
+  { setting, inputs, plan, stages }: {
+    readonly setting: StageSetting;
+    readonly inputs: HouseInputs;
+    readonly plan: StoreRequest;
+    readonly stages: readonly StageRow[];
+  },
+): ModelParameter[] {
+  const found = (key: string, { low, high }: Prior) =>
+    stages.flatMap(({ stage }) => stage?.estimates ?? []).find((one) =>
+      one.key === key && one.value > low && one.value < high && one.low > 0 &&
+      one.high / one.low < high / low
+    )?.value;
+  const keyed = (
+    words: Pick<ModelParameter, "name" | "unit" | "factor">,
+    key: string,
+    planned: number,
+    ratio: number,
+  ): ModelParameter => {
+    const prior = about(planned, ratio);
+    return { ...words, key, planned, prior, start: found(key, prior) ?? planned };
+  };
+  // layers of soil have values of their own; one factor for all has no key
+  const layered = (plan.soilInputs.layers ?? []).length > 0;
+  const soil = keyed(
+    { name: "soil conductivity", unit: "W/(m K)", factor: "diffusivity" },
+    "soil.measuredConductivity",
+    setting.conductivity,
+    BELIEVED.conductivity,
+  );
+  return [
+    layered ? { ...soil, key: null } : soil,
+    ...(inputs.leakage > 0
+      ? [keyed(
+        { name: "leakage in calm air, with wind in proportion", unit: "1/h", factor: "leakage" },
+        "house.leakage",
+        inputs.leakage,
+        BELIEVED.leakage,
+      )]
+      : []),
+    keyed(
+      { name: "fan speed", unit: "", factor: "airFlow" },
+      "fan.speed",
+      setting.fanSpeed,
+      BELIEVED.fanSpeed,
+    ),
+    {
+      name: "film of the tubes over the study's",
+      key: null,
+      unit: "",
+      factor: "film",
+      planned: 1,
+      start: 1,
+      prior: about(1, BELIEVED.film),
+    },
+  ];
+}
