@@ -10,7 +10,7 @@ import { leakageRate } from "../../house/skin/leakage.ts";
 import type { Stage } from "../calibration/estimate.ts";
 import { leafAreaOf } from "../calibration/leaf_area.ts";
 import { unheld } from "./logged_house.ts";
-import type { StagesQuestion } from "./stages.ts";
+import type { StagesQuestion } from "./stages_question.ts";
 
 /** K below the vents' set point, and share below the purge limit, from which on they may be open */
 const [VENT_ROOM, PURGE_ROOM] = [2, 0.03];

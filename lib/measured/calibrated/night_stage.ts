@@ -5,7 +5,7 @@ import { type Stage, widened } from "../calibration/estimate.ts";
 import { quietNights } from "../calibration/quiet_nights.ts";
 import { heatSums } from "../flows/sums.ts";
 import { type LoggedHouse, unheld } from "./logged_house.ts";
-import type { StagesQuestion } from "./stages.ts";
+import type { StagesQuestion } from "./stages_question.ts";
 
 /** h over which the ground around the house follows the weather */
 const MONTH = 30 * 24;

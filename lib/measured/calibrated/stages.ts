@@ -1,7 +1,5 @@
 /** The stages of the calibration that a log allows, one after the other. @module */
 import { HOUR, InputError, KILOWATT_HOUR } from "../../basics/mod.ts";
-import type { HouseInputs } from "../../house/types.ts";
-import type { StoreRequest } from "../../store/mod.ts";
 import { fanSpeedOf, flowFromMeter } from "../calibration/air_flow.ts";
 import type { Estimate, Stage } from "../calibration/estimate.ts";
 import { leakageLaw } from "../calibration/leakage_law.ts";
@@ -12,19 +10,8 @@ import { airReading, type LoggedHouse, seenStep, unheld } from "./logged_house.t
 import { leafStage } from "./leaf_stage.ts";
 import { nightStage } from "./night_stage.ts";
 import { tracerNights } from "./tracer_nights.ts";
-import type { StageRow, StageSetting } from "./types.ts";
-
-/** Log and study of the stages. */
-export interface StagesQuestion {
-  /** log */
-  readonly house: LoggedHouse;
-  /** study */
-  readonly setting: StageSetting;
-  /** house section of the study */
-  readonly inputs: HouseInputs;
-  /** the study's store, with its weather */
-  readonly plan: StoreRequest;
-}
+import type { StageRow } from "./types.ts";
+import type { StagesQuestion } from "./stages_question.ts";
 
 /** Hours in a day. */
 const DAY_HOURS = 24;

@@ -54,6 +54,8 @@ Deno.test("openStudy() lists every default it took, each with its source", async
     "store.gravelBed.",
     "measured.logMap",
     "measured.logs.",
+    "measured.truth",
+    "measured.plantedFaults",
   ];
   const open_ = [...FIELDS.keys()].filter((key) =>
     !taken.has(key) && !given.some((start) => key.startsWith(start)) && key !== "house.width" &&
