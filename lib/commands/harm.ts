@@ -18,7 +18,8 @@ const SPEC: CommandSpec = {
     {
       name: "only",
       value: "WORDS",
-      meaning: "attacks whose name holds these words, such as broken files",
+      meaning:
+        "attacks whose name holds these words, such as study file; broken files for all readers",
     },
     {
       name: "count",

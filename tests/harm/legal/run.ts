@@ -53,7 +53,9 @@ export async function takeThrough(
       faults.push(JSON.stringify({ index, depth, lines: lines.slice(0, 5), data }));
       say(faults.at(-1)!);
     }
-    if ((place + 1) % 50 === 0) say(`${place + 1} of ${list.length}: ${JSON.stringify(counts)}`);
+    if ((place + 1) % 10 === 0) {
+      say(`${place + 1} of ${list.length}, up to place ${index}: ${JSON.stringify(counts)}`);
+    }
   }
   await Deno.remove(folder, { recursive: true });
   return { ran: counts.ran, refused: counts.refused, faults };
