@@ -23,19 +23,26 @@ export type Figures = Readonly<Record<string, Figure>>;
 export type FigureRow = readonly [key: string, figure: Figure];
 
 /**
- * A number as a figure; one that is not finite does not exist in this run and says so.
+ * A number as a figure; one that is null or not finite does not exist in this run and says so.
  *
  * @param key `chapter.name`
- * @param value in `unit`
+ * @param value in `unit`; null where there is none
  * @param unit SI, degC or kWh; "1" for a ratio
  * @param label name shown
+ * @param why reason where there is none
  */
-export function numberFigure(key: string, value: number, unit: string, label: string): FigureRow {
+export function numberFigure(
+  key: string,
+  value: number | null,
+  unit: string,
+  label: string,
+  why = "there is none in this run",
+): FigureRow {
   return [
     key,
-    Number.isFinite(value)
+    value !== null && Number.isFinite(value)
       ? { value, unit, label }
-      : { value: null, unit, label: `${label}: there is none in this run` },
+      : { value: null, unit, label: `${label}: ${why}` },
   ];
 }
 

@@ -10,6 +10,7 @@ export * from "./figures.ts";
 export * from "./formula.ts";
 export * from "./result_table.ts";
 export * from "./chapter.ts";
+export * from "./ratio.ts";
 export * from "./round.ts";
 export * from "./interpolate.ts";
 export * from "./roots.ts";

@@ -17,12 +17,46 @@ export interface Heading {
   readonly html: string;
 }
 
+/** A formula that cannot be set. */
+export interface UnreadFormula {
+  /** what stands between its dollar signs */
+  readonly formula: string;
+  /** what is wrong with it */
+  readonly why: string;
+}
+
+/** Size to which a formula may set its parts, in em: a rule of a kilometre covers the page. */
+const MOST_SIZE = 50;
+
+/** A formula as MathML; one that cannot be read is shown as it was written, and told. */
+function rendered(
+  formula: string,
+  displayMode: boolean,
+  onUnread: (unread: UnreadFormula) => void,
+): string {
+  try {
+    return katex.renderToString(formula, {
+      displayMode,
+      output: "mathml",
+      throwOnError: true,
+      strict: "ignore",
+      maxSize: MOST_SIZE,
+    });
+  } catch (error) {
+    const why = error instanceof RangeError
+      ? "it is nested too deeply"
+      : (error as Error).message.replace("KaTeX parse error: ", "");
+    onUnread({ formula, why });
+    const mark = displayMode ? "$$" : "$";
+    return `<code>${escapeHtml(`${mark}${formula}${mark}`)}</code>`;
+  }
+}
+
 /** Formulas between dollar signs, inline or on lines of their own. */
-function formulas(): TokenizerAndRendererExtension[] {
+function formulas(onUnread: (unread: UnreadFormula) => void): TokenizerAndRendererExtension[] {
   const display = /^\$\$\s*([\s\S]+?)\s*\$\$(?:\n|$)/;
   const inline = /^\$(?!\s)((?:\\.|[^\\$\n])+?)(?<!\s)\$(?!\d)/;
-  const render = (text: string, displayMode: boolean): string =>
-    katex.renderToString(text, { displayMode, output: "mathml", throwOnError: true });
+  const render = (text: string, displayMode: boolean) => rendered(text, displayMode, onUnread);
   return [
     {
       name: "displayFormula",
@@ -54,15 +88,17 @@ function formulas(): TokenizerAndRendererExtension[] {
  *
  * @param prefix start of every heading's id, so that notebooks on one page do not collide
  * @param onHeading called for each heading, in order
+ * @param onUnread called for each formula that cannot be read
  */
 export function markdownRenderer(
   prefix: string,
   onHeading: (heading: Heading) => void = () => {},
+  onUnread: (unread: UnreadFormula) => void = () => {},
 ): (markdown: string) => string {
   const used = new Map<string, number>();
   const marked = new Marked({ gfm: true, async: false });
   marked.use({
-    extensions: formulas(),
+    extensions: formulas(onUnread),
     renderer: {
       heading(token) {
         const html = this.parser.parseInline(token.tokens);

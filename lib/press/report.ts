@@ -47,6 +47,7 @@ export interface ReportInput {
 /** Renders the report as one HTML page that needs no other file and no script. */
 export function renderReport(input: ReportInput): string {
   const sections = input.sections.map(renderSection);
+  const notices = [...input.notices, ...sections.flatMap(({ unread }) => unread)];
   const title = escapeHtml(input.title);
   return `<!DOCTYPE html>
 <html lang="en">
@@ -76,7 +77,7 @@ ${
 </ol>
 </nav>
 <main id="content">
-${renderNotices(input.notices)}
+${renderNotices(notices)}
 ${sections.map((section) => section.html).join("\n")}
 ${renderChanges(input.changes)}<section class="chapter" aria-labelledby="provenance">
 <h2 id="provenance">Where these numbers come from</h2>
@@ -133,9 +134,28 @@ function capital(word: string): string {
   return word.slice(0, 1).toUpperCase() + word.slice(1);
 }
 
-function renderSection(section: ReportSection): { html: string; contents: string } {
+interface RenderedSection {
+  readonly html: string;
+  readonly contents: string;
+  /** formulas that stand in it as they were written */
+  readonly unread: readonly ReportNotice[];
+}
+
+function renderSection(section: ReportSection): RenderedSection {
   const headings: Heading[] = [];
-  const markdown = markdownRenderer(section.name, (heading) => headings.push(heading));
+  const unread: ReportNotice[] = [];
+  const markdown = markdownRenderer(
+    section.name,
+    (heading) => headings.push(heading),
+    ({ formula, why }) =>
+      unread.push({
+        level: "warning",
+        about: section.name,
+        text: `The formula "${shortened(formula)}" cannot be read and is shown as written: ${
+          shortened(why)
+        }`,
+      }),
+  );
   const cells = section.notebook.cells.map((cell) => {
     if (cell.cell_type === "code") return renderCode(cell, markdown);
     if (cell.cell_type === "raw") return `<pre>${escapeHtml(cell.source)}</pre>`;
@@ -151,7 +171,12 @@ function renderSection(section: ReportSection): { html: string; contents: string
     .map((heading) => `<li><a href="#${heading.id}">${heading.html}</a></li>`);
   const below = parts.length === 0 ? "" : `\n<ul>\n${parts.join("\n")}\n</ul>`;
   const name = first?.html ?? escapeHtml(section.name);
-  return { html, contents: `<li><a href="#${id}">${name}</a>${below}</li>` };
+  return { html, contents: `<li><a href="#${id}">${name}</a>${below}</li>`, unread };
+}
+
+/** A formula that cannot be read may be as long as the cell. */
+function shortened(text: string): string {
+  return text.length > 200 ? `${text.slice(0, 200)}…` : text;
 }
 
 function renderCode(cell: CodeCell, markdown: (text: string) => string): string {

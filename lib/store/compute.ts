@@ -7,6 +7,7 @@ import {
   monthlyHeat,
   monthlyMeans,
   piece,
+  ratio,
   type Steps,
   together,
 } from "../basics/mod.ts";
@@ -64,18 +65,17 @@ function taggedQuarters(tags: TagLedger): TaggedQuarter[] {
 }
 
 /** Of all heat given back, the share put in during an earlier quarter. */
-function carriedShare(tags: TagLedger, ledger: SoilLedger): number {
-  if (ledger.heatOut <= 0) return 0;
+function carriedShare(tags: TagLedger, ledger: SoilLedger): number | null {
   const tagged = tags.back.reduce(
     (sum, row) => sum + row[0]! + row[1]! + row[2]! + row[3]!,
     0,
   );
   const same = sum(tags.sameQuarter);
-  return (tagged - same) / ledger.heatOut;
+  return ratio(tagged - same, ledger.heatOut);
 }
 
 /** K: with fan less without, over the hours without sun and below 8 °C outside. */
-function nightLift(request: StoreRequest, withFan: HouseYear, without: HouseYear): number {
+function nightLift(request: StoreRequest, withFan: HouseYear, without: HouseYear): number | null {
   let sum = 0;
   let hours = 0;
   withFan.airTemperature.forEach((air, hour) => {
@@ -83,7 +83,7 @@ function nightLift(request: StoreRequest, withFan: HouseYear, without: HouseYear
     sum += air - without.airTemperature[hour]!;
     hours++;
   });
-  return hours > 0 ? sum / hours : 0;
+  return ratio(sum, hours);
 }
 
 /** J that leave the soil for the ground and air outdoors. */
@@ -153,8 +153,8 @@ export function* storeSteps(request: StoreRequest): Steps<StoreResult> {
     heatOut,
     latentIn: kilowattHours(ledger.latentIn),
     latentOut: kilowattHours(ledger.latentOut),
-    recovery: heatIn > 0 ? heatOut / heatIn : 0,
-    cop: fanEnergy > 0 ? heatOut / fanEnergy : 0,
+    recovery: ratio(heatOut, heatIn),
+    cop: ratio(heatOut, fanEnergy),
     fanEnergy,
     carriedAcrossSeasons: carriedShare(tags, ledger),
     quarters,
@@ -168,8 +168,8 @@ export function* storeSteps(request: StoreRequest): Steps<StoreResult> {
     backupHeat,
     backupHeatNoFan,
     savedHeat,
-    savedHeatPerFanEnergy: fanEnergy > 0 ? savedHeat / fanEnergy : 0,
-    taggedReturn: heatIn > 0 ? sum(quarters, (row) => sum(row.slice(0, 4))) / heatIn : 0,
+    savedHeatPerFanEnergy: ratio(savedHeat, fanEnergy),
+    taggedReturn: ratio(sum(quarters, (row) => sum(row.slice(0, 4))), heatIn),
     edgeLoss: kilowattHours(outdoors),
     edgeLossNoFan: kilowattHours(heatToOutdoors(noFan.ledger, site)),
     collectedHeat: kilowattHours(ledger.collected),

@@ -5,6 +5,10 @@ import { noStoreFigures } from "../house/mod.ts";
 import { NO_STORE_YEAR } from "./baseline.ts";
 import type { StoreResult } from "./types.ts";
 
+const NOTHING_IN = "no heat is charged";
+const NOTHING_OUT = "no heat is discharged";
+const FAN_RESTS = "the fan never runs";
+
 /** Every figure of the chapter, and those of the house without a store on its settled ground. */
 export function storeFigures(store: StoreResult): readonly FigureRow[] {
   return [
@@ -19,12 +23,14 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       store.savedHeatPerFanEnergy,
       "1",
       "heat saved over fan electricity",
+      FAN_RESTS,
     ),
     numberFigure(
       "store.taggedReturn",
       store.taggedReturn,
       "1",
       "share of the heat charged that is discharged again, by tags",
+      NOTHING_IN,
     ),
     numberFigure(
       "store.heatIn",
@@ -45,18 +51,21 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       store.recovery,
       "1",
       "gross recovery: heat discharged over heat charged",
+      NOTHING_IN,
     ),
     numberFigure(
       "store.cop",
       store.cop,
       "1",
       "gross coefficient of performance: heat discharged over fan electricity",
+      FAN_RESTS,
     ),
     numberFigure(
       "store.carriedAcrossSeasons",
       store.carriedAcrossSeasons,
       "1",
       "share of the heat discharged that was charged in an earlier quarter",
+      NOTHING_OUT,
     ),
     numberFigure(
       "store.coldestHour",

@@ -48,7 +48,7 @@ function pointNotices(store: JudgedStore, request: StoreRequest, floorArea: numb
 
 function performanceNotices(store: JudgedStore): Notice[] {
   const found: Notice[] = [];
-  if (store.cop > MEASURED_COP) {
+  if (store.cop !== null && store.cop > MEASURED_COP) {
     found.push(notice(
       "warning",
       "store",
@@ -56,7 +56,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
         showSi(store.cop, "ratio", 0)
       }; measured stores reach 1 to 7. Check fan efficiency, pressure, air flow and standby.`,
     ));
-  } else if (store.heatOut > 0 && store.fanEnergy > 1 && store.cop < 1) {
+  } else if (store.cop !== null && store.heatOut > 0 && store.fanEnergy > 1 && store.cop < 1) {
     found.push(notice(
       "warning",
       "store",
@@ -65,7 +65,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
       }: a plain electric heater gives more heat.`,
     ));
   }
-  if (store.recovery > 1) {
+  if (store.recovery !== null && store.recovery > 1) {
     found.push(notice(
       "warning",
       "store",
@@ -74,7 +74,7 @@ function performanceNotices(store: JudgedStore): Notice[] {
       }): the excess is ground heat and floor heat, not stored solar heat.`,
     ));
   }
-  if (store.nightLift > 10) {
+  if (store.nightLift !== null && store.nightLift > 10) {
     found.push(notice(
       "warning",
       "store",

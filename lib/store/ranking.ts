@@ -1,6 +1,6 @@
 /** "Do this first": what each improvement of the house brings, and what the store brings. @module */
 import { min } from "d3-array";
-import { alone, hoursBelow, kilowattHours, type Steps } from "../basics/mod.ts";
+import { alone, hoursBelow, kilowattHours, ratio, type Steps } from "../basics/mod.ts";
 import { findCrop, type HouseMeasure, houseMeasures, type MeasureWork } from "../house/mod.ts";
 import { asItIsYears, type HouseYears, likeYears } from "./like_houses.ts";
 import type { StoreRequest } from "./site.ts";
@@ -29,8 +29,8 @@ export interface RankedMeasure extends RankedYear {
   readonly work: (MeasureWork & { readonly id: string }) | null;
   /** kWh a year less than the house as it is */
   readonly saved: number;
-  /** saved over the demand of the house as it is, 0 to 1 */
-  readonly savedShare: number;
+  /** saved over the demand of the house as it is, 0 to 1; null where it has none */
+  readonly savedShare: number | null;
   /** K that the coldest hour gains */
   readonly coldestHourGain: number;
   /** hours below the crop's killing limit less than in the house as it is */
@@ -92,7 +92,7 @@ export function* rankingSteps(
       work,
       ...year,
       saved,
-      savedShare: asItIs.heatDemand > 0 ? saved / asItIs.heatDemand : 0,
+      savedShare: ratio(saved, asItIs.heatDemand),
       coldestHourGain: year.coldestHour - asItIs.coldestHour,
       cropHoursAvoided: asItIs.hoursBelowCropLimit - year.hoursBelowCropLimit,
     };

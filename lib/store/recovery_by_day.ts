@@ -1,6 +1,6 @@
 /** What of a day's heat comes back by the next morning, season by season. @module */
 import { sum } from "d3-array";
-import { monthOfHour } from "../basics/mod.ts";
+import { monthOfHour, ratio } from "../basics/mod.ts";
 import { heatByDay, type HeatDay } from "./heat_by_day.ts";
 import type { StoreYear } from "./types.ts";
 
@@ -30,10 +30,6 @@ export interface SeasonRecovery {
 const MORNING = 6;
 /** kWh below which a day does not count as one of charging. */
 const CHARGED = 1;
-
-function ratio(a: number, b: number): number | null {
-  return b > 0 ? a / b : null;
-}
 
 function seasonOf(
   quarter: number | null,

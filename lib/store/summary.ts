@@ -1,6 +1,6 @@
 /** What a reader may quote of the store besides the figures. @module */
 import { max, min } from "d3-array";
-import { dailyMeans, hoursBelow } from "../basics/mod.ts";
+import { dailyMeans, hoursBelow, ratio } from "../basics/mod.ts";
 import { type FreezingRange, freezingRange } from "../house/mod.ts";
 import { chargeByQuarter, type QuarterCharge } from "./charge_by_quarter.ts";
 import { type Condensate, condensateOfYear } from "./condensate.ts";
@@ -45,8 +45,8 @@ export interface DailyTemperatures {
 
 /** Tables and sums of the store. */
 export interface StoreSummary {
-  /** latent part of the heat put in, 0 to 1 */
-  readonly latentShare: number;
+  /** latent part of the heat put in, 0 to 1; null where nothing is put in */
+  readonly latentShare: number | null;
   /** h a year, at least 48, in which the house with the fan always off is below 2 degC */
   readonly coldHours: number;
   /** h below freezing with the store, 1 K warmer and colder */
@@ -110,7 +110,7 @@ export function summariseStore(
   const without = result.noFan.airTemperature;
   const air = year.house.airTemperature;
   const summary: StoreSummary = {
-    latentShare: result.latentIn / Math.max(result.heatIn, 1e-9),
+    latentShare: ratio(result.latentIn, result.heatIn),
     coldHours: Math.max(LEAST_COLD_HOURS, hoursBelow(without, COLD)),
     freezingRange: freezingRange(air),
     hoursBelow: LIMITS.map((limit) => ({

@@ -156,14 +156,14 @@ export interface StoreResult {
   readonly latentIn: number;
   /** latent heat given back, kWh */
   readonly latentOut: number;
-  /** gross ratio heatOut / heatIn, whatever warmed the soil that gave it */
-  readonly recovery: number;
-  /** gross: heatOut / fan energy of the year */
-  readonly cop: number;
+  /** gross ratio heatOut / heatIn, whatever warmed the soil that gave it; null where nothing is put in */
+  readonly recovery: number | null;
+  /** gross: heatOut / fan energy of the year; null where the fan never runs */
+  readonly cop: number | null;
   /** kWh of fan energy a year */
   readonly fanEnergy: number;
-  /** share of the heat given back that was put in during an earlier quarter, 0 to 1 */
-  readonly carriedAcrossSeasons: number;
+  /** share of the heat given back that was put in during an earlier quarter, 0 to 1; null where nothing is given back */
+  readonly carriedAcrossSeasons: number | null;
   /** quarters[given back in][put in during]; kWh; last column: undisturbed ground */
   readonly quarters: readonly (readonly number[])[];
   /** by quarter put in */
@@ -182,10 +182,10 @@ export interface StoreResult {
   readonly dampNoFan: DampHours;
   /** kWh a year of back-up heat that the store saves: fan always off minus with the store */
   readonly savedHeat: number;
-  /** ratio of savedHeat to the electricity of the fans; 0 where they never run */
-  readonly savedHeatPerFanEnergy: number;
-  /** share of the heat put in through the tubes that comes back through them, 0 to 1 */
-  readonly taggedReturn: number;
+  /** ratio of savedHeat to the electricity of the fans; 0 where they never run; null where the fan never runs */
+  readonly savedHeatPerFanEnergy: number | null;
+  /** share of the heat put in through the tubes that comes back through them, 0 to 1; null where nothing is put in */
+  readonly taggedReturn: number | null;
   /** kWh a year that leave the soil for the ground and air outdoors */
   readonly edgeLoss: number;
   /** the same with the fan always off, kWh */
@@ -224,8 +224,8 @@ export interface StoreResult {
   readonly chargeHours: number;
   /** h of discharging */
   readonly dischargeHours: number;
-  /** K: house with fan less house without, mean of the hours below 8 degC outside and no sun */
-  readonly nightLift: number;
+  /** K: house with fan less house without, mean of the hours below 8 degC outside and no sun; null without such hours */
+  readonly nightLift: number | null;
   /** 0 to 1 by hour: store temperature between its lowest and highest of the year */
   readonly stateOfCharge: Float64Array;
   /** house and ground at the hours at which a power cut is tried, for the extra powerCut */

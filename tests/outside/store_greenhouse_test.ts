@@ -35,5 +35,5 @@ Deno.test("sanity band only: a store like the 24-pipe one near Geneva stores 0.1
   }).filter((heat) => heat > 0.02).sort((a, b) => a - b);
   const median = perDay[Math.floor(perDay.length / 2)]!;
   assert(median > 0.1 && median < 0.6, `median day ${median} kWh/m²`);
-  assert(result.cop > 1 && result.cop < 7, `coefficient of performance ${result.cop}`);
+  assert(result.cop! > 1 && result.cop! < 7, `coefficient of performance ${result.cop}`);
 });

@@ -119,7 +119,9 @@ Deno.test("what our own helpers, text cells and formulas write passes to the byt
   // Property: every committed output and text of the notebooks; formulas of each kind
   let count = 0;
   for (const { name, path } of await listNotebooks()) {
-    const markdown = markdownRenderer(name);
+    const markdown = markdownRenderer(name, undefined, ({ formula, why }) => {
+      throw new Error(`${name}: ${formula}: ${why}`);
+    });
     for (const cell of parseNotebook(await Deno.readTextFile(path), path).cells) {
       const sources = cell.cell_type === "markdown"
         ? [markdown(cell.source)]

@@ -151,14 +151,38 @@ Deno.test("markdownRenderer() turns formulas into MathML and leaves amounts of m
   assert(!render("`$a$` is code").includes("<math"));
 });
 
-Deno.test("markdownRenderer() refuses a formula that does not parse", () => {
-  // Property: a fault in a formula does not pass unseen
-  const render = markdownRenderer("x");
-  let message = "";
-  try {
-    render("$\\frac{1$");
-  } catch (error) {
-    message = String(error);
+Deno.test("renderReport() shows a formula that cannot be read as it was written, and says so", () => {
+  // Property: a fault in a formula neither passes unseen nor takes the report with it
+  const hostile = [
+    "\\frac{1",
+    "\\unknown<b>x</b>",
+    "\\def\\a{\\a\\a}\\a",
+    "\\href{javascript:alert(1)}{x}",
+    "\\htmlClass{head}{x}",
+    "{".repeat(20_000),
+    "x^y^z",
+    "\u001b\u202e\ud800 \\",
+  ];
+  for (const formula of hostile) {
+    for (const mark of ["$", "$$"]) {
+      const notebook = tinyNotebook(`# Text\n\n${mark}${formula}${mark}\n\nafter`, "1;");
+      const html = report({ sections: [{ name: "03-house", notebook }] });
+      assertEquals(pageFaults(html), [], formula.slice(0, 40));
+      assertStringIncludes(html, "after");
+      const told = html.includes("cannot be read and is shown as written");
+      const { document } = parseHTML(html);
+      const shown = [...document.querySelectorAll(".text code")].map((code) => code.textContent);
+      assertEquals(shown.length === 1, told, formula.slice(0, 40));
+    }
   }
-  assertStringIncludes(message, "KaTeX parse error");
+  const notebook = tinyNotebook("# Heat\n\nLoss $\\frac{1$ here", "1;");
+  const html = report({ sections: [{ name: "03-house", notebook }] });
+  assertStringIncludes(html, "<code>$\\frac{1$</code>");
+  assertStringIncludes(html, "The formula &quot;\\frac{1&quot; cannot be read");
+});
+
+Deno.test("a formula sets nothing larger than a page", () => {
+  // Property: sizes asked for are bounded
+  const render = markdownRenderer("x");
+  assert(!/="\d{3,}em/.test(render("$\\rule{90000em}{90000em}$")));
 });

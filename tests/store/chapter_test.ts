@@ -114,8 +114,8 @@ Deno.test("storeChapter() gives months, hours and back-up heat that are those of
   assertAlmostEquals(cold.fanEnergy, power / 1000, 1e-9 * cold.fanEnergy);
   // 110 W at 1.15 kg/m³; the air of the year is within a tenth of that
   assertAlmostEquals(cold.fanEnergy / (0.11 * (ran(1) + ran(-1))), 1, 0.1);
-  assertAlmostEquals(cold.cop * cold.fanEnergy, cold.heatOut, 1e-9 * cold.heatOut);
-  assertAlmostEquals(cold.recovery * cold.heatIn, cold.heatOut, 1e-9 * cold.heatOut);
+  assertAlmostEquals(cold.cop! * cold.fanEnergy, cold.heatOut, 1e-9 * cold.heatOut);
+  assertAlmostEquals(cold.recovery! * cold.heatIn, cold.heatOut, 1e-9 * cold.heatOut);
 });
 
 Deno.test("storeChapter() drains the water that condensed and did not evaporate again", () => {
@@ -134,7 +134,7 @@ Deno.test("storeChapter() warms the house at night", () => {
     climate.globalHorizontal[hour]! <= 0 && climate.dryBulb[hour]! <= 8
   );
   const lift = dark.reduce((sum, hour) => sum + withStore[hour]! - without[hour]!, 0) / dark.length;
-  assertAlmostEquals(cold.nightLift, lift, 1e-9);
+  assertAlmostEquals(cold.nightLift!, lift, 1e-9);
   assert(lift > 0, `${lift} K`);
 });
 
@@ -193,6 +193,6 @@ Deno.test("storeChapter() parts heat of the same quarter from heat of an earlier
   const same = tagged.reduce((sum, tag) => sum + tag.sameQuarter, 0);
   const given = tagged.reduce((sum, tag) => sum + tag.givenBack, 0);
   assert(same > 0.02 * heatOut, `${same} of ${heatOut} kWh`);
-  assertAlmostEquals(carriedAcrossSeasons, (given - same) / heatOut, 1e-9);
-  assert(carriedAcrossSeasons > 0 && carriedAcrossSeasons < 1, String(carriedAcrossSeasons));
+  assertAlmostEquals(carriedAcrossSeasons!, (given - same) / heatOut, 1e-9);
+  assert(carriedAcrossSeasons! > 0 && carriedAcrossSeasons! < 1, String(carriedAcrossSeasons));
 });

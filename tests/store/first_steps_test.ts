@@ -43,7 +43,7 @@ Deno.test("variantsCompared() sets differences of coarse years on the plan's own
   assertEquals([plan!.backupHeat, plan!.coldestHour, plan!.heatIn], [19990, -5.9, 12100]);
   assertEquals(longer!.backupHeat, 19990 - longer!.saved);
   assertAlmostEquals(longer!.coldestHour, -5.9 + longer!.coldestHourGain, 1e-12);
-  assertAlmostEquals(longer!.recovery, longer!.heatOut / longer!.heatIn, 1e-12);
+  assertAlmostEquals(longer!.recovery!, longer!.heatOut / longer!.heatIn, 1e-12);
   assertEquals([longer!.savedResolution, plan!.savedResolved, longer!.savedResolved], [
     10,
     false,

@@ -74,7 +74,7 @@ Deno.test("rankMeasures() puts the house as it is first, then the best saving, t
     assert(row.saved > 0 && row.coldestHourGain > 0, `${row.name} ${row.saved}`);
     assert(k === 1 || row.saved <= rows[k - 1]!.saved, row.name);
     assertAlmostEquals(row.heatDemand + row.saved, base.heatDemand, 1e-9 * base.heatDemand);
-    assertAlmostEquals(row.savedShare, row.saved / base.heatDemand, 1e-12);
+    assertAlmostEquals(row.savedShare!, row.saved / base.heatDemand, 1e-12);
   }
   const store = rows.find(({ kind }) => kind === "store")!;
   assertAlmostEquals(store.saved, chapter.savedHeat, 1e-9 * base.heatDemand);

@@ -13,7 +13,7 @@ import { firstFreezeText, freezingText, frostLight, needText } from "../house/fr
 
 /** The answer card. */
 export function answer(result: SummarisedStore): DisplayItem {
-  const { latentShare, freezingRange } = result.summary;
+  const { freezingRange } = result.summary;
   const without = result.cropNoFan.freezing.hours;
   return answerCard({
     light: frostLight(result.crop.freezing.hours),
@@ -33,19 +33,25 @@ export function answer(result: SummarisedStore): DisplayItem {
         freezingText(freezingRange)
       }. The soil (conductivity to about ±25 %), the leakage and the year itself add to that: run ` +
       `the study again with each of them changed.`,
-    drivenBy: `the surplus sun by day: ${showBoth(result.heatIn, "energy")} a year is charged, ${
-      showSi(latentShare, "share")
-    } of it as condensing water, and ${
-      showSi(result.taggedReturn, "share")
-    } of it comes back through the tubes; with the warmth of the ground itself ${
-      showBoth(result.heatOut, "energy")
-    } is discharged for ${showSi(result.fanEnergy, "energy")} of fan energy.`,
+    drivenBy: `the surplus sun by day: ${chargedText(result)}; with the warmth of the ground ` +
+      `itself ${showBoth(result.heatOut, "energy")} is discharged for ${
+        showSi(result.fanEnergy, "energy")
+      } of fan energy.`,
     changesWith: `the house lost less: holding the set point takes ${
       showBoth(result.backupHeat, "energy")
     } with the store, ${showBoth(Math.abs(result.savedHeat), "energy")} ${
       result.savedHeat >= 0 ? "less" : "more"
     } than with the fan always off. A curtain or better sealing may save more.`,
   });
+}
+
+function chargedText({ heatIn, taggedReturn, summary }: SummarisedStore): string {
+  if (taggedReturn === null || summary.latentShare === null) return "no heat is charged";
+  return `${showBoth(heatIn, "energy")} a year is charged, ${
+    showSi(summary.latentShare, "share")
+  } of it as condensing water, and ${
+    showSi(taggedReturn, "share")
+  } of it comes back through the tubes`;
 }
 
 /** The store's year in numbers. */

@@ -30,7 +30,7 @@ export function savedText(
   result: Pick<StoreResult, "savedHeat" | "savedHeatPerFanEnergy">,
 ): string {
   const { savedHeat, savedHeatPerFanEnergy } = result;
-  return savedHeat > 0
+  return savedHeat > 0 && savedHeatPerFanEnergy !== null
     ? `the store saves ${showBoth(savedHeat, "energy")} of back-up heat a year, ${
       showSi(savedHeatPerFanEnergy, "ratio", 1)
     } kWh for each kWh of fan electricity`

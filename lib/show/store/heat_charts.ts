@@ -3,6 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { SummarisedStore } from "../../store/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
 import { axisDate, MONTHS, monthTicks, QUARTERS } from "../kit/calendar.ts";
+import { siText } from "../kit/si_text.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
@@ -84,7 +85,7 @@ export function cumulativeHeatChart(result: SummarisedStore): DisplayItem {
     title: "Heat charged and discharged since 1 January",
     alt: `Running totals of heat charged and discharged. Where the dashed line rises, the ground ` +
       `is filling; where it falls, it is emptying. Recovery over the year: ${
-        showSi(result.recovery, "share")
+        siText(result.recovery, "share", "none, as nothing is charged")
       }.`,
     legend: lines.map((line) => ({
       label: line.label,
@@ -114,7 +115,7 @@ export function quartersChart(result: StoreResult): DisplayItem {
   }, {
     title: "Heat discharged, by the quarter it was charged in",
     alt: `Heat discharged in each quarter, by the quarter it was charged in; ${
-      showSi(result.carriedAcrossSeasons, "share")
+      siText(result.carriedAcrossSeasons, "share", "none")
     } was charged in an earlier quarter.`,
     legend: origins.map((label, index) => ({ label, colour: colours[index]! })),
     table: dataTable(result.quarters, [

@@ -3,6 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { RankedMeasure } from "../../store/mod.ts";
 import { showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
+import { siText } from "../kit/si_text.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { table } from "../kit/table.ts";
 
@@ -44,7 +45,7 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
         x: (measure: RankedMeasure) => Math.max(0, measure.saved),
         y: "name",
         text: (measure: RankedMeasure) =>
-          `${showSi(measure.saved, "energy")}, ${showSi(measure.savedShare, "share")}; ` +
+          `${showSi(measure.saved, "energy")}, ${siText(measure.savedShare, "share")}; ` +
           `coldest hour ${gainText(measure.coldestHourGain)}`,
         textAnchor: "start",
         dx: 5,

@@ -1,5 +1,6 @@
 /** The store chapter in words and tables: control, seasons, other houses and stores. @module */
 import type { DisplayItem } from "../kit/figure.ts";
+import { siText } from "../kit/si_text.ts";
 import { QUARTERS } from "../kit/calendar.ts";
 import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import { VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_columns.ts";
@@ -143,7 +144,7 @@ export function quartersWords(result: SummarisedStore): DisplayItem {
       } from ${SEASONS[3]} and ${words(summer)} from ${SEASONS[1]} and ${SEASONS[2]}; ${
         words(ground)
       } would have been in the ground if the tubes had never charged it. Over the whole year ${
-        showSi(result.carriedAcrossSeasons, "share")
+        siText(result.carriedAcrossSeasons, "share", "none")
       } of the heat discharged was charged in an earlier quarter.`,
   );
 }

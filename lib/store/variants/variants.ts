@@ -1,6 +1,6 @@
 /** The same store built or run otherwise. @module */
 import { min } from "d3-array";
-import { alone, each, hoursBelow, kilowattHours, type Steps } from "../../basics/mod.ts";
+import { alone, each, hoursBelow, kilowattHours, ratio, type Steps } from "../../basics/mod.ts";
 import { fitWave, soilProperties } from "../../soil/mod.ts";
 import type { StoreRequest } from "../site.ts";
 import { type ReducedStore, reducedStores, settledTask } from "../runs.ts";
@@ -45,10 +45,10 @@ export interface VariantRow {
   readonly latentIn: number;
   /** kWh a year */
   readonly fanEnergy: number;
-  /** ratio heatOut / heatIn */
-  readonly recovery: number;
-  /** ratio heatOut / fanEnergy */
-  readonly cop: number;
+  /** ratio heatOut / heatIn; null where nothing is put in */
+  readonly recovery: number | null;
+  /** ratio heatOut / fanEnergy; null where the fan never runs */
+  readonly cop: number | null;
   /** degC in the free-running house */
   readonly coldestHour: number;
   /** h a year in the free-running house */
@@ -158,8 +158,8 @@ function variantRow(name: string, free: SettledYear, heated: SettledYear): Varia
     heatOut: kilowattHours(ledger.heatOut),
     latentIn: kilowattHours(ledger.latentIn),
     fanEnergy,
-    recovery: ledger.heatIn > 0 ? ledger.heatOut / ledger.heatIn : 0,
-    cop: fanEnergy > 0 ? kilowattHours(ledger.heatOut) / fanEnergy : 0,
+    recovery: ratio(ledger.heatOut, ledger.heatIn),
+    cop: ratio(kilowattHours(ledger.heatOut), fanEnergy),
     coldestHour: min(year.airTemperature)!,
     hoursBelowFreezing: hoursBelow(year.airTemperature, 0),
     backupHeat: kilowattHours(heated.ledger.heater),
@@ -258,7 +258,7 @@ function moved(row: VariantRow, plan: VariantRow, shown: Omit<VariantRow, "name"
   const { heatIn, heatOut, fanEnergy } = values;
   return {
     ...values,
-    recovery: heatIn > 0 ? heatOut / heatIn : 0,
-    cop: fanEnergy > 0 ? heatOut / fanEnergy : 0,
+    recovery: ratio(heatOut, heatIn),
+    cop: ratio(heatOut, fanEnergy),
   };
 }

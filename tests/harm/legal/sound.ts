@@ -65,6 +65,10 @@ const rising = (...values: readonly number[]) =>
 const hours = (value: number) => value >= 0 && value <= 8760;
 const share = (value: number) => value >= 0 && value <= 1 + SAME;
 
+/** A ratio is that of its two parts, and none where the second is nothing. */
+const isRatio = (ratio: number | null, above: number, below: number) =>
+  ratio === null ? below <= 0 : below > 0 && near(ratio * below, above, above + below);
+
 function failed(checks: readonly Check[]): readonly string[] {
   return checks.filter(([, holds]) => !holds).map(([what]) => `does not hold: ${what}`);
 }
@@ -145,8 +149,8 @@ export function storeFaults({ store }: Pick<ChapterResults, "store">): readonly 
         store.backupHeatNoFan + store.backupHeat,
       ),
     ],
-    ["recovery = out / in", near(store.recovery * store.heatIn, store.heatOut, moved)],
-    ["cop = out / fan", near(store.cop * store.fanEnergy, store.heatOut, moved)],
+    ["recovery = out / in", isRatio(store.recovery, store.heatOut, store.heatIn)],
+    ["cop = out / fan", isRatio(store.cop, store.heatOut, store.fanEnergy)],
     ["heat in = sum of its months", near(total((month) => month.heatIn), store.heatIn, moved)],
     ["heat out = sum of its months", near(total((month) => month.heatOut), store.heatOut, moved)],
     ["fan energy = sum of its months", near(total((month) => month.fanEnergy), store.fanEnergy)],
@@ -163,7 +167,10 @@ export function storeFaults({ store }: Pick<ChapterResults, "store">): readonly 
       ) && hours(store.chargeHours + store.dischargeHours) && hours(store.damp.humid),
     ],
     ["humidity within 0 to 1", store.year.house.relativeHumidity.every(share)],
-    ["carried across seasons within 0 to 1", share(store.carriedAcrossSeasons)],
-    ["tagged return within 0 to 1", share(store.taggedReturn)],
+    [
+      "carried across seasons within 0 to 1",
+      store.carriedAcrossSeasons === null || share(store.carriedAcrossSeasons),
+    ],
+    ["tagged return within 0 to 1", store.taggedReturn === null || share(store.taggedReturn)],
   ]);
 }

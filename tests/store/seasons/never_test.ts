@@ -1,7 +1,16 @@
 import { assert, assertEquals } from "@std/assert";
 import { houseModel, withHeater } from "../../../lib/house/mod.ts";
 import type { HouseYear } from "../../../lib/house/types.ts";
+import {
+  answer,
+  cumulativeHeatChart,
+  quartersChart,
+  quartersWords,
+  summaryTable,
+} from "../../../lib/show/store/mod.ts";
 import { storeChapter } from "../../../lib/store/compute.ts";
+import { storeFigures } from "../../../lib/store/figures.ts";
+import { summariseStore } from "../../../lib/store/summary.ts";
 import { settledYear } from "../../../lib/store/seasons/settled_year.ts";
 import { soilModel } from "../../../lib/store/seasons/soil_model.ts";
 import type { StoreInputs } from "../../../lib/store/types.ts";
@@ -64,6 +73,35 @@ Deno.test("storeChapter() saves nothing and changes no hour where the fan never 
   assertEquals(result.fanEnergy, 0);
   assertEquals(result.crop, result.cropNoFan);
   assert(result.backupHeat > 0);
+});
+
+Deno.test("ratios of a store that moves nothing have no value, and their figures say why", () => {
+  // Property: nothing over nothing is not 0
+  const result = storeChapter(request({ fanSeason: "never" }));
+  const reasons: Readonly<Record<string, string>> = {
+    recovery: "no heat is charged",
+    taggedReturn: "no heat is charged",
+    carriedAcrossSeasons: "no heat is discharged",
+    cop: "the fan never runs",
+    savedHeatPerFanEnergy: "the fan never runs",
+  };
+  const figures = new Map(storeFigures(result));
+  for (const [name, why] of Object.entries(reasons)) {
+    assertEquals(result[name as "recovery"], null, name);
+    const { value, label } = figures.get(`store.${name}`)!;
+    assertEquals(value, null, name);
+    assert(label.endsWith(`: ${why}`), label);
+  }
+  const summarised = summariseStore(request({ fanSeason: "never" }), result);
+  assertEquals(summarised.summary.latentShare, null);
+  const shown = JSON.stringify([
+    answer(summarised),
+    summaryTable(result),
+    cumulativeHeatChart(summarised),
+    quartersChart(result),
+    quartersWords(summarised),
+  ]);
+  assert(!/NaN|null|undefined|Infinity/.test(shown), shown);
 });
 
 Deno.test("houseWays() gives a store whose fan never starts nothing to save, under either curtain", () => {
