@@ -1,12 +1,13 @@
 /** Where the heat of January to March comes from. @module */
 import { sum } from "d3-array";
+import { ratio } from "../basics/mod.ts";
 
 /** Heat and its share of what the tubes give back from January to March. */
 export interface ReturnedPart {
   /** kWh */
   readonly heat: number;
-  /** 0 to 1; NaN where nothing is given back */
-  readonly share: number;
+  /** 0 to 1; null where nothing is given back */
+  readonly share: number | null;
 }
 
 /** Heat that the tubes give back from January to March by its origin. */
@@ -31,7 +32,7 @@ export interface FirstQuarter {
  */
 export function firstQuarter(row: readonly number[]): FirstQuarter {
   const heat = sum(row);
-  const part = (own: number): ReturnedPart => ({ heat: own, share: own / heat });
+  const part = (own: number): ReturnedPart => ({ heat: own, share: ratio(own, heat) });
   return {
     heat,
     sameQuarter: part(row[0]!),

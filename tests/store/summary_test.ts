@@ -139,8 +139,9 @@ Deno.test("firstQuarter() gives every kilowatt-hour an origin", () => {
   const found = firstQuarter([1000, 50, 20, 300, 80]);
   assertEquals([found.heat, found.summer.heat, found.autumn.heat], [1450, 70, 300]);
   const { sameQuarter, autumn, summer, ground } = found;
-  const shares = [sameQuarter, autumn, summer, ground].map((part) => part.share);
+  const shares = [sameQuarter, autumn, summer, ground].map((part) => part.share!);
   assertAlmostEquals(shares.reduce((sum, share) => sum + share, 0), 1, 1e-12);
+  assertEquals(firstQuarter([0, 0, 0, 0, 0]).ground.share, null);
 });
 
 Deno.test("firstYears() sets the year that repeats last, at a share of one", () => {

@@ -1,13 +1,13 @@
 /** Where the light inside ends, as a table. @module */
 import type { GlazingLight, LightMonth } from "../../house/mod.ts";
-import { MONTH_ABBREVIATIONS, ratio } from "../../basics/mod.ts";
+import { MONTH_ABBREVIATIONS } from "../../basics/mod.ts";
 import type { Column } from "../kit/data_table.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { table } from "../kit/table.ts";
 
 const share = (head: string, part: (month: LightMonth) => number): Column<LightMonth> => ({
   head,
-  value: (month) => ratio(part(month), month.letIn),
+  value: (month) => month.letIn > 0 ? part(month) / month.letIn : null,
   kind: "share",
 });
 

@@ -136,7 +136,7 @@ export function quartersWords(result: SummarisedStore): DisplayItem {
   const { heat, sameQuarter, autumn, summer, ground } = result.summary.firstQuarter;
   if (!(heat > 0)) return paragraph("From January to March the tubes discharge no heat.");
   const words = (part: ReturnedPart) =>
-    `${showSi(part.heat, "energy")} (${showSi(part.share, "share")})`;
+    `${showSi(part.heat, "energy")} (${siText(part.share, "share")})`;
   return paragraph(
     `Read the first row: of the ${showSi(heat, "energy")} discharged by the tubes from ` +
       `${SEASONS[0]}, ${words(sameQuarter)} were charged in a first quarter, ${

@@ -94,6 +94,7 @@ Deno.test("ratios of a store that moves nothing have no value, and their figures
   }
   const summarised = summariseStore(request({ fanSeason: "never" }), result);
   assertEquals(summarised.summary.latentShare, null);
+  assertEquals(summarised.summary.firstQuarter.ground.share, null);
   const shown = JSON.stringify([
     answer(summarised),
     summaryTable(result),
