@@ -10,7 +10,7 @@ import type { LogText } from "../log_texts.ts";
 export interface KnownValue {
   /** key of the study, or of what else is true, such as "change.airFlow" */
   readonly key: string;
-  /** in `unit` */
+  /** in the unit of `unit` */
   readonly value: number;
   /** as in the study file; "1" for a ratio */
   readonly unit: string;
@@ -22,13 +22,13 @@ export interface KnownValue {
 export interface GradedValue {
   /** key, or name where it has none */
   readonly name: string;
-  /** value found, in `unit` */
+  /** value found, in the unit of `unit` */
   readonly found: number;
-  /** lower end of its interval, in `unit` */
+  /** lower end of its interval, in the unit of `unit` */
   readonly low: number;
-  /** upper end of its interval, in `unit` */
+  /** upper end of its interval, in the unit of `unit` */
   readonly high: number;
-  /** true value, in `unit` */
+  /** true value, in the unit of `unit` */
   readonly truth: number;
   /** of all of them; "" for a ratio */
   readonly unit: string;

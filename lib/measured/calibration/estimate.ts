@@ -9,7 +9,7 @@ export interface Estimate {
   readonly name: string;
   /** key of the study file that takes it, such as "house.leakage"; null where none does */
   readonly key: string | null;
-  /** best value, in `unit` */
+  /** best value, in the unit of `unit` */
   readonly value: number;
   /** unit of value, uncertainty and interval as the study file writes it; "" for a plain number */
   readonly unit: string;
@@ -27,7 +27,7 @@ export interface Stage {
   readonly name: string;
   /** what was fitted */
   readonly estimates: readonly Estimate[];
-  /** of the estimates with each other, -1 to 1; not a number where one cannot be told */
+  /** of the estimates with each other, −1 to 1; not a number where one cannot be told */
   readonly correlation: readonly (readonly number[])[];
   /** which nights, hours or depths entered, in words */
   readonly used: string;

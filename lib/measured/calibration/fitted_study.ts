@@ -7,9 +7,9 @@ import { roundToDecimals, roundToFigures } from "../../basics/round.ts";
 
 /** What was known of a key before the log, in the unit of its estimate. */
 export interface Prior {
-  /** least value that would have been believed */
+  /** least value that would have been believed, in the unit of the estimate */
   readonly low: number;
-  /** greatest value that would have been believed */
+  /** greatest value that would have been believed, in the same unit */
   readonly high: number;
 }
 

@@ -21,7 +21,7 @@ export interface JointParameter {
   readonly key: string | null;
   /** unit of start, prior and result; "" for a plain number or a ratio */
   readonly unit: string;
-  /** value of its own stage, or the study's, in that unit */
+  /** value of its own stage, or that of the study, in the same unit */
   readonly start: number;
   /** what would be believed without the log, in that unit */
   readonly prior: Prior;
@@ -44,7 +44,7 @@ export interface JointStage extends Stage {
    * greatest: how well the combinations are told; near 0, one that is not
    */
   readonly strengths: readonly number[];
-  /** root of the mean square of the residuals at the best fit, in their unit */
+  /** root of the mean square of the residuals at the best fit, in the same unit */
   readonly error: number;
   /** false where the fit ran out of rounds */
   readonly settled: boolean;

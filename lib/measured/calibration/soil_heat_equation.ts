@@ -1,4 +1,9 @@
-/** Stage: diffusivity of the soil by the heat equation between two driving depths. @module */
+/**
+ * Stage: diffusivity of the soil by the heat equation between two driving depths; long because the
+ * equation, its fit and what the parts of a record say of it stand or fall together.
+ *
+ * @module
+ */
 import jstat from "jstat";
 import { halve, InputError } from "../../basics/mod.ts";
 import { type Estimate, serialOf, type Stage } from "./estimate.ts";

@@ -1,4 +1,9 @@
-/** The calibration: what each stage found, how the model does on weeks kept back, and its grade. @module */
+/**
+ * The calibration: what each stage found, how the model does on weeks kept back, and its grade; long
+ * because each of its tables stands beside its chart.
+ *
+ * @module
+ */
 import * as Plot from "@observablehq/plot";
 import type {
   Calibration,

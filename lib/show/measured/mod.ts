@@ -33,6 +33,7 @@ export {
   type HeldOut,
   type HeldOutScore,
   type HourlyHeat,
+  type JointParameter,
   type JointStage,
   type JudgedAgreement,
   type KnownValue,
@@ -60,6 +61,7 @@ export {
   type PlanAgreement,
   type PlanBesideLog,
   type PlannedAndMeasured,
+  type Prior,
   readGreenhouseLog,
   RECORDED_SCORES,
   type ReplayedDay,
@@ -69,4 +71,5 @@ export {
   type Stage,
   type StageRow,
   type TestedDifference,
+  type Unidentified,
 } from "../../measured/mod.ts";

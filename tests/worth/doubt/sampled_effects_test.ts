@@ -2,8 +2,8 @@ import { assert, assertAlmostEquals, assertEquals, assertLess } from "@std/asser
 import { sobolPoints } from "winterground/worth/mod.ts";
 import { sampledEffects } from "../../../lib/worth/doubt/sampled_effects.ts";
 
-Deno.test("shares of a polynomial are those of its closed form, from Sudret 2008 (from memory)", () => {
-  // Source: Sudret 2008, from memory: squares of the coefficients of a normed expansion. By hand, for
+Deno.test("shares of a polynomial are those of its closed form, from Sudret 2008 [sudret-2008] (from memory)", () => {
+  // Source: Sudret 2008 [sudret-2008], from memory: squares of the coefficients of a normed expansion. By hand, for
   // a + b x + c y + d x y on 0 to 1 about the middle: variances b'²/12, c'²/12, d²/144 with
   // b' = b + d/2, c' = c + d/2
   const points = sobolPoints(64, 3, 5);
