@@ -10,6 +10,7 @@ import { DAY, MONTH_FIRST_DAYS } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import { builtRequest, DEMO_TRUTH } from "../measured/demo/known_truth.ts";
 import { DEMO_PLACES } from "../measured/demo/instruments.ts";
+import { forecastFile } from "../measured/demo/forecast_file.ts";
 import { PLANTED } from "../measured/demo/planted.ts";
 import { type TrueYear, trueYear } from "../measured/demo/true_year.ts";
 import { winterFiles } from "../measured/demo/winter_files.ts";
@@ -46,7 +47,10 @@ async function writeWinter(): Promise<void> {
   await writeFiles(year, built, study.climate);
 }
 
-/** Logs, log map, truth and planted faults, beside the other data. */
+/** Days after 1 January at which the forecast begins: in the coldest weeks, with two months of log before. */
+const FORECAST_DAY = 30;
+
+/** Logs, log map, truth, planted faults and forecast, beside the other data. */
 export async function writeFiles(
   year: TrueYear,
   built: StoreRequest,
@@ -80,6 +84,15 @@ export async function writeFiles(
     ...logs,
     { name: "truth.csv", text: `${truth}\n` },
     { name: "planted-faults.csv", text: `${faults}\n` },
+    {
+      name: "forecast.csv",
+      text: forecastFile(
+        climate,
+        24 * FORECAST_DAY,
+        new Date(Date.UTC(YEAR + 1, 0, 1 + FORECAST_DAY)).toISOString().slice(0, 16),
+        SEED,
+      ),
+    },
   ];
   for (const { name, text } of files) {
     await writeAtomically(join(folder, name), text);

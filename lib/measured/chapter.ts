@@ -12,7 +12,8 @@ import type { PriceList } from "../worth/prices/price_list.ts";
 import { calibrate, calibrationSteps } from "./calibrated/calibration.ts";
 import { fittedFile, fittedTakes } from "./calibrated/fitted_file.ts";
 import { gradeCalibration, type GradeRequest } from "./calibrated/grade.ts";
-import { calibrationTables, gradeTables } from "./calibrated/tables.ts";
+import { lookAhead, tomorrowTakes } from "./calibrated/tomorrow.ts";
+import { aheadTables, calibrationTables, gradeTables } from "./calibrated/tables.ts";
 import { type CalibratedStudy, calibrationTakes } from "./calibrated/takes.ts";
 import type { StoreBody } from "./balance.ts";
 import { measuredChapter, measuredSteps } from "./compute.ts";
@@ -180,6 +181,13 @@ export const measured = chapter({
     }),
     /** The study file with the fitted values in it. */
     fittedStudy: extra({ after: ["calibration"], takes: fittedTakes, compute: fittedFile }),
+    /** The coming days by the calibrated model, the log and the user's forecast. */
+    dayAhead: extra({
+      after: ["soil", "tubes", "headers", "fan", "calibration"],
+      takes: tomorrowTakes,
+      compute: lookAhead,
+      tables: aheadTables,
+    }),
     /** The calibration of made-up logs beside their truth. */
     grade: extra({
       after: ["measured", "calibration"],

@@ -1,7 +1,7 @@
 /** The measured chapter: the log by itself, and the plan beside it. @module */
 import { alone, piece, type Steps, type Task, together } from "../basics/mod.ts";
 import { loggedBalance } from "./balance.ts";
-import type { LogTexts } from "./fields.ts";
+import { logsAlone, type LogTexts } from "./fields.ts";
 import { NO_LOGS } from "./reasons.ts";
 import { readStudyLog } from "./study_log.ts";
 import { loggedSeason, type SeasonOrReason, type SeasonSetting } from "./logged_season.ts";
@@ -34,7 +34,7 @@ function nothing(reason: string, request: MeasuredRequest): MeasuredResult {
 export function* measuredSteps(request: MeasuredRequest): Steps<MeasuredResult> {
   const { inputs: { texts }, setting, plan, body } = request;
   if (texts === null || plan === null || body === null) return nothing(NO_LOGS, request);
-  const [season] = yield* together(piece(seasonTask, { texts, setting }));
+  const [season] = yield* together(piece(seasonTask, { texts: logsAlone(texts), setting }));
   if ("reason" in season) return nothing(season.reason, request);
   const result = {
     reason: null,

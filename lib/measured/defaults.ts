@@ -11,6 +11,7 @@ export function completeMeasured(
     logMap: given.logMap ?? null,
     truth: given.truth ?? null,
     plantedFaults: given.plantedFaults ?? null,
+    forecast: given.forecast ?? null,
     texts: before.logs,
   };
 }

@@ -13,6 +13,8 @@ export interface MeasuredInputs {
   readonly truth: string | null;
   /** name of the file with the faults planted in made-up logs; null where there is none */
   readonly plantedFaults: string | null;
+  /** name of the file with a forecast; null where there is none */
+  readonly forecast: string | null;
   /** s, step at which the heat is worked out; divides the hour */
   readonly step: number;
   /** days kept from every fit: `1 Mar to 14 Mar`, or `never` */
@@ -33,15 +35,25 @@ export interface LogTexts {
   readonly truth?: LogText | undefined;
   /** faults that were planted, for grading; only of made-up logs */
   readonly plantedFaults?: LogText | undefined;
+  /** forecast for the day ahead */
+  readonly forecast?: LogText | undefined;
+}
+
+/** Map and logs alone: what is read of them hangs on nothing else. */
+export function logsAlone({ map, logs }: LogTexts): LogTexts {
+  return { map, logs };
 }
 
 /** The section as given: files are named, not read. */
-export type MeasuredGiven = Omit<MeasuredInputs, "texts" | "logMap" | "truth" | "plantedFaults"> & {
-  readonly logMap: string | undefined;
-  readonly truth: string | undefined;
-  readonly plantedFaults: string | undefined;
-  readonly logs: readonly { readonly file: string }[];
-};
+export type MeasuredGiven =
+  & Omit<MeasuredInputs, "texts" | "logMap" | "truth" | "plantedFaults" | "forecast">
+  & {
+    readonly forecast: string | undefined;
+    readonly logMap: string | undefined;
+    readonly truth: string | undefined;
+    readonly plantedFaults: string | undefined;
+    readonly logs: readonly { readonly file: string }[];
+  };
 
 const logFields: Fields<{ readonly file: string }> = { file: text };
 
@@ -51,6 +63,7 @@ export const measuredFields: Fields<MeasuredGiven> = {
   logs: list(logFields),
   truth: open(text),
   plantedFaults: open(text),
+  forecast: open(text),
   step: quantity,
   holdOut: written(readSeason, "1 Mar to 14 Mar"),
   fanOff: written(readSeason, "3 Feb to 16 Feb"),

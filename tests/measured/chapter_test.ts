@@ -11,6 +11,7 @@ const none: MeasuredRequest = {
     texts: null,
     truth: null,
     plantedFaults: null,
+    forecast: null,
     step: 900,
     holdOut: "never",
     fanOff: "never",

@@ -48,6 +48,10 @@ export interface AheadCourse {
   readonly fanPower: Float64Array;
   /** degC, lowest hour */
   readonly coldestHour: number;
+  /** kWh that the heater gives */
+  readonly heaterEnergy: number;
+  /** kWh of the fan */
+  readonly fanEnergy: number;
 }
 
 /** When the house falls below a limit; hours ahead, from 0 for the first; null where it does not. */
@@ -231,7 +235,16 @@ function prepared({ request, past, forecast, heaterPower, airNow }: AheadQuestio
         found.fanPower[k]! += report.fanPower * share;
       },
     );
-    return { fan, heater, ...found, coldestHour: Math.min(...found.air) };
+    const energy = (power: Float64Array) =>
+      power.reduce((sum, one) => sum + one, 0) * HOUR / KILOWATT_HOUR;
+    return {
+      fan,
+      heater,
+      ...found,
+      coldestHour: Math.min(...found.air),
+      heaterEnergy: energy(found.heaterPower),
+      fanEnergy: energy(found.fanPower),
+    };
   };
   return { course, store };
 }
@@ -240,9 +253,4 @@ function meanOf(values: ArrayLike<number>): number {
   let sum = 0;
   for (let i = 0; i < values.length; i++) sum += values[i]!;
   return sum / values.length;
-}
-
-/** kWh that the heater of a course gives. */
-export function heaterHeat(course: AheadCourse): number {
-  return course.heaterPower.reduce((sum, one) => sum + one, 0) * HOUR / KILOWATT_HOUR;
 }

@@ -8,5 +8,4 @@ export {
   type AheadQuestion,
   dayAhead,
   type FrostWarning,
-  heaterHeat,
 } from "./day_ahead.ts";

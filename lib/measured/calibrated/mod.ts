@@ -18,3 +18,4 @@ export type {
   StageRow,
   StageSetting,
 } from "./types.ts";
+export { type AheadHour, lookAhead, type Tomorrow, type TomorrowRequest } from "./tomorrow.ts";

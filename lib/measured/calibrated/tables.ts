@@ -1,6 +1,7 @@
 /** Tables of the calibration for the files of a run. @module */
 import { type ResultTable, resultTable } from "../../basics/mod.ts";
 import type { Grade } from "./grade.ts";
+import type { Tomorrow } from "./tomorrow.ts";
 import type { Calibration } from "./types.ts";
 
 /** Stages with their estimates, correlation and limits, and the hold-out. */
@@ -77,6 +78,39 @@ export function calibrationTables(calibration: Calibration): readonly ResultTabl
       ["heat moved, logged", "kWh", (row) => row.measured],
       ["heat moved, plan", "kWh", (row) => row.planned],
       ["heat moved, fitted", "kWh", (row) => row.fitted],
+    ]),
+  ];
+}
+
+/** The coming days by the hour, frost warnings and hours to charge. */
+export function aheadTables({ ahead, hours }: Tomorrow): readonly ResultTable[] {
+  if (ahead === null) return [];
+  return [
+    resultTable("measured-day-ahead", hours, [
+      ["hour", "", (row) => row.time],
+      ["outdoors by the forecast", "degC", (row) => row.outdoors],
+      ["inside", "degC", (row) => row.inside],
+      ["inside, low", "degC", (row) => row.low],
+      ["inside, high", "degC", (row) => row.high],
+      ["inside without fan", "degC", (row) => row.withoutFan],
+      ["inside with heater", "degC", (row) => row.heated],
+      ["heat into the store", "kW", (row) => row.stored],
+    ]),
+    resultTable("measured-frost-warning", ahead.warnings, [
+      ["what", "", (row) => row.name],
+      ["limit", "degC", (row) => row.limit],
+      ["fan", "", (row) => row.fan],
+      ["heater", "", (row) => row.heater],
+      ["possible in", "h", (row) => row.possible],
+      ["likely in", "h", (row) => row.likely],
+      ["nearly certain in", "h", (row) => row.nearlyCertain],
+    ]),
+    resultTable("measured-charging", ahead.charging, [
+      ["from", "h", (row) => row.from],
+      ["to", "h", (row) => row.to],
+      ["heat", "kWh", (row) => row.heat],
+      ["fan energy", "kWh", (row) => row.fanEnergy],
+      ["heat for each kWh of the fan", "1", (row) => row.ratio],
     ]),
   ];
 }

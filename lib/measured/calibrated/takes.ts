@@ -2,7 +2,7 @@
 import { meanPressure } from "../../climate/mod.ts";
 import type { FanInputs } from "../../fan/types.ts";
 import { coarseRequest, type StoreEarlier, type StoreStudy } from "../../store/takes.ts";
-import type { MeasuredInputs } from "../fields.ts";
+import { logsAlone, type MeasuredInputs } from "../fields.ts";
 import type { CalibrationRequest } from "./types.ts";
 
 /** What the calibration reads of a study. */
@@ -20,7 +20,7 @@ export function calibrationTakes(
   if (measured.texts === null) return { texts: null, setting: null, plan: null, house: null };
   const { fan, soil: { properties } } = earlier;
   return {
-    texts: measured.texts,
+    texts: logsAlone(measured.texts),
     setting: {
       pressure: meanPressure(study),
       timeZone: study.climate.place.timeZone,

@@ -2,6 +2,7 @@
 export * from "./answer.ts";
 export * from "./calibration.ts";
 export * from "./charts.ts";
+export * from "./day_ahead.ts";
 export * from "./exercises.ts";
 export * from "./greenhouse_log.ts";
 export * from "./monitoring.ts";
@@ -11,10 +12,14 @@ export * from "./tables.ts";
 export { greenhouseLog } from "../../study/mod.ts";
 export {
   type Agreement,
+  type Ahead,
+  type AheadCourse,
+  type AheadHour,
   type Banded,
   type Believed,
   type Calibration,
   type ChannelSummary,
+  type ChargingSpell,
   checkLog,
   checkLogByBlocks,
   type Estimate,
@@ -23,6 +28,7 @@ export {
   fitLog,
   type FittedKey,
   type FittedStudy,
+  type FrostWarning,
   type Grade,
   type GradedFault,
   type GradedValue,
@@ -71,5 +77,6 @@ export {
   type Stage,
   type StageRow,
   type TestedDifference,
+  type Tomorrow,
   type Unidentified,
 } from "../../measured/mod.ts";

@@ -6,8 +6,8 @@ import { readTextFile } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
 import { textAt, type YamlSource } from "./yaml_source.ts";
 
-/** Keys of the files that a calibration of made-up logs is graded by. */
-const GRADING = ["truth", "plantedFaults"] as const;
+/** Keys of single files beside the logs: what made-up logs are graded by, and a forecast. */
+const SINGLE = ["truth", "plantedFaults", "forecast"] as const;
 
 /** Logs of a study. */
 export interface LoadedLogs {
@@ -51,25 +51,32 @@ export async function loadLogs(
       readTextFile(path, k === 0 ? "log map" : "log", k === 0 ? "settings" : "table")
     ),
   );
-  const grading = GRADING.flatMap((key) => {
+  const single = SINGLE.flatMap((key) => {
     const name = textAt(source, ["measured", key]);
     return name === undefined ? [] : [{ key, name, path: resolveBeside(source, name) }];
   });
   await requireNamedFiles(
     source,
-    grading.map(({ key, path }) => ({ key: ["measured", key], path })),
+    single.map(({ key, path }) => ({ key: ["measured", key], path })),
   );
-  const graded = await Promise.all(
-    grading.map(async ({ key, name, path }) =>
-      [key, { name, text: await readTextFile(path, "file for grading", "table") }] as const
+  const beside = await Promise.all(
+    single.map(async ({ key, name, path }) =>
+      [key, {
+        name,
+        text: await readTextFile(
+          path,
+          key === "forecast" ? "forecast" : "file for grading",
+          "table",
+        ),
+      }] as const
     ),
   );
   return {
     logs: {
       map: { name: map, text: texts[0]! },
       logs: logs.map(({ file }, place) => ({ name: file, text: texts[place + 1]! })),
-      ...Object.fromEntries(graded),
+      ...Object.fromEntries(beside),
     },
-    texts: [...texts, ...graded.map(([, { text }]) => text)],
+    texts: [...texts, ...beside.map(([, { text }]) => text)],
   };
 }

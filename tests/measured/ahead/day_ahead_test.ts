@@ -2,12 +2,7 @@
 import { assert, assertAlmostEquals, assertEquals, assertGreater, assertThrows } from "@std/assert";
 import { InputError } from "../../../lib/basics/mod.ts";
 import { storeRequest } from "../../../lib/store/mod.ts";
-import {
-  chargingSpells,
-  dayAhead,
-  heaterHeat,
-  type WeatherSpan,
-} from "../../../lib/measured/mod.ts";
+import { chargingSpells, dayAhead, type WeatherSpan } from "../../../lib/measured/mod.ts";
 import { startRun } from "../../../lib/study/mod.ts";
 import { openSmallStudy } from "../../harness/small_study.ts";
 
@@ -59,8 +54,8 @@ Deno.test("dayAhead(): heater, fan and cold go the way they must", () => {
   // never gives a warmer house or a later frost
   for (const fan of [true, false]) {
     of(fan, true).air.forEach((one, k) => assertGreater(one, of(fan, false).air[k]! - 0.05));
-    assertEquals(heaterHeat(of(fan, false)), 0);
-    assertGreater(heaterHeat(of(fan, true)), 0);
+    assertEquals(of(fan, false).heaterEnergy, 0);
+    assertGreater(of(fan, true).heaterEnergy, 0);
   }
   assert(of(false, false).fanPower.every((one) => one === 0));
   const colder = dayAhead({

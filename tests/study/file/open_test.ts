@@ -56,6 +56,7 @@ Deno.test("openStudy() lists every default it took, each with its source", async
     "measured.logs.",
     "measured.truth",
     "measured.plantedFaults",
+    "measured.forecast",
   ];
   const open_ = [...FIELDS.keys()].filter((key) =>
     !taken.has(key) && !given.some((start) => key.startsWith(start)) && key !== "house.width" &&
