@@ -9,6 +9,7 @@ const NOT_FOR_READERS = [
   "climate/mend/complete.ts",
   "climate/read/plan.ts",
   "climate/read/table.ts",
+  "measured/demo/forecast_file.ts",
   "measured/demo/winter_files.ts",
   "measured/demo/winter_truth.ts",
   "store/ground/operator.ts",

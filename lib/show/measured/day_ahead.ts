@@ -47,7 +47,9 @@ export function aheadChart(tomorrow: Tomorrow): DisplayItem {
     title: "The coming days inside",
     alt: `Without a heater and with the fan as it is set the coldest hour inside is ${
       showBoth(free.coldestHour, "temperature")
-    }; frost is ${frost.likely === null ? "not foreseen" : `foreseen in ${frost.likely} h`}.`,
+    }; frost is ${
+      frost.likely === null ? "not foreseen" : `foreseen from ${hours[frost.likely]!.time}`
+    }.`,
     note:
       "Band: nine in ten of the misses by night on days that no fit has seen; what the forecast is " +
       "off by comes on top. Times on the house's standard time.",
