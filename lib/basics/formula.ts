@@ -1,10 +1,12 @@
 /** Words in tables that spreadsheets open. @module */
+import { inert } from "./readable.ts";
 
 /** What a spreadsheet would compute; a number is none. */
 const FORMULA = /^[=+\-@\t\r](?!\d*\.?\d*$)/;
 
 /**
- * A cell of words, behind an apostrophe where a spreadsheet would take it for a formula.
+ * A cell of words, behind an apostrophe where a spreadsheet would take it for a formula, without signs
+ * that a terminal obeys.
  *
  * @example
  * ```ts
@@ -16,5 +18,6 @@ const FORMULA = /^[=+\-@\t\r](?!\d*\.?\d*$)/;
  * ```
  */
 export function wordsCell(text: string): string {
-  return FORMULA.test(text) ? `'${text}` : text;
+  const words = inert(text);
+  return FORMULA.test(words) ? `'${words}` : words;
 }

@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { OutOfRangeError } from "../basics/mod.ts";
+import { inert, OutOfRangeError } from "../basics/mod.ts";
 import { element, line, type PaperPoint, rectangle, text, textWidth } from "./svg.ts";
 
 /** Paper sizes a sheet can be printed on, always landscape. */
@@ -136,7 +136,7 @@ export function closeSheet(sheet: Sheet, title: SheetTitle): string {
     ),
     ...scaleBar(sheet.scale, { x: thirds.bar + 4, y: strip + 16 }, 56),
   ]);
-  return `${root.outerHTML}\n`;
+  return `${inert(root.outerHTML)}\n`;
 }
 
 function titleBlock(title: SheetTitle, sheet: Sheet, at: PaperPoint): Element[] {

@@ -96,6 +96,7 @@ export function markdownRenderer(
   onUnread: (unread: UnreadFormula) => void = () => {},
 ): (markdown: string) => string {
   const used = new Map<string, number>();
+  const start = slugOf(prefix);
   const marked = new Marked({ gfm: true, async: false });
   marked.use({
     extensions: formulas(onUnread),
@@ -103,7 +104,7 @@ export function markdownRenderer(
       heading(token) {
         const html = this.parser.parseInline(token.tokens);
         const level = Math.min(6, token.depth + 1);
-        const slug = `${prefix}-${slugOf(token.text)}`;
+        const slug = `${start}-${slugOf(token.text)}`;
         const times = used.get(slug) ?? 0;
         used.set(slug, times + 1);
         const id = times === 0 ? slug : `${slug}-${times + 1}`;

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { inert } from "../basics/mod.ts";
 import { cleanHtml } from "./clean_html.ts";
 import { escapeHtml } from "./markdown.ts";
 import { policyElement } from "./policy.ts";
@@ -29,7 +30,7 @@ export function renderPage(
   const pairs = facts.map(([label, value]) =>
     `<div><dt>${escapeHtml(label)}</dt><dd>${escapeHtml(value)}</dd></div>`
   );
-  return `<!DOCTYPE html>
+  return inert(`<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
@@ -67,5 +68,5 @@ ${
 </main>
 </body>
 </html>
-`;
+`);
 }

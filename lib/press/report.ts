@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { inert } from "../basics/mod.ts";
 import { cleanHtml } from "./clean_html.ts";
 import { escapeHtml, type Heading, markdownRenderer } from "./markdown.ts";
 import type { CodeCell, MediaBundle, Notebook, Output } from "./notebook.ts";
@@ -49,7 +50,7 @@ export function renderReport(input: ReportInput): string {
   const sections = input.sections.map(renderSection);
   const notices = [...input.notices, ...sections.flatMap(({ unread }) => unread)];
   const title = escapeHtml(input.title);
-  return `<!DOCTYPE html>
+  return inert(`<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
@@ -86,7 +87,7 @@ ${pairs(input.provenance, "provenance")}
 </main>
 </body>
 </html>
-`;
+`);
 }
 
 function renderChanges(changes: ReportInput["changes"]): string {
@@ -168,9 +169,9 @@ function renderSection(section: ReportSection): RenderedSection {
     cells.join("\n")
   }\n</section>`;
   const parts = headings.filter((heading) => heading.level === 3)
-    .map((heading) => `<li><a href="#${heading.id}">${heading.html}</a></li>`);
+    .map((heading) => `<li><a href="#${heading.id}">${cleanHtml(heading.html).html}</a></li>`);
   const below = parts.length === 0 ? "" : `\n<ul>\n${parts.join("\n")}\n</ul>`;
-  const name = first?.html ?? escapeHtml(section.name);
+  const name = first === undefined ? escapeHtml(section.name) : cleanHtml(first.html).html;
   return { html, contents: `<li><a href="#${id}">${name}</a>${below}</li>`, unread };
 }
 

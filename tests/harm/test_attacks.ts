@@ -18,6 +18,10 @@ export const TEST_ATTACKS: readonly TestAttack[] = [
     files: ["tests/harm/legal/legal_test.ts"],
   },
   { attack: "a millionth in every number", files: ["tests/harm/legal/continuity_test.ts"] },
+  {
+    attack: "hostile text in studies, prices, fans, logs, sweeps, notebooks, runs, file names",
+    files: ["tests/harm/hostile_text_test.ts"],
+  },
   { attack: "impossible weather", files: ["tests/harm/impossible_weather_test.ts"] },
   {
     attack: "SIGKILL at any call: results folder",

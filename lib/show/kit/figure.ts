@@ -1,4 +1,5 @@
 /** A picture with its words and the table behind it, ready to be shown. @module */
+import { inert } from "../../basics/mod.ts";
 import type * as Plot from "@observablehq/plot";
 import { type DataTable, tableHtml, tableText } from "./data_table.ts";
 import { escapeMarkup } from "./escape.ts";
@@ -46,7 +47,7 @@ export function pictureItem(svg: string, words: FigureWords): DisplayItem {
   const table = words.table === undefined ? "" : `\n<details><summary>The numbers behind this ` +
     `picture</summary>\n${tableHtml(words.table)}</details>`;
   const image = `<img alt="${escapeMarkup(words.alt)}" src="data:image/svg+xml;base64,${
-    base64(svg)
+    base64(inert(svg))
   }" style="max-width:100%">`;
   const plain = [words.title, words.alt, words.note].filter((line) => line !== undefined);
   if (words.table !== undefined && words.table.rows.length <= 40) {

@@ -9,7 +9,7 @@ import type {
   Differences,
   Figure,
 } from "../../study/mod.ts";
-import type { Notice } from "../../basics/mod.ts";
+import { type Notice, wordsCell } from "../../basics/mod.ts";
 import { COUNTED_LIMITS } from "../../study/mod.ts";
 import { type DataTable, dataTable } from "../kit/data_table.ts";
 import { durationFigure } from "../kit/duration.ts";
@@ -158,7 +158,8 @@ export function comparedHoursChart(hours: ComparedHours, names: RunNames): Displ
 /** Cells of a CSV: numbers as they are, so that they can be counted with. */
 function cell(value: unknown): string | number {
   if (value === undefined || value === null) return "";
-  return typeof value === "number" || typeof value === "string" ? value : JSON.stringify(value);
+  if (typeof value === "number") return value;
+  return wordsCell(typeof value === "string" ? value : JSON.stringify(value));
 }
 
 /**
@@ -170,22 +171,28 @@ function cell(value: unknown): string | number {
 export function differencesCsv(differences: Differences): string {
   const { inputs, figures, gained, lost, provenance } = differences;
   const values = (what: string, changed: readonly ChangedValue[]) =>
-    changed.map(({ key, first, second }) => [what, key, cell(first), cell(second), "", "", "", ""]);
+    changed.map((
+      { key, first, second },
+    ) => [what, wordsCell(key), cell(first), cell(second), "", "", "", ""]);
   const fields = ["what", "key", "first", "second", "unit", "change", "share", "beyond doubt"];
   const data = [
     ...figures.map(({ key, first, second, change, share, beyondDoubt }) => [
       "figure",
-      key,
+      wordsCell(key),
       cell(first?.value),
       cell(second?.value),
-      (second ?? first)!.unit,
+      wordsCell((second ?? first)!.unit),
       cell(change),
       cell(share),
       beyondDoubt === null ? "" : DOUBT_WORDS[`${beyondDoubt}`],
     ]),
     ...values("input", inputs),
-    ...gained.map(({ chapter, text }) => ["notice", chapter, "", text, "", "", "", ""]),
-    ...lost.map(({ chapter, text }) => ["notice", chapter, text, "", "", "", "", ""]),
+    ...gained.map((
+      { chapter, text },
+    ) => ["notice", wordsCell(chapter), "", wordsCell(text), "", "", "", ""]),
+    ...lost.map((
+      { chapter, text },
+    ) => ["notice", wordsCell(chapter), wordsCell(text), "", "", "", "", ""]),
     ...values("provenance", provenance),
   ];
   return Papa.unparse({ fields, data }, { newline: "\n" }) + "\n";

@@ -1,4 +1,5 @@
 /** Schema of one key of the study file: text in, value in SI out. @module */
+import { inert } from "../../basics/mod.ts";
 import { z } from "zod";
 import type { AnyFields, Field, FieldForm, Finder, Monthly } from "../../basics/fields.ts";
 import {
@@ -126,7 +127,10 @@ function reading(key: string, field: FieldForm): Reading {
     case "id":
       return { read: idReader(key, field.find), shown: { type: "string" } };
     case "text":
-      return { read: textReader(key), shown: { type: "string" } };
+      return {
+        read: key === "study.name" ? folderReader(key) : textReader(key),
+        shown: { type: "string" },
+      };
     case "written":
       return {
         read: (value) => field.read(value),
@@ -270,9 +274,33 @@ function textReader(key: string): Reader<string> {
     }
     const text = String(value).trim();
     if (text === "") refuse(`"${key}" is empty`);
+    if (inert(text) !== text) {
+      refuse(`"${key}" has signs that no screen shows: ${describe(text)}; write it again`);
+    }
+    if (text.length > MOST_SIGNS) {
+      refuse(`"${key}" has ${text.length} signs; expected at most ${MOST_SIGNS}`);
+    }
     return text;
   };
 }
+
+/** A name that a folder may have everywhere, and that stays below the folder it is put in. */
+const FOLDER_NAME = /^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._()+-]{0,79}$/u;
+
+function folderReader(key: string): Reader<string> {
+  const read = textReader(key);
+  return (value, refuse) => {
+    const name = read(value, refuse);
+    if (FOLDER_NAME.test(name)) return name;
+    return refuse(
+      `"${key}" names the folder of the results: expected at most 80 letters, digits, spaces and ` +
+        `. _ ( ) + -, a letter or digit first; found ${describe(name)}`,
+    );
+  };
+}
+
+/** Signs that a text may have. */
+const MOST_SIGNS = 2000;
 
 function idReader(key: string, find: Finder): Reader<string> {
   const read = textReader(key);

@@ -7,7 +7,7 @@ import { type LibraryVersion, libraryVersion } from "../run/library_version.ts";
 import { CHAPTERS } from "../chapters.ts";
 import type { StudyRun } from "../run/run.ts";
 import type { Figures, Study, StudyHeading } from "../types.ts";
-import type { ChapterName, Notice } from "../../basics/mod.ts";
+import { type ChapterName, type Notice, readable } from "../../basics/mod.ts";
 
 /** Names of all chapters. */
 const ALL: readonly ChapterName[] = CHAPTERS.map(({ name }) => name);
@@ -83,6 +83,11 @@ async function hoursOf(run: StudyRun): Promise<string> {
   return hourlyCsv(run.study, { soil, house, store });
 }
 
+/** JSON in which signs that a terminal obeys, or that nobody sees, stand as their codes. */
+function jsonText(value: unknown): string {
+  return `${readable(JSON.stringify(value, null, 2))}\n`;
+}
+
 /**
  * Writes `results.json`, and `hourly.csv` where the store is wanted; both are complete or not
  * there.
@@ -101,6 +106,6 @@ export async function writeResults(
   const hourly = names.includes("store") ? await hoursOf(run) : undefined;
   await Deno.mkdir(folder, { recursive: true });
   if (hourly !== undefined) await writeWhole(join(folder, "hourly.csv"), hourly);
-  await writeWhole(join(folder, "results.json"), JSON.stringify(results, null, 2) + "\n");
+  await writeWhole(join(folder, "results.json"), jsonText(results));
   return results;
 }

@@ -1,6 +1,6 @@
 /** The table of a sweep: heads, and rows as lines of CSV. @module */
 import Papa from "papaparse";
-import type { Figures } from "../../basics/mod.ts";
+import { type Figures, wordsCell } from "../../basics/mod.ts";
 import { type Kind, kindOf, parseQuantity } from "../../units/mod.ts";
 import type { FigureColumn, RowValues, SweptKey, SweptValue } from "./types.ts";
 
@@ -52,7 +52,12 @@ function unitOf(kind: Kind): string {
 
 function keyCell(value: SweptValue, kind: Kind | null): string {
   if (kind !== null) return numberText(parseQuantity(value as string | number, kind));
-  return typeof value === "object" ? JSON.stringify(value) : String(value);
+  return lineCell(typeof value === "object" ? JSON.stringify(value) : String(value));
+}
+
+/** Words on one line: a row is a line of its file. */
+function lineCell(words: string): string {
+  return wordsCell(words.replaceAll(/\s*[\r\n]+\s*/g, "; "));
 }
 
 function numberText(value: number): string {
@@ -61,7 +66,7 @@ function numberText(value: number): string {
 
 function figureCell(value: number | string | null | undefined): string {
   if (value === null || value === undefined) return "";
-  return typeof value === "number" ? numberText(value) : value;
+  return typeof value === "number" ? numberText(value) : lineCell(value);
 }
 
 /** A row as a line of CSV; its figures, or why there are none. */
@@ -86,7 +91,7 @@ export function rowLine(
     String(row),
     ...keys.map(({ kind }, place) => keyCell(values[place]!, kind)),
     ...columns.map(({ key }) => figureCell(figures?.[key]?.value)),
-    fault.replaceAll(/\s*[\r\n]+\s*/g, "; "),
+    lineCell(fault),
   ]);
 }
 
