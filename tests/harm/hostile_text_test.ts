@@ -58,8 +58,8 @@ const HOSTILE: readonly string[] = [
   "${alert(1)} {{1}} %s %n",
 ];
 
-// deno-lint-ignore no-control-regex -- those are the signs sought
 const OBEYED =
+  // deno-lint-ignore no-control-regex -- those are the signs sought
   /[\0-\x08\v\f\x0e-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069\ufffe\uffff]|\p{Surrogate}/u;
 
 function assertInert(text: string, what: string): void {
