@@ -34,6 +34,7 @@ import {
   writeManifest,
 } from "../study/sweep/mod.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
+import { tryWriting } from "./output/disk_words.ts";
 import { holdFolder } from "./output/lock.ts";
 import { keepDoubtFile, readRowCount, tellDoubt } from "./sweep_doubt.ts";
 import { showRows } from "./sweep_progress.ts";
@@ -95,6 +96,7 @@ async function runSweep(line: CommandLine, signal: AbortSignal): Promise<void> {
   const made = await inputsOf(study.inputHash, plan);
   if (merge) return await mergeRows({ folder, made, plan });
   const known = await findManifest(folder, made);
+  await tryWriting(folder);
   const pool = workers === 0 ? undefined : workPool(workers === undefined ? {} : { size: workers });
   signal.addEventListener("abort", () => pool?.close());
   try {

@@ -9,6 +9,7 @@
  */
 import { fileURLToPath } from "node:url";
 import { InputError, readable } from "../basics/mod.ts";
+import { diskWords } from "./output/disk_words.ts";
 import { type CommandLine, type CommandSpec, helpText, readCommandLine } from "./command_line.ts";
 
 /** Folder of the project. */
@@ -88,6 +89,17 @@ function report(error: unknown): number {
     complain(error.message);
     return 2;
   }
+  const disk = diskWords(error);
+  if (disk !== null) {
+    complain(`Cannot go on: ${disk}${placeOf(error)}; what was finished is kept`);
+    return 1;
+  }
   complain(error instanceof Error ? `${error.name}: ${error.message}` : String(error));
   return 1;
+}
+
+/** The file that a fault of the file system names. */
+function placeOf(error: unknown): string {
+  const found = /: \w+ '([^']+)'/.exec(error instanceof Error ? error.message : "");
+  return found === null ? "" : ` (${found[1]})`;
 }

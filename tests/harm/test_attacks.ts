@@ -33,6 +33,10 @@ export const TEST_ATTACKS: readonly TestAttack[] = [
   },
   { attack: "full and read-only disk", files: ["tests/harm/stages/disk_test.ts"] },
   { attack: "two runs at once into one folder", files: ["tests/commands/output/stage_test.ts"] },
+  {
+    attack: "signals, two at once, full and read-only disk, clock: sweep, compare, log reading",
+    files: ["tests/harm/stages/commands_test.ts"],
+  },
   { attack: "SIGINT and SIGTERM: study", files: ["tests/commands/study_test.ts"] },
   { attack: "inputs found before", files: ["tests/harm/found_test.ts"] },
 ];

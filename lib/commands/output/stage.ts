@@ -6,6 +6,7 @@
  */
 import { basename, dirname, join, resolve } from "node:path";
 import { InputError } from "../../basics/mod.ts";
+import { refuse } from "./disk_words.ts";
 import { type Hold, holdFolder } from "./lock.ts";
 import { FAILED, readManifest, writeManifest } from "./manifest.ts";
 import {
@@ -150,21 +151,4 @@ async function checkTarget(final: string, target: string): Promise<void> {
     `Cannot write to ${target}: it contains "${found}", and no list of a run says that a study ` +
       "wrote there; choose another --out, or move its files away",
   );
-}
-
-/** Says why nothing can be written to a folder, in plain words. */
-function refuse(target: string, error: unknown): never {
-  if (error instanceof InputError) throw error;
-  throw new InputError(`Cannot write to ${target}: ${reasonOf(error)}; choose another --out`);
-}
-
-function reasonOf(error: unknown): string {
-  if (error instanceof Deno.errors.PermissionDenied) return "permission denied";
-  if (error instanceof Deno.errors.AlreadyExists || error instanceof Deno.errors.NotADirectory) {
-    return "part of the path is a file";
-  }
-  const words = error instanceof Error ? error.message : String(error);
-  if (words.includes("os error 30")) return "the disk is read-only";
-  if (words.includes("os error 28")) return "the disk is full";
-  return words;
 }

@@ -6,41 +6,8 @@ import { readManifest } from "winterground/commands/output/manifest.ts";
 import { openStage } from "winterground/commands/output/stage.ts";
 import { diskCache } from "winterground/study/run/cache.ts";
 import { noteTrials } from "../test_attacks.ts";
-import { inTemporary } from "../../harness/in_temporary.ts";
+import { MAY_MOUNT, mount, onDisk } from "./disk.ts";
 import { goOn } from "./rows.ts";
-
-async function mount(...args: string[]): Promise<boolean> {
-  const { success } = await new Deno.Command("mount", { args, stdout: "null", stderr: "null" })
-    .output().catch(() => ({ success: false }));
-  return success;
-}
-
-async function unmount(folder: string): Promise<void> {
-  await new Deno.Command("umount", { args: ["-l", folder] }).output();
-}
-
-/** True where this process may mount a disk of its own. */
-const MAY_MOUNT = Deno.build.os === "linux" && await (async () => {
-  const folder = await Deno.makeTempDir();
-  const may = await mount("-t", "tmpfs", "-o", "size=64k", "tmpfs", folder);
-  if (may) await unmount(folder);
-  await Deno.remove(folder);
-  return may;
-})();
-
-/** Work on a disk of so many bytes. */
-async function onDisk(bytes: number, work: (disk: string) => Promise<void>): Promise<void> {
-  await inTemporary(async (folder) => {
-    const disk = join(folder, "disk");
-    await Deno.mkdir(disk);
-    assert(await mount("-t", "tmpfs", "-o", `size=${bytes}`, "tmpfs", disk));
-    try {
-      await work(disk);
-    } finally {
-      await unmount(disk);
-    }
-  });
-}
 
 async function fill(disk: string, room: number): Promise<void> {
   await Deno.writeFile(join(disk, "ballast"), new Uint8Array(512 * 1024)).catch(() => {});
