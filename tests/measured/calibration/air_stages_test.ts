@@ -3,6 +3,7 @@ import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/ass
 import { InputError } from "../../../lib/basics/mod.ts";
 import {
   fanSpeedOf,
+  flowFromMeter,
   flowFromPressure,
   flowFromSpeeds,
   leakageLaw,
@@ -178,4 +179,59 @@ Deno.test("flowFromPressure(), fanSpeedOf(): square law and fan laws", () => {
     InputError,
     "number 2",
   );
+});
+
+Deno.test("flowFromPressure(), flowFromMeter(): truth inside the interval", () => {
+  // Property: 90 to 99 of 100 seeds; the known flow or the meter off by its doubt, readings that scatter,
+  // by themselves and with ties in time
+  const flow = 0.8;
+  const byPressure = timesOf(100, (normal) => {
+    const known = 0.4 * (1 + 0.05 * normal());
+    const pressure = Array.from({ length: 12 }, () => 80 * (1 + 0.04 * normal()));
+    return holds(
+      flowFromPressure({ pressure, knownPressure: 20, knownFlow: known }).estimates[0]!,
+      flow,
+    );
+  });
+  assert(byPressure >= 90 && byPressure <= 99, `pressure ${byPressure}`);
+  const scattered = timesOf(100, (normal) => {
+    const pressure = Array.from({ length: 30 }, () => 80 * (1 + 0.4 * normal())).filter((one) =>
+      one > 0
+    );
+    const mean = {
+      pressure,
+      knownPressure: 20,
+      knownFlow: 0.4 * (1 + 0.01 * normal()),
+      knownDoubt: 0.01,
+    };
+    return holds(flowFromPressure(mean).estimates[0]!, flow);
+  });
+  assert(scattered >= 90 && scattered <= 99, `scattered pressure ${scattered}`);
+  const byMeter = timesOf(100, (normal) => {
+    const meter = 1 + 0.04 * normal();
+    let slow = 0;
+    const flows = Array.from({ length: 400 }, () => {
+      slow = 0.9 * slow + Math.sqrt(1 - 0.81) * normal();
+      return flow * meter * (1 + 0.1 * slow);
+    });
+    return holds(flowFromMeter({ flows, meterDoubt: 0.04 }).estimates[0]!, flow);
+  });
+  assert(byMeter >= 90 && byMeter <= 99, `meter ${byMeter}`);
+  assertThrows(() => flowFromMeter({ flows: [1, 1] }), InputError, "12 or more");
+});
+
+Deno.test("pressureTest(): air changes at 50 Pa inside the interval", () => {
+  // Property: 90 to 99 of 100 seeds, flows that scatter by 3 %
+  const pressure = [15, 25, 35, 45, 60, 75];
+  const truth = 0.08 * 50 ** 0.65 * 3600 / 600;
+  const times = timesOf(100, (normal) =>
+    holds(
+      pressureTest({
+        pressure,
+        airFlow: pressure.map((one) => 0.08 * one ** 0.65 * Math.exp(0.03 * normal())),
+        volume: 600,
+      }).estimates[0]!,
+      truth,
+    ));
+  assert(times >= 90 && times <= 99, `${times}`);
 });

@@ -214,3 +214,27 @@ Deno.test("conductivityOf(): diffusivity times heat capacity, both doubts in the
   assertAlmostEquals(found.standardUncertainty / 1.44, Math.hypot(share, 0.1), 1e-9);
   assertGreater(found.high / found.value, Math.exp(0.195));
 });
+
+Deno.test("conductivityOf(): truth inside the interval", () => {
+  // Property: 90 to 99 of 100 seeds, a diffusivity and a heat capacity that are off as stated
+  const times = timesOf(100, (normal) => {
+    const found = diffusivity * Math.exp(0.15 * normal());
+    const factor = Math.exp(1.96 * 0.15);
+    const { low, high } = conductivityOf(
+      {
+        name: "soil diffusivity",
+        key: null,
+        unit: "m2/s",
+        value: found,
+        standardUncertainty: 0.15 * found,
+        low: found / factor,
+        high: found * factor,
+      },
+      2.4e6 * Math.exp(0.1 * normal()),
+      0.1,
+    );
+    const truth = diffusivity * 2.4e6;
+    return low <= truth && truth <= high;
+  });
+  assert(times >= 90 && times <= 99, `${times}`);
+});
