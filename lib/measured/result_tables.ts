@@ -1,5 +1,6 @@
 /** Tables of the measured chapter for the files of a run. @module */
 import { type ResultTable, resultTable } from "../basics/mod.ts";
+import { kindOf } from "../units/mod.ts";
 import type { MeasuredResult } from "./types.ts";
 
 /** Days, plan beside log and faults; none where nothing is measured. */
@@ -23,10 +24,11 @@ export function measuredTables({ season, plan }: MeasuredResult): readonly Resul
     ...(plan === null ? [] : [
       resultTable("measured-plan", plan.rows, [
         ["name", "", (row) => row.name],
-        ["planned", "SI", (row) => row.planned],
-        ["measured", "SI", (row) => row.measured.value],
-        ["low", "SI", (row) => row.measured.low],
-        ["high", "SI", (row) => row.measured.high],
+        ["unit of the numbers", "", (row) => kindOf(row.kind).siLabel],
+        ["planned", "", (row) => row.planned],
+        ["measured", "", (row) => row.measured.value],
+        ["low", "", (row) => row.measured.low],
+        ["high", "", (row) => row.measured.high],
       ]),
     ]),
     resultTable("measured-findings", season.findings, [

@@ -5,6 +5,7 @@ import { parseQuantity, QuantityError, readTimeZone } from "../../units/mod.ts";
 import { ACCEPTED_WORDS, type AcceptedWord } from "./accepted.ts";
 import { unitLine } from "./plan.ts";
 import { type ClimateQuantity, QUANTITIES } from "./quantities.ts";
+import { columnName, tableKeys, yesNo } from "./table_keys.ts";
 import { describeIssue, type LineOf, readYaml } from "./yaml_text.ts";
 import type { Place } from "../types.ts";
 
@@ -68,26 +69,12 @@ const DAY = 24 * 60;
 
 const WHAT = "the columns file";
 
-const columnName = z.union([z.number().int().min(1), z.string().min(1)]);
-const yesNo = z.union([z.boolean(), z.enum(["yes", "no"])]).transform((v) =>
-  v === true || v === "yes"
-);
 const quantityColumn = z.strictObject({ column: columnName, unit: z.string().default("") });
 const zone = z.union([z.number(), z.string()]).transform(toZone)
   .refine((hours) => hours >= -12 && hours <= 14, "must lie between UTC-12 and UTC+14");
-const delimiters = { comma: ",", semicolon: ";", tab: "\t", space: " ", bar: "|" } as const;
 
 const schema = z.strictObject({
-  skipLines: z.number().int().min(0).default(0),
-  delimiter: z.string().min(1).default(",")
-    .transform((text) => delimiters[text as keyof typeof delimiters] ?? text)
-    .refine(
-      (text) => text.length === 1,
-      "must be one character, or comma, semicolon, tab, space or bar",
-    ),
-  decimal: z.enum([".", ",", "point", "comma"]).default("."),
-  header: yesNo.default(true),
-  missing: z.array(z.union([z.string(), z.number()]).transform(String)).default([]),
+  ...tableKeys,
   leapDay: z.enum(["refuse", "leave out"]).default("refuse"),
   accept: z.array(z.enum(ACCEPTED_WORDS)).default([]),
   place: z.strictObject({

@@ -1,6 +1,7 @@
 /** The log map: a YAML file that says how each logger's files are read. @module */
 import { z } from "zod";
 import { InputError, InputErrors } from "../../basics/mod.ts";
+import { columnName, tableKeys, yesNo } from "../../climate/read/table_keys.ts";
 import { describeIssue, readYaml } from "../../climate/read/yaml_text.ts";
 import { parseQuantity, QuantityError, readTimeZone } from "../../units/mod.ts";
 import { isoSeconds } from "./clock.ts";
@@ -9,9 +10,6 @@ import { QUANTITY_NAMES, sensorColumn, SensorFault } from "./sensor_words.ts";
 
 const WHAT = "the log map";
 
-const columnName = z.union([z.number().int().min(1), z.string().min(1)]);
-const yesNo = z.union([z.boolean(), z.enum(["yes", "no"])])
-  .transform((value) => value === true || value === "yes");
 const zone = z.union([z.number(), z.string()]).transform((value, context) =>
   typeof value === "number" ? value : attempt(() => readTimeZone(value), context)
 ).refine((hours) => hours >= -12 && hours <= 14, "must lie between UTC-12 and UTC+14");
@@ -25,7 +23,6 @@ const moment = z.union([z.string(), z.date()]).transform((value, context) => {
   context.addIssue({ code: "custom", message: "must be a date and time such as 2026-01-31 14:05" });
   return z.NEVER;
 });
-const delimiters = { comma: ",", semicolon: ";", tab: "\t", space: " ", bar: "|" } as const;
 const cell = z.union([z.string(), z.number()]);
 
 const sensorSchema = z.strictObject({
@@ -43,16 +40,7 @@ const sensorSchema = z.strictObject({
 const loggerSchema = z.strictObject({
   files: z.union([z.string(), z.array(z.string())]).default([])
     .transform((names) => typeof names === "string" ? [names] : names),
-  skipLines: z.number().int().min(0).default(0),
-  delimiter: z.string().min(1).default(",")
-    .transform((text) => delimiters[text as keyof typeof delimiters] ?? text)
-    .refine(
-      (text) => text.length === 1,
-      "must be one character, or comma, semicolon, tab, space or bar",
-    ),
-  decimal: z.enum([".", ",", "point", "comma"]).default("."),
-  header: yesNo.default(true),
-  missing: z.array(cell.transform(String)).default([]),
+  ...tableKeys,
   time: z.strictObject({
     read: z.array(z.strictObject({ column: columnName, format: z.string().min(1) })).default([]),
     timeZone: zone.optional(),

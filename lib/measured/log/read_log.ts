@@ -86,43 +86,43 @@ function fileOf(logger: string, { file, clock, names }: LoggerFile): LogFile {
   return { file, logger, rows, read: rows - names.count, named: names.count };
 }
 
+/** The series with a finding about its clock, from its first reading to its last. */
+function toldOffset(series: LoggerSeries, message: string): LoggerSeries {
+  return told(series, {
+    kind: "clockOffset",
+    channel: series.logger,
+    from: series.times[0]!,
+    to: series.times.at(-1)! + series.interval,
+    message,
+  });
+}
+
 /** A logger whose clock is to be found: moved to the time of the others. */
 function onTrueClock(series: LoggerSeries, others: readonly LoggerSeries[]): LoggerSeries {
   const found = clockOffset(series, others);
-  const first = series.times[0]!;
   if (found === null) {
-    return told(series, {
-      kind: "clockOffset",
-      channel: series.logger,
-      from: first,
-      to: series.times.at(-1)! + series.interval,
-      message: `The clock of logger "${series.logger}" could not be found: no other logger sees ` +
-        "the same air or sun; its times are taken as written",
-    });
+    return toldOffset(
+      series,
+      `The clock of logger "${series.logger}" could not be found: no other logger sees the same air ` +
+        "or sun; its times are taken as written",
+    );
   }
-  const moved = { ...series, times: series.times.map((time) => time - found.ahead) };
-  return told(moved, {
-    kind: "clockOffset",
-    channel: series.logger,
-    from: moved.times[0]!,
-    to: moved.times.at(-1)! + series.interval,
-    message: `The clock of logger "${series.logger}" is ${minutes(found.ahead)} ahead by ` +
+  return toldOffset(
+    { ...series, times: series.times.map((time) => time - found.ahead) },
+    `The clock of logger "${series.logger}" is ${minutes(found.ahead)} ahead by ` +
       `"${found.witness}"; taken off`,
-  });
+  );
 }
 
 function withOffset(series: LoggerSeries, others: readonly LoggerSeries[]): LoggerSeries {
   const found = clockOffset(series, others);
   const coarse = Math.max(series.interval, ...others.map(({ interval }) => interval));
   if (found === null || !isOff(found, coarse)) return series;
-  return told(series, {
-    kind: "clockOffset",
-    channel: series.logger,
-    from: series.times[0]!,
-    to: series.times.at(-1)! + series.interval,
-    message: `The clock of logger "${series.logger}" seems ${minutes(found.ahead)} ahead by ` +
+  return toldOffset(
+    series,
+    `The clock of logger "${series.logger}" seems ${minutes(found.ahead)} ahead by ` +
       `"${found.witness}": check timeZone, stamp and clock in the log map`,
-  });
+  );
 }
 
 function told(series: LoggerSeries, finding: Finding): LoggerSeries {

@@ -102,10 +102,14 @@ function firstAfter(times: Float64Array, time: number): number {
   return low;
 }
 
+/** degC about 0 at which a probe in soil that freezes or thaws may stay for weeks; common practice, no source. */
+const FREEZING = 0.3;
+
 /** Values that a working sensor may keep: 0 where it rests, saturation of humidity (looked at apart). */
 function resting({ quantity }: Sensor): (value: number) => boolean {
   if (quantity === "relativeHumidity") return (value) => value >= 0.98;
   if (quantity === "globalRadiation") return (value) => value < 20;
+  if (quantity === "soilTemperature") return (value) => Math.abs(value) <= FREEZING;
   if (quantity === "windSpeed") return (value) => value < 0.6;
   return logQuantity(quantity).rests ? (value) => value === 0 : () => false;
 }

@@ -31,6 +31,24 @@ export interface Checked {
   readonly untested: readonly string[];
 }
 
+/** Two probes that stand where the other ought to, from a step up to another. */
+export function swapFault(
+  one: Channel,
+  other: Channel,
+  span: { readonly from: number; readonly to: number },
+  why: string,
+): Fault {
+  const [first, second] = [one.sensor.name, other.sensor.name];
+  return {
+    kind: "swapped",
+    flag: "swapped",
+    channels: [first, second],
+    channel: first,
+    ...span,
+    message: `"${first}" and "${second}" look swapped: ${why}`,
+  };
+}
+
 /** Readings free of gaps, spikes and stuck values. */
 export function readings(channel: Channel): Float64Array {
   return soundValues(channel, ["sunHit", "swapped", "pinned", "drift", "clock"]);

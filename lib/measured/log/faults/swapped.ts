@@ -1,7 +1,7 @@
 /** Probes that stand where another ought to. @module */
 import { middle } from "../numbers.ts";
 import type { Channel, Log } from "../types.ts";
-import { type Checked, type Fault, meanOf, readings } from "./fault.ts";
+import { type Checked, type Fault, meanOf, readings, swapFault } from "./fault.ts";
 import { swappedDepths } from "./swapped_depths.ts";
 
 /** K by which intake and outlet must differ in their distance from the house's air. */
@@ -90,16 +90,11 @@ function stretches(
 }
 
 function fault(intake: Channel, outlet: Channel, from: number, to: number): Fault {
-  const [one, other] = [intake.sensor.name, outlet.sensor.name];
-  return {
-    kind: "swapped",
-    flag: "swapped",
-    channels: [one, other],
-    channel: one,
-    from,
-    to,
-    message: `"${one}" and "${other}" look swapped: while the fan runs, the outlet follows the ` +
-      "air of the house and the intake does not; exchange their columns in the log map, or look " +
-      "whether the fan turns backwards",
-  };
+  return swapFault(
+    intake,
+    outlet,
+    { from, to },
+    "while the fan runs, the outlet follows the air of the house and the intake does not; exchange " +
+      "their columns in the log map, or look whether the fan turns backwards",
+  );
 }

@@ -1,7 +1,7 @@
 /** Soil probes whose depths are swapped, from some day on or from the start. @module */
 import { middle } from "../numbers.ts";
 import type { Channel, Log } from "../types.ts";
-import { type Checked, type Fault, readings } from "./fault.ts";
+import { type Checked, type Fault, readings, swapFault } from "./fault.ts";
 
 /** m between two probes from which on their swings tell them apart. */
 const APART = 0.1;
@@ -173,15 +173,10 @@ function noiseOf(values: Float64Array): number {
 }
 
 function fault(one: Channel, other: Channel, from: number, to: number, how: string): Fault {
-  const [first, second] = [one.sensor.name, other.sensor.name];
-  return {
-    kind: "swapped",
-    flag: "swapped",
-    channels: [first, second],
-    channel: first,
-    from,
-    to,
-    message: `"${first}" and "${second}" look swapped: ${how}; exchange their columns in the log ` +
-      "map from that time on, or dig out which is which",
-  };
+  return swapFault(
+    one,
+    other,
+    { from, to },
+    `${how}; exchange their columns in the log map from that time on, or dig out which is which`,
+  );
 }
