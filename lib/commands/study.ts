@@ -8,16 +8,19 @@ import { InputError } from "../basics/mod.ts";
 import { DEFAULT_CELL_LIMIT } from "../press/cell_limit.ts";
 import {
   defaultStudyPath,
+  momentOfRun,
   openStudy,
   type ResultsFile,
   startRun,
   type StudyRun,
   workPool,
 } from "../study/mod.ts";
+import { commandAgain, EARLIER_RUN, keepEarlierRun } from "./capsule.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import type { Comparison, FinishedRun } from "./comparison.ts";
 import { cannotCompute, computeResults, gettersOf } from "./compute_study.ts";
 import { listNotebooks, type NotebookFile, selectNotebooks } from "./notebook_files.ts";
+import { writeSums } from "./output/sums.ts";
 import { openStage, type Stage } from "./output/stage.ts";
 import type { KeptAside } from "./output/switch.ts";
 import type { Pressed } from "./press_notebooks.ts";
@@ -60,6 +63,12 @@ const SPEC: CommandSpec = {
       meaning: "folder of an earlier run: say what changed since, in the report and beside it",
     },
     {
+      name: "verify",
+      value: "DIR",
+      meaning:
+        "run a finished run again from the inputs kept in its folder: identical, or what differs",
+    },
+    {
       name: "cell-limit",
       value: "SECONDS",
       meaning: `time limit for one cell (default: ${DEFAULT_CELL_LIMIT})`,
@@ -67,11 +76,20 @@ const SPEC: CommandSpec = {
   ],
   notes: [
     "Without a study file, the demo study is run.",
-    "Exit status: 0 done, 1 the study could not be computed, 2 wrong usage or bad input.",
+    "Exit status: 0 done, 1 the study could not be computed, 2 wrong usage or bad input, 3 with",
+    "--verify, something differs.",
   ],
 };
 
-async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
+async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number | void> {
+  const { verify } = line.values;
+  if (verify !== undefined) {
+    if (line.args.length + Object.keys(line.values).length + line.switches.size > 1) {
+      throw new InputError("--verify takes everything from the folder it names: give it alone");
+    }
+    return await (await import("./verify.ts")).verifyRun(verify, signal);
+  }
+  momentOfRun(); // refuses a time that cannot be written before anything is computed
   const path = line.args[0] ?? defaultStudyPath();
   const { climate, columns, chapters } = line.values;
   const cellLimit = readCellLimit(line.values["cell-limit"]);
@@ -88,6 +106,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
   const before = against === undefined ? null : await earlierRun(against);
   const plan = await planOf(files, { quick, all: chapters === undefined });
   const target = line.values.out ?? join("out", study.heading.name + (quick ? "-quick" : ""));
+  const command = commandAgain(line, study.files);
   const stage = await openStage(target);
   const pieces = [...plan.needs.results, ...files.map(({ name }) => name)];
   const progress = showProgress(pieces);
@@ -98,7 +117,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
     const run = startRun(study, { pool, onResult, onPart: progress.part });
     const outputs = computeResults(run, plan.needs, progress).then(() => {
       signal.throwIfAborted();
-      return writeStudyOutputs(run, { ...plan, folder: stage.folder });
+      return writeStudyOutputs(run, { ...plan, command, folder: stage.folder });
     });
     const request = { path, climate, columns };
     const pressing = press(files, { ...plan, run, stage, progress, request, cellLimit, signal });
@@ -115,6 +134,8 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<void> {
     if (quick) await Deno.remove(join(stage.folder, "notebooks")); // there are none
     const changes = before === null ? null : await changesSince(before, stage.folder);
     if (!quick) await writeReport(stage, run, written.value, pressed.value, changes);
+    if (before !== null) await keepEarlierRun(before.folder, join(stage.folder, EARLIER_RUN));
+    await writeSums(stage.folder);
     signal.throwIfAborted();
     progress.stop();
     const { folder, aside } = await stage.publish();

@@ -6,7 +6,13 @@
  */
 import { join, resolve } from "node:path";
 import { writeAtomically } from "../press/mod.ts";
-import { type ResultsFile, type StudyRun, writeResults, writeTables } from "../study/mod.ts";
+import {
+  type ResultsFile,
+  type StudyRun,
+  writeInputs,
+  writeResults,
+  writeTables,
+} from "../study/mod.ts";
 import type { StudyNeeds } from "./study_needs.ts";
 
 /** What is written and where. */
@@ -17,14 +23,17 @@ export interface OutputsRequest {
   readonly drawings: boolean;
   /** folder to write into */
   readonly folder: string;
+  /** words that give this run again in its folder, behind `deno task study` */
+  readonly command: readonly string[];
 }
 
 /** Writes the outputs of a study and gives the content of results.json. */
 export async function writeStudyOutputs(
   run: StudyRun,
-  { needs, drawings, folder }: OutputsRequest,
+  { needs, drawings, folder, command }: OutputsRequest,
 ): Promise<ResultsFile> {
-  const results = await writeResults(run, folder, needs.chapters);
+  const results = await writeResults(run, folder, needs.chapters, command);
+  await writeInputs(run.study, folder);
   await writeTables(run, folder, needs.results);
   if (needs.results.includes("fittedStudy")) await writeFittedStudy(run, folder);
   if (drawings) await writeDrawings(run, folder);

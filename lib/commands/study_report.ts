@@ -7,6 +7,7 @@ import { renderReport } from "../press/mod.ts";
 import { oddsLine } from "../show/worth/odds_line.ts";
 import type { ResultsFile, Study } from "../study/mod.ts";
 import { type Comparison, comparisonSections } from "./comparison.ts";
+import { provenanceRows } from "./provenance_rows.ts";
 import type { Pressed } from "./press_notebooks.ts";
 
 /** Renders report.html. */
@@ -44,14 +45,7 @@ export function studyReport(
         sections: comparisonSections(changes),
       },
     }),
-    provenance: [
-      ["Study file", study.path],
-      ["Inputs, SHA-256", provenance.studyHash],
-      ["Weather, SHA-256", provenance.climateHash],
-      ["Library", `${provenance.library.version}, SHA-256 ${provenance.library.hash}`],
-      ["Deno", provenance.deno],
-      ["Time of the run", provenance.time],
-    ],
+    provenance: provenanceRows(provenance),
   });
 }
 

@@ -1,6 +1,7 @@
 /** The study: opened, checked, run, written. @module */
 export type { DefaultTaken, Figure, Figures, Study, StudyFrame, StudyHeading } from "./types.ts";
 export { checkStudyText, defaultStudyPath } from "./file/check_study.ts";
+export type { FileNaming, GivenFile } from "./file/given_file.ts";
 export { type OpenOptions, openStudy, openStudyText } from "./file/open.ts";
 export type {
   AllResults,
@@ -25,6 +26,8 @@ export {
   resultsOf,
   writeResults,
 } from "./results/write_results.ts";
+export { inputHashes, INPUTS, keptAt, writeInputs } from "./results/inputs.ts";
+export { momentOfRun } from "./results/moment.ts";
 export { hourlyCsv } from "./results/hourly.ts";
 export { resultTables, tableCsv, writeTables } from "./results/tables.ts";
 export { dateAfterMidsummer, timeOfHour } from "../climate/dates.ts";

@@ -2,6 +2,7 @@
 import type { Notice } from "../basics/mod.ts";
 import type { Place } from "../climate/types.ts";
 import type { StudyInputs } from "./chapters.ts";
+import type { GivenFile } from "./file/given_file.ts";
 
 export type { Figure, Figures } from "../basics/mod.ts";
 
@@ -41,6 +42,10 @@ export interface StudyFrame {
   readonly defaults: readonly DefaultTaken[];
   /** SHA-256 of study file and climate, hex */
   readonly inputHash: string;
+  /** SHA-256, hex, of what the study says besides its weather, and of fans, prices and logs of its own */
+  readonly studyHash: string;
+  /** the study file and every file it was read with, as they were given */
+  readonly files: readonly GivenFile[];
   /** messages for the reader */
   readonly notices: readonly Notice[];
 }

@@ -33,6 +33,8 @@ Deno.test("study ends with status 2 on wrong use and bad input, before any kerne
       [["bad.yaml"], /^bad\.yaml:3:\d+: .*houze.*house/m],
       [["--chapters", "77"], /no notebook 77/],
       [["--quick", "--chapters", "1"], /--quick runs no notebooks/],
+      [["--verify", "out", "--quick"], /--verify takes everything from the folder/],
+      [["--verify", "out"], /^out\/results\.json: Cannot find/m],
       [["--cell-limit", "soon"], /--cell-limit "soon"/],
       [["--climate", "none.csv"], /none\.csv/],
     ];
@@ -78,6 +80,7 @@ Deno.test("study --help names every option and ends with status 0", async () => 
       "--chapters",
       "--quick",
       "--against",
+      "--verify",
       "--cell-limit",
     ]
   ) {
@@ -93,6 +96,8 @@ Deno.test("study --chapters 1 computes and writes the climate alone", async () =
     assertEquals(code, 0, new TextDecoder().decode(stderr));
     assertMatch(new TextDecoder().decode(stdout), /coldest hour outdoors: /);
     assertEquals(names(join(folder, "one")).sort(), [
+      "SHA256SUMS",
+      "inputs",
       "notebooks",
       "report.html",
       "results.json",
@@ -120,7 +125,14 @@ Deno.test("study --quick writes the figures and hours of a whole run to every di
     ).output();
     assertEquals(code, 0, new TextDecoder().decode(stderr));
     assertMatch(new TextDecoder().decode(stdout), /annual heat saved by the store: /);
-    const written = ["hourly.csv", "results.json", "tables", "written.json"];
+    const written = [
+      "SHA256SUMS",
+      "hourly.csv",
+      "inputs",
+      "results.json",
+      "tables",
+      "written.json",
+    ];
     assertEquals(names(join(folder, "quick")).sort(), written);
     const run = startRun(await openSmallStudy(), { cacheFolder: null });
     const file = JSON.parse(await Deno.readTextFile(join(folder, "quick", "results.json")));
@@ -138,10 +150,15 @@ Deno.test("study --quick writes the figures and hours of a whole run to every di
     ).output();
     const said = new TextDecoder().decode(again.stdout);
     assertMatch(said, /now against before: 0 of \d+ figures changed/);
-    assertEquals(names(join(folder, "quick")).sort(), [
-      "differences.csv",
-      "differences.html",
-      ...written,
-    ]);
+    assertEquals(
+      names(join(folder, "quick")).sort(),
+      [
+        ...written,
+        "differences.csv",
+        "differences.html",
+      ].sort(),
+    );
+    const kept = join(folder, "quick", "inputs", "elsewhere", "earlier-run", "results.json");
+    assertEquals(JSON.parse(await Deno.readTextFile(kept)).figures, file.figures);
   });
 });

@@ -74,7 +74,8 @@ export async function isUnchanged(path: string, hash: string | undefined): Promi
   return found?.isFile === true && await hashOfFile(path) === hash;
 }
 
-async function hashOfFile(path: string): Promise<string> {
+/** SHA-256, hex, of a file's content. */
+export async function hashOfFile(path: string): Promise<string> {
   const hash = createHash("sha256");
   using file = await Deno.open(path);
   for await (const piece of file.readable) hash.update(piece);

@@ -123,6 +123,12 @@ function missingFrom(others: readonly Notice[]): (notice: Notice) => boolean {
   return ({ chapter, text }) => !known.has(`${chapter} ${text}`);
 }
 
+/** Where the numbers come from, without the moment of the run, its words, and files that have a hash already. */
+function madeWith({ provenance }: ResultsFile): unknown {
+  const { time: _, command: __, files: ___, ...rest } = provenance;
+  return rest;
+}
+
 /**
  * Sets two runs side by side. Of a run and itself nothing differs; with the runs the other way round
  * every change has the other sign.
@@ -135,11 +141,10 @@ export function compareResults(first: ResultsFile, second: ResultsFile): Differe
   const figures = keys
     .filter((key) => first.figures[key]?.value !== second.figures[key]?.value)
     .map((key) => changedFigure(key, first.figures[key], second.figures[key]));
-  const { time: _, ...before } = first.provenance;
-  const { time: __, ...after } = second.provenance;
+  const [before, after] = [first, second].map(madeWith);
   // what is taken by default stands among the inputs
-  const { defaults: ___, ...given } = first.inputs;
-  const { defaults: ____, ...givenThen } = second.inputs;
+  const { defaults: _, ...given } = first.inputs;
+  const { defaults: __, ...givenThen } = second.inputs;
   return {
     inputs: changedValues(given, givenThen),
     figures,

@@ -11,7 +11,7 @@ import {
   readNormals,
   yearFromNormals,
 } from "../../climate/mod.ts";
-import { readTextFile } from "./read_text.ts";
+import { type FileNaming, type GivenFile, readGiven } from "./given_file.ts";
 import { collect, requireNamedFiles, resolveBeside } from "./named_files.ts";
 import type { StudyGiven } from "./schema.ts";
 import { textAt, type YamlSource } from "./yaml_source.ts";
@@ -22,6 +22,8 @@ export interface LoadedClimate {
   readonly year: ClimateYear;
   /** texts it was made from */
   readonly texts: readonly string[];
+  /** files it was made from */
+  readonly files: readonly GivenFile[];
 }
 
 /** Reads an hourly file, with a columns file where one is given. */
@@ -29,19 +31,29 @@ export async function loadClimateFile(
   file: string,
   columnsFile: string | undefined,
   options: { readonly place?: Place; readonly mendShift?: boolean } = {},
+  named: NamedWeather = BY_HAND,
 ): Promise<LoadedClimate> {
-  const text = await readTextFile(file, "climate file", "table");
-  const columnsText = columnsFile === undefined
+  const { text, file: given } = await readGiven(file, "climate file", "table", named.climate);
+  const columns = columnsFile === undefined
     ? undefined
-    : await readTextFile(columnsFile, "columns file", "settings");
+    : await readGiven(columnsFile, "columns file", "settings", named.columns);
   const year = readClimate(text, {
     file,
     ...options,
-    ...(columnsText === undefined ? {} : { columns: parseColumns(columnsText, columnsFile!) }),
+    ...(columns === undefined ? {} : { columns: parseColumns(columns.text, columnsFile!) }),
   });
-  const texts = columnsText === undefined ? [text] : [text, columnsText];
-  return { year, texts };
+  return columns === undefined
+    ? { year, texts: [text], files: [given] }
+    : { year, texts: [text, columns.text], files: [given, columns.file] };
 }
+
+/** By what the files of the weather were named. */
+interface NamedWeather {
+  readonly climate: FileNaming;
+  readonly columns: FileNaming;
+}
+
+const BY_HAND: NamedWeather = { climate: { by: "--climate" }, columns: { by: "--columns" } };
 
 /** Files given on the command line in place of the study's. */
 interface Override {
@@ -106,7 +118,14 @@ async function loadClimate(
     ? override.columns ?? local(given.columns)
     : override.columns;
   if (file !== undefined) {
-    return await loadClimateFile(file, columns, { place, mendShift: given.mendShift });
+    return await loadClimateFile(file, columns, { place, mendShift: given.mendShift }, {
+      climate: override.climate === undefined
+        ? { by: "climate.file", name: given.file }
+        : BY_HAND.climate,
+      columns: override.columns === undefined
+        ? { by: "climate.columns", name: given.columns }
+        : BY_HAND.columns,
+    });
   }
   if (columns !== undefined) {
     throw new InputError(
@@ -115,9 +134,12 @@ async function loadClimate(
     );
   }
   const normalsFile = local(given.normals)!;
-  const text = await readTextFile(normalsFile, "normals file", "table");
+  const { text, file: read } = await readGiven(normalsFile, "normals file", "table", {
+    by: "climate.normals",
+    name: given.normals,
+  });
   const year = yearFromNormals(readNormals(text, normalsFile), place, given.seed);
-  return { year, texts: [text, String(given.seed)] };
+  return { year, texts: [text, String(given.seed)], files: [read] };
 }
 
 /** Refuses a climate section that names no source or two. */

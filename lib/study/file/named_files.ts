@@ -11,8 +11,10 @@ export interface NamedFile {
   readonly path: string;
 }
 
-/** A path of a study file, which is relative to that file. */
+/** A path of a study file, which is relative to that file, or where that file's copy says it lies now. */
 export function resolveBeside(source: YamlSource, path: string): string {
+  const moved = source.moved?.[path];
+  if (moved !== undefined) return join(dirname(source.file), moved);
   return isAbsolute(path) ? path : join(dirname(source.file), path);
 }
 

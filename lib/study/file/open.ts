@@ -17,7 +17,9 @@ import { collect } from "./named_files.ts";
 import { checkFanId, type LoadedFans, loadFans } from "./own_fans.ts";
 import { loadLogs } from "./own_logs.ts";
 import { loadPrices } from "./own_prices.ts";
-import { readTextFile } from "./read_text.ts";
+import { type GivenFile, givenFile } from "./given_file.ts";
+import { movedFiles } from "./kept_inputs.ts";
+import { readTextAndBytes } from "./read_text.ts";
 import type { StudyGiven } from "./schema.ts";
 import { soilFaults } from "./soil_faults.ts";
 import type { Study, StudyHeading } from "../types.ts";
@@ -43,7 +45,8 @@ export interface OpenOptions {
  *   file and line
  */
 export async function openStudy(path: string, options: OpenOptions = {}): Promise<Study> {
-  return await openStudyText(await readTextFile(path, "study file", "settings"), path, options);
+  const { text, bytes } = await readTextAndBytes(path, "study file", "settings");
+  return await openRead({ text, bytes, path }, options);
 }
 
 /**
@@ -60,7 +63,18 @@ export async function openStudyText(
   path: string,
   options: OpenOptions = {},
 ): Promise<Study> {
-  const source = parseYaml(text, path);
+  return await openRead({ text, bytes: new TextEncoder().encode(text), path }, options);
+}
+
+/** The study file as it was read. */
+interface StudyText {
+  readonly text: string;
+  readonly bytes: Uint8Array;
+  readonly path: string;
+}
+
+async function openRead({ text, bytes, path }: StudyText, options: OpenOptions): Promise<Study> {
+  const source = { ...parseYaml(text, path), moved: await movedFiles(path) };
   const { given, sections, faults: refused } = applySchema(source);
   const faults = [...refused];
   const fans = await collect(faults, () => loadFans(source));
@@ -91,6 +105,16 @@ export async function openStudyText(
     ...derived.inputs,
     defaults: [...defaultsTaken(source.data), ...derived.taken],
     inputHash: hashTexts([text, ...loaded.texts, ...fans.texts, ...money.texts, ...record.texts]),
+    studyHash: hashTexts([
+      withoutClimate(source),
+      ...fans.texts,
+      ...money.texts,
+      ...record.texts,
+    ]),
+    files: [
+      givenFile({ by: "study" }, path, bytes),
+      ...[loaded, fans, money, record].flatMap(({ files }): readonly GivenFile[] => files),
+    ],
     notices: [
       ...placeNotices(place, year.place),
       ...unusualValues({ ...given, ...derived.inputs }),
@@ -136,6 +160,22 @@ function completeHeading(given: StudyGiven["study"], path: string): StudyHeading
   const name = given.name ??
     (fileName.replaceAll(/[^A-Za-z0-9._-]+/g, "-").replace(/^[._-]+/, "") || "study");
   return { ...given, name, title: given.title ?? name };
+}
+
+/** What the study file says besides its weather; comments, order and line ends do not count. */
+function withoutClimate({ data }: YamlSource): string {
+  const { climate: _, ...rest } = data as Readonly<Record<string, unknown>>;
+  return JSON.stringify(sorted(rest));
+}
+
+/** The same data, the keys of each section in the order of the alphabet. */
+function sorted(value: unknown): unknown {
+  if (typeof value !== "object" || value === null) return value;
+  if (Array.isArray(value)) return value.map(sorted);
+  return Object.fromEntries(
+    Object.entries(value).toSorted(([a], [b]) => a < b ? -1 : 1)
+      .map(([key, part]) => [key, sorted(part)]),
+  );
 }
 
 function hashTexts(texts: readonly string[]): string {

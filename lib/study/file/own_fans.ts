@@ -1,7 +1,7 @@
 /** Fans a study may choose from: those of data/fans and those of a file of the user's own. @module */
 import { InputError } from "../../basics/mod.ts";
 import { type FanCurve, FANS, findFan, readFans } from "../../fan/mod.ts";
-import { readTextFile } from "./read_text.ts";
+import { type GivenFile, readGiven } from "./given_file.ts";
 import { requireNamedFiles, resolveBeside } from "./named_files.ts";
 import { textAt, type YamlSource } from "./yaml_source.ts";
 
@@ -13,6 +13,8 @@ export interface LoadedFans {
   readonly all: readonly FanCurve[];
   /** texts that belong to the study's inputs */
   readonly texts: readonly string[];
+  /** files they were read from */
+  readonly files: readonly GivenFile[];
 }
 
 /**
@@ -22,12 +24,15 @@ export interface LoadedFans {
  */
 export async function loadFans(source: YamlSource): Promise<LoadedFans> {
   const curves = textAt(source, ["fan", "curves"]);
-  if (curves === undefined) return { own: null, all: FANS, texts: [] };
+  if (curves === undefined) return { own: null, all: FANS, texts: [], files: [] };
   const path = resolveBeside(source, curves);
   await requireNamedFiles(source, [{ key: ["fan", "curves"], path }]);
-  const text = await readTextFile(path, "file of fan curves", "table");
+  const { text, file } = await readGiven(path, "file of fan curves", "table", {
+    by: "fan.curves",
+    name: curves,
+  });
   const own = readFans(text, path);
-  return { own, all: [...own, ...FANS], texts: [text] };
+  return { own, all: [...own, ...FANS], texts: [text], files: [file] };
 }
 
 /** Refuses a `fan.fan` that is not among those to choose from. */

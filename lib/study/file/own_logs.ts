@@ -2,7 +2,7 @@
 import { InputError } from "../../basics/mod.ts";
 import type { LogTexts } from "../../measured/types.ts";
 import { requireNamedFiles, resolveBeside } from "./named_files.ts";
-import { readTextFile } from "./read_text.ts";
+import { type GivenFile, readGiven } from "./given_file.ts";
 import type { StudyGiven } from "./schema.ts";
 import { textAt, type YamlSource } from "./yaml_source.ts";
 
@@ -15,6 +15,8 @@ export interface LoadedLogs {
   readonly logs: LogTexts | null;
   /** texts that belong to the study's inputs */
   readonly texts: readonly string[];
+  /** files they were read from */
+  readonly files: readonly GivenFile[];
 }
 
 /**
@@ -29,7 +31,7 @@ export async function loadLogs(
 ): Promise<LoadedLogs> {
   const map = textAt(source, ["measured", "logMap"]);
   const logs = section?.logs ?? [];
-  if (map === undefined && logs.length === 0) return { logs: null, texts: [] };
+  if (map === undefined && logs.length === 0) return { logs: null, texts: [], files: [] };
   if (map === undefined || logs.length === 0) {
     const [there, wanted] = map === undefined ? ["logs", "logMap"] : ["logMap", "logs"];
     throw new InputError(
@@ -39,18 +41,23 @@ export async function loadLogs(
     );
   }
   const named = [
-    { key: ["measured", "logMap"], path: resolveBeside(source, map) },
+    { key: ["measured", "logMap"], name: map, path: resolveBeside(source, map) },
     ...logs.map(({ file }, place) => ({
       key: ["measured", "logs", place, "file"],
+      name: file,
       path: resolveBeside(source, file),
     })),
   ];
   await requireNamedFiles(source, named);
-  const texts = await Promise.all(
-    named.map(({ path }, k) =>
-      readTextFile(path, k === 0 ? "log map" : "log", k === 0 ? "settings" : "table")
+  const read = await Promise.all(
+    named.map(({ key, name, path }, k) =>
+      readGiven(path, k === 0 ? "log map" : "log", k === 0 ? "settings" : "table", {
+        by: key.join("."),
+        name,
+      })
     ),
   );
+  const texts = read.map(({ text }) => text);
   const single = SINGLE.flatMap((key) => {
     const name = textAt(source, ["measured", key]);
     return name === undefined ? [] : [{ key, name, path: resolveBeside(source, name) }];
@@ -61,22 +68,23 @@ export async function loadLogs(
   );
   const beside = await Promise.all(
     single.map(async ({ key, name, path }) =>
-      [key, {
+      [
+        key,
         name,
-        text: await readTextFile(
-          path,
-          key === "forecast" ? "forecast" : "file for grading",
-          "table",
-        ),
-      }] as const
+        await readGiven(path, key === "forecast" ? "forecast" : "file for grading", "table", {
+          by: `measured.${key}`,
+          name,
+        }),
+      ] as const
     ),
   );
   return {
     logs: {
       map: { name: map, text: texts[0]! },
       logs: logs.map(({ file }, place) => ({ name: file, text: texts[place + 1]! })),
-      ...Object.fromEntries(beside),
+      ...Object.fromEntries(beside.map(([key, name, { text }]) => [key, { name, text }])),
     },
-    texts: [...texts, ...beside.map(([, { text }]) => text)],
+    texts: [...texts, ...beside.map(([, , { text }]) => text)],
+    files: [...read.map(({ file }) => file), ...beside.map(([, , { file }]) => file)],
   };
 }

@@ -1,7 +1,7 @@
 /** The price list that a study names. @module */
 import { type PriceList, readPriceList } from "../../worth/mod.ts";
 import { requireNamedFiles, resolveBeside } from "./named_files.ts";
-import { readTextFile } from "./read_text.ts";
+import { type GivenFile, readGiven } from "./given_file.ts";
 import { textAt, type YamlSource } from "./yaml_source.ts";
 
 /** Prices of a study. */
@@ -10,6 +10,8 @@ export interface LoadedPrices {
   readonly prices: PriceList | null;
   /** texts that belong to the study's inputs */
   readonly texts: readonly string[];
+  /** files they were read from */
+  readonly files: readonly GivenFile[];
 }
 
 /**
@@ -19,9 +21,12 @@ export interface LoadedPrices {
  */
 export async function loadPrices(source: YamlSource): Promise<LoadedPrices> {
   const named = textAt(source, ["worth", "prices"]);
-  if (named === undefined) return { prices: null, texts: [] };
+  if (named === undefined) return { prices: null, texts: [], files: [] };
   const path = resolveBeside(source, named);
   await requireNamedFiles(source, [{ key: ["worth", "prices"], path }]);
-  const text = await readTextFile(path, "price list", "table");
-  return { prices: readPriceList(text, named), texts: [text] };
+  const { text, file } = await readGiven(path, "price list", "table", {
+    by: "worth.prices",
+    name: named,
+  });
+  return { prices: readPriceList(text, named), texts: [text], files: [file] };
 }

@@ -23,13 +23,31 @@ export async function readTextFile(
   kind: TextKind,
   limits: Readonly<Record<TextKind, number>> = TEXT_LIMITS,
 ): Promise<string> {
+  return (await readTextAndBytes(path, what, kind, limits)).text;
+}
+
+/** A text as it was read, and the bytes it was read from, which may begin with a mark that the text lacks. */
+export interface TextAndBytes {
+  /** decoded */
+  readonly text: string;
+  /** of the file */
+  readonly bytes: Uint8Array;
+}
+
+/** Reads a UTF-8 text file as {@link readTextFile} does, and gives its bytes too. */
+export async function readTextAndBytes(
+  path: string,
+  what: string,
+  kind: TextKind,
+  limits: Readonly<Record<TextKind, number>> = TEXT_LIMITS,
+): Promise<TextAndBytes> {
   const location = { file: path };
   const refuse = (why: string) => new InputError(`Cannot read the ${what}: ${why}`, location);
   const bytes = await readBytes(path, limits[kind], refuse)
     .catch((error) => Promise.reject(explain(error, what, location)));
   const text = decode(bytes, what, path);
   if (text.trim() === "") throw refuse("it is empty");
-  return text;
+  return { text, bytes };
 }
 
 /** No more than so many bytes of an ordinary file. */

@@ -19,6 +19,8 @@ export interface YamlSource {
   readonly file: string;
   /** plain data */
   readonly data: unknown;
+  /** where files lie that it names, by the name it gives them, for a copy kept with a run */
+  readonly moved?: Readonly<Record<string, string>>;
   /** true where the file holds the path and something stands there */
   has(path: KeyPath): boolean;
   /** place of the value of a path, or of the deepest part of it that exists */

@@ -1,7 +1,10 @@
 /** Writes what a run leaves behind: results.json and hourly.csv. @module */
 import { join } from "node:path";
+import { checkout } from "../run/checkout.ts";
 import { hashOf } from "../run/hash.ts";
 import { hourlyCsv } from "./hourly.ts";
+import { inputHashes } from "./inputs.ts";
+import { momentOfRun } from "./moment.ts";
 import { writeWhole } from "./write_whole.ts";
 import { type LibraryVersion, libraryVersion } from "../run/library_version.ts";
 import { CHAPTERS } from "../chapters.ts";
@@ -14,16 +17,24 @@ const ALL: readonly ChapterName[] = CHAPTERS.map(({ name }) => name);
 
 /** Where the numbers of a run come from. */
 export interface Provenance {
-  /** SHA-256, hex */
+  /** SHA-256, hex, of what the study says besides its weather, and of fans, prices and logs of its own */
   readonly studyHash: string;
   /** SHA-256 of the weather, hex */
   readonly climateHash: string;
   /** version of the library */
   readonly library: LibraryVersion;
+  /** commit of the library, hex; null where git keeps none; left out in runs of earlier versions */
+  readonly commit?: string | null;
+  /** SHA-256, hex, of the list of packages, deno.lock; null where there is none */
+  readonly lockHash?: string | null;
   /** version of Deno */
   readonly deno: string;
-  /** moment of the run, ISO 8601, UTC */
+  /** moment of the run, ISO 8601, UTC, whole seconds; that of SOURCE_DATE_EPOCH where it is set */
   readonly time: string;
+  /** SHA-256, hex, of each input file as given, by its place in the folder of the run */
+  readonly files?: Readonly<Record<string, string>>;
+  /** words that give this run again in its folder, behind `deno task study` */
+  readonly command?: readonly string[];
 }
 
 /** Content of results.json. */
@@ -54,11 +65,13 @@ function inputsOf(study: Study): Readonly<Record<string, unknown>> {
  * @param run what was computed already is not computed again
  * @param now moment of the run
  * @param names chapters whose figures are wanted; all unless given
+ * @param command words that give this run again
  */
 export async function resultsOf(
   run: StudyRun,
-  now: Date = new Date(),
+  now: Date = momentOfRun(),
   names: readonly ChapterName[] = ALL,
+  command?: readonly string[],
 ): Promise<ResultsFile> {
   const { study } = run;
   const part = run.only(names);
@@ -66,11 +79,14 @@ export async function resultsOf(
     study: study.heading,
     inputs: inputsOf(study),
     provenance: {
-      studyHash: study.inputHash,
+      studyHash: study.studyHash,
       climateHash: hashOf({ ...study.climate, source: null, notices: null }),
       library: await libraryVersion(),
+      ...await checkout(),
       deno: Deno.version.deno,
       time: now.toISOString(),
+      files: inputHashes(study.files),
+      ...(command === undefined ? {} : { command }),
     },
     ...(part.chapters.length < ALL.length ? { chapters: part.chapters } : {}),
     figures: await part.figures(),
@@ -95,14 +111,16 @@ function jsonText(value: unknown): string {
  * @param run everything is computed before anything is written
  * @param folder made where it does not exist
  * @param names chapters whose figures are wanted; all unless given
+ * @param command words that give this run again
  * @returns what stands in results.json
  */
 export async function writeResults(
   run: StudyRun,
   folder: string,
   names: readonly ChapterName[] = ALL,
+  command?: readonly string[],
 ): Promise<ResultsFile> {
-  const results = await resultsOf(run, new Date(), names);
+  const results = await resultsOf(run, momentOfRun(), names, command);
   const hourly = names.includes("store") ? await hoursOf(run) : undefined;
   await Deno.mkdir(folder, { recursive: true });
   if (hourly !== undefined) await writeWhole(join(folder, "hourly.csv"), hourly);

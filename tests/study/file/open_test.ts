@@ -115,6 +115,20 @@ Deno.test("the input hash depends on the study and on its climate", async () => 
   assert(/^[0-9a-f]{64}$/.test(one.inputHash));
 });
 
+Deno.test("the study hash depends on the study, not on its weather, nor on how its text is laid out", async () => {
+  // Property: other weather, comments and order keep it; another house changes it
+  const [one, weather, laid, other] = [
+    await open(SMALLEST),
+    await open(SMALLEST.replace("normals.csv", "normals.csv, seed: 2")),
+    await open(
+      `# a comment\r\n${SMALLEST.replace("length: 20 m, width: 8 m", "width: 8 m, length: 20 m")}`,
+    ),
+    await open(SMALLEST.replace("width: 8 m", "width: 9 m")),
+  ];
+  assertEquals([weather.studyHash, laid.studyHash], [one.studyHash, one.studyHash]);
+  assert(other.studyHash !== one.studyHash);
+});
+
 /** The faults openStudy() reports for a study text, without the folder. */
 async function faultsOf(text: string): Promise<readonly string[]> {
   const error = await assertRejects(() => open(text), InputErrors);

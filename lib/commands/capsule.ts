@@ -1,0 +1,39 @@
+/** What makes the folder of a run complete: the words that give it again, and what it was compared with. @module */
+import { join } from "node:path";
+import { type GivenFile, INPUTS, keptAt } from "../study/mod.ts";
+import type { CommandLine } from "./command_line.ts";
+
+/** Where the earlier run that a run was compared with is kept, in the folder of the run. */
+export const EARLIER_RUN = `${INPUTS}/elsewhere/earlier-run`;
+
+/** Options that do not belong to what was run. */
+const ASIDE = ["out", "verify"];
+
+/**
+ * The words that give a run again for one who stands in its folder, behind `deno task study`.
+ *
+ * @param line that the run was started with
+ * @param files of its study
+ */
+export function commandAgain(line: CommandLine, files: readonly GivenFile[]): string[] {
+  const values = Object.entries(line.values)
+    .filter(([name]) => !ASIDE.includes(name))
+    .flatMap(([name, value]) => [`--${name}`, placeOf(name, files) ?? value]);
+  const switches = Array.from(line.switches, (name) => `--${name}`);
+  return [keptAt(files, "study")!, ...values, ...switches];
+}
+
+/** Where the file that an option names is kept. */
+function placeOf(name: string, files: readonly GivenFile[]): string | undefined {
+  return name === "against" ? EARLIER_RUN : keptAt(files, `--${name}`);
+}
+
+/** Copies what a comparison reads of an earlier run. */
+export async function keepEarlierRun(from: string, to: string): Promise<void> {
+  await Deno.mkdir(to, { recursive: true });
+  for (const name of ["results.json", "hourly.csv"]) {
+    await Deno.copyFile(join(from, name), join(to, name)).catch((error) => {
+      if (!(error instanceof Deno.errors.NotFound)) throw error;
+    });
+  }
+}
