@@ -66,7 +66,7 @@ Deno.test("study --verify says identical of an untouched run, and what differs o
     assertEquals(told.code, 3, told.err);
     assertStringIncludes(told.out, "results.json: changed since the run wrote it");
     assertMatch(told.out, /again against kept: 1 of \d+ figures changed/);
-    assertMatch(told.out, /climate\.coldestHour .*−5\.0 K/);
+    assertMatch(told.out, /climate\.coldestHour .*−5\.0\sK/);
     assertStringIncludes(told.out, "results.json: other bytes");
     assert(!/report\.html|\.ipynb|hourly/.test(told.out.split("running again")[1]!), told.out);
     assertEquals(
