@@ -22,6 +22,7 @@ export const TEST_ATTACKS: readonly TestAttack[] = [
     attack: "hostile text in studies, prices, fans, logs, sweeps, notebooks, runs, file names",
     files: ["tests/harm/hostile_text_test.ts"],
   },
+  { attack: "odd studies: no number that is none", files: ["tests/harm/odd_outputs_test.ts"] },
   { attack: "impossible weather", files: ["tests/harm/impossible_weather_test.ts"] },
   {
     attack: "SIGKILL at any call: results folder",
