@@ -1,5 +1,6 @@
 /** Small notebooks in a folder of their own, removed after the test. @module */
 import { join } from "node:path";
+import process from "node:process";
 import { formatNotebook, type Notebook } from "winterground/press/mod.ts";
 import { NOTEBOOK_FOLDER } from "winterground/commands/notebook_files.ts";
 
@@ -25,10 +26,14 @@ export function tinyNotebook(...sources: string[]): Notebook {
   };
 }
 
-/** Runs `work` with a fresh hidden folder below notebooks/, from where deno.json is found. */
+/**
+ * Runs `work` with a fresh hidden folder below notebooks/, from where deno.json is found. What tests
+ * that were killed have left there goes.
+ */
 export async function withFolder<T>(work: (folder: string) => Promise<T>): Promise<T> {
   await Deno.mkdir(NOTEBOOK_FOLDER, { recursive: true });
-  const folder = await Deno.makeTempDir({ dir: NOTEBOOK_FOLDER, prefix: ".test-" });
+  await removeLeft(NOTEBOOK_FOLDER);
+  const folder = await Deno.makeTempDir({ dir: NOTEBOOK_FOLDER, prefix: `.test-${Deno.pid}-` });
   try {
     return await work(folder);
   } finally {
@@ -45,6 +50,28 @@ export async function writeNotebook(
   const path = join(folder, name);
   await Deno.writeTextFile(path, formatNotebook(notebook));
   return path;
+}
+
+/**
+ * Removes the folders of tests whose process has ended.
+ *
+ * @param home where they lie
+ */
+export async function removeLeft(home: string): Promise<void> {
+  for await (const { name } of Deno.readDir(home)) {
+    const owner = /^\.test-(\d+)-/.exec(name)?.[1];
+    if (owner === undefined || isAlive(Number(owner))) continue;
+    await Deno.remove(join(home, name), { recursive: true }).catch(() => {});
+  }
+}
+
+function isAlive(id: number): boolean {
+  try {
+    process.kill(id, 0);
+    return true;
+  } catch (error) {
+    return (error as { code?: string }).code === "EPERM";
+  }
 }
 
 /** A kernel that is running. */
