@@ -46,11 +46,12 @@ export async function writeStudyOutputs(
  * is never written over.
  */
 async function writeFittedStudy(run: StudyRun, folder: string): Promise<void> {
-  const { text, changed } = await run.fittedStudy();
+  const { text, changed, doubt } = await run.fittedStudy();
   if (changed.length === 0) return;
   let name = `${run.study.heading.name}-fitted`;
   while (resolve(folder, `${name}.yaml`) === resolve(run.study.path)) name += "-again";
   await writeAtomically(join(folder, `${name}.yaml`), text);
+  if (doubt !== null) await writeAtomically(join(folder, `${name}-doubt.yaml`), doubt);
 }
 
 async function writeDrawings(run: StudyRun, folder: string): Promise<void> {

@@ -173,8 +173,8 @@ export function* calibrationSteps(request: CalibrationRequest): Steps<Calibratio
     joint,
     chosen: chosenEstimates(stages, joint),
     scores: scored(() => [
-      score("the plan", planned!, 0),
-      score("fitted", fitted!, joint.estimates.length),
+      score("the plan on the logged weather", planned!, 0),
+      score("fitted, on the logged weather", fitted!, joint.estimates.length),
     ]),
     days: replayedDays(house, there, {
       planned: planned!,

@@ -54,7 +54,7 @@ export interface StageRow {
 
 /** How well a model meets the log where the fit has seen it and where not. */
 export interface HeldOutScore {
-  /** "the plan" or "fitted" */
+  /** plan or fitted model; both on the logged weather, where the chapter's plan is on the study's */
   readonly name: string;
   /** number of parameters that were fitted, taken off the count where the fit has seen the log */
   readonly parameters: number;

@@ -202,7 +202,7 @@ export function holdOutChart(calibration: Calibration): DisplayItem {
       : `Shaded days (${heldWords}) entered no fit.`,
     legend: [
       { label: "logged", colour: PALETTE.ink },
-      { label: "plan", colour: PALETTE.latent, sign: "dash" },
+      { label: "plan on the logged weather", colour: PALETTE.latent, sign: "dash" },
       { label: "fitted", colour: PALETTE.warm, sign: "line" },
     ],
     table: dataTable(days, [

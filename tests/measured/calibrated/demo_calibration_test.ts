@@ -8,6 +8,7 @@ import { calibrationStages } from "../../../lib/measured/calibrated/stages.ts";
 import { calibrationTakes } from "../../../lib/measured/calibrated/takes.ts";
 import { fromFullHour } from "../../../lib/measured/logged_season.ts";
 import { readStudyLog } from "../../../lib/measured/study_log.ts";
+import { readSweep } from "../../../lib/study/sweep/mod.ts";
 import { defaultStudyPath, openStudy, openStudyText, startRun } from "../../../lib/study/mod.ts";
 
 const study = await openStudy(defaultStudyPath());
@@ -43,7 +44,10 @@ Deno.test("run.calibration(): every interval of the demo's winter holds the trut
 Deno.test("run.calibration(): scores on days held out, with sign and p", async () => {
   const { scores, days, heldWords, nightResiduals, joint } = await run.calibration();
   assertEquals(heldWords, study.measured.holdOut);
-  assertEquals(scores.map(({ name }) => name), ["the plan", "fitted"]);
+  assertEquals(scores.map(({ name }) => name), [
+    "the plan on the logged weather",
+    "fitted, on the logged weather",
+  ]);
   const [, fitted] = scores;
   assertEquals(fitted!.heat.fitted.parameters, joint!.estimates.length);
   assertEquals(fitted!.heat.heldOut!.parameters, 0);
@@ -75,6 +79,17 @@ Deno.test("run.fittedStudy(): a study file that opens, with the fitted values an
   const differing = lines(text).filter((line) => !lines(study.text).includes(line));
   assertEquals(differing.length, changed.length);
   for (const line of differing) assertStringIncludes(line, "# measured: ");
+});
+
+Deno.test("run.fittedStudy(): the intervals make a sweep of doubt that is read", async () => {
+  const { doubt, changed } = await run.fittedStudy();
+  const plan = readSweep(doubt!, "doubt.yaml");
+  assertEquals(plan.form, "sample");
+  assertEquals(plan.keys.map(({ key }) => key), changed.map(({ key }) => key));
+  for (const { key, axis } of plan.keys) {
+    assert(axis.form === "range", key);
+    assert(axis.low < axis.high, key);
+  }
 });
 
 /** The log with every compared reading of the hours held out replaced by nonsense. */
