@@ -25,6 +25,7 @@ import {
   type MonitoringRequest,
   monitoringTables,
 } from "./plan/monitoring_plan.ts";
+import { blockedTables, blockedTakes, blockedTubes } from "./plan/blocked_tubes.ts";
 import type { PlannedYear } from "./plan_beside_log.ts";
 import type { MeasuredRequest } from "./request.ts";
 import type { Calibration } from "./calibrated/types.ts";
@@ -171,6 +172,13 @@ export const measured = chapter({
   figures: measuredFigures,
   tables: measuredTables,
   extras: {
+    /** Shut and flooded tubes in the logs, by pressure and air flow. */
+    blockedTubes: extra({
+      after: ["monitoringPlan"],
+      takes: blockedTakes,
+      compute: blockedTubes,
+      tables: blockedTables,
+    }),
     /** Stages that the logs allow, the joint fit, and weeks that no fit has seen. */
     calibration: extra({
       after: ["soil", "tubes", "headers", "fan"],

@@ -80,6 +80,7 @@ export {
   type BlockedQuestion,
   type BlockedState,
 } from "./plan/blocked.ts";
+export { type BlockedRequest, type BlockedTubes, blockedTubes } from "./plan/blocked_tubes.ts";
 export { type BlockedCheck, type BlockedDay, findBlocked } from "./plan/find_blocked.ts";
 export {
   type Commissioning,

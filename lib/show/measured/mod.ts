@@ -5,6 +5,7 @@ export * from "./charts.ts";
 export * from "./day_ahead.ts";
 export * from "./exercises.ts";
 export * from "./greenhouse_log.ts";
+export * from "./monitored.ts";
 export * from "./monitoring.ts";
 export * from "./season_charts.ts";
 export * from "./sensor_drawings.ts";
