@@ -22,6 +22,7 @@ export {
 } from "./basics/mod.ts";
 export { exercise } from "./show/exercises.ts";
 export { answerCard, type AnswerWords, type Light } from "./show/kit/answer.ts";
+export { type Lesson, openLesson } from "./show/lesson/lesson.ts";
 export { type Caution, caution, notices } from "./show/kit/caution.ts";
 export type { Exercise, UsualSlip } from "./show/kit/exercise.ts";
 export type { Cell, Column } from "./show/kit/data_table.ts";

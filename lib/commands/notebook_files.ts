@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { InputError } from "../basics/mod.ts";
 import { PROJECT_FOLDER } from "./terminal.ts";
 
@@ -15,6 +15,8 @@ export interface NotebookFile {
   readonly number: number;
   /** full path */
   readonly path: string;
+  /** folder its kernel runs in, where that is not its own */
+  readonly kernelFolder?: string;
 }
 
 /** Folder of the notebooks. */
@@ -30,6 +32,32 @@ export async function listNotebooks(folder: string = NOTEBOOK_FOLDER): Promise<N
     found.push({ name, number: Number(number), path: join(folder, entry.name) });
   }
   return found.sort((a, b) => a.number - b.number || (a.name < b.name ? -1 : 1));
+}
+
+/**
+ * The notebooks of a folder of lessons, by name. Their kernels run beside the project's own notebooks,
+ * where the library is found.
+ *
+ * @throws {InputError} where there is no such folder or no notebook in it
+ */
+export async function listLessons(folder: string): Promise<NotebookFile[]> {
+  const entries = await Array.fromAsync(Deno.readDir(folder)).catch(() => null);
+  if (entries === null) throw new InputError(`Cannot read the lessons: no folder ${folder}`);
+  const found = entries
+    .filter(({ isFile, name }) => isFile && name.endsWith(".ipynb"))
+    .map(({ name }) => lessonFile(join(folder, name)))
+    .sort((a, b) => a.name < b.name ? -1 : 1);
+  if (found.length > 0) return found;
+  throw new InputError(`There is no lesson in ${folder}: expected notebooks, such as fans.ipynb`);
+}
+
+/** Before the names of lessons in a run, so that none has the name of a notebook or chapter. */
+const LESSON = "lesson-";
+
+/** One lesson as a notebook file; its number is that of lessons that have none. */
+export function lessonFile(path: string): NotebookFile {
+  const name = `${LESSON}${basename(path).replace(/\.ipynb$/, "")}`;
+  return { name, number: NaN, path, kernelFolder: NOTEBOOK_FOLDER };
 }
 
 /**

@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { join, relative } from "node:path";
+import { dirname, join, relative, resolve } from "node:path";
 import {
   type CellFailure,
   formatNotebook,
@@ -105,7 +105,15 @@ function lanes(count: number): <T>(work: () => Promise<T>) => Promise<T> {
 async function pressOne(file: NotebookFile, options: PressOptions): Promise<Pressed> {
   const { target, environment, cellLimit, signal } = options;
   const source = parseNotebook(await Deno.readTextFile(file.path), file.path);
-  const run = await runNotebook(source, { path: file.path, environment, cellLimit, signal });
+  const run = await runNotebook(source, {
+    path: file.path,
+    folder: file.kernelFolder,
+    environment: file.kernelFolder === undefined
+      ? environment
+      : { ...environment, WINTERGROUND_LESSONS: dirname(resolve(file.path)) },
+    cellLimit,
+    signal,
+  });
   await writeAtomically(join(target, `${file.name}.ipynb`), formatNotebook(run.notebook));
   if (run.failure !== undefined) throw new NotebookFailure(describeFailure(file.path, run.failure));
   return { name: file.name, notebook: run.notebook };

@@ -30,9 +30,9 @@ export function showProgress(pieces: readonly string[]): Progress {
   return Deno.stderr.isTerminal() ? progressBar(pieces, left) : progressLines(pieces, left);
 }
 
-/** True for a notebook, whose name starts with its number. */
+/** True for a notebook, whose name starts with its number, and for a lesson. */
 function isNotebook(piece: string): boolean {
-  return /^\d/.test(piece);
+  return /^(?:\d|lesson-)/.test(piece);
 }
 
 function progressBar(pieces: readonly string[], left: TimeLeft): Progress {

@@ -15,11 +15,16 @@ import {
   type StudyRun,
   workPool,
 } from "../study/mod.ts";
-import { commandAgain, EARLIER_RUN, keepEarlierRun } from "./capsule.ts";
+import { commandAgain, EARLIER_RUN, keepEarlierRun, keepLessons, KEPT_LESSONS } from "./capsule.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import type { Comparison, FinishedRun } from "./comparison.ts";
 import { cannotCompute, computeResults, gettersOf } from "./compute_study.ts";
-import { listNotebooks, type NotebookFile, selectNotebooks } from "./notebook_files.ts";
+import {
+  listLessons,
+  listNotebooks,
+  type NotebookFile,
+  selectNotebooks,
+} from "./notebook_files.ts";
 import { writeSums } from "./output/sums.ts";
 import { openStage, type Stage } from "./output/stage.ts";
 import type { KeptAside } from "./output/switch.ts";
@@ -52,6 +57,11 @@ const SPEC: CommandSpec = {
       name: "chapters",
       value: "LIST",
       meaning: "notebooks to run, such as 1-8 or 0,3, and no more than they need (default: all)",
+    },
+    {
+      name: "lessons",
+      value: "DIR",
+      meaning: "folder of lessons of your own, run after the notebooks",
     },
     {
       name: "quick",
@@ -97,7 +107,14 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
   if (quick && chapters !== undefined) {
     throw new InputError("--quick runs no notebooks: leave out --chapters, or --quick");
   }
-  const files = quick ? [] : chooseNotebooks(await listNotebooks(), chapters);
+  const { lessons } = line.values;
+  if (quick && lessons !== undefined) {
+    throw new InputError("--quick runs no notebooks: leave out --lessons, or --quick");
+  }
+  const files = [
+    ...(quick ? [] : chooseNotebooks(await listNotebooks(), chapters)),
+    ...(lessons === undefined ? [] : await listLessons(lessons)),
+  ];
   const pool = workPool();
   signal.addEventListener("abort", () => pool.close());
   pool.warm(); // they read the library while the study is read here
@@ -135,6 +152,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
     const changes = before === null ? null : await changesSince(before, stage.folder);
     if (!quick) await writeReport(stage, run, written.value, pressed.value, changes);
     if (before !== null) await keepEarlierRun(before.folder, join(stage.folder, EARLIER_RUN));
+    if (lessons !== undefined) await keepLessons(lessons, join(stage.folder, KEPT_LESSONS));
     await writeSums(stage.folder);
     signal.throwIfAborted();
     progress.stop();

@@ -37,6 +37,8 @@ export const HANDED_ON = [
   "WINTERGROUND_COLUMNS",
   "WINTERGROUND_CACHE",
   "WINTERGROUND_GREENHOUSE_LOG",
+  // where the files of a lesson lie
+  "WINTERGROUND_LESSONS",
   // the one time that is written, where it is given
   "SOURCE_DATE_EPOCH",
 ] as const;

@@ -41,6 +41,8 @@ export interface CellFailure {
 export interface RunOptions {
   /** file the notebook was read from; the kernel runs in its folder */
   readonly path: string;
+  /** folder the kernel runs in; that of the notebook unless given */
+  readonly folder?: string | undefined;
   /** s each cell may take (default 300) */
   readonly cellLimit?: number | undefined;
   /** additions to the kernel's environment */
@@ -75,7 +77,7 @@ export async function runNotebook(notebook: Notebook, options: RunOptions): Prom
 
 async function runOnce(source: Notebook, options: RunOptions): Promise<NotebookRun> {
   const kernel = await startKernel({
-    folder: dirname(options.path),
+    folder: options.folder ?? dirname(options.path),
     environment: options.environment,
     signal: options.signal,
   });

@@ -27,6 +27,10 @@ export interface Exercise {
   readonly slips: readonly UsualSlip[];
   /** shown with the right answer */
   readonly explanation: string;
+  /** what helps to begin, and what helps further; given where a learner answers "hint", "second hint" */
+  readonly hints?: readonly [first: string, second: string];
+  /** the way to the answer, step by step; given where a learner answers "solution" */
+  readonly solution?: string;
   /** unit of a bare number; without it a bare number is refused where the kind has a unit */
   readonly bareUnit?: string;
   /** what a plain number counts: words that may stand behind it, such as "tubes" */
@@ -36,7 +40,7 @@ export interface Exercise {
 /** Outcome of a check. */
 export interface Verdict {
   /** where the answer stands */
-  readonly state: "open" | "right" | "wrong" | "unreadable";
+  readonly state: "open" | "right" | "wrong" | "unreadable" | "hint" | "solution";
   /** what the learner is told */
   readonly message: string;
 }
@@ -49,8 +53,10 @@ export interface Verdict {
  */
 export function judge(exercise: Exercise, given: string | number | null): Verdict {
   if (given === null || given === "") {
-    return { state: "open", message: "Not answered yet: replace null with your answer." };
+    return { state: "open", message: openText(exercise) };
   }
+  const help = helpAsked(exercise, String(given));
+  if (help !== undefined) return help;
   if (exercise.kind === "choice") return judgeChoice(exercise, String(given));
   let value: number;
   try {
@@ -61,6 +67,27 @@ export function judge(exercise: Exercise, given: string | number | null): Verdic
   if (near(value, Number(exercise.answer), exercise.tolerance)) return right(exercise);
   const slip = exercise.slips.find((one) => near(value, Number(one.value), exercise.tolerance));
   return { state: "wrong", message: slip?.hint ?? missText(value, Number(exercise.answer)) };
+}
+
+function openText({ hints }: Exercise): string {
+  const ladder = hints === undefined ? "" : ', or with "hint", "second hint" or "solution"';
+  return `Not answered yet: replace null with your answer${ladder}.`;
+}
+
+/** The step of the ladder that is asked for in place of an answer. */
+function helpAsked({ hints, solution }: Exercise, given: string): Verdict | undefined {
+  const words = given.trim().toLowerCase().replace(/[.!?]+$/, "");
+  if (/^(?:worked )?solution$/.test(words)) {
+    const none = "This exercise has no worked solution.";
+    return { state: "solution", message: solution ?? none };
+  }
+  const step = /^(?:(?:first )?hint|hint 1)$/.test(words)
+    ? 0
+    : /^(?:second hint|hint 2)$/.test(words)
+    ? 1
+    : undefined;
+  if (step === undefined) return undefined;
+  return { state: "hint", message: hints?.[step] ?? "This exercise has no hints of its own." };
 }
 
 /** The quantity in an answer: without "about" and full stop, with the unit a bare number has here. */
@@ -117,6 +144,8 @@ const STATE_WORDS: Readonly<Record<Verdict["state"], string>> = {
   right: "Right",
   wrong: "Not yet",
   unreadable: "Cannot read the answer",
+  hint: "Hint",
+  solution: "Worked solution",
 };
 
 /** Question and verdict as one display item. */
