@@ -64,6 +64,7 @@ How many are right so far; the count is kept in a file beside the lesson.`),
 /** The notebook of a new lesson. */
 export function lessonNotebook(name: string): Notebook {
   const cells = partsOf(name).map((part, k) => part(`cell-${k + 1}`));
+  // deno-lint-ignore camelcase -- a name of the notebook format
   const kernelspec = { display_name: "Deno", language: "typescript", name: "deno" };
   return { cells, metadata: { kernelspec }, nbformat: 4, nbformat_minor: 5 };
 }
