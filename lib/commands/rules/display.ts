@@ -18,8 +18,15 @@ const COMPUTING = new Set<string>([
 ]);
 /** Constants and tables, and the look-up of one row. */
 const DATA = /^(?:[A-Z][A-Z0-9_]*|find[A-Z]\w*)$/;
-/** Functions that only name things or make words fit to be shown. */
-const NAMING = new Set(["monthOfHour", "describeHour", "hoursText", "inert", "wordsCell"]);
+/** Functions that only name things or make words fit to be shown, and the fault of a file. */
+const NAMING = new Set([
+  "InputError",
+  "monthOfHour",
+  "describeHour",
+  "hoursText",
+  "inert",
+  "wordsCell",
+]);
 /** What display code may take from a library of sums. */
 const SERIES_LIBRARY: Readonly<Record<string, readonly string[]>> = { "d3-array": ["ticks"] };
 /** Exercises are textbook cases: their answers are worked out by the library's moist air. */
