@@ -1,4 +1,5 @@
 /** The exercises of all chapters, found by their id. @module */
+import { EXERCISES as study } from "./study/exercises.ts";
 import { EXERCISES as climate } from "./climate/exercises.ts";
 import { EXERCISES as soil } from "./soil/exercises.ts";
 import { EXERCISES as house } from "./house/exercises.ts";
@@ -8,11 +9,13 @@ import { EXERCISES as fan } from "./fan/exercises.ts";
 import { EXERCISES as store } from "./store/exercises.ts";
 import { EXERCISES as worth } from "./worth/exercises.ts";
 import { EXERCISES as measured } from "./measured/exercises.ts";
+import { HELP } from "./exercise_help.ts";
 import { type Exercise, exerciseItem } from "./kit/exercise.ts";
 import type { DisplayItem } from "./kit/figure.ts";
 
-/** All exercises, in the order of the chapters. */
+/** All exercises with their hints and solutions, in the order of the notebooks. */
 export const EXERCISES: readonly Exercise[] = [
+  ...study,
   ...climate,
   ...soil,
   ...house,
@@ -22,7 +25,7 @@ export const EXERCISES: readonly Exercise[] = [
   ...store,
   ...worth,
   ...measured,
-];
+].map((one) => ({ ...one, ...HELP[one.id] }));
 
 /**
  * Shows an exercise and checks the answer given.

@@ -48,6 +48,59 @@ Deno.test("a value without a known slip is told its direction", () => {
   assert(judge(find("fan.halfSpeed"), "15 kW").message.includes("units"));
 });
 
+Deno.test("every exercise has two hints that do not give it away, and a solution that its answer is in", () => {
+  // Property: the ladder of each; a hint holds no number that is right, the solution holds one
+  for (const one of EXERCISES) {
+    const { hints, solution } = one;
+    assert(hints !== undefined && solution !== undefined, `no help for ${one.id}`);
+    const answers = ["hint", "second hint", "solution"].map((asked) => judge(one, asked));
+    assertEquals(answers.map(({ state }) => state), ["hint", "hint", "solution"]);
+    assertEquals(answers.map(({ message }) => message), [...hints, solution]);
+    if (one.kind === "choice") continue;
+    const { si } = KINDS[one.kind];
+    const given = (text: string) =>
+      (text.replaceAll(/(\d) (?=\d{3})/g, "$1").match(
+        /\d+(?:\.\d+)?(?:\s?%| \p{L}[^\s.,;:]*)?/gu,
+      ) ?? [])
+        .flatMap((
+          found,
+        ) => [found, `${found} ${si}`, `${found.replace(/^([\d.]+).*$/, "$1")} ${si}`])
+        .some((text) => judge({ ...one, tolerance: 0.01 }, text).state === "right");
+    for (const hint of hints) assert(!given(hint), `${one.id}: ${hint}`);
+    assert(given(solution), `${one.id}: ${solution}`);
+  }
+});
+
+Deno.test("typical slips of any sum get a hint of their own", () => {
+  // Property: ten ways to go wrong by a factor or a sign, each told apart from "too large" and "too small"
+  for (const one of EXERCISES) {
+    if (one.kind === "choice") continue;
+    const answer = Number(one.answer);
+    const { si } = KINDS[one.kind];
+    const slips = [
+      2,
+      1 / 2,
+      4,
+      1 / 4,
+      Math.PI,
+      1 / Math.PI,
+      10,
+      1 / 10,
+      1000,
+      1 / 1000,
+      -1,
+      3600,
+      1 / 3600,
+    ];
+    const told = slips.map((factor) => judge(one, `${answer * factor} ${si}`));
+    for (const { state, message } of told) {
+      assertEquals(state, "wrong", one.id);
+      assert(!/^(?:Too large|Too small)\.$/.test(message), `${one.id}: ${message}`);
+    }
+    assert(new Set(told.map(({ message }) => message)).size >= 10, one.id);
+  }
+});
+
 Deno.test("exercise() refuses an unknown id and lists the known ones", () => {
   // Property: message
   assertThrows(() => exercise("soil.colour", null), RangeError, "soil.penetration");

@@ -18,7 +18,7 @@ import type { Typed } from "./typed.ts";
  * 1 W/(m² K) = 0.1761102 Btu/(h ft² degF), 1 inH2O = 249.0889 Pa, 1 ft = 0.3048 m.
  */
 const TYPED: Record<string, Typed> = {};
-for (const { name } of CHAPTERS) {
+for (const name of ["study", ...CHAPTERS.map(({ name }) => name)]) {
   const listed: { readonly TYPED: Readonly<Record<string, Typed>> } = await import(
     `./${name}/typed_answers.ts`
   );

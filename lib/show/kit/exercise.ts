@@ -132,9 +132,42 @@ function near(value: number, target: number, tolerance: number): boolean {
   return Math.abs(value - target) <= tolerance * Math.abs(target);
 }
 
+/** Factors by which sums of every kind go wrong, and what to look for. */
+const FACTORS: readonly (readonly [factor: number, hint: string])[] = [
+  [
+    2,
+    "Too large. Look for a 2: a half left out, a diameter for a radius, something counted twice.",
+  ],
+  [
+    1 / 2,
+    "Too small. Look for a 2: a half too many, a radius for a diameter, one of two forgotten.",
+  ],
+  [4, "Too large. Look for a 4: the square of a diameter where a radius belongs."],
+  [1 / 4, "Too small. Look for a 4: the square of a radius where a diameter belongs."],
+  [Math.PI, "Too large. Look for π: does it belong there?"],
+  [1 / Math.PI, "Too small. Look for π: is it missing?"],
+  [10, "Too large. Look at the decimal point."],
+  [1 / 10, "Too small. Look at the decimal point."],
+  [100, "Too large. Per cent, or centimetres: check the units."],
+  [1 / 100, "Too small. Per cent, or centimetres: check the units."],
+  [1000, "Too large. Check the units: kilo, milli."],
+  [1 / 1000, "Too small. Check the units: kilo, milli."],
+  [3600, "Too large. Check the units: hours and seconds."],
+  [1 / 3600, "Too small. Check the units: hours and seconds."],
+  [3.6, "Too large. Check the units: kilowatt-hours and megajoules."],
+  [1 / 3.6, "Too small. Check the units: kilowatt-hours and megajoules."],
+  [24, "Too large. Check the units: days and hours."],
+  [1 / 24, "Too small. Check the units: days and hours."],
+];
+
+/** Share within which a factor is taken for one of these. */
+const SAME_FACTOR = 0.005;
+
 function missText(value: number, answer: number): string {
   if (value * answer < 0) return "The sign is wrong.";
   const ratio = Math.abs(value / answer);
+  const known = FACTORS.find(([factor]) => near(ratio, factor, SAME_FACTOR));
+  if (known !== undefined) return known[1];
   if (ratio > 30 || ratio < 1 / 30) return "Far off: check the units first.";
   return ratio > 1 ? "Too large." : "Too small.";
 }
