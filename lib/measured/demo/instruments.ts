@@ -53,6 +53,8 @@ export interface DemoSensor {
   readonly see: (from: number, to: number) => number;
 }
 
+/** Pa/(m³/s)² between the headers: what the demo's plan has at its flow, every tube open all winter. */
+const RESISTANCE = 99;
 /** Depths of the probes in undisturbed ground, m. */
 const GARDEN = [0.3, 0.6, 1, 1.5] as const;
 /** Depths of the probes under the middle of the floor, m. */
@@ -200,6 +202,18 @@ export function demoSensors(
       relative: true,
       least: 0,
       see: steps(year.fanPower),
+    },
+    {
+      name: "header_dp",
+      logger: "air",
+      quantity: "pressure",
+      zone: "supply header",
+      unit: "Pa",
+      scale: 1,
+      digits: 1,
+      accuracy: 1,
+      relative: false,
+      see: steps(year.airFlow.map((flow) => RESISTANCE * flow ** 2)),
     },
     {
       name: "tracer",
