@@ -5,12 +5,13 @@
  */
 import { basename, join } from "node:path";
 import { InputError } from "../basics/mod.ts";
-import { libraryVersion, openStudyText, readTextFile, workPool } from "../study/mod.ts";
+import { libraryVersion, openStudyText, readTextFile, type Study, workPool } from "../study/mod.ts";
 import { hashOf } from "../study/run/hash.ts";
 import { defaultCache } from "../study/run/run.ts";
 import { writeWhole } from "../study/results/write_whole.ts";
 import { sharedPieces } from "../study/run/shared_pieces.ts";
 import {
+  doubtSweepText,
   figureColumns,
   findManifest,
   findShard,
@@ -36,7 +37,8 @@ import {
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { tryWriting } from "./output/disk_words.ts";
 import { holdFolder } from "./output/lock.ts";
-import { keepDoubtFile, readRowCount, tellDoubt } from "./sweep_doubt.ts";
+import { keepSweepFile, readRowCount, tellDoubt } from "./sweep_doubt.ts";
+import { fieldsToTry, readFieldCount, tellFields } from "./sweep_fields.ts";
 import { showRows } from "./sweep_progress.ts";
 import { CommandFailure, complain, runCommand, say } from "./terminal.ts";
 
@@ -57,6 +59,11 @@ const SPEC: CommandSpec = {
       value: "n",
       meaning: "in place of a sweep file: n samples of what the study does not know",
     },
+    {
+      name: "fields",
+      value: "n",
+      meaning: "in place of a sweep file: the study's tube field and n others worth a try",
+    },
     { name: "shard", value: "i/n", meaning: "compute part i of n" },
     {
       name: "shards",
@@ -72,6 +79,7 @@ const SPEC: CommandSpec = {
   ],
   notes: [
     "Called again, it goes on where it was cut off.",
+    "Of tube fields, unbeaten.csv says which no other beats in first cost, heat and the crop's hours.",
     "Of samples, doubt.csv says between which values each figure lies and which key moves it most.",
     "Exit status: 0 done, 1 rows are missing or the study cannot be computed, 2 wrong usage or bad",
     "input. A row that cannot be computed says why in its last column; it is no failure.",
@@ -80,18 +88,20 @@ const SPEC: CommandSpec = {
 
 async function runSweep(line: CommandLine, signal: AbortSignal): Promise<void> {
   const [path, given] = line.args as readonly [string, string?];
-  if ((given === undefined) === (line.values.doubt === undefined)) {
-    throw new InputError("Cannot start: name a sweep file, or say --doubt n, and not both");
+  const wanted = [given, line.values.doubt, line.values.fields];
+  if (wanted.filter((one) => one !== undefined).length !== 1) {
+    throw new InputError("Cannot start: name a sweep file, or say --doubt n or --fields n");
   }
   const merge = line.switches.has("merge");
   const shard = merge ? WHOLE : findShard(line.values, (name) => Deno.env.get(name));
   const workers = readWorkers(line.values.workers);
   const text = await readTextFile(path, "study file", "settings");
   const study = await openStudyText(text, path);
-  const sweepName = basename(given ?? "doubt").replace(/\.ya?ml$/i, "");
+  const form = line.values.fields === undefined ? "doubt" : "fields";
+  const sweepName = basename(given ?? form).replace(/\.ya?ml$/i, "");
   const folder = line.values.out ?? join("out", `${study.heading.name}-${sweepName}`);
   const sweepPath = given ?? `${folder}.yaml`;
-  if (given === undefined) await keepDoubtFile(sweepPath, study, readRowCount(line.values.doubt!));
+  if (given === undefined) await keepSweepFile(sweepPath, textOf(study, line.values));
   const plan = readSweep(await readTextFile(sweepPath, "sweep file", "settings"), sweepPath);
   const made = await inputsOf(study.inputHash, plan);
   if (merge) return await mergeRows({ folder, made, plan });
@@ -114,6 +124,16 @@ async function runSweep(line: CommandLine, signal: AbortSignal): Promise<void> {
     pool?.close();
   }
   signal.throwIfAborted();
+}
+
+/** Text of the sweep file that the study itself gives. */
+function textOf(study: Study, { doubt, fields }: CommandLine["values"]) {
+  if (fields === undefined) {
+    const rows = readRowCount(doubt!);
+    return () => doubtSweepText(study, rows);
+  }
+  const count = readFieldCount(fields);
+  return () => fieldsToTry(study, count);
 }
 
 const WHOLE: Shard = { index: 1, count: 1, from: "all rows" };
@@ -178,7 +198,9 @@ async function computeRows(
     }
     if (sweep.signal?.aborted) return;
     const done = await putInOrder(folder, name, columns);
-    if (shard.count === 1) await tellDoubt(folder, { plan, manifest, rows: done });
+    if (shard.count > 1) return;
+    await tellDoubt(folder, { plan, manifest, rows: done });
+    await tellFields(folder, { plan, manifest, rows: done });
   } finally {
     await hold.release();
   }
@@ -242,6 +264,7 @@ async function mergeRows(
     await writeTable(folder, { name: "rows", csv: orderedText(all, columns), columns });
     sayDone(join(folder, "rows"), [...all.values()]);
     await tellDoubt(folder, { plan, manifest, rows: all });
+    await tellFields(folder, { plan, manifest, rows: all });
   } finally {
     await hold.release();
   }

@@ -1,10 +1,8 @@
 /** What `deno task sweep` does about doubt: writes the usual ranges, and says what samples tell. @module */
 import { dirname, join } from "node:path";
 import { InputError } from "../basics/mod.ts";
-import type { Study } from "../study/mod.ts";
 import { writeWhole } from "../study/results/write_whole.ts";
 import {
-  doubtSweepText,
   doubtText,
   type FigureDoubt,
   type KnownRows,
@@ -25,13 +23,16 @@ export function readRowCount(text: string): number {
   throw new InputError(`Cannot use --doubt "${text}": expected how many samples, 8 or more`);
 }
 
-/** Writes the sweep file of the usual doubts; one that is there, changed or not, stays. */
-export async function keepDoubtFile(path: string, study: Study, rows: number): Promise<void> {
+/** Writes a sweep file made from a study; one that is there, changed or not, stays. */
+export async function keepSweepFile(
+  path: string,
+  text: () => string | Promise<string>,
+): Promise<void> {
   const there = await Deno.stat(path).then(() => true, () => false);
   if (there) return complain(`${path} is there already, and is used`);
   await Deno.mkdir(dirname(path), { recursive: true });
-  await writeWhole(path, doubtSweepText(study, rows));
-  say(`wrote ${path}: the ranges, to change to what is known of the site`);
+  await writeWhole(path, await text());
+  say(`wrote ${path}: to change to what is known of the site`);
 }
 
 /** Of samples: bands, and what moves each figure most. */

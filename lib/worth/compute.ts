@@ -58,6 +58,7 @@ export function worthChapter(request: WorthRequest): WorthResult {
     earnings,
     missing,
     alternatives,
+    designFaults: request.faults,
     verdict,
     doubt,
   };

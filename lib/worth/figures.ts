@@ -4,7 +4,7 @@ import type { WorthResult } from "./types.ts";
 
 /** Every figure of the chapter; money figures without a value say which price is missing. */
 export function worthFigures(worth: WorthResult): readonly FigureRow[] {
-  const { earnings, currency, missing, verdict, doubt } = worth;
+  const { earnings, currency, missing, verdict, doubt, designFaults } = worth;
   const money = currency ?? "money";
   const figure = (
     key: string,
@@ -17,6 +17,12 @@ export function worthFigures(worth: WorthResult): readonly FigureRow[] {
       : numberFigure(key, value ?? NaN, unit, label);
   return [
     ["worth.verdict", { value: verdict.word, unit: "text", label: "dig, not yet or no" }],
+    numberFigure(
+      "worth.designFaults",
+      designFaults.length,
+      "1",
+      "faults of the design to be mended before anybody digs",
+    ),
     withRange(
       figure("worth.capital", earnings?.capital, money, "first cost of the store less grants"),
       doubt?.capital ?? null,

@@ -61,6 +61,8 @@ export interface WorthResult {
   readonly missing: readonly string[];
   /** the store and every measure on the house, the cheapest kWh first, those without a price last */
   readonly alternatives: readonly Alternative[];
+  /** what must be mended before anybody digs, a sentence each; empty where nothing must */
+  readonly designFaults: readonly string[];
   /** dig, not yet or no */
   readonly verdict: VerdictGiven;
   /** how sure the money is; null where a price is missing */

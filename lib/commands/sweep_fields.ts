@@ -1,0 +1,78 @@
+/** What `deno task sweep` does about tube fields: lists what to try, and says which none beats. @module */
+import { join } from "node:path";
+import { InputError } from "../basics/mod.ts";
+import { startRun, type Study } from "../study/mod.ts";
+import { writeWhole } from "../study/results/write_whole.ts";
+import {
+  betterThanFirst,
+  fieldSweepText,
+  type JudgedRow,
+  judgedRows,
+  type KnownRows,
+  spreadOver,
+  type SweepManifest,
+  type SweepPlan,
+  unbeatenText,
+} from "../study/sweep/mod.ts";
+import { showFigures } from "../units/mod.ts";
+import { complain, say } from "./terminal.ts";
+
+/** Count of fields from the command line. */
+export function readFieldCount(text: string): number {
+  if (/^\d{1,4}$/.test(text) && Number(text) >= 1) return Number(text);
+  throw new InputError(`Cannot use --fields "${text}": expected how many, 1 or more`);
+}
+
+/**
+ * Text of a sweep file of the fields that the quick search leaves.
+ *
+ * @param study checked study
+ * @param count of fields besides its own
+ */
+export async function fieldsToTry(study: Study, count: number): Promise<string> {
+  complain("the study as it is: computing, for the quick search of fields");
+  const { front } = await startRun(study).fieldSearch();
+  if (front.length === 0) {
+    throw new InputError(
+      "Cannot try other fields: the quick search of the store chapter leaves none; notebook 07 says " +
+        "what they were refused for",
+      { file: study.path },
+    );
+  }
+  return fieldSweepText(study, spreadOver(front, count));
+}
+
+/** Which fields no other beats, where the sweep changes the tube field and has what they are judged by. */
+export async function tellFields(
+  folder: string,
+  { plan, manifest, rows }: {
+    readonly plan: SweepPlan;
+    readonly manifest: SweepManifest;
+    readonly rows: KnownRows;
+  },
+): Promise<void> {
+  if (plan.form === "sample" || !plan.keys.some(({ key }) => key.startsWith("tubes."))) return;
+  const judged = judgedRows(plan, manifest.figures, rows);
+  if (judged.length < 2) return;
+  await writeWhole(join(folder, "unbeaten.csv"), unbeatenText(plan, manifest.figures, judged));
+  const money = manifest.figures.find(({ key }) => key === "worth.capital")!.unit;
+  say("fields without a fault that no other beats in first cost and heat saved:");
+  judged.filter(({ unbeatenByHeat }) => unbeatenByHeat)
+    .toSorted((one, other) => one.capital - other.capital)
+    .forEach((row) => say(`  ${rowWords(row, money)}`));
+  const better = betterThanFirst(judged);
+  const own = judged.find(({ row }) => row === 1);
+  if (own !== undefined) {
+    const beaten = better === null ? "no row betters it" : `row ${better.row} betters it`;
+    say(`the study's own is ${rowWords(own, money)}; ${beaten} in both`);
+  }
+  say(`all fields, with the crop's hours: ${join(folder, "unbeaten.csv")}`);
+}
+
+function rowWords({ row, capital, savedHeat, cropHours, faults }: JudgedRow, money: string) {
+  const faulty = faults === 0 ? "" : `, ${faults} ${faults === 1 ? "fault" : "faults"} to mend`;
+  return `row ${row}: ${showFigures(capital, 3)} ${money}, saves ${
+    showFigures(savedHeat, 3)
+  } kWh, ` +
+    `${showFigures(cropHours, 3)} h below the crop's limit${faulty}`;
+}
