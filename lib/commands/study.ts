@@ -1,5 +1,5 @@
 /**
- * `deno task study`: runs a whole study.
+ * `deno task study`: runs a whole study; long because the order of its steps is what it is about.
  *
  * @module
  */

@@ -32,7 +32,7 @@ export { hourlyCsv } from "./results/hourly.ts";
 export { resultTables, tableCsv, writeTables } from "./results/tables.ts";
 export { dateAfterMidsummer, timeOfHour } from "../climate/dates.ts";
 export { type LibraryVersion, libraryVersion } from "./run/library_version.ts";
-export { loadClimateFile, type LoadedClimate } from "./file/climate_source.ts";
+export { loadClimateFile, type LoadedClimate, type NamedWeather } from "./file/climate_source.ts";
 export { greenhouseLog, LOG_VARIABLE } from "./file/greenhouse_log.ts";
 export { readTextFile } from "./file/read_text.ts";
 export { meanPressure } from "../climate/mod.ts";

@@ -1,4 +1,4 @@
-// Property: text of a user's stands in pages, pictures, tables and on the terminal as text, whatever it says, or is refused in plain words.
+// Property: text of a user's stands in pages, pictures, tables and on the terminal as text, whatever it says, or is refused in plain words; long because it follows texts through every chapter and page.
 import { assert, assertEquals } from "@std/assert";
 import { join } from "node:path";
 import Papa from "papaparse";

@@ -1,4 +1,9 @@
-/** The sensors of the made-up winter: what each sees of the true year. @module */
+/**
+ * The sensors of the made-up winter: what each sees of the true year; long because every sensor of the
+ * list stands here once.
+ *
+ * @module
+ */
 import { relativeHumidityFromRatio } from "../../air/mod.ts";
 import { HOUR, HOURS_PER_YEAR, YEAR } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";

@@ -18,6 +18,8 @@ export {
   type AheadHour,
   type Banded,
   type Believed,
+  type BlockedCheck,
+  type BlockedDay,
   type Calibration,
   type ChannelSummary,
   type ChargingSpell,

@@ -48,8 +48,10 @@ export async function loadClimateFile(
 }
 
 /** By what the files of the weather were named. */
-interface NamedWeather {
+export interface NamedWeather {
+  /** the weather file */
   readonly climate: FileNaming;
+  /** its columns file */
   readonly columns: FileNaming;
 }
 

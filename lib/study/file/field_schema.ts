@@ -1,4 +1,9 @@
-/** Schema of one key of the study file: text in, value in SI out. @module */
+/**
+ * Schema of one key of the study file: text in, value in SI out; long because each form of a key has
+ * its own messages.
+ *
+ * @module
+ */
 import { inert } from "../../basics/mod.ts";
 import { z } from "zod";
 import type { AnyFields, Field, FieldForm, Finder, Monthly } from "../../basics/fields.ts";

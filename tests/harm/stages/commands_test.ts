@@ -1,4 +1,4 @@
-// Property: stopped, killed, twice at once, on a full or read-only disk, under a clock that was set: a command keeps what was finished, says why in plain words, and goes on to the same bytes.
+// Property: stopped, killed, twice at once, on a full or read-only disk, under a clock that was set: a command keeps what was finished, says why in plain words, and goes on to the same bytes; long because each command meets each way.
 import { assert, assertEquals } from "@std/assert";
 import { join } from "node:path";
 import { inTemporary } from "../../harness/in_temporary.ts";
