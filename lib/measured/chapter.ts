@@ -172,13 +172,6 @@ export const measured = chapter({
   figures: measuredFigures,
   tables: measuredTables,
   extras: {
-    /** Shut and flooded tubes in the logs, by pressure and air flow. */
-    blockedTubes: extra({
-      after: ["monitoringPlan"],
-      takes: blockedTakes,
-      compute: blockedTubes,
-      tables: blockedTables,
-    }),
     /** Stages that the logs allow, the joint fit, and weeks that no fit has seen. */
     calibration: extra({
       after: ["soil", "tubes", "headers", "fan"],
@@ -209,6 +202,13 @@ export const measured = chapter({
       takes: monitoringTakes,
       compute: monitoringPlan,
       tables: monitoringTables,
+    }),
+    /** Shut and flooded tubes in the logs, by pressure and air flow. */
+    blockedTubes: extra({
+      after: ["monitoringPlan"],
+      takes: blockedTakes,
+      compute: blockedTubes,
+      tables: blockedTables,
     }),
   },
 });
