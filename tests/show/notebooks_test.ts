@@ -1,5 +1,6 @@
 import { assert, assertEquals } from "@std/assert";
 import { CHAPTERS } from "../../lib/study/mod.ts";
+import { EXERCISES } from "../../lib/show/exercises.ts";
 import { type Notebook, parseNotebook } from "../../lib/press/mod.ts";
 
 const folder = new URL("../../notebooks/", import.meta.url);
@@ -46,6 +47,31 @@ for (const name of names) {
     const imports = code.filter((cell) => /^import\b/m.test(cell.source));
     assertEquals(imports.length, 1);
     assertEquals(imports[0], code[0]);
+  });
+
+  Deno.test(`${name} leaves its exercises open and gives no answer away`, () => {
+    // Property: null for the learner; no text or output holds a hint, a solution or an explanation
+    const whole = notebook.cells.map((cell) =>
+      cell.cell_type === "code"
+        ? `${cell.source}\n${
+          cell.outputs.map((output) => "data" in output ? output.data["text/plain"] : "").join("\n")
+        }`
+        : cell.source
+    ).join("\n");
+    for (const [, id, given] of whole.matchAll(/\bexercise\("([^"]+)", (\w+)\)/g)) {
+      assert(
+        given === "null" || new RegExp(`\\bconst ${given}: [^=]*= null;`).test(whole),
+        `${id} is answered`,
+      );
+      const one = EXERCISES.find((exercise) => exercise.id === id)!;
+      const told = [
+        ...one.hints!,
+        one.solution!,
+        one.explanation,
+        ...one.slips.map((slip) => slip.hint),
+      ];
+      for (const words of told) assert(!whole.includes(words), `${id}: ${words}`);
+    }
   });
 
   if (name.startsWith("00")) continue;
