@@ -45,13 +45,13 @@ export async function verifyRun(folder: string, signal: AbortSignal): Promise<nu
   try {
     const again = join(temporary, "again");
     await runAgain(capsule, { again, cache: join(temporary, "cache"), signal });
-    const lines = await differingLines(folder, again, now);
+    const { lines, sameResults } = await differingLines(folder, again, now);
     for (const line of lines) say(line);
     if (lines.length + touched.length === 0) {
       say(`identical: ${now.size} files of ${folder}, to the byte`);
       return 0;
     }
-    say(`differs: ${folder}`);
+    say(`differs: ${folder}${sameResults ? "; its figures, inputs and notices are the same" : ""}`);
     return DIFFERS;
   } finally {
     await Deno.remove(temporary, { recursive: true }).catch(() => {});
@@ -127,15 +127,24 @@ async function runAgain(
   if (code !== 0) throw new CommandFailure("the run could not be run again", 1);
 }
 
-/** What a run and the same run once more differ in: figures first, then files. */
-async function differingLines(folder: string, again: string, kept: Sums): Promise<string[]> {
+/** What a run and the same run once more differ in. */
+interface Differing {
+  /** figures first, then files; none where all is identical */
+  readonly lines: readonly string[];
+  /** true where no figure, input or notice differs */
+  readonly sameResults: boolean;
+}
+
+/** Compares a run and the same run once more. */
+async function differingLines(folder: string, again: string, kept: Sums): Promise<Differing> {
   const [before, after] = [await readRun(folder), await readRun(again)];
   const comparison = compareRuns(before, after, ["kept", "again"]);
   const { figures, inputs, gained, lost, provenance } = comparison.differences;
-  const changes = [figures, inputs, gained, lost, provenance].some(({ length }) => length > 0);
+  const sameResults = [figures, inputs, gained, lost].every(({ length }) => length === 0);
+  const changes = !sameResults || provenance.length > 0;
   const sums = await sumsOf(again);
   const paths = [...new Set([...(await readSums(folder) ?? kept).keys(), ...sums.keys()])].sort();
-  return [
+  const lines = [
     ...(changes ? [...comparisonLines(comparison), ""] : []),
     ...paths.flatMap((path) => {
       const [was, is] = [kept.get(path), sums.get(path)];
@@ -148,4 +157,5 @@ async function differingLines(folder: string, again: string, kept: Sums): Promis
       return [`${path}: ${what}`];
     }),
   ];
+  return { lines, sameResults };
 }

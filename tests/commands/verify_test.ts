@@ -68,6 +68,7 @@ Deno.test("study --verify says identical of an untouched run, and what differs o
     assertMatch(told.out, /again against kept: 1 of \d+ figures changed/);
     assertMatch(told.out, /climate\.coldestHour .*−5\.0\sK/);
     assertStringIncludes(told.out, "results.json: other bytes");
+    assert(!told.out.includes("figures, inputs and notices are the same"), told.out);
     assert(!/report\.html|\.ipynb|hourly/.test(told.out.split("running again")[1]!), told.out);
     assertEquals(
       [...Deno.readDirSync(folder)].map(({ name }) => name).sort(),
