@@ -121,8 +121,9 @@ export function powerCutTables(cut: PowerCut): ResultTable[] {
   ];
 }
 
-/** One tube in the hour that brings most. */
-export function tubeAlongTables({ rows }: StrongestHour): ResultTable[] {
+/** One tube in the hour that brings most; no rows where no hour charges. */
+export function tubeAlongTables(found: StrongestHour | null): ResultTable[] {
+  const rows = found?.rows ?? [];
   return [
     resultTable("tubes-along", rows, [
       ["from the inlet", "m", (row) => row.along],

@@ -38,10 +38,12 @@ export function strongestHour(year: Pick<StoreYear, "sensible" | "latent">): num
  * is held at the store's mean temperature of that hour.
  *
  * @param question tube, year and pressure
+ * @returns null where no hour charges
  */
-export function tubeAtStrongestHour(question: StrongestHourQuestion): StrongestHour {
+export function tubeAtStrongestHour(question: StrongestHourQuestion): StrongestHour | null {
   const { tubes, year, pressure } = question;
   const hour = strongestHour(year);
+  if (!(year.sensible[hour]! + year.latent[hour]! > 0)) return null;
   // the vapour of the house air; at the ridge the same vapour in warmer air
   const humidityRatio = humidityRatioFromRelativeHumidity(
     year.house.airTemperature[hour]!,

@@ -18,13 +18,45 @@ export interface AttackRow {
 
 const HEADS = ["attack", "tried", "seeds", "found", "what happened", "when"];
 
-function table(rows: readonly (readonly string[])[]): string {
-  const widths = HEADS.map((head, place) =>
+/** A stage of the work and the attacks on it, in the order of {@link WAYS}; "" where there is nothing to do. */
+export interface StageAttacks {
+  readonly stage: string;
+  readonly attacks: readonly string[];
+}
+
+/** Ways in which a stage is cut off. */
+const WAYS = [
+  "SIGINT, SIGTERM",
+  "kill -9 at any call",
+  "two at once",
+  "full disk",
+  "read-only disk",
+  "clock set",
+];
+
+/** Each stage with what came of it by the rows above. */
+function stageTable(stages: readonly StageAttacks[], rows: readonly AttackRow[]): string {
+  const word = (attack: string): string => {
+    if (attack === "") return "–";
+    const row = rows.find((one) => one.attack === attack);
+    return row === undefined ? "not tried" : row.found === 0 ? "held" : "did not hold";
+  };
+  return table(stages.map(({ stage, attacks }) => [stage, ...attacks.map(word)]), [
+    "stage",
+    ...WAYS,
+  ]);
+}
+
+function table(
+  rows: readonly (readonly string[])[],
+  heads: readonly string[] = HEADS,
+): string {
+  const widths = heads.map((head, place) =>
     Math.max(head.length, ...rows.map((row) => row[place]!.length))
   );
   const line = (cells: readonly string[]) =>
     `| ${cells.map((cell, place) => cell.padEnd(widths[place]!)).join(" | ")} |`;
-  return [line(HEADS), line(widths.map((width) => "-".repeat(width))), ...rows.map(line)].join(
+  return [line(heads), line(widths.map((width) => "-".repeat(width))), ...rows.map(line)].join(
     "\n",
   );
 }
@@ -35,7 +67,7 @@ const cells = ({ attack, tried, seeds, found, words, when }: AttackRow) =>
 
 /** Rows of a page that was written before. */
 export function rowsOfPage(page: string): AttackRow[] {
-  return page.split("\n").filter((line) => line.startsWith("| "))
+  return page.split("\n## By stage")[0]!.split("\n").filter((line) => line.startsWith("| "))
     .map((line) => line.slice(2, -2).split(" | ").map((cell) => cell.trim()))
     .filter(([attack]) => attack !== HEADS[0] && !attack!.startsWith("---"))
     .map(([attack, tried, seeds, found, words, when]) => ({
@@ -59,10 +91,12 @@ export function withRows(old: readonly AttackRow[], fresh: readonly AttackRow[])
  *
  * @param rows all attacks
  * @param readers names of the readers under attack
+ * @param stages stages of the work and the attacks on each
  */
 export function reliabilityPage(
   rows: readonly AttackRow[],
   readers: ReadonlySet<string>,
+  stages: readonly StageAttacks[],
 ): string {
   const files = rows.filter(({ attack }) => readers.has(attack));
   const others = rows.filter(({ attack }) => !readers.has(attack));
@@ -92,6 +126,12 @@ ${table(files.map(cells))}
 ## Stages, texts and outputs
 
 ${table(others.map(cells))}
+
+## By stage
+
+\`–\`: the stage writes nothing that could be cut off that way.
+
+${stageTable(stages, rows)}
 
 ## What is not tried
 

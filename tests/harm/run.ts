@@ -8,7 +8,7 @@ import { writeWhole } from "winterground/study/results/write_whole.ts";
 import { attackReaders, READERS } from "./fuzz/attack.ts";
 import { findingsText } from "./fuzz/fuzz.ts";
 import { type AttackRow, reliabilityPage, rowsOfPage, withRows } from "./reliability_page.ts";
-import { TEST_ATTACKS, testAttack } from "./test_attacks.ts";
+import { STAGES, TEST_ATTACKS, testAttack } from "./test_attacks.ts";
 
 const PAGE = join(PROJECT_FOLDER, "docs", "reliability.md");
 
@@ -53,7 +53,7 @@ async function now(): Promise<string> {
 async function writePage(rows: readonly NewRow[]): Promise<void> {
   const before = rowsOfPage(await Deno.readTextFile(PAGE).catch(() => ""));
   const all = withRows(before, rows.map((row) => ({ ...row, when })));
-  const page = reliabilityPage(all, new Set(READERS.map(({ name }) => name)));
+  const page = reliabilityPage(all, new Set(READERS.map(({ name }) => name)), STAGES);
   await writeWhole(PAGE, page);
 }
 

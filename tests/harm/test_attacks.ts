@@ -1,7 +1,7 @@
 /** Attacks that are tests, with as many trials as the task asks for. @module */
 import { join } from "node:path";
 import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
-import type { AttackRow } from "./reliability_page.ts";
+import type { AttackRow, StageAttacks } from "./reliability_page.ts";
 
 /** An attack and the tests that make it. */
 export interface TestAttack {
@@ -10,6 +10,13 @@ export interface TestAttack {
   /** its tests, below the folder of the project */
   readonly files: readonly string[];
 }
+
+const RESULTS_KILLED = "SIGKILL at any call: results folder";
+const ROWS_KILLED =
+  "SIGKILL at any call: rows of a sweep, cache; torn files; clock set on and back";
+const DISKS = "full and read-only disk";
+const COMMANDS =
+  "signals, two at once, full and read-only disk, clock: sweep, compare, log reading";
 
 /** All of them. */
 export const TEST_ATTACKS: readonly TestAttack[] = [
@@ -25,21 +32,40 @@ export const TEST_ATTACKS: readonly TestAttack[] = [
   { attack: "odd studies: no number that is none", files: ["tests/harm/odd_outputs_test.ts"] },
   { attack: "impossible weather", files: ["tests/harm/impossible_weather_test.ts"] },
   {
-    attack: "SIGKILL at any call: results folder",
+    attack: RESULTS_KILLED,
     files: ["tests/commands/output/killed_test.ts"],
   },
   {
-    attack: "SIGKILL at any call: rows of a sweep, cache; torn files; clock set on and back",
+    attack: ROWS_KILLED,
     files: ["tests/harm/stages/killed_test.ts"],
   },
-  { attack: "full and read-only disk", files: ["tests/harm/stages/disk_test.ts"] },
+  { attack: DISKS, files: ["tests/harm/stages/disk_test.ts"] },
   { attack: "two runs at once into one folder", files: ["tests/commands/output/stage_test.ts"] },
   {
-    attack: "signals, two at once, full and read-only disk, clock: sweep, compare, log reading",
+    attack: COMMANDS,
     files: ["tests/harm/stages/commands_test.ts"],
   },
   { attack: "SIGINT and SIGTERM: study", files: ["tests/commands/study_test.ts"] },
   { attack: "inputs found before", files: ["tests/harm/found_test.ts"] },
+];
+
+/** Which attack cuts off which stage of the work. */
+export const STAGES: readonly StageAttacks[] = [
+  {
+    stage: "study, results folder",
+    attacks: [
+      "SIGINT and SIGTERM: study",
+      RESULTS_KILLED,
+      "two runs at once into one folder",
+      DISKS,
+      DISKS,
+      "",
+    ],
+  },
+  { stage: "cache", attacks: ["", ROWS_KILLED, "", DISKS, DISKS, ROWS_KILLED] },
+  { stage: "log reading", attacks: [COMMANDS, COMMANDS, "", "", "", ""] },
+  { stage: "sweep", attacks: [COMMANDS, ROWS_KILLED, COMMANDS, COMMANDS, COMMANDS, COMMANDS] },
+  { stage: "compare", attacks: [COMMANDS, RESULTS_KILLED, COMMANDS, COMMANDS, COMMANDS, ""] },
 ];
 
 /** Variable by which tests are told to try all there is, and the file they note their trials in. */

@@ -1,3 +1,5 @@
+import { alongChart } from "../../lib/show/tubes/mod.ts";
+import { tubeAlongTables } from "../../lib/store/extra_tables.ts";
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { fan as fanPart } from "../../lib/fan/chapter.ts";
 import { headers as headersPart } from "../../lib/headers/chapter.ts";
@@ -30,7 +32,7 @@ const year = {
 Deno.test("tubeAtStrongestHour() closes the energy of the air and adds nothing latent to dry air", () => {
   // Property: enthalpy lost = sensible + latent + the water's own, for the moist tube; dry: sensible
   const found = tubeAtStrongestHour({ tubes, year, pressure: air.pressure });
-  const { rows, moist, dry, intake, wall } = found;
+  const { rows, moist, dry, intake, wall } = found!;
   const piece = tubes.length / rows.length;
   const sensible = rows.reduce((sum, row) => sum + row.sensible * piece, 0);
   const latent = rows.reduce((sum, row) => sum + row.latent * piece, 0);
@@ -41,6 +43,21 @@ Deno.test("tubeAtStrongestHour() closes the energy of the air and adds nothing l
   const lost = moistEnthalpy(28, 0) - moistEnthalpy(dry.outlet.temperature, 0);
   const heatCapacity = airProperties(25, 101325).heatCapacity;
   assertAlmostEquals(lost / (28 - dry.outlet.temperature), heatCapacity, 0.002 * heatCapacity);
+});
+
+Deno.test("a year in which nothing is charged has no strongest hour, no rows and no picture", () => {
+  // Property: a resting fan draws no air, so there is none to follow
+  const nothing = hourly(() => 0);
+  const resting = {
+    ...year,
+    sensible: nothing,
+    latent: nothing,
+    intakeTemperature: hourly(() => NaN),
+  };
+  const found = tubeAtStrongestHour({ tubes, year: resting, pressure: air.pressure });
+  assertEquals(found, null);
+  assertEquals(tubeAlongTables(found)[0]!.rows, []);
+  assert(alongChart(found)["text/plain"]!.includes("No hour charges"));
 });
 
 Deno.test("strongestHour() takes sensible and latent heat together", () => {

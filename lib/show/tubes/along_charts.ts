@@ -5,11 +5,13 @@ import { showBoth, showNumber, showSi } from "../../units/mod.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { MONTHS } from "../kit/calendar.ts";
+import { paragraph } from "../kit/table.ts";
 import type { SummarisedStore } from "../../store/mod.ts";
 import type { TubeAlong } from "../../tubes/mod.ts";
 
-/** Temperatures and heat of each metre along a tube, moist and dry. */
-export function alongChart(tube: TubeAlong): DisplayItem {
+/** Temperatures and heat of each metre along a tube, moist and dry; null where no hour charges. */
+export function alongChart(tube: TubeAlong | null): DisplayItem {
+  if (tube === null) return paragraph("No hour charges the store: there is no tube to follow.");
   const { rows, wall, intake } = tube;
   const { sensible, latent } = tube.moist;
   const x = { label: "distance along the tube, m", grid: true, zero: true } as const;
