@@ -81,7 +81,7 @@ const CASES: readonly [
     "negative radiation every night",
     ({ global }) => ({ global: global === 0 ? -15 : global }),
     "global",
-    /-15 W\/m² at night/,
+    /[-−]15\sW\/m² at night/,
     "negative nights",
   ],
   [
@@ -103,14 +103,14 @@ const CASES: readonly [
     "no sun all year",
     () => ({ global: 0 }),
     "global",
-    /totals 0.0 kWh\/m² in the year/,
+    /totals 0.0\skWh\/m² in the year/,
     "no sun",
   ],
   [
     "radiation in kW/m² called W/m²",
     ({ global }) => ({ global: global / 1000 }),
     "global",
-    /totals 1.3 kWh\/m² in the year.*unit/,
+    /totals 1.3\skWh\/m² in the year.*unit/,
     "no sun",
   ],
 ];
