@@ -30,7 +30,7 @@ const STUDIES: Readonly<Record<string, StudyData>> = {
     ...CORNERS["least flow"],
     "tubes.layers": 1,
   }),
-  "full insulation": studyOf(CORNERS["full insulation"]!),
+  "full insulation": studyOf({ ...CORNERS["full insulation"], "store.meshDepth": "7 m" }),
 };
 
 /** Where a text of a run holds what only a fault leaves there. */
