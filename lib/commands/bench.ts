@@ -19,7 +19,7 @@ const SPEC: CommandSpec = {
   }, {
     name: "reference",
     meaning:
-      "also time the store against scipy; needs Python with numpy and scipy (set PYTHON to it)",
+      "also time the store against scipy, in the Python that PYTHON names; without it by recorded times",
   }, {
     name: "engines",
     meaning:
