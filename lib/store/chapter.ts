@@ -148,7 +148,7 @@ export const store = chapter({
         store: {
           savedHeat: store.savedHeat,
           coldestHourGain: store.coldestHour - store.coldestHourNoFan,
-          fanEnergy: store.fanEnergy,
+          fanEnergy: store.backupFanEnergy,
         },
         ranking,
         ways: ways.map(({ store, curtain, backupHeat, coldestHour }) => ({

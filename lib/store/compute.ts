@@ -139,6 +139,7 @@ export function* storeSteps(request: StoreRequest): Steps<StoreResult> {
   const heatIn = kilowattHours(ledger.heatIn);
   const heatOut = kilowattHours(ledger.heatOut);
   const backupHeat = kilowattHours(backup.ledger.heater);
+  const backupFanEnergy = kilowattHours(backup.ledger.fanEnergy);
   const backupHeatNoFan = kilowattHours(backupNoFan.ledger.heater);
   const savedHeat = backupHeatNoFan - backupHeat;
   const quarters = tags.back.map((row) => Array.from(row, kilowattHours));
@@ -167,8 +168,9 @@ export function* storeSteps(request: StoreRequest): Steps<StoreResult> {
     dampNoFan: dampHours(noFan.year, site.floorArea),
     backupHeat,
     backupHeatNoFan,
+    backupFanEnergy,
     savedHeat,
-    savedHeatPerFanEnergy: ratio(savedHeat, fanEnergy),
+    savedHeatPerFanEnergy: ratio(savedHeat, backupFanEnergy),
     taggedReturn: ratio(sum(quarters, (row) => sum(row.slice(0, 4))), heatIn),
     edgeLoss: kilowattHours(outdoors),
     edgeLossNoFan: kilowattHours(heatToOutdoors(noFan.ledger, site)),

@@ -134,6 +134,12 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "hours a year in which the cover drips (over 10 g/h per m2 of floor), with the store",
     ),
     numberFigure("fan.energyPerYear", store.fanEnergy, "kWh", "annual fan electricity"),
+    numberFigure(
+      "fan.energyPerHeatedYear",
+      store.backupFanEnergy,
+      "kWh",
+      "annual fan electricity where the heater keeps the set point",
+    ),
     ...noStoreFigures({
       heatDemand: store.backupHeatNoFan,
       coldestHour: store.coldestHourNoFan,

@@ -22,7 +22,7 @@ export interface FirstStep {
 export interface FirstStepsQuestion {
   /** true where the study has a night curtain */
   readonly curtain: boolean;
-  /** kWh a year saved and taken, K gained */
+  /** kWh a year saved, and taken by the fans in the same year, K gained */
   readonly store: {
     readonly savedHeat: number;
     readonly coldestHourGain: number;

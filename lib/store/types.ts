@@ -196,6 +196,8 @@ export interface StoreResult {
   readonly backupHeat: number;
   /** kWh a year to keep the heating set point with the fan always off */
   readonly backupHeatNoFan: number;
+  /** kWh a year of the fans' electricity while the heater keeps the set point */
+  readonly backupFanEnergy: number;
   /** hourly back-up heat with the store, W */
   readonly backupYear: HouseYear;
   /** hourly back-up heat with the fan always off, W */

@@ -56,7 +56,7 @@ function takes(study: WorthStudy, earlier: WorthEarlier): WorthRequest {
     energy: {
       backupHeat: store.backupHeat,
       backupHeatNoFan: store.backupHeatNoFan,
-      fanEnergy: store.fanEnergy,
+      fanEnergy: store.backupFanEnergy,
     },
     faults: faultsOf(study, earlier, field),
     measures: ranking.filter(({ kind }) => kind === "house").map((
@@ -111,7 +111,7 @@ export const worth = chapter({
         worth: takes(study, earlier),
         withStore: {
           heat: earlier.store.backupHeat,
-          fanEnergy: earlier.store.fanEnergy,
+          fanEnergy: earlier.store.backupFanEnergy,
           hoursBelowCropLimit: earlier.store.crop.killing.hours,
         },
       }),

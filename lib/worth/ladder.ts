@@ -152,8 +152,7 @@ function* yearsWithStore(
     const held = orBaseline(settled[2 * k + 1]!, bare[k]!.held!);
     return {
       heat: kilowattHours(held.ledger.heater),
-      // the electricity of the house that runs free, as in the verdict
-      fanEnergy: kilowattHours(free.ledger.fanEnergy),
+      fanEnergy: kilowattHours(held.ledger.fanEnergy),
       hoursBelowCropLimit: cropHours(request, free.year.airTemperature),
     };
   });

@@ -9,7 +9,7 @@ import type { WorthRequest } from "./request.ts";
 export interface LadderYear {
   /** kWh to hold the set point */
   readonly heat: number;
-  /** kWh of the fans' electricity */
+  /** kWh of the fans' electricity in the same year */
   readonly fanEnergy: number;
   /** h below the crop's killing limit without a heater; null where they were not counted */
   readonly hoursBelowCropLimit: number | null;

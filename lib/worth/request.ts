@@ -9,7 +9,7 @@ export interface YearlyEnergy {
   readonly backupHeat: number;
   /** kWh with the fan always off */
   readonly backupHeatNoFan: number;
-  /** kWh of the fans' electricity */
+  /** kWh of the fans' electricity in the year of that back-up heat */
   readonly fanEnergy: number;
 }
 

@@ -112,6 +112,13 @@ Deno.test("storeChapter() gives months, hours and back-up heat that are those of
   assertAlmostEquals(cold.dischargeHours, ran(-1), 1e-9 * 8760);
   const power = cold.year.fanPower.reduce((sum, value) => sum + value, 0);
   assertAlmostEquals(cold.fanEnergy, power / 1000, 1e-9 * cold.fanEnergy);
+  // heat saved and the electricity it takes are of one year, the one held at the set point
+  assert(Math.abs(cold.backupFanEnergy - cold.fanEnergy) > 1, "the free year has another");
+  assertAlmostEquals(
+    cold.savedHeatPerFanEnergy! * cold.backupFanEnergy,
+    cold.savedHeat,
+    1e-9 * cold.savedHeat,
+  );
   // 110 W at 1.15 kg/m³; the air of the year is within a tenth of that
   assertAlmostEquals(cold.fanEnergy / (0.11 * (ran(1) + ran(-1))), 1, 0.1);
   assertAlmostEquals(cold.cop! * cold.fanEnergy, cold.heatOut, 1e-9 * cold.heatOut);

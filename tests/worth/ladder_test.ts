@@ -165,7 +165,7 @@ Deno.test("a store that pays is a step, and what comes after it is run with it",
   const chapter = storeChapter({ ...store, houseInputs: house });
   const last = rungs.at(-1)!.after;
   assertAlmostEquals(last.heat / chapter.backupHeat, 1, 1e-9);
-  assertAlmostEquals(last.fanEnergy / chapter.fanEnergy, 1, 1e-9);
+  assertAlmostEquals(last.fanEnergy / chapter.backupFanEnergy, 1, 1e-9);
   assertEquals(last.hoursBelowCropLimit, chapter.crop.killing.hours);
 });
 

@@ -24,7 +24,7 @@ export function answer(worth: WorthResult, store: StoreResult, figures: Figures)
     light: LIGHTS[verdict.word],
     answer: `${verdictSentence(worth)} The store saves ${
       showBoth(store.savedHeat, "energy")
-    } of heat a year for ${showBoth(store.fanEnergy, "energy")} of electricity; ${
+    } of heat a year for ${showBoth(store.backupFanEnergy, "energy")} of electricity; ${
       killingText(store)
     }.`,
     ...(earnings === null ? {} : {

@@ -93,11 +93,11 @@ function houseWinter(open: OpenWay, house: HouseModel, climate: ClimateYear) {
       fanRan: ran(way.free, free),
       coldestHour: min(free.series)!,
       crop: cropYear(free.series, findCrop(crop)),
-      fanEnergy: free.fanEnergy,
     },
     held: {
       fanRan: ran(way.held, held),
       backupHeat: held.heater,
+      fanEnergy: held.fanEnergy,
       heaterPeak: heaterPeaks(held.series).hour,
     },
   };

@@ -65,7 +65,7 @@ export interface HouseWinter {
   readonly backupHeat: number;
   /** W, highest hour of the heater that holds it */
   readonly heaterPeak: number;
-  /** kWh of the fans' electricity in the free-running house */
+  /** kWh of the fans' electricity while the set point is held */
   readonly fanEnergy: number;
 }
 

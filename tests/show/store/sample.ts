@@ -64,6 +64,7 @@ export const storeResult = summariseStore(
     floorHeat: 300,
     stateOfCharge: hourly((hour) => 0.5 + 0.5 * season(hour - 700)),
     backupHeatNoFan: 24000,
+    backupFanEnergy: 526,
     savedHeat: 4000,
     savedHeatPerFanEnergy: 7.6,
     taggedReturn: 0.3,

@@ -31,7 +31,7 @@ soil.temperatureAtTubeDepthMax house.floorArea house.lossCoefficient house.peakH
 house.heatDemand house.coldestHourNoStore house.hoursBelowFreezingNoStore house.firstFreezeNoStore
 tubes.count tubes.length tubes.totalLength tubes.diameter tubes.airSpeed tubes.flowPerTube
 tubes.pressureDrop tubes.effectiveness headers.diameter headers.areaRatio headers.flowMin
-headers.flowMax headers.unevenness fan.airFlow fan.pressure fan.power fan.energyPerYear
+headers.flowMax headers.unevenness fan.airFlow fan.pressure fan.power fan.energyPerYear fan.energyPerHeatedYear
 fan.specificPower store.heatIn store.heatOut store.latentIn store.recovery store.cop
 store.carriedAcrossSeasons store.coldestHour store.hoursBelowFreezing store.firstFreeze
 store.backupHeat store.balanceResidual store.savedHeat store.savedHeatPerFanEnergy
@@ -115,7 +115,7 @@ Deno.test("a run computes each chapter once, keeps it on disk, and writes figure
       const stated = (key: string) => Number(figures[key]!.value);
       const saved = stated("store.backupHeatNoFan") - stated("store.backupHeat");
       assert(Math.abs(stated("store.savedHeat") - saved) < 1e-9 * stated("store.backupHeatNoFan"));
-      const perFan = saved / stated("fan.energyPerYear");
+      const perFan = saved / stated("fan.energyPerHeatedYear");
       assert(Math.abs(stated("store.savedHeatPerFanEnergy") - perFan) < 1e-9 * Math.abs(perFan));
       // heat followed by its tags: what was put in and came back, without the ground's own warmth
       const back = store.tagged.reduce((sum, quarter) => sum + quarter.givenBack, 0);
