@@ -13,7 +13,7 @@ export interface FileNaming {
 export interface GivenFile extends FileNaming {
   /** where it was read */
   readonly path: string;
-  /** its content to the byte; plain numbers, 0 to 255 */
+  /** its content to the byte, each a plain number, 0 to 255 */
   readonly bytes: Uint8Array;
 }
 
