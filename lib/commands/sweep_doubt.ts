@@ -17,6 +17,16 @@ import { complain, say } from "./terminal.ts";
 /** Figures whose doubt the console names. */
 const NAMED = ["store.savedHeat", "store.backupHeat", "store.coldestHour"];
 
+/** A sweep whose rows are all there. */
+export interface SweptTable {
+  /** checked sweep file */
+  readonly plan: SweepPlan;
+  /** its columns of figures */
+  readonly manifest: SweepManifest;
+  /** lines of the table by their number */
+  readonly rows: KnownRows;
+}
+
 /** Count of samples from the command line. */
 export function readRowCount(text: string): number {
   if (/^\d{1,6}$/.test(text) && Number(text) >= 8) return Number(text);
@@ -38,11 +48,7 @@ export async function keepSweepFile(
 /** Of samples: bands, and what moves each figure most. */
 export async function tellDoubt(
   folder: string,
-  { plan, manifest, rows }: {
-    readonly plan: SweepPlan;
-    readonly manifest: SweepManifest;
-    readonly rows: KnownRows;
-  },
+  { plan, manifest, rows }: SweptTable,
 ): Promise<void> {
   if (plan.form !== "sample") return;
   const doubts = sampledDoubt(plan, manifest.figures, rows);

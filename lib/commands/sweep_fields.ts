@@ -8,13 +8,11 @@ import {
   fieldSweepText,
   type JudgedRow,
   judgedRows,
-  type KnownRows,
   spreadOver,
-  type SweepManifest,
-  type SweepPlan,
   unbeatenText,
 } from "../study/sweep/mod.ts";
 import { showFigures } from "../units/mod.ts";
+import type { SweptTable } from "./sweep_doubt.ts";
 import { complain, say } from "./terminal.ts";
 
 /** Count of fields from the command line. */
@@ -45,11 +43,7 @@ export async function fieldsToTry(study: Study, count: number): Promise<string> 
 /** Which fields no other beats, where the sweep changes the tube field and has what they are judged by. */
 export async function tellFields(
   folder: string,
-  { plan, manifest, rows }: {
-    readonly plan: SweepPlan;
-    readonly manifest: SweepManifest;
-    readonly rows: KnownRows;
-  },
+  { plan, manifest, rows }: SweptTable,
 ): Promise<void> {
   if (plan.form === "sample" || !plan.keys.some(({ key }) => key.startsWith("tubes."))) return;
   const judged = judgedRows(plan, manifest.figures, rows);
