@@ -5,12 +5,20 @@ import { fieldGeometry, type FieldInputs } from "../headers/mod.ts";
 import type { HeadersInputs, HeadersResult } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import type { SoilInputs } from "../soil/types.ts";
-import { type RankedMeasure, storeRequest, type SummarisedStore } from "../store/mod.ts";
+import {
+  coarseRequest,
+  type RankedMeasure,
+  storeRequest,
+  type SummarisedStore,
+} from "../store/mod.ts";
 import type { StoreInputs } from "../store/types.ts";
+import { designAir } from "../tubes/mod.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import { worthChapter } from "./compute.ts";
 import { completeWorth } from "./defaults.ts";
 import { designFaults } from "./design_faults.ts";
+import { designFigures } from "./designs/figures.ts";
+import { designSearch, designSteps } from "./designs/search.ts";
 import { worthFields, type WorthInputs } from "./fields.ts";
 import { worthFigures } from "./figures.ts";
 import { ladderSteps, measureLadder } from "./ladder.ts";
@@ -27,7 +35,7 @@ import {
 } from "./odds/odds_extra.ts";
 import { oddsTables } from "./odds/result_tables.ts";
 import { takeOffInputs } from "./take_off_inputs.ts";
-import { ladderTables, otherWayTables, worthTables } from "./result_tables.ts";
+import { designTables, ladderTables, otherWayTables, worthTables } from "./result_tables.ts";
 
 interface WorthStudy {
   readonly worth: WorthInputs;
@@ -130,6 +138,32 @@ export const worth = chapter({
       compute: otherWays,
       steps: otherWaySteps,
       tables: otherWayTables,
+    }),
+    /** Other designs of the store on the settled year, where `worth.search` asks for them. */
+    designs: extra({
+      after: ["soil", "tubes", "headers", "fan", "store", "ranking"],
+      takes: (study: WorthStudy & OddsStudy, earlier: WorthEarlier & OddsEarlier) => ({
+        wanted: study.worth.search,
+        request: coarseRequest(study, earlier),
+        tubes: study.tubes,
+        headers: study.headers,
+        fan: { ...study.fan, note: "" },
+        house: study.house,
+        air: designAir(study),
+        worth: takes(study, earlier),
+        own: {
+          saved: earlier.store.savedHeat,
+          cropHoursAvoided: earlier.store.cropNoFan.killing.hours -
+            earlier.store.crop.killing.hours,
+          hours: earlier.store.crop.killing.hours,
+          fanEnergy: earlier.store.fanEnergy,
+          power: earlier.fan.power,
+        },
+      }),
+      compute: (question) => designSearch(question),
+      steps: (question) => designSteps(question),
+      tables: designTables,
+      figures: designFigures,
     }),
   },
 });

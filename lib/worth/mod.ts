@@ -71,3 +71,13 @@ export type {
 export { type OddsFacts, winterOdds } from "./odds/winter_odds.ts";
 export type { Banded, PairedDifference } from "./odds/statistics.ts";
 export type { HouseWinter, PairedWinter } from "../store/mod.ts";
+export type {
+  DesignChoice,
+  DesignMoney,
+  DesignQuestion,
+  DesignRow,
+  DesignSearch,
+  DesignYear,
+} from "./designs/types.ts";
+export { type PricedGain, unbeaten } from "./designs/unbeaten.ts";
+export { designSteps } from "./designs/search.ts";

@@ -4,6 +4,7 @@ import { screeningTask } from "../../house/assumptions.ts";
 import { seasonTask } from "../../measured/compute.ts";
 import { STORE_TASKS } from "../../store/runs.ts";
 import { firstOfJulyTask, wintersTask } from "../../store/winters/mod.ts";
+import { sieveTask } from "../../worth/designs/sieve.ts";
 import { COMPUTATIONS } from "../chapters.ts";
 
 /** The task that computes a result in one piece. */
@@ -19,6 +20,7 @@ export const TASKS: ReadonlyMap<string, AnyTask> = new Map(
     firstOfJulyTask,
     wintersTask,
     seasonTask,
+    sieveTask,
     ...Array.from(COMPUTATIONS, ([name, computation]) => wholeTask(name, computation)),
   ].map((task) => [task.name, task]),
 );
