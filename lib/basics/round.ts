@@ -15,7 +15,7 @@
  * @param step greater than 0, in the unit of the value
  */
 export function roundTo(value: number, step: number): number {
-  return Number((Math.round(value / step) * step).toFixed(6));
+  return roundToDecimals(Math.round(value / step) * step, 6);
 }
 
 /**

@@ -6,10 +6,9 @@
  */
 import { dirname, join } from "node:path";
 import Papa from "papaparse";
-import { DAY, MONTH_FIRST_DAYS } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import { builtRequest, DEMO_TRUTH } from "../measured/demo/known_truth.ts";
-import { DEMO_PLACES } from "../measured/demo/instruments.ts";
+import { DEMO_HOURS, DEMO_YEAR, demoSetting } from "../measured/demo/demo_season.ts";
 import { forecastFile } from "../measured/demo/forecast_file.ts";
 import { PLANTED } from "../measured/demo/planted.ts";
 import { type TrueYear, trueYear } from "../measured/demo/true_year.ts";
@@ -21,10 +20,6 @@ import { storeRequest } from "../store/takes.ts";
 import { defaultStudyPath, openStudy, startRun } from "../study/mod.ts";
 import { say } from "./terminal.ts";
 
-/** Winter of the log: 1 November to 31 March of an invented year, 151 days. */
-const FIRST_DAY = MONTH_FIRST_DAYS[10]!;
-const DAYS = 151;
-const YEAR = 2025;
 /** Whole number that every error hangs on. */
 const SEED = 20251101;
 
@@ -39,11 +34,7 @@ async function writeWinter(): Promise<void> {
   ]);
   const built = builtRequest(storeRequest(study, { soil, tubes, headers, fan }), DEMO_TRUTH);
   say("running the house as it was built …");
-  const year = trueYear(built, {
-    ...DEMO_PLACES,
-    fromHour: 24 * FIRST_DAY,
-    hours: 24 * DAYS + 3,
-  });
+  const year = trueYear(built, DEMO_HOURS);
   await writeFiles(year, built, study.climate);
 }
 
@@ -57,13 +48,7 @@ export async function writeFiles(
   climate: ClimateYear,
 ): Promise<void> {
   const { timeZone } = climate.place;
-  const setting = {
-    from: FIRST_DAY * DAY,
-    lasts: DAYS * DAY,
-    start: Date.UTC(YEAR, 10, 1) / 1000 - 3600 * timeZone,
-    seed: SEED,
-    faults: PLANTED,
-  };
+  const setting = demoSetting(timeZone, SEED);
   const folder = join(dirname(defaultStudyPath()), "..", "..", "logs", "harrow-bend");
   await Deno.mkdir(folder, { recursive: true });
   const { map, logs } = winterFiles(year, climate, setting);
@@ -89,7 +74,7 @@ export async function writeFiles(
       text: forecastFile(
         climate,
         24 * FORECAST_DAY,
-        new Date(Date.UTC(YEAR + 1, 0, 1 + FORECAST_DAY)).toISOString().slice(0, 16),
+        new Date(Date.UTC(DEMO_YEAR + 1, 0, 1 + FORECAST_DAY)).toISOString().slice(0, 16),
         SEED,
       ),
     },

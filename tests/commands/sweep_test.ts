@@ -3,17 +3,12 @@ import { assert, assertEquals } from "@std/assert";
 import { parquetReadObjects } from "hyparquet";
 import { openStudy, startRun } from "winterground/study/mod.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
-import { writeSmallStudy } from "../harness/small_study.ts";
+import {
+  SMALL_SWEEP as SWEEP,
+  SMALL_SWEEP_ROWS as ROWS,
+  writeSmallStudy,
+} from "../harness/small_study.ts";
 import { task } from "../harness/task.ts";
-
-/** Rows that take some tenths of a second each. */
-const SWEEP = `chapters: [tubes, fan]
-keys:
-  tubes.length: [7 m, 8 m, 9 m]
-  tubes.tube: [corrugated-4in, corrugated-3in]
-  soil.moisture: {from: 15 %, to: 35 %, steps: 2}
-`;
-const ROWS = 12;
 
 interface Place {
   readonly folder: string;

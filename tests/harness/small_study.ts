@@ -35,3 +35,13 @@ export async function openSmallStudy(
     await Deno.remove(folder, { recursive: true });
   }
 }
+
+/** A sweep of the small study whose rows take some tenths of a second each. */
+export const SMALL_SWEEP = `chapters: [tubes, fan]
+keys:
+  tubes.length: [7 m, 8 m, 9 m]
+  tubes.tube: [corrugated-4in, corrugated-3in]
+  soil.moisture: {from: 15 %, to: 35 %, steps: 2}
+`;
+/** Count of its rows. */
+export const SMALL_SWEEP_ROWS = 12;

@@ -2,7 +2,11 @@
 import { assert, assertEquals } from "@std/assert";
 import { join } from "node:path";
 import { inTemporary } from "../../harness/in_temporary.ts";
-import { writeSmallStudy } from "../../harness/small_study.ts";
+import {
+  SMALL_SWEEP as SWEEP,
+  SMALL_SWEEP_ROWS as ROWS,
+  writeSmallStudy,
+} from "../../harness/small_study.ts";
 import { task } from "../../harness/task.ts";
 import { noteTrials, WHOLE } from "../test_attacks.ts";
 import { MAY_MOUNT, mount, onDisk } from "./disk.ts";
@@ -10,14 +14,6 @@ import { MAY_MOUNT, mount, onDisk } from "./disk.ts";
 /** True where the whole attack is asked for. */
 const TRIED = Deno.env.get(WHOLE) !== undefined;
 const named = (name: string) => name + (TRIED ? "" : " (only by the task harm)");
-
-const SWEEP = `chapters: [tubes, fan]
-keys:
-  tubes.length: [7 m, 8 m, 9 m]
-  tubes.tube: [corrugated-4in, corrugated-3in]
-  soil.moisture: {from: 15 %, to: 35 %, steps: 2}
-`;
-const ROWS = 12;
 
 interface Ended {
   readonly code: number;

@@ -3,12 +3,10 @@
  * `deno run -A tests/measured/calibrated/joint_seeds.ts FROM TO [STEP]` draws the sensors' errors anew
  * for each seed and prints, stage by stage, what lay outside. A seed takes some fifteen seconds.
  */
-import { DAY, MONTH_FIRST_DAYS } from "winterground/basics/mod.ts";
 import { calibrate } from "winterground/measured/calibrated/calibration.ts";
 import { calibrationTakes } from "winterground/measured/calibrated/takes.ts";
-import { DEMO_PLACES } from "winterground/measured/demo/instruments.ts";
+import { DEMO_HOURS, demoSetting } from "winterground/measured/demo/demo_season.ts";
 import { builtRequest, DEMO_TRUTH } from "winterground/measured/demo/known_truth.ts";
-import { PLANTED } from "winterground/measured/demo/planted.ts";
 import { trueYear } from "winterground/measured/demo/true_year.ts";
 import { winterFiles } from "winterground/measured/demo/winter_files.ts";
 import { winterTruth } from "winterground/measured/demo/winter_truth.ts";
@@ -26,18 +24,11 @@ const [soil, tubes, headers, fan] = await Promise.all([
 ]);
 const earlier = { soil, tubes, headers, fan };
 const built = builtRequest(storeRequest(study, earlier), DEMO_TRUTH);
-const firstDay = MONTH_FIRST_DAYS[10]!;
-const year = trueYear(built, { ...DEMO_PLACES, fromHour: 24 * firstDay, hours: 24 * 151 + 3 });
+const year = trueYear(built, DEMO_HOURS);
 const request = calibrationTakes(study, earlier);
 
 for (let seed = first; seed <= last; seed += step) {
-  const setting = {
-    from: firstDay * DAY,
-    lasts: 151 * DAY,
-    start: Date.UTC(2025, 10, 1) / 1000 - 3600 * study.climate.place.timeZone,
-    seed,
-    faults: PLANTED,
-  };
+  const setting = demoSetting(study.climate.place.timeZone, seed);
   const truth = new Map(
     winterTruth(built, DEMO_TRUTH, year, setting).map(({ key, value }) => [key, Number(value)]),
   );
