@@ -1,4 +1,5 @@
 /** Heat tagged by the quarter it was put in, carried as temperature fields of their own. @module */
+import { HOUR } from "../../basics/mod.ts";
 import { quarterOf } from "./ledger.ts";
 import { type ReducedEngine, reducedEngine } from "../solver/reduced/engine.ts";
 import { withoutZones } from "../solver/reduced/assembly.ts";
@@ -13,6 +14,12 @@ export type { TagLedger } from "./tag_ledger.ts";
 /** Fields: one for each quarter put in before, and the running quarter's own. */
 const FIELDS = 5;
 const RUNNING = 4;
+
+/** s: steps of the fields; those after the year's own are for hours in which the fan rests. */
+const TAG_STEPS: readonly number[] = [...YEAR_STEPS, HOUR, 4 * HOUR];
+const LONGEST_FIRST = TAG_STEPS.map((_, step) => step).toSorted((a, b) =>
+  TAG_STEPS[b]! - TAG_STEPS[a]!
+);
 
 /** The tagged fields and their year. */
 export interface Tags {
@@ -37,11 +44,13 @@ class TaggedFields implements Tags {
   readonly #scratch: TagScratch;
   #ledger = emptyTagLedger();
   #quarter = 0;
+  /** s that the fan has rested and the fields are behind */
+  #rested = 0;
   #started: Float64Array;
 
   constructor(slice: ReducedSlice, site: StoreSite) {
     const segments = FIELDS * site.slices * site.field.tubes;
-    this.engine = reducedEngine(withoutZones(slice), FIELDS * site.slices, YEAR_STEPS, false);
+    this.engine = reducedEngine(withoutZones(slice), FIELDS * site.slices, TAG_STEPS, false);
     this.#site = site;
     this.#lanes = site.slices;
     this.#none = new Float64Array(FIELDS * site.slices);
@@ -64,17 +73,36 @@ class TaggedFields implements Tags {
   readonly listen = (report: StepReport): void => {
     const current = quarterOf(report.hour);
     if (current !== this.#quarter) {
+      this.#catchUp();
       this.#fold();
       this.#quarter = current;
     }
+    if (report.mode === 0) {
+      this.#rested += report.seconds;
+      this.#latent.fill(0);
+      return;
+    }
+    this.#catchUp();
     this.engine.predict(report.step, this.#none, this.#none, report.mode === -1);
     if (report.mode === -1) this.#discharge(report);
-    else this.#chargeOrRest(report);
+    else this.#charge(report);
     const { tubeLengthFactor } = this.#site;
     for (let k = 0; k < this.#heat.length; k++) this.#scaled[k] = this.#heat[k]! * tubeLengthFactor;
-    this.engine.finish(report.step, this.#scaled, this.#none, report.mode !== 0);
+    this.engine.finish(report.step, this.#scaled, this.#none, true);
     this.#bookSurfaces(report.seconds);
   };
+
+  /** With no air in the tubes nothing drives the fields, so steps of any length are exact. */
+  #catchUp(): void {
+    for (const step of LONGEST_FIRST) {
+      const seconds = TAG_STEPS[step]!;
+      for (; this.#rested >= seconds; this.#rested -= seconds) {
+        this.engine.predict(step, this.#none, this.#none, false);
+        this.engine.finish(step, this.#scaled, this.#none, false);
+        this.#bookSurfaces(seconds);
+      }
+    }
+  }
 
   /** Every field warms its share of the air; the undisturbed ground has the rest. */
   #discharge(report: StepReport): void {
@@ -101,10 +129,9 @@ class TaggedFields implements Tags {
   }
 
   /** What a charging pass puts in is a source of the running quarter's field. */
-  #chargeOrRest(report: StepReport): void {
+  #charge(report: StepReport): void {
     this.#heat.fill(0);
     this.#latent.fill(0);
-    if (report.mode !== 1) return;
     this.#heat.set(report.heat, RUNNING * this.#lanes * this.#site.field.tubes);
     this.#ledger.putIn[this.#quarter]! += (report.sensible + report.latent) * report.seconds;
   }
@@ -129,6 +156,7 @@ class TaggedFields implements Tags {
   }
 
   close(): TagLedger {
+    this.#catchUp();
     this.#fold();
     const ended = this.engine.content();
     for (let tag = 0; tag < 4; tag++) {
