@@ -26,29 +26,29 @@ export type FigureRow = readonly [key: string, figure: Figure];
  * A number as a figure; one that is null or not finite does not exist in this run and says so.
  *
  * @param key `chapter.name`
- * @param value in `unit`; null where there is none
+ * @param value in `unit`; null or undefined where there is none
  * @param unit SI, degC or kWh; "1" for a ratio
  * @param label name shown
  * @param why reason where there is none
  */
 export function numberFigure(
   key: string,
-  value: number | null,
+  value: number | null | undefined,
   unit: string,
   label: string,
   why = "there is none in this run",
 ): FigureRow {
   return [
     key,
-    value !== null && Number.isFinite(value)
+    value !== null && value !== undefined && Number.isFinite(value)
       ? { value, unit, label }
       : { value: null, unit, label: `${label}: ${why}` },
   ];
 }
 
 /**
- * A figure with the range in which its value lies in 95 of 100 cases; one without a value or without a
- * range stays as it is.
+ * A figure with the range in which its value lies in 95 of 100 cases; one without a value, without a
+ * range, or with a range whose ends are no finite numbers stays as it is.
  *
  * @param row the figure
  * @param range low and high end, in the figure's unit
@@ -57,6 +57,8 @@ export function withRange(
   [key, figure]: FigureRow,
   range: readonly [low: number, high: number] | null,
 ): FigureRow {
-  if (range === null || figure.value === null) return [key, figure];
+  if (range === null || figure.value === null || !range.every(Number.isFinite)) {
+    return [key, figure];
+  }
   return [key, { ...figure, low: range[0], high: range[1] }];
 }

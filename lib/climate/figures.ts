@@ -40,13 +40,13 @@ export function climateFigures(climate: ClimateResult): readonly FigureRow[] {
     ),
     numberFigure(
       "climate.worstWeekTemperature",
-      week?.meanTemperature ?? NaN,
+      week?.meanTemperature,
       "degC",
       "mean temperature of the worst cold sunless week",
     ),
     numberFigure(
       "climate.worstWeekRadiation",
-      week?.globalRadiation ?? NaN,
+      week?.globalRadiation,
       "kWh/(m2 d)",
       "mean daily horizontal radiation in that week",
     ),
@@ -70,12 +70,14 @@ export function climateFigures(climate: ClimateResult): readonly FigureRow[] {
 export function dayFigure(key: string, hour: number | null, label: string, from = ""): FigureRow {
   return [
     key,
-    hour === null ? { value: null, unit: "date", label: `${label}: it never freezes there` } : {
-      value: dateAfterMidsummer(hour),
-      unit: "date",
-      label:
-        `${label}${from} (a typical year has no calendar year; its winter is dated 2001 to 2002)`,
-    },
+    hour === null || !Number.isFinite(hour)
+      ? { value: null, unit: "date", label: `${label}: it never freezes there` }
+      : {
+        value: dateAfterMidsummer(hour),
+        unit: "date",
+        label:
+          `${label}${from} (a typical year has no calendar year; its winter is dated 2001 to 2002)`,
+      },
   ];
 }
 

@@ -153,10 +153,10 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
     if (!quick) await writeReport(stage, run, written.value, pressed.value, changes);
     if (before !== null) await keepEarlierRun(before.folder, join(stage.folder, EARLIER_RUN));
     if (lessons !== undefined) await keepLessons(lessons, join(stage.folder, KEPT_LESSONS));
-    await writeSums(stage.folder);
+    const hashes = await writeSums(stage.folder);
     signal.throwIfAborted();
     progress.stop();
-    const { folder, aside } = await stage.publish();
+    const { folder, aside } = await stage.publish(hashes);
     sayAside(folder, [...stage.aside, ...aside]);
     for (const text of changes?.lines ?? []) say(text);
     say(`done: ${join(folder, quick ? "results.json" : "report.html")}`);

@@ -7,9 +7,10 @@
 import { join, resolve } from "node:path";
 import { InputError } from "../basics/mod.ts";
 import { readResults, readTextFile, type ResultsFile } from "../study/mod.ts";
-import settings from "../../deno.json" with { type: "json" };
 import { compareRuns, comparisonLines, readRun } from "./comparison.ts";
-import { readSums, SUMS, type Sums, sumsOf } from "./output/sums.ts";
+import type { Hashes } from "./output/manifest.ts";
+import { readSums, SUMS, sumsOf } from "./output/sums.ts";
+import { taskWords } from "./task_words.ts";
 import { CommandFailure, PROJECT_FOLDER, say } from "./terminal.ts";
 
 /** Exit status where something differs. */
@@ -20,7 +21,7 @@ interface Capsule {
   readonly folder: string;
   readonly results: ResultsFile;
   /** hashes of its files as the run wrote them */
-  readonly sums: Sums;
+  readonly sums: Hashes;
   readonly command: readonly string[];
 }
 
@@ -81,7 +82,7 @@ async function readCapsule(folder: string): Promise<Capsule> {
 }
 
 /** What is no longer as the run wrote it, a line for each file; inputs by the hash in results.json too. */
-function touchedFiles({ sums, results }: Capsule, now: Sums): string[] {
+function touchedFiles({ sums, results }: Capsule, now: Hashes): string[] {
   const wanted = new Map([...sums, ...Object.entries(results.provenance.files!)]);
   return [...wanted].flatMap(([path, hash]) => {
     const found = now.get(path);
@@ -90,13 +91,6 @@ function touchedFiles({ sums, results }: Capsule, now: Sums): string[] {
       ? []
       : [`${path}: changed since the run wrote it`];
   });
-}
-
-/** The task as deno.json has it, with the same permissions. */
-function taskWords(): string[] {
-  return settings.tasks.study
-    .replace(/\$\(deno eval --no-config '[^']*'\)/, Deno.execPath())
-    .replaceAll('"', "").split(" ").slice(1);
 }
 
 async function runAgain(
@@ -110,7 +104,7 @@ async function runAgain(
   say(`running again: deno task study ${command.join(" ")}`);
   const seconds = Math.floor(Date.parse(results.provenance.time) / 1000);
   const child = new Deno.Command(Deno.execPath(), {
-    args: [...taskWords(), ...command, "--out", again],
+    args: [...taskWords("study"), ...command, "--out", again],
     cwd: PROJECT_FOLDER,
     env: {
       INIT_CWD: resolve(folder),
@@ -136,7 +130,7 @@ interface Differing {
 }
 
 /** Compares a run and the same run once more. */
-async function differingLines(folder: string, again: string, kept: Sums): Promise<Differing> {
+async function differingLines(folder: string, again: string, kept: Hashes): Promise<Differing> {
   const [before, after] = [await readRun(folder), await readRun(again)];
   const comparison = compareRuns(before, after, ["kept", "again"]);
   const { figures, inputs, gained, lost, provenance } = comparison.differences;

@@ -80,11 +80,12 @@ export function showFigures(value: number, figures: number): string {
 }
 
 /**
- * A very small or large number as "−4.5e−14".
+ * A very small or large number as "−4.5e−14"; "–" where it is none.
  *
  * @param value a plain number: shown as it is
  */
 export function showPower(value: number): string {
+  if (!Number.isFinite(value)) return "–";
   return value.toExponential(1).replaceAll("-", "−").replace("+", "");
 }
 

@@ -14,7 +14,7 @@ export function worthFigures(worth: WorthResult): readonly FigureRow[] {
   ): FigureRow =>
     earnings === null
       ? [key, { value: null, unit, label: `${label}: no price for ${missing.join(", ")}` }]
-      : numberFigure(key, value ?? NaN, unit, label);
+      : numberFigure(key, value, unit, label);
   return [
     ["worth.verdict", { value: verdict.word, unit: "text", label: "dig, not yet or no" }],
     numberFigure(
@@ -71,11 +71,8 @@ function bestMeasure({ alternatives, missing }: WorthResult): FigureRow {
 /** The payback; one that never comes says so. */
 function payback({ earnings, missing }: WorthResult): FigureRow {
   const label = "simple payback of the store against a heater alone";
-  const value = earnings?.simplePayback ?? null;
   const why = earnings === null
-    ? `: no price for ${missing.join(", ")}`
-    : value === null
-    ? ": never within the years looked at"
-    : "";
-  return ["worth.payback", { value, unit: "years", label: label + why }];
+    ? `no price for ${missing.join(", ")}`
+    : "never within the years looked at";
+  return numberFigure("worth.payback", earnings?.simplePayback, "years", label, why);
 }

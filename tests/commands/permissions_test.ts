@@ -3,7 +3,8 @@ import { join } from "node:path";
 import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
 import { HANDED_ON } from "winterground/press/environment.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
-import { task, TASKS, taskWords } from "../harness/task.ts";
+import { TASKS, taskWords } from "winterground/commands/task_words.ts";
+import { task } from "../harness/task.ts";
 
 const PAGE = join(PROJECT_FOLDER, "docs", "permissions.md");
 const RUN_DENO = `"--allow-run=$(deno eval --no-config 'console.log(Deno.execPath())')"`;

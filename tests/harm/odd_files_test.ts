@@ -1,7 +1,13 @@
-import { assertRejects } from "@std/assert";
+import { assertEquals, assertRejects } from "@std/assert";
 import { join } from "node:path";
 import { InputError } from "winterground/basics/mod.ts";
-import { readTextFile } from "winterground/study/file/read_text.ts";
+import { readManifest } from "winterground/commands/output/manifest.ts";
+import { readSums, SUMS, sumsOf } from "winterground/commands/output/sums.ts";
+import { MOVED_LIST } from "winterground/study/file/kept_inputs.ts";
+import { openStudyText } from "winterground/study/mod.ts";
+import { readTextFile, readTextIfThere } from "winterground/study/file/read_text.ts";
+import { findManifest, readRows } from "winterground/study/sweep/mod.ts";
+import { inTemporary } from "../harness/in_temporary.ts";
 
 Deno.test({
   name: "readTextFile() refuses at once what is no ordinary file, or far too large for what it is",
@@ -46,4 +52,28 @@ Deno.test({
       "it is larger than",
     );
   },
+});
+
+Deno.test({
+  name:
+    "a pipe in the place of a list, of rows or among results is refused or passed over, not waited for",
+  // Property: nothing that never ends is read, where no person named it either
+  ignore: Deno.build.os === "windows",
+  fn: () =>
+    inTemporary(async (folder) => {
+      const names = [MOVED_LIST, "sweep.json", "rows.csv", "written.json", SUMS];
+      await new Deno.Command("mkfifo", { args: names.map((name) => join(folder, name)) }).output();
+      const pipe = "it is a pipe, a device or a socket";
+      const made = { study: "a", sweep: "b", library: "c" };
+      const study = () => openStudyText("house: {}\n", join(folder, "a.yaml"));
+      await assertRejects(study, InputError, pipe);
+      await assertRejects(() => findManifest(folder, made), InputError, pipe);
+      await assertRejects(() => readRows(join(folder, "rows.csv"), []), InputError, pipe);
+      assertEquals(await readManifest(folder), null);
+      assertEquals(await readSums(folder), null);
+      await Deno.writeTextFile(join(folder, "a.txt"), "a");
+      assertEquals([...(await sumsOf(folder)).keys()], ["a.txt"]);
+      assertEquals(await readTextIfThere(join(folder, "none"), "list"), null);
+      assertEquals(await readTextIfThere(join(folder, "a.txt"), "list"), "a");
+    }),
 });

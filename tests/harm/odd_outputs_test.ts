@@ -2,12 +2,15 @@
 import { assert, assertEquals } from "@std/assert";
 import { join } from "node:path";
 import { parseHTML } from "linkedom";
+import type { ChapterResults } from "winterground/study/chapters.ts";
 import { openStudyText, startRun } from "winterground/study/mod.ts";
+import { studyFigures } from "winterground/study/figures.ts";
 import { writeResults } from "winterground/study/results/write_results.ts";
 import { drawingInputs, drawSheets } from "winterground/drawings/mod.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
 import { task } from "../harness/task.ts";
 import { cheap, writeNamedFiles } from "./legal/attack.ts";
+import { figureFaults } from "./legal/sound.ts";
 import { CORNERS, type StudyData, studyOf, studyText } from "./legal/study.ts";
 import { noteTrials, WHOLE } from "./test_attacks.ts";
 
@@ -83,6 +86,39 @@ async function oddBelow(
   return { files, odd };
 }
 
+/** Entries of a list beyond which it is a series, from which no figure is read place by place. */
+const MOST_ENTRIES = 24;
+
+/** Ways to the single numbers of a result. */
+function* numbersIn(value: unknown, way: readonly string[] = []): Generator<readonly string[]> {
+  if (typeof value === "number") yield way;
+  if (typeof value !== "object" || value === null || ArrayBuffer.isView(value)) return;
+  if (Array.isArray(value) && value.length > MOST_ENTRIES) return;
+  for (const [key, part] of Object.entries(value)) yield* numbersIn(part, [...way, key]);
+}
+
+/** The same with another value at the end of a way. */
+function withAt(value: unknown, [first, ...rest]: readonly string[], other: number): unknown {
+  if (first === undefined) return other;
+  const copy = Array.isArray(value) ? [...value] : { ...value as object };
+  const parts = copy as Record<string, unknown>;
+  parts[first] = withAt(parts[first], rest, other);
+  return copy;
+}
+
+/** No number of any result, were it none, would become a figure that is none. */
+function assertNoNumberSpoilsFigures(results: ChapterResults): void {
+  let spoiled = 0;
+  for (const way of numbersIn(results)) {
+    for (const other of [NaN, Infinity]) {
+      const figures = studyFigures(withAt(results, way, other) as ChapterResults);
+      assertEquals(figureFaults(figures), [], `${way.join(".")} is ${other}`);
+      spoiled++;
+    }
+  }
+  assert(spoiled > 500, `only ${spoiled} numbers`);
+}
+
 Deno.test("a study whose fan never runs leaves no number that is none in results, hours and drawings", () =>
   inTemporary(async (folder) => {
     await writeNamedFiles(folder);
@@ -99,6 +135,7 @@ Deno.test("a study whose fan never runs leaves no number that is none in results
     assertEquals(odd, []);
     assert(files > 4, `${files} files`);
     assertEquals(figures["store.recovery"]!.value, null);
+    assertNoNumberSpoilsFigures(await run.results());
     await noteTrials(1, `${files} files of a study whose fan never runs`);
   }));
 

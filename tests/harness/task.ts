@@ -1,16 +1,6 @@
 /** Tasks of deno.json, started with exactly the permissions they have there. @module */
+import { taskWords } from "winterground/commands/task_words.ts";
 import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
-import settings from "../../deno.json" with { type: "json" };
-
-/** Command lines of the tasks. */
-export const TASKS: Readonly<Record<string, string>> = settings.tasks;
-
-/** The words of a task behind `deno`, with the path of Deno where the task asks for it. */
-export function taskWords(name: string): string[] {
-  return TASKS[name]!
-    .replace(/\$\(deno eval --no-config '[^']*'\)/, Deno.execPath())
-    .replaceAll('"', "").split(" ").slice(1);
-}
 
 /** How a task is started. */
 export interface TaskOptions {

@@ -7,6 +7,7 @@ import {
   showBoth,
   showFigures,
   showNumber,
+  showPower,
   showRange,
   showSi,
   showUs,
@@ -147,4 +148,5 @@ Deno.test("significant figures: nought decimals that say nothing, a true minus, 
   assertEquals(showFigures(9.996, 3), "10");
   assertEquals(showFigures(0, 3), "0");
   assertEquals(showFigures(NaN, 3), "–");
+  assertEquals([NaN, Infinity, -Infinity].map(showPower), ["–", "–", "–"]);
 });

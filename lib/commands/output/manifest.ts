@@ -7,6 +7,7 @@
 import { createHash } from "node:crypto";
 import { join } from "node:path";
 import { z } from "zod";
+import { readTextIfThere } from "../../study/file/read_text.ts";
 
 /** Name of the list in the folder it is of. */
 export const MANIFEST = "written.json";
@@ -31,11 +32,22 @@ export interface Manifest {
   readonly files: Readonly<Record<string, string>>;
 }
 
-/** Lists all files of a folder in it. */
-export async function writeManifest(folder: string, run: string): Promise<void> {
+/** SHA-256, hex, by path below a folder. */
+export type Hashes = ReadonlyMap<string, string>;
+
+/**
+ * Lists all files of a folder in it.
+ *
+ * @param known hashes of files that were taken already and hold
+ */
+export async function writeManifest(
+  folder: string,
+  run: string,
+  known: Hashes = new Map(),
+): Promise<void> {
   const files: Record<string, string> = {};
   for (const path of await filesOf(folder)) {
-    if (path !== MANIFEST) files[path] = await hashOfFile(join(folder, path));
+    if (path !== MANIFEST) files[path] = known.get(path) ?? await hashOfFile(join(folder, path));
   }
   const about = "Written by Winterground. A later run replaces these files while their hashes " +
     "hold; it deletes no others.";
@@ -47,7 +59,7 @@ export async function writeManifest(folder: string, run: string): Promise<void> 
 
 /** The list of a folder; null where it has none that can be read. */
 export async function readManifest(folder: string): Promise<Manifest | null> {
-  const text = await Deno.readTextFile(join(folder, MANIFEST)).catch(() => null);
+  const text = await readTextIfThere(join(folder, MANIFEST), "list of a run").catch(() => null);
   if (text === null) return null;
   try {
     return SCHEMA.parse(JSON.parse(text));

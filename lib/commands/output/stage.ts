@@ -8,7 +8,7 @@ import { basename, dirname, join, resolve } from "node:path";
 import { InputError } from "../../basics/mod.ts";
 import { refuse } from "./disk_words.ts";
 import { type Hold, holdFolder } from "./lock.ts";
-import { FAILED, readManifest, writeManifest } from "./manifest.ts";
+import { FAILED, type Hashes, readManifest, writeManifest } from "./manifest.ts";
 import {
   isOwnWork,
   type KeptAside,
@@ -37,8 +37,8 @@ export interface Stage {
   readonly folder: string;
   /** files of the user's that an earlier run, cut off, had still to move */
   readonly aside: KeptAside;
-  /** Puts everything in the place of an earlier run's files. */
-  publish(): Promise<Published>;
+  /** Puts everything in the place of an earlier run's files; hashes that are known are not taken again. */
+  publish(known?: Hashes): Promise<Published>;
   /** Keeps the notebooks of a run that failed and says why; gives the folder they are in. */
   keepNotebooks(reason: string): Promise<string>;
   /** Removes what was written and lets the next run in. */
@@ -98,8 +98,8 @@ function stageOf({ target, final, run, inside, folder, hold, aside }: Opened): S
     folder,
     aside,
     discard,
-    publish: async () => {
-      await writeManifest(folder, run);
+    publish: async (known) => {
+      await writeManifest(folder, run, known);
       const moved = await (inside ? switchInside : switchBeside)(folder, final, run);
       await discard();
       return { folder: target, aside: moved };

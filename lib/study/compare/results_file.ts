@@ -1,6 +1,8 @@
 /** Reads results.json of a finished run back. @module */
 import { z } from "zod";
 import { InputError } from "../../basics/mod.ts";
+import type { LogTexts } from "../../measured/types.ts";
+import { toldLogs } from "../results/told_logs.ts";
 import type { ResultsFile } from "../results/write_results.ts";
 
 const FIGURE = z.object({
@@ -60,11 +62,31 @@ export function readResults(text: string, file: string): ResultsFile {
     );
   }
   const read = RESULTS.safeParse(content);
-  if (read.success) return read.data as ResultsFile;
+  if (read.success) return withToldLogs(read.data as ResultsFile);
   const { path, message } = read.error.issues[0]!;
   throw new InputError(
     `Cannot read the results: ${path.length === 0 ? "the file" : path.join(".")} is not as a run ` +
       `writes it (${message}); run the study again`,
     { file },
   );
+}
+
+const TEXT = z.object({ name: z.string(), text: z.string() });
+const TEXTS = z.object({
+  texts: z.object({
+    map: TEXT,
+    logs: z.array(TEXT),
+    truth: TEXT.optional(),
+    plantedFaults: TEXT.optional(),
+    forecast: TEXT.optional(),
+  }),
+});
+
+/** Earlier versions wrote the whole texts of the logs, which no comparison should print. */
+function withToldLogs(results: ResultsFile): ResultsFile {
+  const read = TEXTS.safeParse(results.inputs.measured);
+  if (!read.success) return results;
+  const texts = toldLogs(read.data.texts as LogTexts, []);
+  const measured = { ...results.inputs.measured as object, texts };
+  return { ...results, inputs: { ...results.inputs, measured } };
 }

@@ -1,7 +1,7 @@
 /** The log of a real glass compartment, where a folder with it is named. @module */
 import { join } from "node:path";
-import { InputError } from "../../basics/mod.ts";
 import { checkLog, type LogHalves, readGreenhouseLog } from "../../measured/mod.ts";
+import { readTextFile } from "./read_text.ts";
 
 /** Names the folder of the log. */
 export const LOG_VARIABLE = "WINTERGROUND_GREENHOUSE_LOG";
@@ -16,13 +16,8 @@ export const LOG_VARIABLE = "WINTERGROUND_GREENHOUSE_LOG";
 export async function greenhouseLog(): Promise<LogHalves | null> {
   const folder = Deno.env.get(LOG_VARIABLE);
   if (folder === undefined || folder === "") return null;
-  const read = async (name: string) => {
-    try {
-      return await Deno.readTextFile(join(folder, name));
-    } catch {
-      throw new InputError(`Cannot read ${name} in ${folder}, the folder ${LOG_VARIABLE} names`);
-    }
-  };
+  const read = async (name: string) =>
+    await readTextFile(join(folder, name), `log in the folder that ${LOG_VARIABLE} names`, "table");
   return checkLog(
     readGreenhouseLog(await read("weather.csv"), await read("reference_climate.csv")),
   );

@@ -8,6 +8,7 @@ import { basename, dirname, join, normalize } from "node:path";
 import { z } from "zod";
 import { InputError } from "../../basics/mod.ts";
 import type { GivenFile } from "./given_file.ts";
+import { readTextIfThere } from "./read_text.ts";
 
 /** Folder for files that a study names by a way that leads out of its own folder. */
 export const ELSEWHERE = "elsewhere";
@@ -89,7 +90,7 @@ export function movedList(kept: readonly KeptInput[]): string | null {
  */
 export async function movedFiles(path: string): Promise<Readonly<Record<string, string>>> {
   const file = join(dirname(path), MOVED_LIST);
-  const text = await Deno.readTextFile(file).catch(() => null);
+  const text = await readTextIfThere(file, "list of files kept elsewhere");
   if (text === null) return {};
   try {
     return LIST.parse(JSON.parse(text)).files;

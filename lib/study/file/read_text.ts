@@ -50,6 +50,30 @@ export async function readTextAndBytes(
   return { text, bytes };
 }
 
+/**
+ * Text of a file that an earlier run may have left; signs that are not UTF-8 stand as replacement signs.
+ *
+ * @param path of the file
+ * @param what for messages: "list of a sweep"
+ * @param limit bytes it may have
+ * @returns null where there is no such file
+ * @throws {InputError} where it is a folder, a pipe or device, too large or unreadable
+ */
+export async function readTextIfThere(
+  path: string,
+  what: string,
+  limit: number = TEXT_LIMITS.settings,
+): Promise<string | null> {
+  const location = { file: path };
+  const refuse = (why: string) => new InputError(`Cannot read the ${what}: ${why}`, location);
+  try {
+    return new TextDecoder().decode(await readBytes(path, limit, refuse));
+  } catch (error) {
+    if (error instanceof Deno.errors.NotFound) return null;
+    throw explain(error, what, location);
+  }
+}
+
 /** No more than so many bytes of an ordinary file. */
 async function readBytes(
   path: string,

@@ -5,6 +5,7 @@ import { hashOf } from "../run/hash.ts";
 import { hourlyCsv } from "./hourly.ts";
 import { inputHashes } from "./inputs.ts";
 import { momentOfRun } from "./moment.ts";
+import { toldLogs } from "./told_logs.ts";
 import { writeWhole } from "./write_whole.ts";
 import { type LibraryVersion, libraryVersion } from "../run/library_version.ts";
 import { CHAPTERS } from "../chapters.ts";
@@ -41,7 +42,7 @@ export interface Provenance {
 export interface ResultsFile {
   /** heading of the study */
   readonly study: StudyHeading;
-  /** every input in SI, the climate as its source, place and layout */
+  /** every input in SI, the climate as its source, place and layout, logs by name, hash and rows */
   readonly inputs: Readonly<Record<string, unknown>>;
   /** where the numbers come from */
   readonly provenance: Provenance;
@@ -54,9 +55,16 @@ export interface ResultsFile {
 }
 
 function inputsOf(study: Study): Readonly<Record<string, unknown>> {
-  const { place, climate: { source, layout }, defaults } = study;
+  const { place, climate: { source, layout }, defaults, files } = study;
   const sections = CHAPTERS.map(({ name }) => [name, study[name]]);
-  return { place, ...Object.fromEntries(sections), climate: { source, layout }, defaults };
+  const measured = { ...study.measured, texts: toldLogs(study.measured.texts, files) };
+  return {
+    place,
+    ...Object.fromEntries(sections),
+    measured,
+    climate: { source, layout },
+    defaults,
+  };
 }
 
 /**

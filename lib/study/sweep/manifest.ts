@@ -2,6 +2,7 @@
 import { join } from "node:path";
 import { z } from "zod";
 import { InputError } from "../../basics/mod.ts";
+import { readTextIfThere } from "../file/read_text.ts";
 import { writeWhole } from "../results/write_whole.ts";
 import type { FigureColumn } from "./types.ts";
 
@@ -58,7 +59,7 @@ export async function findManifest(
   made: SweepInputs,
 ): Promise<SweepManifest | null> {
   const file = join(folder, MANIFEST);
-  const text = await Deno.readTextFile(file).catch(() => null);
+  const text = await readTextIfThere(file, "list of a sweep");
   if (text === null) {
     await requireEmpty(folder);
     return null;

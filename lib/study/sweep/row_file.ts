@@ -5,6 +5,7 @@
  * @module
  */
 import { InputError } from "../../basics/mod.ts";
+import { readTextIfThere } from "../file/read_text.ts";
 import { headLine, rowNumber, type TableColumn } from "./table.ts";
 
 /** Rows of a file, by number. */
@@ -29,10 +30,7 @@ export async function readRows(
   path: string,
   columns: readonly TableColumn[],
 ): Promise<{ readonly rows: KnownRows; readonly bytes: number }> {
-  const text = await Deno.readTextFile(path).catch((error) => {
-    if (error instanceof Deno.errors.NotFound) return "";
-    throw error;
-  });
+  const text = await readTextIfThere(path, "rows of a sweep", Infinity) ?? "";
   const whole = text.slice(0, text.lastIndexOf("\n") + 1);
   const [head, ...lines] = whole.split("\n").slice(0, -1);
   if (head === undefined) return { rows: new Map(), bytes: 0 };

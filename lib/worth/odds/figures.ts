@@ -1,5 +1,5 @@
 /** Figures of the odds. @module */
-import { type FigureRow, numberFigure } from "../../basics/figures.ts";
+import { type FigureRow, numberFigure, withRange } from "../../basics/figures.ts";
 import { NO_CROP } from "../../house/mod.ts";
 import type { HouseWinter } from "../../store/mod.ts";
 import { type Banded, meanWithBand, rareValue } from "./statistics.ts";
@@ -35,11 +35,9 @@ export function oddsFigures(odds: WinterOdds | null | undefined): readonly Figur
     label: string,
     otherwise = TOO_FEW,
   ): FigureRow => {
-    if (value !== null && value !== undefined) {
-      return [key, { value: value.value, unit, label, low: value.low, high: value.high }];
-    }
     const why = odds === undefined ? ON_DEMAND : odds === null ? NO_WINTERS : otherwise;
-    return [key, { value: null, unit, label: `${label}: ${why}` }];
+    const row = numberFigure(key, value?.value, unit, label, why);
+    return withRange(row, value ? [value.low, value.high] : null);
   };
   const killing = odds?.limits.find(({ name }) => name === "killing");
   const killed = (never: Banded | undefined): Banded | undefined =>

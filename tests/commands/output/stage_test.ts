@@ -1,7 +1,9 @@
 import { assert, assertEquals, assertRejects } from "@std/assert";
 import { join } from "node:path";
 import { InputError } from "winterground/basics/mod.ts";
+import { readManifest } from "winterground/commands/output/manifest.ts";
 import { openStage } from "winterground/commands/output/stage.ts";
+import { readSums, SUMS, writeSums } from "winterground/commands/output/sums.ts";
 import { inTemporary } from "../../harness/in_temporary.ts";
 
 function tree(folder: string, prefix = ""): string[] {
@@ -33,6 +35,22 @@ Deno.test("publish() moves everything in, replaces an earlier result, leaves oth
       await Deno.writeTextFile(join(target, "notes.txt"), "mine");
     }
     assertEquals(tree(join(folder, "out")), [...ALL, "notes.txt"].sort().map((n) => `farm/${n}`));
+  });
+});
+
+Deno.test("a file is hashed once: the list for the next run takes the hashes that the run has written", async () => {
+  // Property: both lists say the same; what has no hash yet gets one
+  await inTemporary(async (folder) => {
+    const stage = await openStage(join(folder, "farm"));
+    await fill(stage.folder, "first");
+    const hashes = await writeSums(stage.folder);
+    const made = new Map(hashes).set("report.html", "0".repeat(64));
+    await stage.publish(made);
+    const { files } = (await readManifest(join(folder, "farm")))!;
+    const { [SUMS]: ofList, ...others } = files;
+    assertEquals(new Map(Object.entries(others)), made);
+    assertEquals(ofList?.length, 64);
+    assertEquals(await readSums(join(folder, "farm")), hashes);
   });
 });
 

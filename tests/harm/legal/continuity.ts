@@ -1,14 +1,13 @@
 /** Changes every number of a study by a millionth and looks how far its figures move. @module */
 import type { Figures } from "winterground/basics/mod.ts";
-import { COMPUTATIONS } from "winterground/study/chapters.ts";
 import { FIELDS } from "winterground/study/file/fields.ts";
 import { openStudyText, startRun, type Study } from "winterground/study/mod.ts";
-import type { Depth } from "./attack.ts";
+import { cheap, type Depth } from "./attack.ts";
 import { type StudyData, studyOf, studyText } from "./study.ts";
 import { type Plain, written } from "./values.ts";
 
 /** Relative change of an input. */
-export const STEP = 1e-6;
+const STEP = 1e-6;
 
 /**
  * Share of itself by which a figure may move, by how far the study is taken. The largest moves found:
@@ -39,7 +38,7 @@ export interface Move {
 }
 
 /** A study in which nearly every number has a part to play. */
-export const CONTINUITY_BASE: StudyData = studyOf({
+const CONTINUITY_BASE: StudyData = studyOf({
   "soil.waterTableDepth": "2.5 m",
   "soil.layers": [{ thickness: "0.3 m", texture: "silt" }],
   "house.northWall": "0.4 W/(m2 K)",
@@ -75,15 +74,62 @@ export const CONTINUITY_BASE: StudyData = studyOf({
   "worth.prices": "prices.csv",
 });
 
-/** Keys of numbers that the study has. */
-export function numberKeys(study: Study): readonly string[] {
-  return [...FIELDS.values()].filter(({ key, kind }) =>
-    kind !== "text" && !WHOLE.has(key) && typeof valueAt(study, key) === "number"
-  ).map(({ key }) => key);
+/**
+ * Numbers that the first study leaves open, because another way of saying the same stands there: a
+ * measured conductivity instead of one from texture and water, a lift of the intake instead of an
+ * estimate, and what is given by month or in lists.
+ */
+const OTHER_WAYS: StudyData = studyOf({
+  "place.horizon": [
+    { azimuth: "150 deg", elevation: "10 deg" },
+    { azimuth: "200 deg", elevation: "5 deg" },
+  ],
+  "soil.measuredConductivity": "1.4 W/(m K)",
+  "soil.layers": [
+    {
+      thickness: "0.3 m",
+      texture: "silt",
+      dryDensity: "1400 kg/m3",
+      moisture: "21 %",
+      quartz: "35 %",
+    },
+    { thickness: "0.8 m", texture: "fine sand", measuredConductivity: "1.1 W/(m K)" },
+  ],
+  "house.curtain": { coverage: "80 %", closeBelowInside: "14 degC" },
+  "house.lightToAir": "40 %",
+  "house.leafArea": ["1.2", "1.2", "1.8", "2.5", "2.5", "2", "1.5", "1", "1.5", "2", "1.8", "1.5"],
+  "tubes.count": 6,
+  "tubes.layers": 1,
+  "tubes.airFlow": "0.118 m3/s",
+  "tubes.depth": "0.8 m",
+  "headers.manning": 0.02,
+  "fan.fan": "duct-315",
+  "fan.count": 1,
+  "fan.speed": 0.4,
+  "store.stratification": "2 K",
+  "store.chargeBelowGround": "16 degC",
+  "store.maximumStore": "25 degC",
+  "store.collector": { place: "outside", area: "4 m2", azimuth: "170 deg" },
+  "worth.prices": "prices.csv",
+  "worth.coilLength": "50 m",
+  "worth.cropValue": 5000,
+});
+
+/** A number of a study that can be changed. */
+export interface StudyNumber {
+  /** the study that holds it */
+  readonly data: StudyData;
+  /** key of the study file */
+  readonly key: string;
+  /** way to it in the study; through the place in the list where there are several */
+  readonly way: readonly string[];
 }
 
-/** Whole numbers have no millionth; clock and place of the weather are one with its file. */
-const WHOLE = new Set([
+/**
+ * Keys whose numbers have no millionth: they count things, name a seed, or say which clock the weather
+ * is told by.
+ */
+export const WITHOUT_MILLIONTH: ReadonlySet<string> = new Set([
   "place.timeZone",
   "climate.seed",
   "tubes.count",
@@ -96,40 +142,84 @@ const WHOLE = new Set([
   "worth.winters",
 ]);
 
-function valueAt(data: unknown, key: string): unknown {
-  return key.split(".").reduce<unknown>(
+/** Keys of the study file that hold numbers. */
+export const NUMBER_KEYS: readonly string[] = [...FIELDS.values()]
+  .filter(({ kind }) => kind !== "text").map(({ key }) => key);
+
+/**
+ * Every number of the study file that can be changed by a millionth, each in the first study that has
+ * one.
+ *
+ * @param folder where the files lie that the studies name
+ */
+export async function studyNumbers(folder: string): Promise<readonly StudyNumber[]> {
+  const found = new Map<string, readonly StudyNumber[]>();
+  for (const data of [CONTINUITY_BASE, OTHER_WAYS]) {
+    const study = await openStudyText(studyText(data), `${folder}/legal.yaml`);
+    for (const key of NUMBER_KEYS) {
+      if (found.has(key) || WITHOUT_MILLIONTH.has(key)) continue;
+      const ways = waysTo(study, key.split("."))
+        .filter((way) => isNumeric(valueAt(study, way)) && given(data, way));
+      if (ways.length > 0) found.set(key, ways.map((way) => ({ data, key, way })));
+    }
+  }
+  return [...found.values()].flat();
+}
+
+const isNumeric = (value: unknown) => [value].flat().every((one) => typeof one === "number");
+
+/** The entry of a list exists in the file; everything else may be left to its default. */
+const given = (data: StudyData, way: readonly string[]) =>
+  !way.some((name) => /^\d+$/.test(name)) || valueAt(data, way) !== undefined;
+
+/** Ways to the values of a key, one for each entry of its list. */
+function waysTo(value: unknown, names: readonly string[]): readonly (readonly string[])[] {
+  if (names.length === 0) return [[]];
+  if (typeof value !== "object" || value === null) return [];
+  if (Array.isArray(value)) {
+    return value.flatMap((entry, place) =>
+      waysTo(entry, names).map((way) => [String(place), ...way])
+    );
+  }
+  const [first, ...rest] = names as [string, ...string[]];
+  return waysTo((value as Record<string, unknown>)[first], rest).map((way) => [first, ...way]);
+}
+
+function valueAt(data: unknown, way: readonly string[]): unknown {
+  return way.reduce<unknown>(
     (part, name) => (part as Record<string, unknown> | null | undefined)?.[name],
     data,
   );
 }
 
 /** The study with one number a millionth larger, or smaller where it stands at its upper limit. */
-export function nudged(data: StudyData, study: Study, key: string): readonly StudyData[] {
-  const value = valueAt(study, key) as number;
-  const step = STEP * (value === 0 ? 1 : value);
-  return [value + step, value - step].map((other) =>
-    withValue(data, key.split("."), written(key, other)) as StudyData
-  );
+function nudged({ data, key, way }: StudyNumber, study: Study): readonly StudyData[] {
+  const value = valueAt(study, way) as number | readonly number[];
+  return [1, -1].map((sign) => {
+    const other = (one: number) => written(key, one + sign * STEP * (one === 0 ? 1 : one));
+    const changed = typeof value === "number" ? other(value) : value.map(other);
+    return withValue(data, way, changed) as StudyData;
+  });
 }
 
 function withValue(data: Plain, [first, ...rest]: readonly string[], value: Plain): Plain {
-  const parts = data as Readonly<Record<string, Plain>>;
-  const inner = parts[first!];
-  return { ...parts, [first!]: rest.length === 0 ? value : withValue(inner ?? {}, rest, value) };
+  const inner = (data as Readonly<Record<string, Plain>>)[first!];
+  const changed = rest.length === 0 ? value : withValue(inner ?? {}, rest, value);
+  return Array.isArray(data)
+    ? data.with(Number(first), changed)
+    : { ...data as Readonly<Record<string, Plain>>, [first!]: changed };
 }
 
-/** Figures of a study taken so far. */
-export async function figuresOf(study: Study, depth: Depth): Promise<Figures> {
-  const none = { after: [], takes: () => null, compute: () => [] };
-  const computations = new Map([...COMPUTATIONS, ["ranking", none]]) as typeof COMPUTATIONS;
-  const run = startRun(study, { cacheFolder: null, computations });
+/** Figures of a study taken so far; what was computed for another one with the same inputs is kept. */
+async function figuresOf(study: Study, depth: Depth, cacheFolder: string): Promise<Figures> {
+  const run = startRun(study, { cacheFolder, computations: cheap() });
   const early = ["climate", "soil", "tubes", "headers", "fan"] as const;
   if (depth === "store") return await run.figures();
   return await run.figures(...early, ...(depth === "house" ? ["house" as const] : []));
 }
 
 /** Shares by which figures moved, the largest first. */
-export function moves(key: string, before: Figures, after: Figures): readonly Move[] {
+function moves(key: string, before: Figures, after: Figures): readonly Move[] {
   return Object.entries(before).flatMap(([figure, { value, unit }]): Move[] => {
     const other = after[figure]?.value;
     if (COUNTED.has(unit) || typeof value !== "number" || typeof other !== "number") {
@@ -145,27 +235,27 @@ function scaleOf(value: number, unit: string): number {
   return Math.max(Math.abs(value), least[unit] ?? 1e-9);
 }
 
-/** What the change of one key moves, by the first of both directions that the schema allows. */
-export async function movesOf(
-  { data, study, before, folder }: {
-    readonly data: StudyData;
-    readonly study: Study;
-    readonly before: Figures;
-    readonly folder: string;
-  },
-  key: string,
+/**
+ * What the change of each number moves, by the first of both directions that the schema allows.
+ *
+ * @param numbers of {@link studyNumbers}
+ * @param depth how far the studies are taken
+ * @param folder where the files lie that the studies name; results are kept in it
+ */
+export async function* movesOf(
+  numbers: readonly StudyNumber[],
   depth: Depth,
-): Promise<readonly Move[]> {
-  const faults: unknown[] = [];
-  for (const other of nudged(data, study, key)) {
-    let changed: Study;
-    try {
-      changed = await openStudyText(studyText(other), `${folder}/legal.yaml`);
-    } catch (error) {
-      faults.push(error);
-      continue;
-    }
-    return moves(key, before, await figuresOf(changed, depth));
+  folder: string,
+): AsyncGenerator<readonly Move[]> {
+  const cache = `${folder}/cache`;
+  const open = (data: StudyData) => openStudyText(studyText(data), `${folder}/legal.yaml`);
+  const before = new Map<StudyData, Figures>();
+  for (const number of numbers) {
+    const { data, way } = number;
+    const study = await open(data);
+    if (!before.has(data)) before.set(data, await figuresOf(study, depth, cache));
+    const [up, down] = nudged(number, study);
+    const changed = await open(up!).catch(() => open(down!));
+    yield moves(way.join("."), before.get(data)!, await figuresOf(changed, depth, cache));
   }
-  throw faults[0];
 }

@@ -5,23 +5,17 @@
  *
  * @module
  */
-import { openStudyText } from "winterground/study/mod.ts";
 import { type Depth, writeNamedFiles } from "./attack.ts";
-import { CONTINUITY_BASE, figuresOf, MOST, type Move, movesOf, numberKeys } from "./continuity.ts";
-import { studyText } from "./study.ts";
+import { MOST, type Move, movesOf, studyNumbers } from "./continuity.ts";
 
 if (import.meta.main) {
   const [depth = "fan", every = "1"] = Deno.args as [Depth?, string?];
   const folder = await Deno.makeTempDir();
   await writeNamedFiles(folder);
-  const data = CONTINUITY_BASE;
-  const study = await openStudyText(studyText(data), `${folder}/legal.yaml`);
-  const before = await figuresOf(study, depth);
-  const keys = numberKeys(study).filter((_, place) => place % Number(every) === 0);
+  const numbers = (await studyNumbers(folder)).filter((_, place) => place % Number(every) === 0);
   const largest: Move[] = [];
   let faults = 0;
-  for (const key of keys) {
-    const moved = await movesOf({ data, study, before, folder }, key, depth);
+  for await (const moved of movesOf(numbers, depth, folder)) {
     const over = moved.filter(({ share }) => share > MOST[depth]);
     faults += over.length;
     for (const one of over) console.error(JSON.stringify(one));
@@ -33,6 +27,6 @@ if (import.meta.main) {
     console.log(`${key} moves ${figure} by ${share.toExponential(1)}`);
   }
   const what = `a millionth in every number, up to the ${depth}`;
-  console.log(JSON.stringify({ what, tried: keys.length, most: MOST[depth], faults }));
+  console.log(JSON.stringify({ what, tried: numbers.length, most: MOST[depth], faults }));
   if (faults > 0) Deno.exit(1);
 }

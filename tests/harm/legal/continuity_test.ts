@@ -1,11 +1,9 @@
 /** A share of the attack on continuity; `continuity_run.ts` runs the whole. @module */
 import { assert, assertEquals } from "@std/assert";
-import { openStudyText } from "winterground/study/mod.ts";
 import { inTemporary } from "../../harness/in_temporary.ts";
 import { noteTrials, WHOLE } from "../test_attacks.ts";
 import { type Depth, writeNamedFiles } from "./attack.ts";
-import { CONTINUITY_BASE, figuresOf, MOST, movesOf, numberKeys } from "./continuity.ts";
-import { studyText } from "./study.ts";
+import { MOST, movesOf, NUMBER_KEYS, studyNumbers, WITHOUT_MILLIONTH } from "./continuity.ts";
 
 /** True where the whole attack is asked for. */
 const TRIED = Deno.env.get(WHOLE) !== undefined;
@@ -14,18 +12,26 @@ const TRIED = Deno.env.get(WHOLE) !== undefined;
 async function over(depth: Depth, every: number) {
   return await inTemporary(async (folder) => {
     await writeNamedFiles(folder);
-    const data = CONTINUITY_BASE;
-    const study = await openStudyText(studyText(data), `${folder}/legal.yaml`);
-    const before = await figuresOf(study, depth);
-    const keys = numberKeys(study).filter((_, place) => place % every === 0);
+    const numbers = (await studyNumbers(folder)).filter((_, place) => place % every === 0);
     const moved = [];
-    for (const key of keys) {
-      moved.push(...await movesOf({ data, study, before, folder }, key, depth));
-    }
+    for await (const one of movesOf(numbers, depth, folder)) moved.push(...one);
     assert(moved.length > 0, "a change that moves nothing proves nothing");
-    return { tried: keys.length, over: moved.filter(({ share }) => share > MOST[depth]) };
+    const largest = Math.max(...moved.map(({ share }) => share));
+    return {
+      tried: numbers.length,
+      largest,
+      over: moved.filter(({ share }) => share > MOST[depth]),
+    };
   });
 }
+
+Deno.test("every number of the study file is changed by a millionth, but those that have none", () =>
+  inTemporary(async (folder) => {
+    // Property: a new key is attacked, or says why not
+    await writeNamedFiles(folder);
+    const found = new Set((await studyNumbers(folder)).map(({ key }) => key));
+    assertEquals(NUMBER_KEYS.filter((key) => !found.has(key)), [...WITHOUT_MILLIONTH]);
+  }));
 
 Deno.test("a millionth more of a number of the study moves no figure up to the fan by more than its share", async () => {
   // Property: figures follow their inputs without jumps
@@ -43,8 +49,15 @@ Deno.test({
   ignore: !TRIED,
   async fn() {
     // Property: figures follow their inputs without jumps, but for those that count steps of the clock
-    const { tried, over: jumps } = await over("store", 1);
+    const { tried, largest, over: jumps } = await over("store", 1);
     assertEquals(jumps, []);
-    await noteTrials(tried, `${tried} numbers changed by a millionth, up to the store's year`);
+    await noteTrials(
+      tried,
+      `${tried} numbers, all but the ${WITHOUT_MILLIONTH.size} that count or name something, up to ` +
+        `the store's year and its worth; the largest move ${
+          largest.toExponential(0)
+        } of a figure ` +
+        `(allowed ${MOST.store})`,
+    );
   },
 });

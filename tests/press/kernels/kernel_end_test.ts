@@ -1,7 +1,7 @@
 import { assert, assertEquals, assertRejects } from "@std/assert";
 import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
 import { runNotebook } from "winterground/press/mod.ts";
-import { taskWords } from "../../harness/task.ts";
+import { taskWords } from "winterground/commands/task_words.ts";
 import { tinyNotebook, withFolder, writeNotebook } from "../tiny.ts";
 
 const HAS_GROUPS = Deno.build.os !== "windows";
