@@ -7,7 +7,8 @@ import { QuantityError } from "./quantity.ts";
 const DAYS = 365;
 
 const WORDS = ["all year", "never"] as const;
-const BETWEEN = /\s*(?:\bto\b|\buntil\b|[-\u2013])\s*/i;
+/** Blanks beside it are cut from the ends: sought here they take the square of their number. */
+const BETWEEN = /\bto\b|\buntil\b|[-\u2013]/i;
 
 /** A day of a month: both counted from 1. */
 interface Day {

@@ -19,35 +19,47 @@ const CASES = [
   ...Object.values(ODD_FIELDS),
 ];
 
+/** A sheet with its words, drawn and read once for all tests. */
+interface Sheet {
+  readonly name: string;
+  readonly paper: Paper;
+  readonly svg: string;
+  readonly boxes: readonly Box[];
+}
+
+/** Every sheet of every case on every paper. */
+const SHEETS: readonly Sheet[] = CASES.flatMap((inputs) =>
+  PAPERS.flatMap((paper) =>
+    Object.entries(drawSheets(inputs, paper)).map(([name, svg]) => ({
+      name,
+      paper,
+      svg,
+      boxes: textBoxes(svg),
+    }))
+  )
+);
+const ON_A4 = SHEETS.filter(({ paper }) => paper === "A4");
+
 Deno.test("every sheet keeps its words inside the frame on every paper", () => {
   // Property: no clipped text, with letters half as wide as high.
-  for (const inputs of CASES) {
-    for (const paper of PAPERS) {
-      const { width, height } = paperSize(paper);
-      for (const [name, svg] of Object.entries(drawSheets(inputs, paper))) {
-        for (const box of textBoxes(svg)) {
-          const inside = box.left >= 8 && box.right <= width - 8 && box.top >= 8 &&
-            box.bottom <= height - 8;
-          assert(inside, `${name}: "${box.words}" leaves the frame`);
-        }
-      }
+  for (const { name, paper, boxes } of SHEETS) {
+    const { width, height } = paperSize(paper);
+    for (const box of boxes) {
+      const inside = box.left >= 8 && box.right <= width - 8 && box.top >= 8 &&
+        box.bottom <= height - 8;
+      assert(inside, `${name}: "${box.words}" leaves the frame`);
     }
   }
 });
 
 Deno.test("no two words overlap on any sheet", () => {
   // Property: text boxes are disjoint.
-  for (const inputs of CASES) {
-    for (const paper of PAPERS) {
-      for (const [name, svg] of Object.entries(drawSheets(inputs, paper))) {
-        const boxes = textBoxes(svg);
-        for (const [index, one] of boxes.entries()) {
-          for (const other of boxes.slice(index + 1)) {
-            const apart = one.right <= other.left || other.right <= one.left ||
-              one.bottom <= other.top || other.bottom <= one.top;
-            assert(apart, `${name}: "${one.words}" overlaps "${other.words}"`);
-          }
-        }
+  for (const { name, boxes } of SHEETS) {
+    for (const [index, one] of boxes.entries()) {
+      for (const other of boxes.slice(index + 1)) {
+        const apart = one.right <= other.left || other.right <= one.left ||
+          one.bottom <= other.top || other.bottom <= one.top;
+        assert(apart, `${name}: "${one.words}" overlaps "${other.words}"`);
       }
     }
   }
@@ -100,24 +112,21 @@ function thickBoxes(svg: string): { readonly box: Box; readonly order: number }[
 
 Deno.test("no thick line runs through words", () => {
   // Property: words are clear of walls, pipes and the floor, or stand on a white ground above them.
-  for (const inputs of CASES) {
-    for (const [name, svg] of Object.entries(drawSheets(inputs, "A4"))) {
-      const nodes = [...openSvg(svg).querySelectorAll("*")];
-      const lines = thickBoxes(svg);
-      assert(lines.length > 0, name);
-      const boxes = textBoxes(svg);
-      const places = nodes.flatMap((node, order) =>
-        node.tagName.toLowerCase() === "text" ? [{ node, order }] : []
-      );
-      for (const [index, { node, order }] of places.entries()) {
-        const grounded = node.parentElement!.tagName.toLowerCase() === "g";
-        const words = boxes[index]!;
-        for (const { box, order: drawn } of lines) {
-          if (grounded && drawn < order) continue;
-          const apart = words.right <= box.left || box.right <= words.left ||
-            words.bottom <= box.top || box.bottom <= words.top;
-          assert(apart, `${name}: a line crosses "${words.words}"`);
-        }
+  for (const { name, svg, boxes } of ON_A4) {
+    const nodes = [...openSvg(svg).querySelectorAll("*")];
+    const lines = thickBoxes(svg);
+    assert(lines.length > 0, name);
+    const places = nodes.flatMap((node, order) =>
+      node.tagName.toLowerCase() === "text" ? [{ node, order }] : []
+    );
+    for (const [index, { node, order }] of places.entries()) {
+      const grounded = node.parentElement!.tagName.toLowerCase() === "g";
+      const words = boxes[index]!;
+      for (const { box, order: drawn } of lines) {
+        if (grounded && drawn < order) continue;
+        const apart = words.right <= box.left || box.right <= words.left ||
+          words.bottom <= box.top || box.bottom <= words.top;
+        assert(apart, `${name}: a line crosses "${words.words}"`);
       }
     }
   }
@@ -128,20 +137,17 @@ const ON_PIPES = /^(spacing .*|in|out)$/;
 
 Deno.test("a white ground under words hides no wall", () => {
   // Property: grounds of words that stand over thick lines would cut them: only thin ones may pass.
-  for (const inputs of CASES) {
-    for (const [name, svg] of Object.entries(drawSheets(inputs, "A4"))) {
-      const lines = thickBoxes(svg);
-      const boxes = textBoxes(svg);
-      const nodes = [...openSvg(svg).querySelectorAll("text")];
-      for (const [index, node] of nodes.entries()) {
-        const grounded = node.parentElement!.tagName.toLowerCase() === "g";
-        if (!grounded || ON_PIPES.test(node.textContent!)) continue;
-        const words = boxes[index]!;
-        for (const { box } of lines) {
-          const apart = words.right <= box.left || box.right <= words.left ||
-            words.bottom <= box.top || box.bottom <= words.top;
-          assert(apart, `${name}: "${words.words}" stands on a thick line`);
-        }
+  for (const { name, svg, boxes } of ON_A4) {
+    const lines = thickBoxes(svg);
+    const nodes = [...openSvg(svg).querySelectorAll("text")];
+    for (const [index, node] of nodes.entries()) {
+      const grounded = node.parentElement!.tagName.toLowerCase() === "g";
+      if (!grounded || ON_PIPES.test(node.textContent!)) continue;
+      const words = boxes[index]!;
+      for (const { box } of lines) {
+        const apart = words.right <= box.left || box.right <= words.left ||
+          words.bottom <= box.top || box.bottom <= words.top;
+        assert(apart, `${name}: "${words.words}" stands on a thick line`);
       }
     }
   }

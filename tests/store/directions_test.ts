@@ -26,9 +26,8 @@ const OPEN_DATA = Deno.env.get("OPEN_DATA");
 const demo = (await openStudy(defaultStudyPath())).climate;
 const open = (file: string): ClimateYear =>
   readClimate(Deno.readTextFileSync(`${OPEN_DATA}/climate/${file}`), { file });
-/** The demo's invented year; TMY3 typical years where the open data are at hand. */
+/** TMY3 typical years of a plain and a high valley; the demo's invented year where they are not at hand. */
 const CLIMATES: Readonly<Record<string, ClimateYear>> = OPEN_DATA === undefined ? { demo } : {
-  demo,
   "Fargo, North Dakota": open("tmy3_nd_fargo.csv"),
   "Leadville, Colorado": open("tmy3_co_leadville.csv"),
 };

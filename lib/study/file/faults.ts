@@ -26,6 +26,8 @@ export function nearestKey(word: string, known: readonly string[]): string | und
   if (known.length === 0) return undefined;
   const plain = new Map(known.map((key) => [key.toLowerCase(), key]));
   const lower = word.toLowerCase().replaceAll(/[_\- ]/g, "");
+  const longest = Math.max(...known.map(({ length }) => length));
+  if (lower.length > 2 * longest + 2) return undefined; // more than half of it would differ
   const near = closest(lower, [...plain.keys()]);
   const limit = Math.max(2, Math.ceil(Math.max(lower.length, near.length) / 3));
   return distance(lower, near) <= limit ? plain.get(near) : undefined;

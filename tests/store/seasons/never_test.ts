@@ -23,7 +23,7 @@ const OUT_OF_REACH = { chargeAbove: 60, dischargeBelow: -60 } as const;
 /** Nothing is charged, and no store may be discharged. */
 const COLD_STORE = { maximumStore: -60, chargeSeason: "never", dischargeStart: 90 } as const;
 
-const SMALL = { slices: 2, spinUpYears: 1 } as const;
+const SMALL = { slices: 1, spinUpYears: 0 } as const;
 
 /** Largest difference of two series; NaN in one alone counts as infinite. */
 function apart(one: Float64Array, other: Float64Array): number {
