@@ -95,3 +95,16 @@ Deno.test("a log with two columns of one name is refused with its line", () => {
     'weather.csv:1: Cannot read the log: two columns are named "Tout"; keep one',
   );
 });
+
+Deno.test("a hundred thousand signs that cannot stand there are told by the first, keys within keys with their file", () => {
+  // seven seconds before: the parser made as many faults; the other filled its stack
+  for (const sign of [",", '"', "a: ", "? ", "&a ", "!t ", "]", "} "]) {
+    const text = `study: {name: small}\nworth: {${sign.repeat(100_000 / sign.length)}winters: 0}\n`;
+    for (const read of [checkStudyText, parseColumns]) {
+      const message = refusal(() => read(text, "a.yaml"));
+      assert(/^a\.yaml:[12]:/.test(message), message.slice(0, 200));
+      assertEquals(message.split("\n").length, 1, message.slice(0, 500));
+      assert(!/: $/.test(message), message);
+    }
+  }
+});

@@ -271,7 +271,7 @@ Deno.test("levels, aliases and entries of lists have limits that are told with t
   const nested = (levels: number) => `${"[".repeat(levels)}${"]".repeat(levels)}`;
   for (const levels of [101, 100_000]) {
     const message = await refusal(`${GOOD}  shape: ${nested(levels)}\n`);
-    assert(/^bad\.yaml:12: Cannot read the YAML: it nests too deep/.test(message), message);
+    assert(/^bad\.yaml:12:110: Cannot read the YAML: it nests too deep/.test(message), message);
   }
   assert((await refusal(`${GOOD}  shape: ${nested(100)}\n`)).includes("found a list"));
   const aliases = (count: number) => `x: &x none\ny: [${Array(count).fill("*x").join(", ")}]\n`;

@@ -1,8 +1,8 @@
 /** YAML files beside tables: their data, the line of each key, what a check found in plain words. @module */
-import { type Document, isMap, isNode, isPair, LineCounter, parseDocument } from "yaml";
+import { type Document, isMap, isNode, isPair, LineCounter } from "yaml";
 import type { z } from "zod";
 import { InputError } from "../../basics/mod.ts";
-import { repeatedKeys, tooDeepAt } from "../../basics/yaml_limits.ts";
+import { parseUpToFault, repeatedKeys } from "../../basics/yaml_limits.ts";
 
 /** Line of the deepest part of a path that stands in the file. */
 export type LineOf = (path: readonly PropertyKey[]) => number;
@@ -24,27 +24,11 @@ export interface YamlText {
  * @throws {InputError} with line and column where it is no YAML
  */
 export function readYaml(yamlText: string, file: string, what: string): YamlText {
-  const deep = tooDeepAt(yamlText);
-  if (deep !== undefined) {
-    const line = yamlText.slice(0, deep).split("\n").length;
-    throw new InputError(`Cannot read ${what}: it nests too deep here`, { file, line });
-  }
   const lines = new LineCounter();
-  const options = {
-    lineCounter: lines,
-    logLevel: "error",
-    prettyErrors: false, // a hundred thousand faults of one line take long to make pretty
-    uniqueKeys: false,
-  } as const;
-  const document = parseDocument(yamlText, options);
-  const broken = document.errors[0];
-  if (broken !== undefined) {
-    const start = lines.linePos(broken.pos[0]);
-    throw new InputError(`Cannot read ${what}: ${broken.message}`, {
-      file,
-      line: start.line,
-      column: start.col,
-    });
+  const { document, fault } = parseUpToFault(yamlText, lines);
+  if (fault !== undefined) {
+    const { line, col } = lines.linePos(fault.offset);
+    throw new InputError(`Cannot read ${what}: ${fault.message}`, { file, line, column: col });
   }
   const [twice] = repeatedKeys(document);
   if (twice !== undefined) {

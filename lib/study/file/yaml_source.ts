@@ -1,15 +1,7 @@
 /** YAML text with the place of every key, so that each fault can name its line. @module */
-import {
-  isMap,
-  isScalar,
-  LineCounter,
-  type Node,
-  type Pair,
-  parseDocument,
-  type YAMLParseError,
-} from "yaml";
+import { isMap, isScalar, LineCounter, type Node, type Pair } from "yaml";
 import { type FileLocation, inFileOrder, InputError, InputErrors } from "../../basics/mod.ts";
-import { repeatedKeys, tooDeepAt } from "../../basics/yaml_limits.ts";
+import { parseUpToFault, repeatedKeys, type YamlFault } from "../../basics/yaml_limits.ts";
 
 /** Keys from the top of the file down to a value. */
 export type KeyPath = readonly PropertyKey[];
@@ -37,36 +29,21 @@ const MOST_ALIASES = 100;
  *
  * @param text content
  * @param file name for messages
- * @throws {InputErrors} with every syntax fault and its line
+ * @throws {InputErrors} with the first syntax fault, or every repeated key, and its line
  */
 export function parseYaml(text: string, file: string): YamlSource {
   const counter = new LineCounter();
-  // the parser's own look for keys that appear twice takes the square of their number
-  const options = {
-    lineCounter: counter,
-    prettyErrors: false,
-    uniqueKeys: false,
-    logLevel: "error", // faults are told here, not printed by the parser
-  } as const;
-  const deep = tooDeepAt(text);
-  if (deep !== undefined) {
-    const line = text.slice(0, deep).split("\n").length;
-    throw new InputErrors([
-      new InputError("Cannot read the YAML: it nests too deep here", { file, line }),
-    ]);
-  }
-  const document = parseDocument(text, options);
+  const { document, fault } = parseUpToFault(text, counter);
   const place = (offset: number): FileLocation => {
     const { line, col } = counter.linePos(offset);
     return { file, line, column: col };
   };
-  // what follows the first fault is mostly its consequence
-  const faults = document.errors.slice(0, 1)
-    .map((fault) => new InputError(yamlMessage(fault), place(fault.pos[0])));
-  for (const { key, offset } of repeatedKeys(document)) {
-    const message = `The key "${key}" appears twice in the same section: keep one`;
-    faults.push(new InputError(message, place(offset)));
+  if (fault !== undefined) {
+    throw new InputErrors([new InputError(yamlMessage(fault), place(fault.offset))]);
   }
+  const faults = repeatedKeys(document).map(({ key, offset }) =>
+    new InputError(`The key "${key}" appears twice in the same section: keep one`, place(offset))
+  );
   if (faults.length > 0) throw inFileOrder(faults);
   const plain = (): unknown => {
     try {
@@ -120,7 +97,7 @@ export function textAt(source: YamlSource, path: KeyPath): string | undefined {
 }
 
 /** A fault of the parser in words for the person who wrote the file. */
-function yamlMessage(fault: YAMLParseError): string {
+function yamlMessage(fault: YamlFault): string {
   if (fault.code === "MULTIPLE_DOCS") {
     return 'Cannot read the YAML: a second document starts here ("---"); expected one';
   }
