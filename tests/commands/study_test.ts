@@ -1,7 +1,7 @@
 import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
 import { join } from "node:path";
 import { hourlyCsv, startRun } from "winterground/study/mod.ts";
-import { openSmallStudy, writeSmallStudy } from "../harness/small_study.ts";
+import { openSmallStudy, wellBuilt, writeSmallStudy } from "../harness/small_study.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
 import { task } from "../harness/task.ts";
 import { pagesBelow } from "../press/page_faults.ts";
@@ -116,7 +116,7 @@ Deno.test("study --chapters 1 computes and writes the climate alone", async () =
 Deno.test("study --quick writes the figures and hours of a whole run to every digit, and nothing else", async () => {
   // Property: workers, cache and leaving out the notebooks move nothing
   await inTemporary(async (folder) => {
-    const path = await writeSmallStudy(folder);
+    const path = await writeSmallStudy(folder, wellBuilt);
     const environment = { WINTERGROUND_CACHE: join(folder, "cache") };
     const { code, stdout, stderr } = await start(
       folder,
@@ -134,7 +134,7 @@ Deno.test("study --quick writes the figures and hours of a whole run to every di
       "written.json",
     ];
     assertEquals(names(join(folder, "quick")).sort(), written);
-    const run = startRun(await openSmallStudy(), { cacheFolder: null });
+    const run = startRun(await openSmallStudy(wellBuilt), { cacheFolder: null });
     const file = JSON.parse(await Deno.readTextFile(join(folder, "quick", "results.json")));
     assertEquals(file.figures, JSON.parse(JSON.stringify(await run.figures())));
     assertEquals(file.notices, JSON.parse(JSON.stringify(await run.notices())));

@@ -2,6 +2,7 @@ import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import Papa from "papaparse";
 import { type ResultTable, resultTable, seriesColumns } from "winterground/basics/mod.ts";
 import { resultTables, startRun, tableCsv, writeTables } from "winterground/study/mod.ts";
+import { fewComparisons } from "../../harness/few_comparisons.ts";
 import { openSmallStudy } from "../../harness/small_study.ts";
 
 Deno.test("resultTable() puts the unit into each head, and series side by side", () => {
@@ -32,7 +33,10 @@ Deno.test("a run's tables are complete, each with units, and agree with its figu
   // Property: one file a table; the same numbers as results.json
   const folder = await Deno.makeTempDir();
   try {
-    const run = startRun(await openSmallStudy(), { cacheFolder: `${folder}/cache` });
+    const run = startRun(await openSmallStudy(), {
+      cacheFolder: `${folder}/cache`,
+      computations: fewComparisons(),
+    });
     const tables = await resultTables(run);
     const figures = await run.figures();
     const find = (name: string) => {
