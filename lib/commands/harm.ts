@@ -5,6 +5,7 @@
  */
 import { join } from "node:path";
 import { InputError } from "../basics/mod.ts";
+import { endChild } from "../press/end_child.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { PROJECT_FOLDER, runCommand } from "./terminal.ts";
 
@@ -45,7 +46,7 @@ async function attack({ values }: CommandLine, signal: AbortSignal): Promise<num
     args: ["run", "-A", join(PROJECT_FOLDER, "tests", "harm", "run.ts"), ...args],
     stdin: "null",
   }).spawn();
-  signal.addEventListener("abort", () => child.kill("SIGTERM"));
+  signal.addEventListener("abort", () => endChild(child, "SIGTERM"));
   return (await child.status).code;
 }
 

@@ -4,6 +4,7 @@
  * @module
  */
 import { join } from "node:path";
+import { endChild } from "../press/end_child.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { NOTEBOOK_FOLDER } from "./notebook_files.ts";
 import { CommandFailure, complain, PROJECT_FOLDER, runCommand } from "./terminal.ts";
@@ -108,7 +109,7 @@ async function run(
     cwd: PROJECT_FOLDER,
     env: { JUPYTER_PREFER_ENV_PATH: "1", VIRTUAL_ENV: ENVIRONMENT },
   }).spawn();
-  const end = (): void => child.kill("SIGTERM");
+  const end = (): void => endChild(child, "SIGTERM");
   signal.addEventListener("abort", end);
   const { code } = await child.status;
   signal.removeEventListener("abort", end);

@@ -4,6 +4,7 @@
  * @module
  */
 import { InputError } from "../basics/mod.ts";
+import { endChild } from "../press/end_child.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { complain, PROJECT_FOLDER, runCommand, say } from "./terminal.ts";
 
@@ -95,7 +96,7 @@ async function runBatch({ args }: Batch, signal: AbortSignal) {
     stdout: "piped",
     stderr: "piped",
   }).spawn();
-  const stop = (): void => child.kill("SIGTERM");
+  const stop = (): void => endChild(child, "SIGTERM");
   signal.addEventListener("abort", stop);
   let output = "";
   const pass = async (from: ReadableStream<Uint8Array>, to: typeof Deno.stdout): Promise<void> => {

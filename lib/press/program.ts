@@ -4,6 +4,7 @@
  *
  * @module
  */
+import { endChild } from "./end_child.ts";
 
 /** What is started. */
 export interface ProgramOptions {
@@ -65,7 +66,7 @@ export function startProgram(path: string, options: ProgramOptions): Program {
     await child.stdin.close().catch(() => {}); // it kills its group, unless it hangs or starts
     await within(ended, GRACE);
     const left = byItself || !over;
-    if (!over) child.kill("SIGKILL");
+    if (!over) endChild(child, "SIGKILL");
     await ended;
     if (left && HAS_GROUPS) await killGroup(child.pid);
     await within(said, GRACE); // a program that left the group may hold the other end
