@@ -27,7 +27,7 @@ import {
 } from "./notebook_files.ts";
 import { writeSums } from "./output/sums.ts";
 import { openStage, type Stage } from "./output/stage.ts";
-import type { KeptAside } from "./output/switch.ts";
+import { sayAside } from "./output/aside.ts";
 import type { Pressed } from "./press_notebooks.ts";
 import { type Progress, showProgress } from "./progress.ts";
 import { ALL_NEEDS, needsOf, notebookNeeds, QUICK_NEEDS, type StudyNeeds } from "./study_needs.ts";
@@ -297,13 +297,6 @@ async function notebooksFailed(stage: Stage, reason: unknown): Promise<unknown> 
   if (!(reason instanceof NotebookFailure)) return null;
   const kept = await stage.keepNotebooks(reason.message);
   return new CommandFailure(`${reason.message}\npartial notebooks are in: ${kept}`);
-}
-
-/** Names the user's files that had to make room. */
-function sayAside(folder: string, aside: KeptAside): void {
-  for (const { from, to } of aside) {
-    say(`kept aside: ${join(folder, from)}, not as a run wrote it, is now ${join(folder, to)}`);
-  }
 }
 
 if (import.meta.main) await runCommand(SPEC, runStudy);

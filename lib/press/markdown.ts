@@ -1,6 +1,6 @@
 /**
- * Markdown of notebook cells as HTML: formulas as MathML (no fonts to load), headings with ids,
- * one level deeper than written, because the report has the only first-level heading.
+ * Markdown of notebook cells as HTML: formulas as MathML (no fonts to load), headings with ids, in
+ * the workbook one level deeper than written, because the page has the only first-level heading.
  *
  * @module
  */
@@ -9,7 +9,7 @@ import { Marked, type TokenizerAndRendererExtension } from "marked";
 
 /** A heading met on the way, for the table of contents. */
 export interface Heading {
-  /** level in the report, 2 to 6 */
+  /** level in the page, 1 to 6 */
   readonly level: number;
   /** id in the page */
   readonly id: string;
@@ -89,11 +89,13 @@ function formulas(onUnread: (unread: UnreadFormula) => void): TokenizerAndRender
  * @param prefix start of every heading's id, so that notebooks on one page do not collide
  * @param onHeading called for each heading, in order
  * @param onUnread called for each formula that cannot be read
+ * @param deeper levels by which a heading lies deeper than written
  */
 export function markdownRenderer(
   prefix: string,
   onHeading: (heading: Heading) => void = () => {},
   onUnread: (unread: UnreadFormula) => void = () => {},
+  deeper = 1,
 ): (markdown: string) => string {
   const used = new Map<string, number>();
   const start = slugOf(prefix);
@@ -103,7 +105,7 @@ export function markdownRenderer(
     renderer: {
       heading(token) {
         const html = this.parser.parseInline(token.tokens);
-        const level = Math.min(6, token.depth + 1);
+        const level = Math.min(6, token.depth + deeper);
         const slug = `${start}-${slugOf(token.text)}`;
         const times = used.get(slug) ?? 0;
         used.set(slug, times + 1);
@@ -116,7 +118,8 @@ export function markdownRenderer(
   return (markdown) => marked.parse(markdown) as string;
 }
 
-function slugOf(text: string): string {
+/** A text as part of an id: words in small letters with hyphens between. */
+export function slugOf(text: string): string {
   const words = text.toLowerCase().normalize("NFKD").match(/[a-z0-9]+/g);
   return words?.join("-") ?? "part";
 }

@@ -1,0 +1,156 @@
+/**
+ * A page with its parts named: one title, headings with ids, numbered figures and tables.
+ *
+ * @module
+ */
+import { parseHTML } from "linkedom";
+import { escapeHtml } from "../markdown.ts";
+import { type Numbered, Numbering } from "../numbering.ts";
+import type { SiteDraft } from "./draft.ts";
+import { highlight } from "./highlight.ts";
+
+/** A heading of a page. */
+export interface SiteHeading {
+  /** 1 to 6 */
+  readonly level: number;
+  /** id in the page */
+  readonly id: string;
+  /** its words */
+  readonly text: string;
+}
+
+/** A page whose parts have names. */
+export interface OutlinedPage {
+  readonly draft: SiteDraft;
+  /** the first heading's words */
+  readonly title: string;
+  /** first sentence below the title; empty where there is none */
+  readonly summary: string;
+  /** headings in order, the title first */
+  readonly headings: readonly SiteHeading[];
+  /** figures and tables in order */
+  readonly numbered: readonly Numbered[];
+  /** body of a document that holds the page */
+  readonly body: Element;
+}
+
+/** Text height below which a chart cannot be read on a phone, px. */
+const LEAST_TEXT = 9;
+/** Most a picture is widened for that, px: a drawing of a whole field is looked at in parts. */
+const MOST_WIDTH = 1000;
+
+/** Names the parts of a page. */
+export function outlinePage(draft: SiteDraft): OutlinedPage {
+  const numbering = new Numbering();
+  const { html } = numbering.piece(draft.html);
+  const body = bodyOf(html);
+  const headings = nameHeadings(body);
+  for (const code of body.querySelectorAll('pre > code[class^="language-"]')) {
+    const language = code.className.slice("language-".length).split(" ")[0]!;
+    code.innerHTML = highlight(code.textContent ?? "", language);
+  }
+  for (const picture of body.querySelectorAll("figure img")) widenPicture(picture);
+  for (const table of body.querySelectorAll("table")) putInFrame(table);
+  return {
+    draft,
+    title: headings[0]?.text ?? draft.source,
+    summary: summaryOf(body),
+    headings,
+    numbered: numbering.found,
+    body,
+  };
+}
+
+/** A fragment as the body of a document. */
+export function bodyOf(html: string): Element {
+  const { document } = parseHTML(`<!DOCTYPE html><html><body>${html}</body></html>`);
+  return document.body as unknown as Element;
+}
+
+/** Lifts headings to where they were written, one title a page, and gives ids as code hosts do. */
+function nameHeadings(body: Element): SiteHeading[] {
+  const taken = new Set(Array.from(body.querySelectorAll("[id]"), ({ id }) => id));
+  const found: SiteHeading[] = [];
+  for (const old of body.querySelectorAll("h2, h3, h4, h5, h6")) taken.delete(old.id);
+  for (const old of body.querySelectorAll("h2, h3, h4, h5, h6")) {
+    const written = Number(old.tagName[1]) - 1;
+    const level = found.length === 0 ? 1 : Math.max(2, written);
+    const text = old.textContent?.trim() ?? "";
+    const id = unused(anchorOf(text), taken);
+    const heading = old.ownerDocument.createElement(`h${level}`);
+    heading.setAttribute("id", id);
+    heading.innerHTML = old.innerHTML;
+    old.replaceWith(heading);
+    found.push({ level, id, text });
+  }
+  return found;
+}
+
+function unused(id: string, taken: Set<string>): string {
+  let free = id;
+  for (let copy = 1; taken.has(free); copy++) free = `${id}-${copy}`;
+  taken.add(free);
+  return free;
+}
+
+/** The id that links in the Markdown pages use: small letters, digits and hyphens for blanks. */
+export function anchorOf(text: string): string {
+  const id = text.toLowerCase().replaceAll(/[^\p{L}\p{N}\s_-]/gu, "").trim().replaceAll(/\s/g, "-");
+  return id === "" ? "part" : id;
+}
+
+function summaryOf(body: Element): string {
+  const paragraph = Array.from(body.querySelectorAll("h1 ~ p, h1 ~ div p"))
+    .map((one) => one.textContent?.trim().replaceAll(/\s+/g, " ") ?? "")
+    .find((text) => text !== "" && !text.startsWith("Made from"));
+  return /^.*?[.?!](?=\s|$)/.exec(paragraph ?? "")?.[0] ?? paragraph ?? "";
+}
+
+/** Gives a picture the width at which its smallest words can be read; a narrow window scrolls it. */
+function widenPicture(picture: Element): void {
+  const frame = frameAround(picture);
+  frame.setAttribute("aria-label", `${labelOf(picture.closest("figure"))}, picture`);
+  const base64 = /^data:image\/svg\+xml;base64,(.*)$/.exec(picture.getAttribute("src") ?? "")?.[1];
+  if (base64 === undefined) return;
+  const drawing = atob(base64);
+  const width = Number(/\bviewBox="\S+ \S+ ([\d.]+)/.exec(drawing)?.[1]);
+  const smallest = Math.min(
+    ...Array.from(drawing.matchAll(/font-size="([\d.]+)/g), ([, size]) => Number(size)),
+  );
+  const least = Math.min(MOST_WIDTH, Math.ceil((width * LEAST_TEXT) / smallest));
+  if (least > 0) picture.setAttribute("style", `min-width:${least}px`);
+}
+
+/** A table that may be wider than the window gets a frame that scrolls, with keys too. */
+function putInFrame(table: Element): void {
+  const rows = Array.from(table.querySelectorAll("tr"));
+  const columns = Math.max(0, ...rows.map(({ children }) => children.length));
+  if (columns < 3) return;
+  frameAround(table).setAttribute("aria-label", labelOf(table));
+}
+
+function frameAround(element: Element): Element {
+  const frame = element.ownerDocument.createElement("div");
+  frame.setAttribute("class", "frame");
+  frame.setAttribute("role", "group");
+  frame.setAttribute("tabindex", "0");
+  element.replaceWith(frame);
+  frame.append(element);
+  return frame;
+}
+
+function labelOf(numbered: Element | null): string {
+  const words = numbered?.querySelector("caption, figcaption")?.textContent?.trim();
+  return words === undefined || words === "" ? "Table behind the picture" : words;
+}
+
+/** The list of headings, to the level that keeps it short enough to read. */
+export function contentsList({ headings }: OutlinedPage, most = 60): string {
+  const below = headings.slice(1);
+  const deep = below.filter(({ level }) => level <= 3);
+  const shown = deep.length > most ? below.filter(({ level }) => level === 2) : deep;
+  const lines = shown.map(({ level, id, text }) =>
+    `<li class="level-${level}"><a href="#${id}">${escapeHtml(text)}</a></li>`
+  );
+  return lines.length === 0 ? "" : `<ul>\n${lines.join("\n")}\n</ul>`;
+}

@@ -1,0 +1,99 @@
+/**
+ * The frame around each page of a site: what the page may do, where the reader is, where to go on.
+ *
+ * @module
+ */
+import { inert } from "../../basics/mod.ts";
+import { escapeHtml } from "../markdown.ts";
+import { policyElement } from "../policy.ts";
+import style from "./site.css" with { type: "text" };
+
+/** A file of a site. */
+export interface SiteFile {
+  /** path below the folder of the site */
+  readonly path: string;
+  /** what it holds */
+  readonly content: string;
+}
+
+/** A page as its frame needs it. */
+export interface FramedPage {
+  /** file of the page */
+  readonly file: string;
+  /** title of the page */
+  readonly title: string;
+  /** what is in its `main` */
+  readonly html: string;
+  /** list of its headings; empty for none */
+  readonly contents?: string;
+  /** pages before and after: file and title */
+  readonly neighbours?: readonly (readonly [word: string, file: string, title: string])[];
+  /** program of the page, to the byte */
+  readonly script?: string;
+}
+
+/** What stands on every page. */
+export interface SiteFrame {
+  /** name of the site */
+  readonly name: string;
+  /** line at the foot: edition, and where the numbers come from */
+  readonly foot: string;
+}
+
+/** Pages that every page links to. */
+const ALWAYS = [
+  ["index.html", "Contents"],
+  ["figures.html", "Figures and tables"],
+  ["search.html", "Search"],
+] as const;
+
+/** A page that needs no other file; without a program it may run nothing. */
+export function framePage(page: FramedPage, { name, foot }: SiteFrame): SiteFile {
+  const { file, contents = "", script } = page;
+  const title = page.title === name ? name : `${page.title} · ${name}`;
+  const links = ALWAYS.map(([target, word]) =>
+    `<li><a href="${target}"${target === file ? ' aria-current="page"' : ""}>${word}</a></li>`
+  );
+  const neighbours = (page.neighbours ?? []).map(([word, target, title]) =>
+    `<li>${word}: <a href="${target}">${escapeHtml(title)}</a></li>`
+  );
+  const program = script === undefined ? "" : `<script>${script}</script>\n`;
+  const html = inert(`<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+${policyElement(`\n${style}`, script)}
+<title>${escapeHtml(title)}</title>
+<style>
+${style}</style>
+</head>
+<body>
+<a class="skip" href="#content">Skip to content</a>
+<header class="head">
+<p class="site">${escapeHtml(name)}</p>
+<nav aria-label="Site">
+<ul>
+${links.join("\n")}
+</ul>
+</nav>
+</header>
+${
+    contents === "" ? "" : `<nav class="contents" aria-label="On this page">
+<h2>On this page</h2>
+${contents}
+</nav>
+`
+  }<main id="content" tabindex="-1">
+${page.html}
+</main>
+<footer class="foot">
+${
+    neighbours.length === 0
+      ? ""
+      : `<nav aria-label="Before and after"><ul>\n${neighbours.join("\n")}\n</ul></nav>\n`
+  }<p>${escapeHtml(foot)}</p>
+</footer>
+`);
+  return { path: file, content: `${html}${program}</body>\n</html>\n` };
+}
