@@ -2,8 +2,7 @@
  * Writes a run into a folder and dies at one of its calls to the file system:
  * `deno run -A publish_and_die.ts TARGET MARK CALL [inside]`. Ends with status 0 where it lived.
  */
-import { join } from "node:path";
-import { openStage } from "winterground/commands/output/stage.ts";
+import { publishSmallRun } from "./small_run.ts";
 
 const [target, mark, call, inside] = Deno.args;
 let calls = 0;
@@ -16,9 +15,4 @@ for (const name of fatal as ["rename"]) {
   }) as typeof real;
 }
 
-const stage = await openStage(target!, { inside: inside === "inside" });
-for (const name of ["results.json", "report.html", "notebooks/01-climate.ipynb"]) {
-  await Deno.writeTextFile(join(stage.folder, name), mark!);
-}
-if (mark === "second") await Deno.writeTextFile(join(stage.folder, "hourly.csv"), mark);
-await stage.publish();
+await publishSmallRun(target!, mark!, inside ?? "");
