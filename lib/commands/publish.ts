@@ -41,17 +41,19 @@ const SPEC: CommandSpec = {
   ],
 };
 
-async function publish({ values }: CommandLine): Promise<number> {
+async function publish({ values }: CommandLine, signal: AbortSignal): Promise<number> {
   const edition = readEdition(values.edition);
   const { from: run, lessons, out = join("out", "site") } = values;
   const { drafts, notRun } = await gatherSite({ edition, run, lessons });
+  signal.throwIfAborted();
   const { name, words } = await introduction();
   const origin = await originOf(run);
   const foot = `${EDITION_WORDS[edition]} ${origin}`;
   const site = await bindSite({ name, words: [...words, foot], foot, drafts });
+  signal.throwIfAborted();
   for (const path of notRun) complain(`${path}: never run, so its page shows no results`);
   for (const fault of site.faults) complain(fault);
-  await write(site, out);
+  await write(site, out, signal);
   return site.faults.length === 0 ? 0 : 1;
 }
 
@@ -66,11 +68,12 @@ function readEdition(given = "student"): Edition {
   throw new InputError(`Cannot make the edition "${given}": expected ${EDITIONS.join(" or ")}`);
 }
 
-async function write({ files }: Site, out: string): Promise<void> {
+async function write({ files }: Site, out: string, signal: AbortSignal): Promise<void> {
   const stage = await openStage(out);
   try {
     await Deno.remove(join(stage.folder, "notebooks")); // there are none
     for (const { path, content } of files) {
+      signal.throwIfAborted();
       const place = join(stage.folder, path);
       await Deno.mkdir(dirname(place), { recursive: true });
       await Deno.writeTextFile(place, content);

@@ -16,7 +16,7 @@ const ROWS_KILLED =
   "SIGKILL at any call: rows of a sweep, cache; torn files; clock set on and back";
 const DISKS = "full and read-only disk";
 const COMMANDS =
-  "signals, two at once, full and read-only disk, clock: sweep, compare, log reading";
+  "signals, two at once, full and read-only disk, clock: sweep, compare, publish, log reading";
 
 /** All of them. */
 export const TEST_ATTACKS: readonly TestAttack[] = [
@@ -65,6 +65,7 @@ export const STAGES: readonly StageAttacks[] = [
   { stage: "cache", attacks: ["", ROWS_KILLED, "", DISKS, DISKS, ROWS_KILLED] },
   { stage: "log reading", attacks: [COMMANDS, COMMANDS, "", "", "", ""] },
   { stage: "sweep", attacks: [COMMANDS, ROWS_KILLED, COMMANDS, COMMANDS, COMMANDS, COMMANDS] },
+  { stage: "publish", attacks: [COMMANDS, RESULTS_KILLED, COMMANDS, COMMANDS, COMMANDS, ""] },
   { stage: "compare", attacks: [COMMANDS, RESULTS_KILLED, COMMANDS, COMMANDS, COMMANDS, ""] },
 ];
 

@@ -263,6 +263,68 @@ Deno.test({
     }),
 });
 
+/** The texts of a folder by name. */
+const texts = (folder: string): Record<string, string> =>
+  Object.fromEntries(
+    names(folder).map((name) => [name, Deno.readTextFileSync(join(folder, name))]),
+  );
+
+Deno.test({
+  name: named(
+    "publish stopped, twice at once, on a full and on a read-only disk leaves the earlier site whole",
+  ),
+  ignore: !TRIED || !MAY_MOUNT,
+  fn: () =>
+    onDisk(32e6, async (disk) => {
+      const start = (edition: string, out = "site") =>
+        task("publish", ["--edition", edition, "--out", out], disk).spawn();
+      assertEquals((await ended(start("student"))).code, 0);
+      assertEquals((await ended(start("instructor", "other"))).code, 0);
+      const pages = (out: string) => {
+        const { "written.json": _, ...all } = texts(join(disk, out));
+        return all;
+      };
+      const [student, instructor] = [pages("site"), pages("other")];
+      assert(student["index.html"] !== instructor["index.html"], "editions look alike");
+      const isWhole = () => {
+        const now = pages("site");
+        assert(same(now, student) || same(now, instructor), "a mixture of two sites");
+      };
+      const same = (one: object, two: object) => JSON.stringify(one) === JSON.stringify(two);
+      let tried = 0;
+      for (const signal of ["SIGINT", "SIGTERM", "SIGKILL"] as const) {
+        for (const wait of [100, 700, 1500, 3000]) {
+          const child = start("instructor");
+          await new Promise((done) => setTimeout(done, wait));
+          child.kill(signal);
+          const { code, text } = await ended(child);
+          assert([0, 130, 143, 137].includes(code), `${code} ${text}`);
+          isWhole();
+          tried++;
+        }
+      }
+      const twice = await Promise.all([start("student"), start("student")].map(ended));
+      assert(twice.some(({ code }) => code === 0), twice.map(({ text }) => text).join());
+      assert(same(pages("site"), student), "not the last site");
+      await Deno.writeFile(join(disk, "ballast"), new Uint8Array(64e6)).catch(() => {});
+      const full = await ended(start("instructor"));
+      assert(full.code === 1 || full.code === 2, full.text);
+      assert(full.text.includes("the disk is full"), full.text);
+      assert(same(pages("site"), student), "a full disk changed the site");
+      await Deno.remove(join(disk, "ballast"));
+      assert(await mount("-o", "remount,ro", disk));
+      const still = await ended(start("instructor"));
+      assertEquals(still.code, 2, still.text);
+      assert(still.text.includes("the disk is read-only"), still.text);
+      assert(same(pages("site"), student), "a read-only disk changed the site");
+      assertEquals(names(disk), ["other", "site"]);
+      await noteTrials(
+        tried + 4,
+        `publish stopped ${tried} times, twice at once, full and read-only disk`,
+      );
+    }),
+});
+
 Deno.test("a study stopped while it reads a long log ends with its status and writes nothing", () =>
   inPlace(async (place) => {
     const log = join(place.folder, "log.csv");
