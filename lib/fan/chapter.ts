@@ -1,7 +1,6 @@
 /** The fan chapter: which fan, at what point, at what power? @module */
 import { chapter, extra } from "../basics/mod.ts";
-import type { ClimateYear } from "../climate/types.ts";
-import type { HeadersInputs, HeadersResult } from "../headers/mod.ts";
+import type { HeadersInputs } from "../headers/mod.ts";
 import type { HouseInputs } from "../house/types.ts";
 import { designAir, type TubesInputs } from "../tubes/mod.ts";
 import { fanChapter } from "./compute.ts";
@@ -9,19 +8,9 @@ import { completeFan } from "./defaults.ts";
 import { fanFields } from "./fields.ts";
 import { fanFigures } from "./figures.ts";
 import { summariseFan } from "./summary.ts";
-import type { FanInputs } from "./types.ts";
+import { type FanEarlier, type FanStudy, fanTaken } from "./takes.ts";
 import { fanVariants } from "./variants.ts";
 import { fanTables, fanVariantsTables } from "./result_tables.ts";
-
-interface FanStudy {
-  readonly fan: FanInputs;
-  readonly tubes: Pick<TubesInputs, "airFlow">;
-  readonly climate: ClimateYear;
-}
-
-interface FanEarlier {
-  readonly headers: HeadersResult;
-}
 
 interface VariantsStudy extends FanStudy {
   readonly house: Pick<HouseInputs, "length" | "width">;
@@ -29,28 +18,12 @@ interface VariantsStudy extends FanStudy {
   readonly headers: HeadersInputs;
 }
 
-/** The remark says nothing of the fan itself. */
-function withoutNote(inputs: FanInputs): FanInputs {
-  return { ...inputs, note: "" };
-}
-
-function takes(study: FanStudy, { headers }: FanEarlier) {
-  return {
-    inputs: withoutNote(study.fan),
-    surroundings: {
-      tubesInputs: { airFlow: study.tubes.airFlow },
-      headers: { systemCurve: headers.systemCurve },
-      ...designAir(study),
-    },
-  };
-}
-
 /** What the chosen fans give against this tube field, and what that takes. */
 export const fan = chapter({
   name: "fan",
   section: { fields: fanFields, complete: completeFan },
   after: ["headers"],
-  takes,
+  takes: fanTaken,
   compute: ({ inputs, surroundings }) => summariseFan(inputs, fanChapter(inputs, surroundings)),
   figures: fanFigures,
   tables: fanTables,
@@ -59,7 +32,7 @@ export const fan = chapter({
     fanVariants: extra({
       after: ["headers"],
       takes: (study: VariantsStudy, earlier: FanEarlier) => ({
-        ...takes(study, earlier),
+        ...fanTaken(study, earlier),
         field: {
           house: { length: study.house.length, width: study.house.width },
           tubesInputs: study.tubes,

@@ -2,17 +2,15 @@
 import { mean } from "d3-array";
 import type { ClimateYear } from "../climate/types.ts";
 import { MONTH_DAYS, monthlyMeansOfDays, requireInRange } from "../basics/mod.ts";
-import { ANNUAL_MESH, groundAtDepth, undisturbedGround } from "./ground.ts";
+import { ANNUAL_MESH, groundAtDepth } from "./ground.ts";
 import type { GroundYear } from "./ground.ts";
-import { fitWaveToGround, monthlyWave, waveMisfit } from "./ground_wave.ts";
-import { studyLayers } from "./layers.ts";
+import { monthlyWave, waveMisfit } from "./ground_wave.ts";
 import { typicalSnowDepth } from "./snow.ts";
 import { soilNotices } from "./notices.ts";
-import { soilProperties } from "./properties.ts";
+import { ownGround } from "./own_ground.ts";
 import { soilSensitivity } from "./sensitivity.ts";
 import type { AnnualWave, GroundDifference, SoilInputs, SoilResult } from "./types.ts";
 import { fitWave, waveFrostDepth } from "./wave.ts";
-import { dailyWeather } from "./weather.ts";
 
 /** m: depths of the monthly table. */
 const DEPTHS = [0, 0.25, 0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 7.5, 10];
@@ -58,12 +56,8 @@ export function soilChapter(
   tubeDepth: number,
 ): SoilResult {
   requireInRange("depth of the tubes", tubeDepth, 0, ANNUAL_MESH.depth, "m");
-  const properties = soilProperties(inputs);
-  const weather = dailyWeather(climate);
-  const { snowDepth } = inputs;
-  const ground = undisturbedGround({ weather, layers: studyLayers(inputs), snowDepth });
-  const climateWave = fitWave(climate, properties, snowDepth);
-  const wave = fitWaveToGround(ground, properties.diffusivity);
+  const { properties, weather, ground, wave } = ownGround(inputs, climate);
+  const climateWave = fitWave(climate, properties, inputs.snowDepth);
   const atTubes = groundAtDepth(ground, tubeDepth);
   const compared = difference(ground, { wave, climateWave }, tubeDepth);
   const { frostDepth } = ground;

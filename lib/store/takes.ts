@@ -20,7 +20,7 @@ export interface StoreStudy {
 
 /** Results that the store is computed from. */
 export interface StoreEarlier {
-  readonly soil: SoilResult;
+  readonly soil: Pick<SoilResult, "properties" | "wave">;
   readonly tubes: TubesResult;
   readonly headers: HeadersResult;
   readonly fan: FanResult;

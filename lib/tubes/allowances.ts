@@ -1,15 +1,10 @@
 /** Allowances for digging and laying, from data/drawings/allowances.csv. @module */
-import Papa from "papaparse";
+import { readDataTable } from "../basics/data_table.ts";
 import tableText from "../../data/drawings/allowances.csv" with { type: "text" };
 
-interface AllowanceRow {
-  readonly name: string;
-  readonly value: string;
-}
-
 const ALLOWANCES = new Map(
-  Papa.parse<AllowanceRow>(tableText.trim(), { header: true }).data
-    .map((row) => [row.name, Number(row.value)]),
+  readDataTable(tableText, "data/drawings/allowances.csv", ["name", "value"])
+    .map((row) => [row.text("name"), row.number("value")]),
 );
 
 /**

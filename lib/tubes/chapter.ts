@@ -1,37 +1,19 @@
 /** The tubes chapter: how many, how long, what pressure, what heat? @module */
 import { chapter, extra, withoutNotices } from "../basics/mod.ts";
-import type { ClimateYear } from "../climate/types.ts";
-import type { HouseInputs } from "../house/types.ts";
 import type { SoilResult } from "../soil/types.ts";
 import { tubesChapter } from "./compute.ts";
 import { completeTubes } from "./defaults.ts";
-import { designAir } from "./design_air.ts";
 import { tubesFields } from "./fields.ts";
 import { tubesFigures } from "./figures.ts";
 import { summariseTubes } from "./summary.ts";
-import type { TubesInputs, TubesResult } from "./types.ts";
+import { type TubesStudy, tubesTaken } from "./takes.ts";
+import type { TubesResult } from "./types.ts";
 import { tubesVariants } from "./variants.ts";
 import { tubesTables, tubesVariantsTables } from "./result_tables.ts";
-
-interface TubesStudy {
-  readonly house: Pick<HouseInputs, "length" | "width">;
-  readonly tubes: TubesInputs;
-  readonly climate: ClimateYear;
-}
 
 interface VariantsEarlier {
   readonly soil: SoilResult;
   readonly tubes: TubesResult;
-}
-
-function takes(study: TubesStudy) {
-  return {
-    inputs: study.tubes,
-    surroundings: {
-      house: { length: study.house.length, width: study.house.width },
-      ...designAir(study),
-    },
-  };
 }
 
 /** Pressure, speed and dry heat transfer of one tube at the design air flow. */
@@ -39,7 +21,7 @@ export const tubes = chapter({
   name: "tubes",
   section: { fields: tubesFields, complete: completeTubes },
   after: [],
-  takes,
+  takes: tubesTaken,
   compute: ({ inputs, surroundings }) => summariseTubes(tubesChapter(inputs, surroundings)),
   figures: tubesFigures,
   tables: tubesTables,
@@ -48,7 +30,7 @@ export const tubes = chapter({
     tubesVariants: extra({
       after: ["soil", "tubes"],
       takes: (study: TubesStudy, { soil, tubes }: VariantsEarlier) => {
-        const { inputs, surroundings } = takes(study);
+        const { inputs, surroundings } = tubesTaken(study);
         const { conductivity, heatCapacity } = soil.properties;
         return {
           inputs,

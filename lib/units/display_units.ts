@@ -1,6 +1,6 @@
 /** Quantities as a reader sees them, SI first and US second, with the decimals their kind is shown with. @module */
 import { type Kind, kindOf, type ShownUnit } from "./kinds.ts";
-import { withUnit } from "./unit_library.ts";
+import { unitSize } from "./scales.ts";
 import { roundToDecimals, roundToFigures } from "../basics/round.ts";
 
 /** How a kind is shown in one system: shown value = value × factor + offset. */
@@ -37,15 +37,10 @@ export function displayUnit(kind: Kind): DisplayUnit {
 }
 
 function scaleOf(kind: Kind, [unit, label, digits]: ShownUnit): DisplayScale {
-  const { si, difference } = kindOf(kind);
+  const { si } = kindOf(kind);
   if (unit === "") return { unit: label, factor: label === "%" ? 100 : 1, offset: 0, digits };
   if (unit === si) return { unit: label, factor: 1, offset: 0, digits };
-  const convert = (value: number) => withUnit(value, si).toNumber(unit);
-  // the unit library rounds in the last digits
-  const clean = (value: number) => Number(value.toPrecision(12));
-  const zero = convert(0);
-  const factor = clean(convert(1) - zero);
-  return { unit: label, factor, offset: difference === true ? 0 : clean(zero), digits };
+  return { unit: label, ...unitSize(unit, si), digits };
 }
 
 /**
