@@ -8,7 +8,7 @@ import type { ImportGraph } from "./import_graph.ts";
 
 const GROUND = ["basics", "units", "air", "sun"];
 const JOB = [...new Set([...CHAPTERS.map(({ name }) => name as string), "measured"])];
-const ORDER = [...GROUND, ...JOB, "study", "drawings", "show"];
+const ORDER = [...GROUND, ...JOB, "study", "drawings", "show", "live"];
 /** Rooms of show in the order in which they may use each other. */
 const SHOW_ORDER = ["kit", ...JOB, "study", "lesson"];
 

@@ -1,0 +1,42 @@
+/** A study as a live page carries it. @module */
+import type { ClimateYear } from "../../climate/types.ts";
+import { applySchema } from "../../study/file/check_study.ts";
+import { parseYaml } from "../../study/file/yaml_source.ts";
+import type { Study } from "../../study/types.ts";
+import { packSeries } from "../packed.ts";
+import { type LiveStudy, SERIES, type SeriesName, type WeatherHead } from "../types.ts";
+
+/**
+ * The sections of the study's own file, before anything that it leaves open is filled: so that a moved
+ * value moves what follows from it.
+ *
+ * @throws {Error} where the text of the study does not fit the schema, which opening it has checked
+ */
+export function liveStudy(study: Study): LiveStudy {
+  const { given } = applySchema(parseYaml(study.text, study.path));
+  if (given === undefined) throw new Error(`Cannot read ${study.path} once more`);
+  const { soil, house, tubes, headers, fan, store } = given;
+  return {
+    given: { soil, house, tubes, headers, fan, store },
+    ownFans: study.fan.ownFans ?? null,
+  };
+}
+
+/** A year of weather in a page. */
+export interface PackedWeather {
+  readonly head: WeatherHead;
+  readonly series: readonly SeriesName[];
+  /** the series, packed */
+  readonly text: string;
+}
+
+/** The weather of a study: to the last bit, so that the page computes with what the study did. */
+export async function packedWeather(climate: ClimateYear): Promise<PackedWeather> {
+  const series = SERIES.filter((name) => climate[name] instanceof Float64Array);
+  const { place, source, layout, derivedMonths } = climate;
+  return {
+    head: { place, source, layout, ...(derivedMonths === undefined ? {} : { derivedMonths }) },
+    series,
+    text: await packSeries(series.map((name) => climate[name] as Float64Array)),
+  };
+}

@@ -1,0 +1,73 @@
+/** Writes the live page of a study that was run. @module */
+import { join } from "node:path";
+import type { ChapterResults } from "../../study/chapters.ts";
+import { libraryVersion } from "../../study/run/library_version.ts";
+import type { Study } from "../../study/types.ts";
+import type { UnitSystem } from "../../units/quantity.ts";
+import { liveYear } from "../sum/year.ts";
+import type { LivePage } from "../types.ts";
+import { liveScript } from "./live_script.ts";
+import { pageHtml } from "./page_html.ts";
+import { publishedYear } from "./published.ts";
+import { slidersOf } from "./sliders.ts";
+import { liveStudy, packedWeather } from "./study_data.ts";
+
+/** Results of a run that its live page prints. */
+export type LiveResults = Pick<ChapterResults, "soil" | "fan" | "store">;
+
+/** How a page is written. */
+export interface LivePageOptions {
+  /** units that are shown first; SI unless given */
+  readonly units?: UnitSystem;
+}
+
+/** Name of the page in its folder. */
+export const LIVE_PAGE = "index.html";
+
+async function markOf(study: Study): Promise<string> {
+  const { hash } = await libraryVersion();
+  return `${study.inputHash.slice(0, 8)}-${hash.slice(0, 8)}`;
+}
+
+/**
+ * Writes `index.html`, one file that needs no other and no network.
+ *
+ * @param results of the run
+ * @param study that was run
+ * @param folder to write into; made where it is missing
+ * @param options units shown first
+ * @returns path of the page
+ * @throws {Error} where the scripts cannot be bundled
+ */
+export async function writeLivePage(
+  results: LiveResults,
+  study: Study,
+  folder: string,
+  options: LivePageOptions = {},
+): Promise<string> {
+  const { page: script } = await liveScript();
+  const own = liveStudy(study);
+  const weather = await packedWeather(study.climate);
+  const page: LivePage = {
+    title: study.heading.title,
+    mark: await markOf(study),
+    units: options.units ?? "SI",
+    study: own,
+    weather: weather.head,
+    series: weather.series,
+    sliders: slidersOf(study, results.soil.properties.porosity),
+    published: {
+      full: publishedYear(study, results),
+      screening: liveYear({
+        study: own,
+        climate: study.climate,
+        changes: {},
+        resolution: "screening",
+      }),
+    },
+  };
+  await Deno.mkdir(folder, { recursive: true });
+  const path = join(folder, LIVE_PAGE);
+  await Deno.writeTextFile(path, pageHtml({ page, weather: weather.text, script: script.text }));
+  return path;
+}
