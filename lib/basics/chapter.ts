@@ -57,6 +57,8 @@ export interface Extra<Study, Earlier, Taken, Result>
    * computed, which the labels then say. Not there where it has none.
    */
   readonly figures?: (result: Awaited<Result> | undefined) => readonly FigureRow[];
+  /** true where a whole study leaves it out: it is for those who ask for it by its name */
+  readonly onlyAsked?: true;
 }
 
 /**

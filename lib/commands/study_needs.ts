@@ -4,7 +4,7 @@
  *
  * @module
  */
-import type { ChapterName } from "../basics/mod.ts";
+import type { AnyComputation, ChapterName } from "../basics/mod.ts";
 import type { Notebook } from "../press/mod.ts";
 import { CHAPTERS, COMPUTATIONS, extrasWithFigures } from "../study/mod.ts";
 
@@ -88,8 +88,11 @@ function upToLast(needs: ReadonlySet<string>): readonly ChapterName[] {
 /** Needs of a quick run: every chapter; extras only as far as one needs them, and not written. */
 export const QUICK_NEEDS: StudyNeeds = { results: ALL_CHAPTERS, chapters: ALL_CHAPTERS };
 
-/** Needs of a whole study: every chapter and every extra. */
+const isOnlyAsked = (computation: AnyComputation) =>
+  (computation as { readonly onlyAsked?: boolean }).onlyAsked === true;
+
+/** Needs of a whole study: every chapter, and every extra but those for whoever asks for them. */
 export const ALL_NEEDS: StudyNeeds = {
-  results: [...COMPUTATIONS.keys()],
+  results: [...COMPUTATIONS].filter(([, one]) => !isOnlyAsked(one)).map(([name]) => name),
   chapters: ALL_CHAPTERS,
 };

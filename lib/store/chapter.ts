@@ -7,6 +7,7 @@ import { fieldSearch } from "./field_search.ts";
 import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
 import { powerCut, powerCutSteps } from "./power_cut.ts";
+import { resolutionSteps, type ResolvedFigures, storeResolution } from "./resolution.ts";
 import { firstSteps } from "./first_steps.ts";
 import { type RankedKnown, type RankedMeasure, rankingSteps, rankMeasures } from "./ranking.ts";
 import { type SummarisedStore, summariseStore } from "./summary.ts";
@@ -19,6 +20,7 @@ import {
   firstStepsTables,
   powerCutTables,
   rankingTables,
+  resolutionTables,
   tubeAlongTables,
   tubeCountTables,
   variantsTables,
@@ -81,6 +83,12 @@ function planRow(result: SummarisedStore): Omit<VariantRow, "name"> {
     hoursBelowFreezing: result.crop.freezing.hours,
     backupHeat,
   };
+}
+
+/** The chapter's own figures, as they are compared with finer computations. */
+function resolvedFigures(result: SummarisedStore): ResolvedFigures {
+  const { heatIn, heatOut, savedHeat, coldestHour, coldestHourNoFan } = result;
+  return { heatIn, heatOut, savedHeat, coldestHour, coldestHourNoFan };
 }
 
 /** House, tubes and soil together, hour by hour, until the year repeats. */
@@ -191,6 +199,18 @@ export const store = chapter({
       }),
       compute: tubeCounts,
       tables: tubeCountTables,
+    }),
+    /** How far the figures move with cells, steps, slices and soil around twice as fine or large. */
+    resolution: extra({
+      after: [...AFTER, "store"],
+      takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
+        request: storeRequest(study, earlier),
+        plan: resolvedFigures(earlier.store),
+      }),
+      compute: ({ request, plan }) => storeResolution(request, plan),
+      steps: ({ request, plan }) => resolutionSteps(request, plan),
+      tables: resolutionTables,
+      onlyAsked: true,
     }),
     /** Other tube fields, with the study's own soil, fan and hours. */
     fieldSearch: extra({

@@ -7,6 +7,7 @@ import type { FirstStep } from "./first_steps.ts";
 import type { RankedMeasure } from "./ranking.ts";
 import type { PowerCut } from "./power_cut.ts";
 import type { StrongestHour } from "./tube_along.ts";
+import type { StoreResolution } from "./resolution.ts";
 import type { TubeCounts } from "./tube_count.ts";
 import type { ComparedVariant } from "./variants/variants.ts";
 import type { HouseWay } from "./variants/ways.ts";
@@ -70,6 +71,24 @@ export function variantsTables(variants: readonly ComparedVariant[]): ResultTabl
       ["saving resolved to", "kWh", (row) => row.savedResolution],
       ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
       ["gain resolved to", "K", (row) => row.gainResolution],
+    ]),
+  ];
+}
+
+/** How far the figures move with one thing finer at a time, the study's own first. */
+export function resolutionTables({ plan, planSize, rows }: StoreResolution): ResultTable[] {
+  const own = { name: "as the study is run", figures: plan, moved: null, ...planSize };
+  return [
+    resultTable("store-resolution", [own, ...rows], [
+      ["finer", "", (row) => row.name],
+      ["soil cells of a slice", "1", (row) => row.cells],
+      ["slices", "1", (row) => row.slices],
+      ["longest step", "s", (row) => row.longestStep],
+      ["charged", "kWh", (row) => row.figures.heatIn],
+      ["discharged", "kWh", (row) => row.figures.heatOut],
+      ["back-up heat saved", "kWh", (row) => row.figures.savedHeat],
+      ["coldest hour", "degC", (row) => row.figures.coldestHour],
+      ["coldest hour, fan always off", "degC", (row) => row.figures.coldestHourNoFan],
     ]),
   ];
 }

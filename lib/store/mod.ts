@@ -49,6 +49,18 @@ export { type RankedKnown, type RankedMeasure, type RankedYear, rankMeasures } f
 export { type CutCourse, type CutWay, type PowerCut, powerCut } from "./power_cut.ts";
 export type { CutStart, CutState, CutStates } from "./cut_states.ts";
 export { recoveryByDay, type SeasonRecovery } from "./recovery_by_day.ts";
+export { type Fineness } from "./request.ts";
+export { type Refinement, REFINEMENTS } from "./fineness.ts";
+export {
+  type ComputedSize,
+  type ResolutionRow,
+  RESOLVED,
+  RESOLVED_HEATS,
+  type ResolvedFigures,
+  type ResolvedHeat,
+  type StoreResolution,
+  storeResolution,
+} from "./resolution.ts";
 export { type RunningTotals, runningTotals } from "./running_totals.ts";
 export {
   type DailyTemperatures,

@@ -5,7 +5,16 @@ import type { HeadersResult } from "../headers/types.ts";
 import type { HouseInputs } from "../house/types.ts";
 import type { SoilInputs, SoilResult } from "../soil/types.ts";
 import type { TubesInputs, TubesResult } from "../tubes/types.ts";
+import type { MeshSettings } from "./ground/mesh.ts";
 import type { StoreInputs } from "./types.ts";
+
+/** How fine the computation is, where it is not as a study is run. */
+export interface Fineness {
+  /** cells of the soil */
+  readonly mesh?: MeshSettings | undefined;
+  /** s, step lengths of a year, the longest while the fan runs first; each divides the hour */
+  readonly steps?: readonly number[] | undefined;
+}
 
 /** What the store chapter is given. */
 export interface StoreRequest {
@@ -34,4 +43,6 @@ export interface StoreRequest {
     & Partial<Pick<FanResult, "charge" | "discharge">>;
   /** true where stores are compared: neighbouring tubes are taken together sooner */
   readonly rough?: boolean | undefined;
+  /** cells and steps, where they are other than those of a study */
+  readonly fineness?: Fineness | undefined;
 }

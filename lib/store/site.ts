@@ -154,14 +154,14 @@ function requireInMesh(request: StoreRequest, across: number): void {
  * @param request inputs and the results of the earlier chapters
  * @param floorFilm W/(m² K) of the house's floor
  * @param floorArea m², of the house
- * @param meshSettings cells; production unless given
+ * @param meshSettings cells; those of the request, else of production, unless given
  * @throws {InputError} where the tubes do not fit
  */
 export function storeSite(
   request: StoreRequest,
   floorFilm: number,
   floorArea: number,
-  meshSettings: MeshSettings = PRODUCTION_MESH,
+  meshSettings: MeshSettings = request.fineness?.mesh ?? PRODUCTION_MESH,
 ): StoreSite {
   const { inputs, tubes, fan, climate } = request;
   const { across } = extents(request);

@@ -8,6 +8,7 @@ export * from "./ground_charts.ts";
 export * from "./heat_charts.ts";
 export * from "./measures_charts.ts";
 export * from "./power_cut.ts";
+export * from "./resolution.ts";
 export * from "./tables.ts";
 export * from "./ways_charts.ts";
 export {
@@ -53,6 +54,10 @@ export {
   type RankedYear,
   rankMeasures,
   recoveryByDay,
+  type Refinement,
+  REFINEMENTS,
+  type ResolutionRow,
+  type ResolvedFigures,
   type ReturnedPart,
   type RunningTotals,
   runningTotals,
@@ -60,6 +65,8 @@ export {
   STORE_VARIANTS,
   type StoreDay,
   type StoreRequest,
+  type StoreResolution,
+  storeResolution,
   type StoreSummary,
   type StoreVariant,
   storeVariants,

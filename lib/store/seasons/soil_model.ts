@@ -17,6 +17,8 @@ export interface SoilModel {
   readonly slice: ReducedSlice;
   /** degC of every cell of the undisturbed ground on 1 January */
   readonly undisturbed: Float64Array;
+  /** s, step lengths of its years; those of a study unless given */
+  readonly steps?: readonly number[] | undefined;
 }
 
 /** Undisturbed ground in the cells of a site, degC. */
@@ -82,12 +84,13 @@ export function soilModel(
     site,
     slice: slice ?? reducedSlice(sliceQuestion(site)),
     undisturbed: undisturbedCells(site, request),
+    steps: request.fineness?.steps,
   };
 }
 
 /** An engine over all slices, starting from the undisturbed ground. */
 export function freshEngine(model: SoilModel): ReducedEngine {
-  const engine = reducedEngine(model.slice, model.site.lengths.length, YEAR_STEPS);
+  const engine = reducedEngine(model.slice, model.site.lengths.length, model.steps ?? YEAR_STEPS);
   engine.load(reducedState(model.slice, engine.lanes, model.undisturbed));
   return engine;
 }

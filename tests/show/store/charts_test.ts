@@ -5,7 +5,7 @@ import { checkFigures, svgOf } from "../figure_rules.ts";
 import { climateYear } from "../climate/sample.ts";
 import { DEFAULTS } from "../../harness/defaults.ts";
 import { tubesResult } from "../tubes/sample.ts";
-import { cut, ranking, storeResult, variants, ways } from "./sample.ts";
+import { cut, ranking, resolution, storeResult, variants, ways } from "./sample.ts";
 
 checkFigures({
   storeWeek: [() => store.weekChart(storeResult, climateYear), ["degC", "kW"]],
@@ -23,6 +23,7 @@ checkFigures({
   ways: [() => store.waysChart(ways), ["degC", "kWh a year"]],
   measures: [() => store.measuresChart(ranking), ["kWh a year", "sealing", "heat store"]],
   powerCut: [() => store.powerCutChart(cut), ["heater until the cut, degC", "no heater, degC"]],
+  resolution: [() => store.resolutionChart(resolution), ["moved against the study, %", "steps"]],
   variants: [() => store.variantsChart(variants), ["kWh a year", ", K"]],
 });
 
@@ -39,6 +40,17 @@ Deno.test("measuresTable() keeps the order of the ranking, the house as it is fi
   const shown = store.measuresTable(ranking)["text/plain"];
   const places = ranking.map(({ name }) => shown.indexOf(name));
   assert(places.every((place, i) => place > 0 && (i === 0 || place > places[i - 1]!)), shown);
+});
+
+Deno.test("resolutionTable() sets the study first and each movement beside its heat", () => {
+  // Property: rows and shares of a made-up store
+  const [head, study, ...rows] = store.resolutionTable(resolution)["text/plain"].split("\n").slice(
+    1,
+  );
+  assert(head!.startsWith("finer"));
+  assert(study!.startsWith("study"));
+  assertEquals(rows.map((row) => row.split(" ")[0]), ["cells", "steps", "slices", "domain"]);
+  assert(rows.at(-1)!.includes("0.50\u00a0%"), rows.at(-1));
 });
 
 Deno.test("yearChart() draws daily means of every line, the soil's too", () => {

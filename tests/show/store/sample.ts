@@ -5,6 +5,8 @@ import {
   type HouseWay,
   type PowerCut,
   type RankedMeasure,
+  REFINEMENTS,
+  type StoreResolution,
   summariseStore,
   variantsCompared,
   waysCompared,
@@ -205,3 +207,42 @@ export const steps = firstSteps({
   ranking,
   ways,
 });
+
+const resolved = {
+  heatIn: 12000,
+  heatOut: 8000,
+  savedHeat: 3000,
+  coldestHour: -8,
+  coldestHourNoFan: -13,
+};
+
+/** Everything twice as fine moves the heats by a hundredth or less. */
+export const resolution: StoreResolution = {
+  plan: resolved,
+  planSize: { cells: 4000, slices: 8, longestStep: 1800 },
+  rows: REFINEMENTS.map(({ name, change }, k) => {
+    const moved = {
+      heatIn: 20 * k,
+      heatOut: -15 * k,
+      savedHeat: 5 * k,
+      coldestHour: 0.01 * k,
+      coldestHourNoFan: 0,
+    };
+    return {
+      name,
+      change,
+      figures: { ...resolved, heatIn: 12000 + moved.heatIn, heatOut: 8000 + moved.heatOut },
+      moved,
+      shares: {
+        heatIn: moved.heatIn / 12000,
+        heatOut: moved.heatOut / 8000,
+        savedHeat: moved.savedHeat / 3000,
+      },
+      cells: 4000,
+      slices: 8,
+      longestStep: 1800,
+    };
+  }),
+  largest: { heatIn: 60, heatOut: 45, savedHeat: 15, coldestHour: 0.03, coldestHourNoFan: 0 },
+  together: { heatIn: 120, heatOut: 90, savedHeat: 30, coldestHour: 0.06, coldestHourNoFan: 0 },
+};
