@@ -1,26 +1,35 @@
 /**
- * `deno task lab`: opens the notebooks in JupyterLab, from a private Python environment.
+ * `deno task lab`: opens copies of the notebooks in JupyterLab, from a private Python environment.
  *
  * @module
  */
-import { join } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { endChild } from "../press/end_child.ts";
+import { defaultStudyPath, openStudy, type Study } from "../study/mod.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
+import { type Original, originalsBelow, originalsIn, refreshCopies } from "./lab_folder.ts";
 import { NOTEBOOK_FOLDER } from "./notebook_files.ts";
 import { CommandFailure, complain, PROJECT_FOLDER, runCommand } from "./terminal.ts";
 
 const SPEC: CommandSpec = {
   name: "lab",
-  summary: "Opens the notebooks in JupyterLab. Needs Python 3.9 or later.",
+  summary: "Opens copies of the notebooks in JupyterLab. Needs Python 3.9 or later.",
   args: "",
   minArgs: 0,
   maxArgs: 0,
   options: [
+    { name: "study", value: "FILE", meaning: "study the notebooks work on (default: the demo)" },
+    { name: "climate", value: "FILE", meaning: "weather in place of the study's own" },
     { name: "port", value: "NUMBER", meaning: "port to listen on (this machine only)" },
     { name: "no-browser", meaning: "print the address instead of opening a browser" },
+    { name: "allow-root", meaning: "let JupyterLab run as the administrator of the machine" },
     { name: "install-only", meaning: "set up the environment and the kernel, then stop" },
   ],
-  notes: ["The first run downloads JupyterLab into .venv; nothing else is installed."],
+  notes: [
+    "The copies lie in out/lab, with docs, the study and its results in sight. What you change",
+    "there stays; copies that nobody changed follow the project.",
+    "The first run downloads JupyterLab into .venv; nothing else is installed.",
+  ],
 };
 
 /** Version of JupyterLab that is installed. */
@@ -43,13 +52,79 @@ function kernelSpec(deno: string): Record<string, unknown> {
   };
 }
 
+/** Where the copies lie. */
+const LAB_FOLDER = join(PROJECT_FOLDER, "out", "lab");
+
 async function openLab(line: CommandLine, signal: AbortSignal): Promise<number> {
+  const { values, switches } = line;
+  const study = await openStudy(values.study ?? defaultStudyPath(), {
+    ...(values.climate === undefined ? {} : { climate: values.climate }),
+  });
   await prepare(signal);
-  if (line.switches.has("install-only")) return 0;
-  const port = line.values.port === undefined ? [] : [`--port=${line.values.port}`];
-  const browser = line.switches.has("no-browser") ? ["--no-browser"] : [];
-  const words = ["--ip=127.0.0.1", `--notebook-dir=${NOTEBOOK_FOLDER}`, ...port, ...browser];
-  return await run(join(PROGRAMS, "jupyter-lab"), words, signal);
+  if (switches.has("install-only")) return 0;
+  const path = await layOut(study, values.study, signal);
+  const words = [
+    "--ip=127.0.0.1",
+    `--ServerApp.root_dir=${LAB_FOLDER}`,
+    "--LabApp.default_url=/lab/tree/notebooks/00-study.ipynb",
+    ...(values.port === undefined ? [] : [`--port=${values.port}`]),
+    ...(switches.has("no-browser") ? ["--no-browser"] : []),
+    ...(switches.has("allow-root") ? ["--allow-root"] : []),
+  ];
+  return await run(join(PROGRAMS, "jupyter-lab"), words, signal, {
+    WINTERGROUND_STUDY: path,
+    ...(values.climate === undefined ? {} : { WINTERGROUND_CLIMATE: resolve(values.climate) }),
+  });
+}
+
+/**
+ * Puts in the working folder what a person wants in sight: copies of the notebooks and, of the demo,
+ * of its files; links to the docs, to the folder of a study of one's own and to its results.
+ *
+ * @returns path of the study the notebooks work on
+ */
+async function layOut(
+  study: Study,
+  given: string | undefined,
+  signal: AbortSignal,
+): Promise<string> {
+  const data = join(PROJECT_FOLDER, "data");
+  const demo = given !== undefined ? [] : originalsBelow(
+    study.files.map(({ path }) => path).filter((path) => path.startsWith(data)),
+    data,
+    "demo",
+  );
+  const originals: Original[] = [
+    ...await originalsIn(NOTEBOOK_FOLDER, "notebooks", /^\d+-.*\.ipynb$/),
+    ...demo,
+  ];
+  for (const place of await refreshCopies(LAB_FOLDER, originals)) {
+    complain(`${place} stays as you changed it; there is a newer one: rename yours to get it`);
+  }
+  await link(join(PROJECT_FOLDER, "docs"), "docs", signal);
+  await link(resolve("out", study.heading.name), "results", signal);
+  const own = given === undefined ? null : resolve(given);
+  await link(own === null ? null : dirname(own), "study", signal);
+  if (own !== null) return own;
+  const copied = originals.find(({ from }) => from === resolve(defaultStudyPath()))!;
+  return join(LAB_FOLDER, copied.place);
+}
+
+/**
+ * Shows a folder beside the copies, in place of the link of an earlier start, or none. Python makes the link:
+ * Deno wants leave to write everywhere for it.
+ */
+async function link(folder: string | null, name: string, signal: AbortSignal): Promise<void> {
+  const program = [
+    "import os, sys",
+    "folder, link = sys.argv[1:]",
+    "if os.path.islink(link): os.unlink(link)",
+    "if os.path.isdir(folder) and not os.path.lexists(link):",
+    "    os.symlink(folder, link, target_is_directory=True)",
+  ].join("\n");
+  const words = ["-c", program, folder ?? "", join(LAB_FOLDER, name)];
+  const status = await run(join(PROGRAMS, "python"), words, signal);
+  if (status !== 0) complain(`${folder} cannot be shown beside the notebooks; open it by itself`);
 }
 
 /** Makes the environment where it is missing, and writes the kernelspec. */
@@ -66,7 +141,19 @@ async function prepare(signal: AbortSignal): Promise<void> {
   await Deno.mkdir(folder, { recursive: true });
   const spec = JSON.stringify(kernelSpec(Deno.execPath()), null, 2);
   await Deno.writeTextFile(join(folder, "kernel.json"), `${spec}\n`);
+  const settings = join(ENVIRONMENT, "share", "jupyter", "lab", "settings");
+  await Deno.mkdir(settings, { recursive: true });
+  await Deno.writeTextFile(join(settings, "overrides.json"), `${JSON.stringify(QUIET, null, 2)}\n`);
 }
+
+/** Neither news nor updates are asked for: JupyterLab would ask before the first notebook is seen. */
+const QUIET = {
+  "@jupyterlab/apputils-extension:notification": {
+    checkForUpdates: false,
+    doNotDisturbMode: false,
+    fetchNews: "false",
+  },
+};
 
 /** A Python that is new enough. */
 async function findPython(): Promise<string> {
@@ -103,11 +190,12 @@ async function run(
   program: string,
   args: readonly string[],
   signal: AbortSignal,
+  variables: Readonly<Record<string, string>> = {},
 ): Promise<number> {
   const child = new Deno.Command(program, {
     args: [...args],
     cwd: PROJECT_FOLDER,
-    env: { JUPYTER_PREFER_ENV_PATH: "1", VIRTUAL_ENV: ENVIRONMENT },
+    env: { JUPYTER_PREFER_ENV_PATH: "1", VIRTUAL_ENV: ENVIRONMENT, ...variables },
   }).spawn();
   const end = (): void => endChild(child, "SIGTERM");
   signal.addEventListener("abort", end);
