@@ -39,6 +39,7 @@ export { meanPressure } from "../climate/mod.ts";
 export { readResults } from "./compare/results_file.ts";
 export {
   type ChangedFigure,
+  changedFigures,
   type ChangedValue,
   compareResults,
   type Differences,
@@ -50,3 +51,13 @@ export {
   type HouseHours,
   readHours,
 } from "./compare/hours.ts";
+export {
+  type DrivenChapter,
+  type DrivenEnd,
+  type Driver,
+  DRIVER_STEP,
+  type FigureDrivers,
+  figureDrivers,
+} from "./trial/drivers.ts";
+export { type Trial, trialOf } from "./trial/trial.ts";
+export { type Changes, trialRun } from "./trial/trial_run.ts";

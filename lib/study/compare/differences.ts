@@ -1,7 +1,7 @@
 /** What differs between two finished runs: inputs, figures, notices, where the numbers come from. @module */
 import type { Notice } from "../../basics/mod.ts";
 import type { ResultsFile } from "../results/write_results.ts";
-import type { Figure } from "../types.ts";
+import type { Figure, Figures } from "../types.ts";
 
 /** An input or a fact of the run that is not the same. */
 export interface ChangedValue {
@@ -130,6 +130,18 @@ function madeWith({ provenance }: ResultsFile): unknown {
 }
 
 /**
+ * Figures of two runs that differ, those of the first in front.
+ *
+ * @param first figures compared with
+ * @param second figures compared
+ */
+export function changedFigures(first: Figures, second: Figures): readonly ChangedFigure[] {
+  return [...new Set([...Object.keys(first), ...Object.keys(second)])]
+    .filter((key) => first[key]?.value !== second[key]?.value)
+    .map((key) => changedFigure(key, first[key], second[key]));
+}
+
+/**
  * Sets two runs side by side. Of a run and itself nothing differs; with the runs the other way round
  * every change has the other sign.
  *
@@ -137,10 +149,8 @@ function madeWith({ provenance }: ResultsFile): unknown {
  * @param second run compared
  */
 export function compareResults(first: ResultsFile, second: ResultsFile): Differences {
-  const keys = [...new Set([...Object.keys(first.figures), ...Object.keys(second.figures)])];
-  const figures = keys
-    .filter((key) => first.figures[key]?.value !== second.figures[key]?.value)
-    .map((key) => changedFigure(key, first.figures[key], second.figures[key]));
+  const figures = changedFigures(first.figures, second.figures);
+  const keys = new Set([...Object.keys(first.figures), ...Object.keys(second.figures)]);
   const [before, after] = [first, second].map(madeWith);
   // what is taken by default stands among the inputs
   const { defaults: _, ...given } = first.inputs;
@@ -148,7 +158,7 @@ export function compareResults(first: ResultsFile, second: ResultsFile): Differe
   return {
     inputs: changedValues(given, givenThen),
     figures,
-    same: keys.length - figures.length,
+    same: keys.size - figures.length,
     gained: second.notices.filter(missingFrom(first.notices)),
     lost: first.notices.filter(missingFrom(second.notices)),
     provenance: changedValues(before, after),

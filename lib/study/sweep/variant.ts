@@ -11,7 +11,11 @@ import type { RowValues, SweptKey } from "./types.ts";
  * @param values one for each key
  * @throws {InputError} where a value has no place: its section is "none", or a list is too short
  */
-export function variantText(text: string, keys: readonly SweptKey[], values: RowValues): string {
+export function variantText(
+  text: string,
+  keys: readonly Pick<SweptKey, "key" | "path">[],
+  values: RowValues,
+): string {
   const document = parseDocument(text);
   keys.forEach(({ key, path }, place) => {
     for (let depth = 1; depth < path.length; depth++) {
