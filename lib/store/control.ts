@@ -35,6 +35,8 @@ export const INTAKE_BAND = 1;
 export const HOUSE_BAND = 1.5;
 /** K below the store's highest temperature at which charging starts again, common practice, no source. */
 export const STORE_BAND = 1;
+/** s, what the clock of a fan's control counts by, common practice, no source. */
+const CLOCK = 1;
 /** degC of the house below which humidity no longer holds the discharge back. */
 export const NEAR_FREEZING = 2;
 
@@ -63,7 +65,7 @@ function mayDischarge(inputs: StoreInputs, sight: ControlSight, running: boolean
 }
 
 /**
- * Decides the mode of the coming step. A mode is kept at least `minimumRun`; a differential
+ * Decides the mode of the coming step. A mode is kept at least `minimumRun`, to the second; a differential
  * thermostat with separate start and stop in both directions. Out of season the fan stops at once.
  *
  * @param inputs thresholds
@@ -78,7 +80,7 @@ export function decideMode(
   sight: ControlSight,
   seconds: number,
 ): FanMode {
-  const settled = state.lasted >= inputs.minimumRun;
+  const settled = state.lasted >= inputs.minimumRun - CLOCK;
   let mode = sight.allowed === "nothing" ? 0 : state.mode;
   if (settled && sight.allowed !== "nothing") {
     if (mode === 1 && !mayCharge(inputs, sight, true)) mode = 0;

@@ -36,6 +36,19 @@ Deno.test("decideMode() keeps a mode for the minimum run", () => {
   assertEquals(decideMode(inputs, state, cold, 900), 0);
 });
 
+Deno.test("decideMode() makes no whole step more of a minimum run that is a millionth longer than its steps", () => {
+  // Property: continuity: two steps of 300 s are the 10 minutes of a clock that counts seconds
+  const warm = { ...rest, intake: 30, air: 28, store: 18 };
+  const cold = { ...rest, intake: 18, air: 18, store: 18 };
+  const modes = (minimumRun: number) => {
+    const [inputs, state] = [{ ...STORE_INPUTS, minimumRun }, settled()];
+    return [warm, cold, cold, cold].map((sight) => decideMode(inputs, state, sight, 300));
+  };
+  assertEquals(modes(600), [1, 1, 0, 0]);
+  assertEquals(modes(600 * (1 + 1e-6)), modes(600));
+  assertEquals(modes(602), [1, 1, 1, 0]);
+});
+
 Deno.test("decideMode() holds discharge back in damp air unless it is near freezing", () => {
   // Property: humidity lock-out
   const damp = { ...rest, intake: 5, air: 5, store: 14, humidity: 0.99 };
