@@ -34,14 +34,19 @@ const SPEC: CommandSpec = {
       meaning: "folder of a finished run whose notebooks are shown (default: the project's own)",
     },
     { name: "lessons", value: "DIR", meaning: "folder with lessons of your own, executed" },
+    {
+      name: "live",
+      meaning: "add a page of sliders that computes the settled year in the reader's browser",
+    },
   ],
   notes: [
-    "Nothing is run: the pages show the outputs that the notebooks hold.",
+    "No notebook is run: the pages show the outputs that the notebooks hold. --live computes the",
+    "study of --from, or the demo study, as far as results kept earlier do not serve.",
     "Exit status: 0 done, 1 something leads nowhere or cannot be read, 2 wrong usage or bad input.",
   ],
 };
 
-async function publish({ values }: CommandLine, signal: AbortSignal): Promise<number> {
+async function publish({ values, switches }: CommandLine, signal: AbortSignal): Promise<number> {
   const edition = readEdition(values.edition);
   const { from: run, lessons, out = join("out", "site") } = values;
   const { drafts, notRun } = await gatherSite({ edition, run, lessons });
@@ -49,11 +54,20 @@ async function publish({ values }: CommandLine, signal: AbortSignal): Promise<nu
   const { name, words } = await introduction();
   const origin = await originOf(run);
   const foot = `${EDITION_WORDS[edition]} ${origin}`;
-  const site = await bindSite({ name, words: [...words, foot], foot, drafts });
+  const live = switches.has("live");
+  const site = await bindSite({
+    name,
+    words: [...words, foot],
+    foot,
+    drafts,
+    ...(live ? { besides: [LIVE_LINK] } : {}),
+  });
   signal.throwIfAborted();
   for (const path of notRun) complain(`${path}: never run, so its page shows no results`);
   for (const fault of site.faults) complain(fault);
-  await write(site, out, signal);
+  await write(site, out, signal, async (folder) => {
+    if (live) await (await import("./site/live.ts")).writeLive(run, folder, signal);
+  });
   return site.faults.length === 0 ? 0 : 1;
 }
 
@@ -68,7 +82,19 @@ function readEdition(given = "student"): Edition {
   throw new InputError(`Cannot make the edition "${given}": expected ${EDITIONS.join(" or ")}`);
 }
 
-async function write({ files }: Site, out: string, signal: AbortSignal): Promise<void> {
+/** The page of sliders in the contents. */
+const LIVE_LINK = {
+  file: "live/index.html",
+  title: "Move the sliders",
+  summary: "The settled year of the study, computed anew in your browser as you change it.",
+};
+
+async function write(
+  { files }: Site,
+  out: string,
+  signal: AbortSignal,
+  more: (folder: string) => Promise<void>,
+): Promise<void> {
   const stage = await openStage(out);
   try {
     await Deno.remove(join(stage.folder, "notebooks")); // there are none
@@ -78,6 +104,8 @@ async function write({ files }: Site, out: string, signal: AbortSignal): Promise
       await Deno.mkdir(dirname(place), { recursive: true });
       await Deno.writeTextFile(place, content);
     }
+    await more(stage.folder);
+    signal.throwIfAborted();
     const { folder, aside } = await stage.publish();
     sayAside(folder, [...stage.aside, ...aside]);
     say(`done: ${join(folder, "index.html")}, ${files.length} pages`);

@@ -17,6 +17,18 @@ export interface SiteInput extends SiteFrame {
   readonly words: readonly string[];
   /** its pages, group by group */
   readonly drafts: readonly SiteDraft[];
+  /** pages of another making in the same folder, named in the contents */
+  readonly besides?: readonly SiteNeighbour[];
+}
+
+/** A page of another making. */
+export interface SiteNeighbour {
+  /** its file, as a path of the site */
+  readonly file: string;
+  /** its title */
+  readonly title: string;
+  /** a sentence on it */
+  readonly summary: string;
 }
 
 /** A site, and what in it is not as its authors meant it. */
@@ -64,7 +76,10 @@ function neighboursOf(pages: readonly OutlinedPage[], k: number) {
   });
 }
 
-function contentsPage({ name, words, drafts }: SiteInput, pages: readonly OutlinedPage[]) {
+function contentsPage(
+  { name, words, drafts, besides = [] }: SiteInput,
+  pages: readonly OutlinedPage[],
+) {
   const groups = [...new Set(drafts.map(({ group }) => group))];
   const lists = groups.map((group) => {
     const lines = pages.filter(({ draft }) => draft.group === group).map((page) =>
@@ -74,12 +89,17 @@ function contentsPage({ name, words, drafts }: SiteInput, pages: readonly Outlin
     );
     return `<h2>${escapeHtml(group)}</h2>\n<ul class="pages">\n${lines.join("\n")}\n</ul>`;
   });
+  const others = besides.map(({ file, title, summary }) =>
+    `<li><a href="${file}">${escapeHtml(title)}</a> ${escapeHtml(summary)}</li>`
+  );
   return {
     file: "index.html",
     title: name,
     html: `<h1>${escapeHtml(name)}</h1>
 ${words.map((text) => `<p>${escapeHtml(text)}</p>`).join("\n")}
-${lists.join("\n")}`,
+${others.length === 0 ? "" : `<ul class="pages">\n${others.join("\n")}\n</ul>\n`}${
+      lists.join("\n")
+    }`,
   };
 }
 

@@ -44,6 +44,19 @@ Deno.test("bindSite() gives each page one title, headings with ids and links tha
   assertMatch(page("index.html"), /<a href="soil\.html">Soil<\/a> Wet ground\./);
 });
 
+Deno.test("bindSite() names pages of another making in the contents", async () => {
+  // Property: file, title and sentence; none without them
+  const live = { file: "live/index.html", title: "Move <it>", summary: "A page." };
+  const drafts = [textPage("a", "# A")];
+  const contents = async (besides?: readonly (typeof live)[]) =>
+    (await bindSite({ ...FRAME, drafts, ...(besides ? { besides } : {}) })).files[0]!.content;
+  assertStringIncludes(
+    await contents([live]),
+    '<a href="live/index.html">Move &lt;it&gt;</a> A page.',
+  );
+  assert(!(await contents()).includes("live/"));
+});
+
 Deno.test("bindSite() names the links that lead nowhere and leaves their words", async () => {
   // Property: a missing page and a missing heading; a file without a page is no fault
   const { page, faults } = await pagesOf(
