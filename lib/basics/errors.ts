@@ -35,8 +35,12 @@ export class InputError extends Error {
   readonly location: FileLocation | undefined;
   /** Builds the message, in which what a file holds is cut to a readable length. */
   constructor(message: string, location?: FileLocation) {
-    const words = readable(shortened(message));
-    super(location === undefined ? words : `${readable(describeLocation(location))}: ${words}`);
+    const words = shortened(readable(message)); // in this order: codes are longer than their signs
+    super(
+      location === undefined
+        ? words
+        : `${shortened(readable(describeLocation(location)))}: ${words}`,
+    );
     this.location = location;
   }
 }

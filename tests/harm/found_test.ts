@@ -7,6 +7,7 @@ import { layoutPvgis } from "winterground/climate/read/pvgis.ts";
 import { parseColumns } from "winterground/climate/read/columns_file.ts";
 import { readCommandLine } from "winterground/commands/command_line.ts";
 import { readGreenhouseLog } from "winterground/measured/mod.ts";
+import { openStudyText } from "winterground/study/mod.ts";
 import { checkStudyText } from "winterground/study/file/check_study.ts";
 import { findManifest } from "winterground/study/sweep/mod.ts";
 import { PLAIN_COLUMNS } from "../harness/climate_files.ts";
@@ -107,4 +108,11 @@ Deno.test("a hundred thousand signs that cannot stand there are told by the firs
       assert(!/: $/.test(message), message);
     }
   }
+});
+
+Deno.test("a file name that ends in thousands of zeros is told in its readable part", async () => {
+  const text = `place: {name: a}\nclimate: {normals: "a${"\\0".repeat(4000)}"}\n`;
+  const { message } = await assertRejects(() => openStudyText(text, "a.yaml"), InputError);
+  for (const line of message.split("\n")) assert(line.length < 4500, `${line.length} signs`);
+  assert(message.includes("a\\u0000\\u0000"), message.slice(0, 200));
 });

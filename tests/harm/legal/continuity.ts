@@ -10,16 +10,10 @@ import { type Plain, written } from "./values.ts";
 const STEP = 1e-6;
 
 /**
- * Share of itself by which a figure may move, by how far the study is taken. The largest moves found:
- * 3e-6 up to the fan (106 numbers), 2e-6 up to the house's year (14 of them), 5e-6 up to the store's
- * (18 of them), which is given room for a switch of the fan that falls a step of the clock later.
+ * Share of itself by which a figure may move, however far the study is taken. The largest moves found of
+ * 127 numbers up to the store's year and its worth: 5e-6, of the coldest hour with the latitude.
  */
-export const MOST: Readonly<Record<Depth, number>> = {
-  fan: 1e-5,
-  site: 1e-5,
-  house: 1e-5,
-  store: 1e-4,
-};
+export const MOST = 1e-5;
 
 /**
  * Figures that count: hours and steps of the clock, and what hangs on the day on which something
