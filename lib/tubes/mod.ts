@@ -62,7 +62,7 @@ export type {
 export { paretoFront, searchFields } from "./search.ts";
 export { DEMO_SEARCH_PRICES, readSearchPrices } from "./search_prices.ts";
 export type { SearchAround, SearchSurroundings } from "./search_around.ts";
-export { searchAround } from "./search_around.ts";
+export { limitsAround, searchAround } from "./search_around.ts";
 export { tubes } from "./chapter.ts";
 export { type DesignAir, designAir } from "./design_air.ts";
 export type { AlongQuestion, AlongRow, TubeAlong } from "./along.ts";

@@ -71,20 +71,8 @@ export function searchAround(
   inputs: TubesInputs,
   surroundings: SearchSurroundings,
 ): SearchAround {
-  const { along, across } = floorExtents(surroundings.house, inputs.direction);
-  const limits: SearchLimits = {
-    airSpeedMin: SPEEDS[0],
-    airSpeedMax: SPEEDS[1],
-    pressureMax: PRESSURE_MAX,
-    floor: {
-      along,
-      across,
-      headerRoom: HEADER_ROOM,
-      footingDepth: surroundings.footingDepth,
-      coverMin: 0.3,
-      digMax: 2,
-    },
-  };
+  const limits = limitsAround(inputs, surroundings);
+  const { along } = limits.floor;
   const { soil, swing, otherPressure, fanEfficiency, fanHours, prices, pit } = surroundings;
   const setting = {
     airFlow: inputs.airFlow,
@@ -103,6 +91,27 @@ export function searchAround(
   return {
     ...searchFields(choicesAround(inputs, { along, prices }), limits, setting),
     own: ownField(inputs, setting),
+  };
+}
+
+/** Limits of speed, pressure and floor that every field keeps. */
+export function limitsAround(
+  { direction }: Pick<TubesInputs, "direction">,
+  { house, footingDepth }: Pick<SearchSurroundings, "house" | "footingDepth">,
+): SearchLimits {
+  const { along, across } = floorExtents(house, direction);
+  return {
+    airSpeedMin: SPEEDS[0],
+    airSpeedMax: SPEEDS[1],
+    pressureMax: PRESSURE_MAX,
+    floor: {
+      along,
+      across,
+      headerRoom: HEADER_ROOM,
+      footingDepth,
+      coverMin: 0.3,
+      digMax: 2,
+    },
   };
 }
 

@@ -11,6 +11,9 @@ import type { TubesInputs, TubesResult } from "../tubes/types.ts";
 import { worthChapter } from "./compute.ts";
 import { completeWorth } from "./defaults.ts";
 import { designFaults } from "./design_faults.ts";
+import { designFigures } from "./designs/figures.ts";
+import { designQuestion } from "./designs/question.ts";
+import { designSearch, designSteps } from "./designs/search.ts";
 import { worthFields, type WorthInputs } from "./fields.ts";
 import { worthFigures } from "./figures.ts";
 import { ladderSteps, measureLadder } from "./ladder.ts";
@@ -27,7 +30,7 @@ import {
 } from "./odds/odds_extra.ts";
 import { oddsTables } from "./odds/result_tables.ts";
 import { takeOffInputs } from "./take_off_inputs.ts";
-import { ladderTables, otherWayTables, worthTables } from "./result_tables.ts";
+import { designTables, ladderTables, otherWayTables, worthTables } from "./result_tables.ts";
 
 interface WorthStudy {
   readonly worth: WorthInputs;
@@ -130,6 +133,18 @@ export const worth = chapter({
       compute: otherWays,
       steps: otherWaySteps,
       tables: otherWayTables,
+    }),
+    /** Other designs of the store on the settled year, where `worth.search` asks for them. */
+    designs: extra({
+      after: ["soil", "tubes", "headers", "fan", "store"],
+      takes: (
+        study: WorthStudy & OddsStudy,
+        earlier: Omit<WorthEarlier, "ranking"> & OddsEarlier,
+      ) => designQuestion(study, earlier, takes(study, { ...earlier, ranking: [] })),
+      compute: (question) => designSearch(question),
+      steps: (question) => designSteps(question),
+      tables: designTables,
+      figures: designFigures,
     }),
   },
 });

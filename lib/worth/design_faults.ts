@@ -23,7 +23,7 @@ export interface DesignFacts {
 }
 
 /** A tube that gets less than this share of the mean is starved: common practice, no source. */
-const LEAST_SHARE_OF_AIR = 0.8;
+export const LEAST_SHARE_OF_AIR = 0.8;
 
 /**
  * Names the faults, the gravest first; empty where the design can be built as it is. An unknown

@@ -9,6 +9,7 @@ import {
   quantityOr,
   text,
   whole,
+  yesNo,
 } from "../basics/fields.ts";
 import { findFuel } from "./prices/fuels.ts";
 import type { PriceList } from "./prices/price_list.ts";
@@ -45,6 +46,12 @@ export interface WorthInputs {
   readonly winters: number;
   /** money that is lost with a killed crop, in the currency of the prices; null where not given */
   readonly cropValue: number | null;
+  /** true where other designs of the field are searched */
+  readonly search: boolean;
+  /** number of designs that the search takes through the year */
+  readonly searchRuns: number;
+  /** first cost less grants that a design may have, in the currency of the prices; null for no limit */
+  readonly budget: number | null;
   /** half width of the range of the first cost, share */
   readonly doubtFirstCost: number;
   /** half width of the range of the heat saved, share */
@@ -81,6 +88,9 @@ export const worthFields: Fields<WorthGiven> = {
   gridCarbon: quantity,
   winters: whole,
   cropValue: quantityOr("none", null),
+  search: yesNo,
+  searchRuns: whole,
+  budget: quantityOr("none", null),
   doubtFirstCost: quantity,
   doubtHeatSaved: quantity,
   doubtFanEnergy: quantity,

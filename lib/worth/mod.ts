@@ -73,3 +73,13 @@ export type {
 export { type OddsFacts, winterOdds } from "./odds/winter_odds.ts";
 export type { Banded, PairedDifference } from "./odds/statistics.ts";
 export type { HouseWinter, PairedWinter } from "../store/mod.ts";
+export type {
+  DesignChoice,
+  DesignMoney,
+  DesignQuestion,
+  DesignRow,
+  DesignSearch,
+  DesignYear,
+  OwnGivesUp,
+} from "./designs/types.ts";
+export { type SievedDesign, sievedFront, sieveSteps } from "./designs/sieve.ts";

@@ -1,5 +1,6 @@
 /** Tables of the worth chapter for the files of a run. @module */
 import { type ResultTable, resultTable } from "../basics/mod.ts";
+import type { DesignSearch } from "./designs/types.ts";
 import type { MeasureLadder } from "./ladder_types.ts";
 import type { OtherWays } from "./other_ways.ts";
 import type { WorthResult } from "./types.ts";
@@ -101,6 +102,39 @@ export function otherWayTables({ uses, fuels, currency }: OtherWays): readonly R
       ["cost of heat with the heater", per("kWh"), (row) => row.costOfHeat],
       ["cost of an hour avoided", per("h"), (row) => row.costOfHour],
       ["prices missing", "", (row) => row.missing.join(" ")],
+    ]),
+  ];
+}
+
+/** Designs that went through the year, by rising cost; none where there was no search. */
+export function designTables(search: DesignSearch | null): readonly ResultTable[] {
+  if (search === null) return [];
+  const money = search.currency;
+  return [
+    resultTable("worth-designs", search.rows, [
+      ["own", "", (row) => row.own ? "yes" : ""],
+      ["tube", "", (row) => row.choice.tube],
+      ["tubes", "1", (row) => row.choice.count],
+      ["length", "m", (row) => row.choice.length],
+      ["spacing", "m", (row) => row.choice.spacing],
+      ["layers", "1", (row) => row.choice.layers],
+      ["depth", "m", (row) => row.choice.depth],
+      ["air flow", "m3/s", (row) => row.choice.airFlow],
+      ["header", "m", (row) => row.choice.header],
+      ["fan", "", (row) => row.choice.fan],
+      ["fans", "1", (row) => row.choice.fans],
+      ["edge board", "", (row) => row.choice.edgeBoard ? "yes" : ""],
+      ["charging starts", "K", (row) => row.choice.chargeStart],
+      ["discharge below", "degC", (row) => row.choice.dischargeBelow],
+      ["first cost", money, (row) => row.capital],
+      ["heat saved", "kWh", (row) => row.saved],
+      ["hours below the crop's limit avoided", "h", (row) => row.cropHoursAvoided],
+      ["fan electricity", "kWh", (row) => row.fanEnergy],
+      ["cost of heat saved", `${money}/kWh`, (row) => row.costOfHeat],
+      ["net savings", money, (row) => row.netSavings],
+      ["unbeaten in heat", "", (row) => row.bestForHeat ? "yes" : ""],
+      ["unbeaten in hours", "", (row) => row.bestForHours ? "yes" : ""],
+      ["limit broken", "", (row) => row.breaks ?? ""],
     ]),
   ];
 }

@@ -1,6 +1,7 @@
 /** What the store costs, what it earns, and whether to dig. @module */
 export * from "./answer.ts";
 export * from "./charts.ts";
+export * from "./design_charts.ts";
 export * from "./exercises.ts";
 export * from "./ladder_charts.ts";
 export * from "./odds_charts.ts";
@@ -18,6 +19,11 @@ export {
   type CostRow,
   type Costs,
   type CropLoss,
+  type DesignChoice,
+  type DesignMoney,
+  type DesignRow,
+  type DesignSearch,
+  type DesignYear,
   type DoubtedInput,
   type DoubtShare,
   type Earnings,
@@ -39,6 +45,7 @@ export {
   type MoneyYear,
   type OneAmount,
   type OtherWays,
+  type OwnGivesUp,
   type PairedDifference,
   type PairedWinter,
   presentValueFactor,

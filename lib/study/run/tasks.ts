@@ -6,6 +6,7 @@ import { replayTask } from "../../measured/calibrated/replay.ts";
 import { seasonTask } from "../../measured/compute.ts";
 import { STORE_TASKS } from "../../store/runs.ts";
 import { firstOfJulyTask, wintersTask } from "../../store/winters/mod.ts";
+import { sieveTask } from "../../worth/designs/sieve.ts";
 import { COMPUTATIONS } from "../chapters.ts";
 
 /** The task that computes a result in one piece. */
@@ -23,6 +24,7 @@ export const TASKS: ReadonlyMap<string, AnyTask> = new Map(
     seasonTask,
     stagesTask,
     replayTask,
+    sieveTask,
     ...Array.from(COMPUTATIONS, ([name, computation]) => wholeTask(name, computation)),
   ].map((task) => [task.name, task]),
 );

@@ -1,5 +1,7 @@
 /** A made-up judgement: a store that pays, with one measure that is cheaper. */
 import type {
+  DesignRow,
+  DesignSearch,
   MeasureLadder,
   OtherWays,
   StoreEarnings,
@@ -203,3 +205,57 @@ export const otherWays = made<OtherWays>({
   heatWorth: 0.18,
   currency: "crowns",
 });
+
+const designRow = (changes: Partial<DesignRow>): DesignRow => ({
+  choice: {
+    tube: "corrugated-4in",
+    count: 36,
+    length: 22,
+    spacing: 0.4,
+    layers: 2,
+    depth: 0.6,
+    airFlow: 0.8,
+    header: 0.45,
+    fan: "duct-315",
+    fans: 2,
+    edgeBoard: false,
+    chargeStart: 5,
+    dischargeBelow: 7,
+  },
+  own: false,
+  saved: 3000,
+  cropHoursAvoided: 50,
+  fanEnergy: 1200,
+  capital: 5000,
+  costOfHeat: 0.2,
+  netSavings: -800,
+  bestForHeat: true,
+  bestForHours: true,
+  breaks: null,
+  ...changes,
+});
+
+const smallField = designRow({ capital: 3000, saved: 2000, costOfHeat: 0.15, netSavings: -200 });
+const betterField = designRow({ capital: 5500, saved: 4500, cropHoursAvoided: 70 });
+const ownField = designRow({
+  own: true,
+  capital: 6000,
+  saved: 4000,
+  cropHoursAvoided: 60,
+  bestForHeat: false,
+  bestForHours: false,
+});
+
+/** The study's own design costs more and saves less than another. */
+export const designs: DesignSearch = {
+  currency: "crowns",
+  rows: [smallField, betterField, ownField],
+  best: smallField,
+  cheapest: smallField,
+  givesUp: { moreHeat: betterField, sameHeat: betterField, fewerHours: null, sameHours: null },
+  judged: 1234,
+  refused: { "pit too deep": 40, "a tube gets too little air": 60 },
+  runs: 3,
+  savedResolution: 20,
+  hoursResolution: 1,
+};
