@@ -1,17 +1,19 @@
 /** What `deno task sweep` does about tube fields: lists what to try, and says which none beats. @module */
 import { join } from "node:path";
-import { InputError } from "../basics/mod.ts";
-import { startRun, type Study } from "../study/mod.ts";
+import { alone, InputError } from "../basics/mod.ts";
+import { startRun, type Study, type StudyRun } from "../study/mod.ts";
 import { writeWhole } from "../study/results/write_whole.ts";
 import {
   betterThanFirst,
   fieldSweepText,
+  type FieldToTry,
   type JudgedRow,
   judgedRows,
   spreadOver,
   unbeatenText,
 } from "../study/sweep/mod.ts";
 import { showFigures } from "../units/mod.ts";
+import { sievedFront, sieveSteps, worth } from "../worth/mod.ts";
 import type { SweptTable } from "./sweep_doubt.ts";
 import { complain, say } from "./terminal.ts";
 
@@ -22,22 +24,38 @@ export function readFieldCount(text: string): number {
 }
 
 /**
- * Text of a sweep file of the fields that the quick search leaves.
+ * Text of a sweep file of fields that a quick estimate leaves: with headers and fans of their own where
+ * the study has prices, else with those of the study.
  *
  * @param study checked study
  * @param count of fields besides its own
  */
 export async function fieldsToTry(study: Study, count: number): Promise<string> {
   complain("the study as it is: computing, for the quick search of fields");
-  const { front } = await startRun(study).fieldSearch();
+  const run = startRun(study);
+  const front: readonly FieldToTry[] = study.worth.prices === null
+    ? (await run.fieldSearch()).front
+    : await sievedFields(study, run);
   if (front.length === 0) {
     throw new InputError(
-      "Cannot try other fields: the quick search of the store chapter leaves none; notebook 07 says " +
-        "what they were refused for",
+      "Cannot try other fields: none is within the limits; notebook 07 says what fields are " +
+        "refused for",
       { file: study.path },
     );
   }
   return fieldSweepText(study, spreadOver(front, count));
+}
+
+/** Fields of the search of designs, before any year is run. */
+async function sievedFields(study: Study, run: StudyRun): Promise<readonly FieldToTry[]> {
+  const [soil, tubes, headers, fan, store] = await Promise.all(
+    [run.soil(), run.tubes(), run.headers(), run.fan(), run.store()] as const,
+  );
+  const question = worth.extras.designs.takes(study, { soil, tubes, headers, fan, store });
+  return sievedFront(alone(sieveSteps(question))).map(({ choice, headers, speed }) => ({
+    ...choice,
+    air: { ...choice, ...headers, diameter: choice.header, speed },
+  }));
 }
 
 /** Which fields no other beats, where the sweep changes the tube field and has what they are judged by. */

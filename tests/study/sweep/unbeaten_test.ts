@@ -97,4 +97,25 @@ Deno.test("fields of the quick search make a sweep file that is read, the study'
   const counts = plan.keys.find(({ key }) => key === "tubes.count")!.axis;
   assert(counts.form === "list");
   assertEquals(counts.values, [study.tubes.count, 2, 5, 8]);
+  assert(!plan.keys.some(({ key }) => key.startsWith("fan.")));
+  const air = {
+    airFlow: 0.123,
+    diameter: 0.3,
+    returnDiameter: 0.4,
+    groups: 1,
+    fan: study.fan.fan,
+    fans: 3,
+    speed: 0.7,
+  };
+  const withAir = readSweep(
+    fieldSweepText(study, chosen.map((one) => ({ ...one, air }))),
+    "fields.yaml",
+  );
+  const values = (key: string) => {
+    const { axis } = withAir.keys.find((one) => one.key === key)!;
+    assert(axis.form === "list");
+    return axis.values;
+  };
+  assertEquals(values("fan.count"), [study.fan.count, 3, 3, 3]);
+  assertEquals(values("tubes.airFlow").slice(1), ["0.123 m³/s", "0.123 m³/s", "0.123 m³/s"]);
 });
