@@ -16,6 +16,7 @@ import {
   workPool,
 } from "../study/mod.ts";
 import { commandAgain, EARLIER_RUN, keepEarlierRun, keepLessons, KEPT_LESSONS } from "./capsule.ts";
+import { DOUBT_PAGE } from "./doubt_file.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import type { Comparison, FinishedRun } from "./comparison.ts";
 import { cannotCompute, computeResults, gettersOf } from "./compute_study.ts";
@@ -68,6 +69,11 @@ const SPEC: CommandSpec = {
       meaning: "figures and hours alone: no notebooks, no comparisons, no drawings, no report",
     },
     {
+      name: "doubt",
+      meaning:
+        `write ${DOUBT_PAGE} too: finer computations, ledger, sources and checks for a reviewer`,
+    },
+    {
       name: "against",
       value: "DIR",
       meaning: "folder of an earlier run: say what changed since, in the report and beside it",
@@ -107,6 +113,10 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
   if (quick && chapters !== undefined) {
     throw new InputError("--quick runs no notebooks: leave out --chapters, or --quick");
   }
+  const doubt = line.switches.has("doubt");
+  if (doubt && chapters !== undefined) {
+    throw new InputError("--doubt looks at the whole study: leave out --chapters, or --doubt");
+  }
   const { lessons } = line.values;
   if (quick && lessons !== undefined) {
     throw new InputError("--quick runs no notebooks: leave out --lessons, or --quick");
@@ -121,7 +131,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
   const study = await openStudy(path, { climate, columns });
   const { against } = line.values;
   const before = against === undefined ? null : await earlierRun(against);
-  const plan = await planOf(files, { quick, all: chapters === undefined });
+  const plan = await planOf(files, { quick, doubt, all: chapters === undefined });
   const target = line.values.out ?? join("out", study.heading.name + (quick ? "-quick" : ""));
   const command = commandAgain(line, study.files);
   const stage = await openStage(target);
@@ -151,6 +161,10 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
     if (quick) await Deno.remove(join(stage.folder, "notebooks")); // there are none
     const changes = before === null ? null : await changesSince(before, stage.folder);
     if (!quick) await writeReport(stage, run, written.value, pressed.value, changes);
+    if (doubt) {
+      const { doubtPage } = await import("./doubt_page.ts");
+      await Deno.writeTextFile(join(stage.folder, DOUBT_PAGE), await doubtPage(run));
+    }
     if (before !== null) await keepEarlierRun(before.folder, join(stage.folder, EARLIER_RUN));
     if (lessons !== undefined) await keepLessons(lessons, join(stage.folder, KEPT_LESSONS));
     const hashes = await writeSums(stage.folder);
@@ -178,17 +192,23 @@ interface Plan {
 
 async function planOf(
   files: readonly NotebookFile[],
-  { quick, all }: { readonly quick: boolean; readonly all: boolean },
+  { quick, doubt, all }: {
+    readonly quick: boolean;
+    readonly doubt: boolean;
+    readonly all: boolean;
+  },
 ): Promise<Plan> {
   if (quick) {
-    return { needs: QUICK_NEEDS, drawings: false, whole: false, needsByNotebook: new Map() };
+    const needs = doubt ? withDoubt(QUICK_NEEDS) : QUICK_NEEDS;
+    return { needs, drawings: false, whole: false, needsByNotebook: new Map() };
   }
   const { parseNotebook } = await import("../press/notebook.ts");
   const notebooks = await Promise.all(files.map(async ({ name, path }) => ({
     name,
     notebook: parseNotebook(await Deno.readTextFile(path), path),
   })));
-  const needs = all ? ALL_NEEDS : needsOf(notebooks);
+  const some = all ? ALL_NEEDS : needsOf(notebooks);
+  const needs = doubt ? withDoubt(some) : some;
   return {
     needs,
     drawings: needs.results.includes("tubes"),
@@ -197,6 +217,11 @@ async function planOf(
       notebooks.map(({ name, notebook }) => [name, notebookNeeds(notebook, all)]),
     ),
   };
+}
+
+/** What the reviewer's page asks for besides. */
+function withDoubt({ results, chapters }: StudyNeeds): StudyNeeds {
+  return { results: [...results, "resolution"], chapters };
 }
 
 /** What changed since an earlier run: for the terminal and for the report. */

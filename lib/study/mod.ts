@@ -36,6 +36,15 @@ export { loadClimateFile, type LoadedClimate, type NamedWeather } from "./file/c
 export { greenhouseLog, LOG_VARIABLE } from "./file/greenhouse_log.ts";
 export { readTextFile } from "./file/read_text.ts";
 export { meanPressure } from "../climate/mod.ts";
+export {
+  type DoubtPart,
+  type ReviewCheck,
+  type ReviewedResults,
+  type ReviewedStudy,
+  reviewStudy,
+  type SavedHeatDoubt,
+  type StudyReview,
+} from "./review/review.ts";
 export { readResults } from "./compare/results_file.ts";
 export {
   type ChangedFigure,

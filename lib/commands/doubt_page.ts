@@ -1,0 +1,98 @@
+/** The page for whoever checks a study: doubt.html. @module */
+import { type PageSection, renderPage } from "../press/page.ts";
+import * as climate from "../show/climate/mod.ts";
+import type { DisplayItem } from "../show/kit/figure.ts";
+import * as soil from "../show/soil/mod.ts";
+import * as store from "../show/store/mod.ts";
+import { defaultsTable } from "../show/study/answer.ts";
+import { inputs, siteInputs } from "../show/study/inputs.ts";
+import { figuresTable } from "../show/study/figures_table.ts";
+import { reviewTable, savedDoubtTable } from "../show/study/review.ts";
+import * as worth from "../show/worth/mod.ts";
+import { reviewStudy, type StudyRun } from "../study/mod.ts";
+
+/** Renders the page from a run; what it needs and has not yet is computed. */
+export async function doubtPage(run: StudyRun): Promise<string> {
+  const { study: own } = run;
+  const [weather, quality, ground, built, money, finer] = await Promise.all([
+    run.climate(),
+    run.climateQuality(),
+    run.soil(),
+    run.store(),
+    run.worth(),
+    run.resolution(),
+  ]);
+  const figures = await run.figures();
+  const notices = await run.notices();
+  const review = reviewStudy(own, {
+    climate: weather,
+    store: built,
+    resolution: finer,
+    worth: money,
+    notices,
+  });
+  const banded = Object.fromEntries(
+    Object.entries(figures).filter(([, { low }]) => low !== undefined),
+  );
+  const open = review.checks.filter(({ passes }) => passes !== true).length;
+  return renderPage(`Doubt it: ${own.heading.title}`, [
+    ["Question", own.heading.question],
+    ["Checks", `${review.checks.length - open} as expected, ${open} to look at`],
+    ["Weather", `${own.climate.source} (${own.climate.layout})`],
+  ], [
+    section("checks", "What to ask of this study", reviewTable(review)),
+    section(
+      "finer",
+      "Cells, steps, slices and soil made finer",
+      store.resolutionChart(finer),
+      store.resolutionTable(finer),
+    ),
+    section(
+      "control",
+      "The control: the same house, the fan always off",
+      store.withWithoutTable(built),
+    ),
+    section(
+      "ledger",
+      "Where the heat goes",
+      store.heatFlowChart(built),
+      store.summaryTable(built),
+    ),
+    section(
+      "quarters",
+      "Heat put in by quarter, and when it comes back",
+      store.quartersChart(built),
+      store.quartersTable(built),
+    ),
+    section(
+      "weather",
+      "Where the weather is from",
+      siteInputs(own),
+      climate.qualityTable(quality),
+    ),
+    section(
+      "soil",
+      "Where the soil's values are from",
+      inputs(own, "soil"),
+      soil.propertyTable(ground),
+      soil.estimatesTable(ground),
+    ),
+    section(
+      "together",
+      "All doubt together",
+      savedDoubtTable(review.saved),
+      worth.doubtWords(money),
+      figuresTable(banded),
+    ),
+    section("defaults", "Values left to their defaults", defaultsTable(own)),
+  ]);
+}
+
+function section(id: string, heading: string, ...items: readonly DisplayItem[]): PageSection {
+  return {
+    id,
+    heading,
+    html: items.map((item) => item["text/html"] ?? "").join("\n")
+      .replaceAll("<img ", '<img style="max-width:100%;height:auto" '),
+  };
+}
