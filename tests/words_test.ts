@@ -42,8 +42,8 @@ interface Text {
   readonly prose: boolean;
 }
 
-/** Pages that list published titles as they were printed. */
-const TITLES = /(^|\/)sources\.(csv|md)$/;
+/** Titles as they were printed, and names of units as the library of units writes them. */
+const TITLES = /(^|\/)(sources\.(csv|md)|units\/scales\.csv)$/;
 
 function filesIn(folder: string, end: RegExp): string[] {
   return [...Deno.readDirSync(folder)].flatMap((entry) => {
