@@ -4,7 +4,7 @@
  * @module
  */
 import { basename, join, relative } from "node:path";
-import { formatNotebook, type Notebook, parseNotebook, renderReport } from "../press/mod.ts";
+import { formatNotebook, type Notebook, parseNotebook, renderWorkbook } from "../press/mod.ts";
 import { defaultStudyPath, openStudy, startRun, workPool } from "../study/mod.ts";
 import { gettersOf } from "./compute_study.ts";
 import { NOTEBOOK_FOLDER, type NotebookFile } from "./notebook_files.ts";
@@ -82,7 +82,7 @@ export function formulaFaults(notebooks: readonly OpenNotebook[]): string[] {
     const { name, notebook } = file;
     try {
       const sections = [{ name, notebook }];
-      renderReport({ title: "", facts: [], notices: [], provenance: [], sections });
+      renderWorkbook({ title: "", facts: [], notices: [], provenance: [], sections });
       return [];
     } catch (error) {
       return [`${shownName(file)}: ${(error as Error).message.split("\n")[0]}`];

@@ -16,6 +16,7 @@ import {
   workPool,
 } from "../study/mod.ts";
 import { commandAgain, EARLIER_RUN, keepEarlierRun, keepLessons, KEPT_LESSONS } from "./capsule.ts";
+import { readIn } from "../show/kit/reader.ts";
 import { DOUBT_PAGE } from "./doubt_file.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import type { Comparison, FinishedRun } from "./comparison.ts";
@@ -38,7 +39,7 @@ import { CommandFailure, runCommand, say } from "./terminal.ts";
 const SPEC: CommandSpec = {
   name: "study",
   summary:
-    "Runs a study: all notebooks on a real kernel, the figures, the drawings and one report.",
+    "Runs a study: all notebooks on a real kernel, the figures, the drawings and the report.",
   args: "[STUDY.yaml]",
   minArgs: 0,
   maxArgs: 1,
@@ -85,6 +86,10 @@ const SPEC: CommandSpec = {
         "run a finished run again from the inputs kept in its folder: identical, or what differs",
     },
     {
+      name: "exercises",
+      meaning: "keep the exercises in the workbook, for learners",
+    },
+    {
       name: "cell-limit",
       value: "SECONDS",
       meaning: `time limit for one cell (default: ${DEFAULT_CELL_LIMIT})`,
@@ -129,6 +134,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
   signal.addEventListener("abort", () => pool.close());
   pool.warm(); // they read the library while the study is read here
   const study = await openStudy(path, { climate, columns });
+  readIn(study.heading.units);
   const { against } = line.values;
   const before = against === undefined ? null : await earlierRun(against);
   const plan = await planOf(files, { quick, doubt, all: chapters === undefined });
@@ -165,6 +171,11 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
       const { doubtPage } = await import("./doubt_page.ts");
       await Deno.writeTextFile(join(stage.folder, DOUBT_PAGE), await doubtPage(run));
     }
+    const page = quick ? "results.json" : await writePages(stage, run, written.value, {
+      pressed: pressed.value,
+      changes: changes?.comparison,
+      exercises: line.switches.has("exercises"),
+    });
     if (before !== null) await keepEarlierRun(before.folder, join(stage.folder, EARLIER_RUN));
     if (lessons !== undefined) await keepLessons(lessons, join(stage.folder, KEPT_LESSONS));
     const hashes = await writeSums(stage.folder);
@@ -173,7 +184,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
     const { folder, aside } = await stage.publish(hashes);
     sayAside(folder, [...stage.aside, ...aside]);
     for (const text of changes?.lines ?? []) say(text);
-    say(`done: ${join(folder, quick ? "results.json" : "report.html")}`);
+    say(`done: ${join(folder, page)}`);
   } finally {
     progress.stop();
     pool.close();
@@ -244,17 +255,28 @@ async function changesSince(before: FinishedRun, folder: string): Promise<Change
   return { comparison, lines: [...comparisonLines(comparison), ""] };
 }
 
-async function writeReport(
+/** What the pages are made of. */
+interface Pages {
+  readonly pressed: readonly Pressed[];
+  readonly changes: Comparison | undefined;
+  readonly exercises: boolean;
+}
+
+/** Writes the workbook, and the report where its notebook was run; gives the page to open first. */
+async function writePages(
   stage: Stage,
   run: StudyRun,
   results: ResultsFile,
-  pressed: readonly Pressed[],
-  changes: Changes | null,
-): Promise<void> {
-  const { studyReport } = await import("./study_report.ts");
+  { pressed, ...extras }: Pages,
+): Promise<string> {
+  const { studyReport, studyWorkbook, WORKBOOK } = await import("./study_report.ts");
   const { writeAtomically } = await import("../press/files.ts");
-  const report = studyReport(run.study, results, pressed, changes?.comparison);
+  const workbook = studyWorkbook(run.study, results, pressed, extras);
+  await writeAtomically(join(stage.folder, WORKBOOK), workbook);
+  const report = studyReport(run.study, results, pressed, extras);
+  if (report === null) return WORKBOOK;
   await writeAtomically(join(stage.folder, "report.html"), report);
+  return "report.html";
 }
 
 function readCellLimit(text: string | undefined): number {

@@ -1,25 +1,63 @@
 /**
- * Fills the report's head, notices and provenance from the results of a study.
+ * Fills the pages of a study, the report and the workbook behind it, from its results.
  *
  * @module
  */
-import { renderReport } from "../press/mod.ts";
+import { type PageChanges, renderReport, renderWorkbook } from "../press/mod.ts";
 import { oddsLine } from "../show/worth/odds_line.ts";
+import { inReadersOrder } from "../show/kit/reader.ts";
 import type { ResultsFile, Study } from "../study/mod.ts";
 import { type Comparison, comparisonSections } from "./comparison.ts";
 import { provenanceRows } from "./provenance_rows.ts";
 import type { Pressed } from "./press_notebooks.ts";
 
-/** Renders report.html. */
+/** File of the workbook beside the report. */
+export const WORKBOOK = "workbook.html";
+
+/** Name of the notebook that is the report. */
+const REPORT_NOTEBOOK = "10-report";
+
+/** What the pages show besides the notebooks. */
+export interface PageExtras {
+  /** what changed since an earlier run */
+  readonly changes?: Comparison | undefined;
+  /** true where the workbook keeps its exercises */
+  readonly exercises?: boolean;
+}
+
+/**
+ * Renders report.html; null where the notebook of the report was not run.
+ *
+ * @param pressed executed notebooks, in any order
+ */
 export function studyReport(
   study: Study,
   results: ResultsFile,
-  sections: readonly Pressed[],
-  changes?: Comparison,
+  pressed: readonly Pressed[],
+  { changes }: PageExtras = {},
+): string | null {
+  const { heading, place } = study;
+  const own = pressed.find(({ name }) => name === REPORT_NOTEBOOK);
+  if (own === undefined) return null;
+  return renderReport({
+    title: heading.title,
+    facts: [place.name, heading.author, results.provenance.time.slice(0, 10)],
+    notebook: own.notebook,
+    provenance: provenanceRows(results.provenance),
+    workbook: WORKBOOK,
+    ...changesPart(changes),
+  });
+}
+
+/** Renders workbook.html: every notebook but that of the report, with its code. */
+export function studyWorkbook(
+  study: Study,
+  results: ResultsFile,
+  pressed: readonly Pressed[],
+  { changes, exercises }: PageExtras = {},
 ): string {
   const { heading, climate, place } = study;
-  const { provenance } = results;
-  return renderReport({
+  return renderWorkbook({
     title: heading.title,
     facts: [
       ["Question", heading.question],
@@ -36,17 +74,23 @@ export function studyReport(
     notices: results.notices.map((notice) => ({
       level: notice.level,
       about: notice.chapter,
-      text: notice.text,
+      text: inReadersOrder(notice.text),
     })),
-    sections,
-    ...(changes === undefined ? {} : {
-      changes: {
-        heading: `What changed since the run of ${changes.results[0].provenance.time}`,
-        sections: comparisonSections(changes),
-      },
-    }),
-    provenance: provenanceRows(provenance),
+    sections: pressed.filter(({ name }) => name !== REPORT_NOTEBOOK),
+    exercises: exercises ?? false,
+    provenance: provenanceRows(results.provenance),
+    ...changesPart(changes),
   });
+}
+
+function changesPart(changes: Comparison | undefined): { readonly changes?: PageChanges } {
+  if (changes === undefined) return {};
+  return {
+    changes: {
+      heading: `What changed since the run of ${changes.results[0].provenance.time}`,
+      sections: comparisonSections(changes),
+    },
+  };
 }
 
 /** Dig, not yet or no, and the odds, before all else; nothing where the chapter was not run. */

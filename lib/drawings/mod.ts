@@ -26,6 +26,19 @@ const SHEETS = [
   ["fan-and-riser", fanAndRiserSketch],
 ] as const;
 
+/** Name of a sheet. */
+export type DrawingName = typeof SHEETS[number][0];
+
+/**
+ * One drawing cut out for a report.
+ *
+ * @returns text of an SVG
+ */
+export function drawForReport(inputs: DrawingInputs, name: DrawingName): string {
+  const [, draw] = SHEETS.find(([one]) => one === name)!;
+  return draw(inputs, "report", "");
+}
+
 /**
  * All sheets on one size of paper.
  *

@@ -6,20 +6,25 @@
 import { inert, OutOfRangeError } from "../basics/mod.ts";
 import { element, line, type PaperPoint, rectangle, text, textWidth } from "./svg.ts";
 
-/** Paper sizes a sheet can be printed on, always landscape. */
-export type Paper = "A4" | "A3" | "Letter" | "Tabloid";
+/**
+ * Paper sizes a sheet can be printed on, always landscape; "report" is the drawing alone, cut out for
+ * the width of a page and at no common scale.
+ */
+export type Paper = "A4" | "A3" | "Letter" | "Tabloid" | "report";
 
 const PAPER_SIZES: Readonly<Record<Paper, { width: number; height: number }>> = {
   A4: { width: 297, height: 210 },
   A3: { width: 420, height: 297 },
   Letter: { width: 279.4, height: 215.9 },
   Tabloid: { width: 431.8, height: 279.4 },
+  report: { width: 196, height: 150 },
 };
 
 const SCALES = [
   ...[1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500],
   ...[1000, 2000, 2500, 5000, 10000],
 ];
+const FINE_SCALES = Array.from({ length: 2000 }, (_, index) => 5 * (index + 1));
 const MARGIN = 8;
 const NOTE_SIZE = 2.3;
 const LINE_HEIGHT = 3.3;
@@ -52,6 +57,8 @@ export interface Sheet {
   place(x: number, y: number): PaperPoint;
   /** a length of the world in mm of paper */
   length(metres: number): number;
+  /** mm from the top below which nothing is drawn */
+  readonly end: number;
   readonly content: Element[];
 }
 
@@ -80,14 +87,17 @@ export function openSheet(paper: Paper, area: ModelArea, border: Border): Sheet 
   const size = PAPER_SIZES[paper];
   const room = {
     width: size.width - 2 * MARGIN - border.left - border.right,
-    height: size.height - 2 * MARGIN - STRIP_HEIGHT - CAPTION_HEIGHT - border.top - border.bottom,
+    height: size.height - 2 * MARGIN - (paper === "report" ? 0 : STRIP_HEIGHT) - CAPTION_HEIGHT -
+      border.top - border.bottom,
   };
   const width = (area.right - area.left) * 1000;
   const height = (area.bottom - area.top) * 1000;
-  const scale = SCALES.find((one) => width / one <= room.width && height / one <= room.height);
+  const scales = paper === "report" ? FINE_SCALES : SCALES;
+  const scale = scales.find((one) => width / one <= room.width && height / one <= room.height);
   if (scale === undefined) throw new OutOfRangeError("drawing width", width / 1000, 0, 1500, "m");
   const left = MARGIN + border.left + (room.width - width / scale) / 2;
-  const top = MARGIN + CAPTION_HEIGHT + border.top + (room.height - height / scale) / 2;
+  const spare = paper === "report" ? 0 : (room.height - height / scale) / 2;
+  const top = MARGIN + CAPTION_HEIGHT + border.top + spare;
   return {
     paper,
     size,
@@ -97,12 +107,44 @@ export function openSheet(paper: Paper, area: ModelArea, border: Border): Sheet 
       y: top + (y - area.top) * 1000 / scale,
     }),
     length: (metres) => metres * 1000 / scale,
+    end: top + height / scale + border.bottom,
     content: [],
   };
 }
 
 /** Closes the sheet: frame, title block, notes and scale bar; gives the SVG file's text. */
 export function closeSheet(sheet: Sheet, title: SheetTitle): string {
+  return sheet.paper === "report" ? cutOut(sheet, title) : framed(sheet, title);
+}
+
+/** The drawing without frame and title block. */
+function cutOut(sheet: Sheet, title: SheetTitle): string {
+  const edge = MARGIN - 2;
+  const head = 9; // the words at the head begin just below
+  const size = { width: sheet.size.width - 2 * edge, height: sheet.end - head };
+  const root = element("svg", {
+    xmlns: "http://www.w3.org/2000/svg",
+    width: `${size.width}mm`,
+    height: `${size.height}mm`,
+    viewBox: `${edge} ${head} ${size.width} ${size.height}`,
+    ...LOOK,
+  }, [
+    element("title", {}, [`${title.title}, ${title.study}`]),
+    rectangle({ x: edge, y: head }, size, { fill: "#fff", stroke: "none" }),
+    ...sheet.content,
+  ]);
+  return `${root.outerHTML}\n`;
+}
+
+const LOOK = {
+  "font-family": "Helvetica, Arial, 'DejaVu Sans', sans-serif",
+  stroke: "#111",
+  "stroke-width": 0.25,
+  fill: "none",
+  role: "img",
+};
+
+function framed(sheet: Sheet, title: SheetTitle): string {
   const { width, height } = sheet.size;
   const strip = height - MARGIN - STRIP_HEIGHT;
   const thirds = { title: MARGIN, notes: MARGIN + 78, bar: width - MARGIN - 66 };
@@ -118,11 +160,7 @@ export function closeSheet(sheet: Sheet, title: SheetTitle): string {
     width: `${width}mm`,
     height: `${height}mm`,
     viewBox: `0 0 ${width} ${height}`,
-    "font-family": "Helvetica, Arial, 'DejaVu Sans', sans-serif",
-    stroke: "#111",
-    "stroke-width": 0.25,
-    fill: "none",
-    role: "img",
+    ...LOOK,
   }, [
     element("title", {}, [`${title.title}, ${title.study}, scale 1:${sheet.scale}`]),
     background,

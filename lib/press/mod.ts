@@ -29,4 +29,11 @@ export {
   runNotebook,
   type RunOptions,
 } from "./run_notebook.ts";
-export { renderReport, type ReportInput, type ReportNotice, type ReportSection } from "./report.ts";
+export { type PageChanges, type PageSection } from "./page.ts";
+export { renderReport, type ReportInput } from "./report.ts";
+export {
+  type NotebookSection,
+  type PageNotice,
+  renderWorkbook,
+  type WorkbookInput,
+} from "./workbook.ts";

@@ -7,7 +7,7 @@ import { inert } from "../basics/mod.ts";
 import { cleanHtml } from "./clean_html.ts";
 import { escapeHtml } from "./markdown.ts";
 import { policyElement } from "./policy.ts";
-import style from "./report.css" with { type: "text" };
+import style from "./workbook.css" with { type: "text" };
 
 /** A section of a page. */
 export interface PageSection {
@@ -19,6 +19,14 @@ export interface PageSection {
   readonly html: string;
 }
 
+/** What changed since an earlier run. */
+export interface PageChanges {
+  /** its heading */
+  readonly heading: string;
+  /** figures, inputs, notices */
+  readonly sections: readonly PageSection[];
+}
+
 /** Renders a page that needs no other file and no script, and may load none. */
 export function renderPage(
   title: string,
@@ -27,9 +35,6 @@ export function renderPage(
 ): string {
   const heading = escapeHtml(title);
   const sheet = `\n${style}`;
-  const pairs = facts.map(([label, value]) =>
-    `<div><dt>${escapeHtml(label)}</dt><dd>${escapeHtml(value)}</dd></div>`
-  );
   return inert(`<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -43,9 +48,7 @@ ${policyElement(sheet)}
 <a class="skip" href="#content">Skip to content</a>
 <header class="head">
 <h1>${heading}</h1>
-<dl class="facts">
-${pairs.join("\n")}
-</dl>
+${pairs(facts, "facts")}
 </header>
 <nav class="contents" aria-label="Contents">
 <h2>Contents</h2>
@@ -69,4 +72,25 @@ ${
 </body>
 </html>
 `);
+}
+
+/** The part that says what changed; nothing where nothing is compared. */
+export function renderChanges(changes: PageChanges | undefined): string {
+  if (changes === undefined) return "";
+  const parts = changes.sections.map(({ heading, id, html }) =>
+    `<h3 id="changes-${id}">${escapeHtml(heading)}</h3>\n${cleanHtml(html).html}`
+  );
+  return `<section class="chapter" aria-labelledby="changes">
+<h2 id="changes">${escapeHtml(changes.heading)}</h2>
+${parts.join("\n")}
+</section>
+`;
+}
+
+/** Labels and values below each other. */
+export function pairs(rows: readonly (readonly [string, string])[], name: string): string {
+  const lines = rows.map(([label, value]) =>
+    `<div><dt>${escapeHtml(label)}</dt><dd>${escapeHtml(value)}</dd></div>`
+  );
+  return `<dl class="${name}">\n${lines.join("\n")}\n</dl>`;
 }

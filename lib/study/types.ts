@@ -1,5 +1,6 @@
 /** The study: all inputs, checked and in SI. @module */
 import type { Notice } from "../basics/mod.ts";
+import type { UnitSystem } from "../units/mod.ts";
 import type { Place } from "../climate/types.ts";
 import type { StudyInputs } from "./chapters.ts";
 import type { GivenFile } from "./file/given_file.ts";
@@ -16,6 +17,8 @@ export interface StudyHeading {
   readonly author: string;
   /** what is asked */
   readonly question: string;
+  /** units that are shown first */
+  readonly units: UnitSystem;
 }
 
 /** A value the user did not give. */

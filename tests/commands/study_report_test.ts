@@ -1,5 +1,5 @@
 import { assert, assertStringIncludes } from "@std/assert";
-import { studyReport } from "winterground/commands/study_report.ts";
+import { studyWorkbook } from "winterground/commands/study_report.ts";
 import type { ResultsFile } from "winterground/study/mod.ts";
 import { openSmallStudy } from "../harness/small_study.ts";
 
@@ -11,11 +11,11 @@ const PROVENANCE = {
   time: "2026-01-01",
 };
 
-Deno.test("studyReport() leads with the verdict where there is one, and with none where there is not", async () => {
+Deno.test("studyWorkbook() leads with the verdict where there is one, and with none where there is not", async () => {
   // Property: the word of the figure stands in the head, before the notices
   const study = await openSmallStudy();
   const report = (figures: object) =>
-    studyReport(
+    studyWorkbook(
       study,
       { figures, notices: [], provenance: PROVENANCE } as unknown as ResultsFile,
       [],

@@ -99,13 +99,13 @@ Deno.test("study --chapters 1 computes and writes the climate alone", async () =
       "SHA256SUMS",
       "inputs",
       "notebooks",
-      "report.html",
       "results.json",
       "tables",
+      "workbook.html",
       "written.json",
     ]);
     const pages = await pagesBelow(join(folder, "one"));
-    assertEquals([...pages], [[join(folder, "one", "report.html"), []]]);
+    assertEquals([...pages], [[join(folder, "one", "workbook.html"), []]]);
     const file = JSON.parse(await Deno.readTextFile(join(folder, "one", "results.json")));
     assertEquals(file.chapters, ["climate"]);
     const keys = Object.keys(file.figures);

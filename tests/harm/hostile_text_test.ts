@@ -5,11 +5,11 @@ import Papa from "papaparse";
 import { parseHTML } from "linkedom";
 import { InputError, type ResultTable } from "winterground/basics/mod.ts";
 import { compareRuns, writeComparison } from "winterground/commands/comparison.ts";
-import { studyReport } from "winterground/commands/study_report.ts";
+import { studyWorkbook } from "winterground/commands/study_report.ts";
 import { drawingInputs, drawSheets } from "winterground/drawings/mod.ts";
 import { readFans } from "winterground/fan/mod.ts";
 import { parseLogMap, parseSensorList } from "winterground/measured/mod.ts";
-import { renderReport } from "winterground/press/mod.ts";
+import { renderWorkbook } from "winterground/press/mod.ts";
 import { answerCard } from "winterground/show/kit/answer.ts";
 import { figure } from "winterground/show/kit/figure.ts";
 import { numbers, paragraph, table } from "winterground/show/kit/table.ts";
@@ -152,7 +152,7 @@ const PROVENANCE = {
 function resultsWith(words: string): ResultsFile {
   const key = `${words.slice(0, 200)}`;
   return {
-    study: { name: words, title: words, author: words, question: words },
+    study: { name: words, title: words, author: words, question: words, units: "SI" },
     inputs: { place: { name: words }, fan: { note: words, [key]: words } },
     provenance: { ...PROVENANCE, studyHash: words },
     figures: {
@@ -186,7 +186,7 @@ Deno.test("hostile text in a study file stands as text in report, drawings and r
         }
         read++;
         assert(!/[/\\]|^\./.test(study.heading.name), `${what}: a name that leaves its folder`);
-        const report = studyReport(study, { ...resultsWith(words), study: study.heading }, []);
+        const report = studyWorkbook(study, { ...resultsWith(words), study: study.heading }, []);
         assertPage(report, what);
         const { document } = parseHTML(report);
         const shown = plainly(document.querySelector("header")?.textContent ?? "");
@@ -281,7 +281,7 @@ Deno.test("hostile text in prices, fans, logs and sweeps stands as text in pages
         data: { ...data },
         metadata: {},
       }));
-      const html = renderReport({
+      const html = renderWorkbook({
         title: text,
         facts: [[text, text]],
         notices: [{ level: text, about: text, text }],
@@ -390,7 +390,7 @@ Deno.test("hostile text in cells and outputs of a notebook acts on nothing in th
         })),
       ];
     }
-    const html = renderReport({
+    const html = renderWorkbook({
       title: "x",
       facts: [],
       notices: [],

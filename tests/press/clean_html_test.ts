@@ -4,7 +4,7 @@ import katex from "katex";
 import { listNotebooks } from "winterground/commands/notebook_files.ts";
 import { cleanHtml } from "winterground/press/clean_html.ts";
 import { markdownRenderer } from "winterground/press/markdown.ts";
-import { type MediaBundle, parseNotebook, renderReport } from "winterground/press/mod.ts";
+import { type MediaBundle, parseNotebook, renderWorkbook } from "winterground/press/mod.ts";
 import { pageFaults } from "./page_faults.ts";
 import { tinyNotebook } from "./tiny.ts";
 
@@ -58,7 +58,7 @@ function page(data: MediaBundle): string {
   const cell = notebook.cells[0];
   assert(cell?.cell_type === "code");
   cell.outputs = [{ output_type: "display_data", data, metadata: {} }];
-  return renderReport({
+  return renderWorkbook({
     title: "t",
     facts: [],
     notices: [],

@@ -1,7 +1,7 @@
 /** What the climate chapter answers. @module */
 import { dayName } from "../kit/calendar.ts";
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth } from "../../units/mod.ts";
+import { shownBoth } from "../kit/reader.ts";
 import type { ClimateResult, ColdSpell } from "../../climate/types.ts";
 import { answerCard } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";
@@ -10,21 +10,21 @@ import { table } from "../kit/table.ts";
 export function answer(result: ClimateResult): DisplayItem {
   const week = result.coldSpells.find((spell) => spell.length === 7);
   return answerCard({
-    answer: `It must get through nights down to ${showBoth(result.coldestHour, "temperature")}, ` +
-      `${showBoth(result.heatingDegreeDays18, "degreeDays")} below 18 degC, and ` +
+    answer: `It must get through nights down to ${shownBoth(result.coldestHour, "temperature")}, ` +
+      `${shownBoth(result.heatingDegreeDays18, "degreeDays")} below 18 degC, and ` +
       (week === undefined
         ? ""
-        : `a worst week with a mean of ${showBoth(week.meanTemperature, "temperature")} and ${
-          showBoth(week.globalRadiation, "energyPerArea")
+        : `a worst week with a mean of ${shownBoth(week.meanTemperature, "temperature")} and ${
+          shownBoth(week.globalRadiation, "energyPerArea")
         } of sun a day, `) +
-      `with ${showBoth(result.globalRadiation, "radiation")} of radiation in the year.`,
+      `with ${shownBoth(result.globalRadiation, "radiation")} of radiation in the year.`,
     range:
-      `The design night lies between ${showBoth(result.design99_6, "temperature")} (colder in ` +
+      `The design night lies between ${shownBoth(result.design99_6, "temperature")} (colder in ` +
       `0.4 % of the hours) and the coldest hour of this file; a typical year leaves out the hardest ` +
       `winters, so a real one can be colder.`,
     drivenBy: `the amount of winter sun: December to February bring ${
-      showBoth(result.winterRadiation, "radiation")
-    }, June to August ${showBoth(result.summerRadiation, "radiation")}.`,
+      shownBoth(result.winterRadiation, "radiation")
+    }, June to August ${shownBoth(result.summerRadiation, "radiation")}.`,
     changesWith: "a year measured at the site, or one or two really cold winters, replaced " +
       "this file.",
   });

@@ -4,7 +4,7 @@ import type { ClimateResult, ClimateYear, MonthSummary } from "../../climate/typ
 import { MONTHS } from "../kit/calendar.ts";
 import { carpet } from "../kit/carpet.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE, RADIATION_CLASSES, TEMPERATURE_CLASSES } from "../kit/palette.ts";
@@ -49,11 +49,9 @@ export function monthlyChart(result: ClimateResult): DisplayItem {
     },
   ], {
     title: "Temperature and radiation by month",
-    alt: `Monthly mean temperature from ${showSi(coldest.meanTemperature, "temperature")} in ` +
-      `${name(coldest)} to ${showSi(warmest.meanTemperature, "temperature")} in ${
-        name(warmest)
-      }; ` +
-      `radiation ${showSi(result.globalRadiation, "radiation", 0)} a year.`,
+    alt: `Monthly mean temperature from ${shown(coldest.meanTemperature, "temperature")} in ` +
+      `${name(coldest)} to ${shown(warmest.meanTemperature, "temperature")} in ${name(warmest)}; ` +
+      `radiation ${shown(result.globalRadiation, "radiation", 0)} a year.`,
     legend: [
       { label: "lowest to highest hour", colour: "#b7cff2" },
       { label: "mean", colour: PALETTE.ink, sign: "line" },
@@ -122,7 +120,7 @@ export function durationChart(climate: ClimateYear, result: ClimateResult): Disp
     limits: result.hoursBelow.map(({ limit }) => limit),
     title: "Hours at or below each outdoor temperature",
     alt: `Sorted outdoor temperatures of the year, from ${
-      showSi(result.coldestHour, "temperature")
-    } upwards; 99.6 % of the hours are above ${showSi(result.design99_6, "temperature")}.`,
+      shown(result.coldestHour, "temperature")
+    } upwards; 99.6 % of the hours are above ${shown(result.design99_6, "temperature")}.`,
   });
 }

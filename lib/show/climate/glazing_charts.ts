@@ -3,7 +3,8 @@ import * as Plot from "@observablehq/plot";
 import type { GlazedPlanes, GlazingAngles, PlaneLight } from "../../house/mod.ts";
 import { MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import type { LegendEntry } from "../kit/picture.ts";
 import { PALETTE } from "../kit/palette.ts";
@@ -75,7 +76,7 @@ function planeLabel({ name, plane }: PlaneLight): string {
 
 function planesAlt(planes: readonly PlaneLight[]): string {
   const winter = planes.map(({ name, winter }) =>
-    `${name} ${showSi(winter.hayDavies, "radiation", 0)}`
+    `${name} ${shown(winter.hayDavies, "radiation", 0)}`
   );
   return `Radiation on the glazed planes by month; December to February: ${winter.join(", ")}.`;
 }

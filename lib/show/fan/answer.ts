@@ -1,6 +1,7 @@
 /** What the fan chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { FanInputs, FanPoint, FanResult, SummarisedFan } from "../../fan/mod.ts";
 import { answerCard, type Light } from "../kit/answer.ts";
 import { numbers } from "../kit/table.ts";
@@ -13,17 +14,17 @@ export function answer(result: SummarisedFan, inputs: FanInputs): DisplayItem {
     ? "partly"
     : "yes";
   const flow = (point: FanPoint | null) =>
-    point === null ? "no operating point on the curve" : showBoth(point.airFlow, "airFlow");
+    point === null ? "no operating point on the curve" : shownBoth(point.airFlow, "airFlow");
   return answerCard({
     light,
     answer:
       `${inputs.count} × ${result.curve.name} ${inputs.count === 1 ? "delivers" : "deliver"} ${
-        showBoth(result.airFlow, "airFlow")
-      } at ${showBoth(result.pressure, "pressure")}, ${
-        showSi(result.flowRatio, "share")
+        shownBoth(result.airFlow, "airFlow")
+      } at ${shownBoth(result.pressure, "pressure")}, ${
+        shown(result.flowRatio, "share")
       } of the design flow, for ${showNumber(result.power, 0)} W: ${
-        showBoth(result.specificPower, "specificPower")
-      } at an efficiency of ${showSi(result.efficiency, "share")}.` +
+        shownBoth(result.specificPower, "specificPower")
+      } at an efficiency of ${shown(result.efficiency, "share")}.` +
       (result.stalled
         ? " The operating point is to the left of the pressure peak: the fan stalls there."
         : ""),

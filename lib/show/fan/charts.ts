@@ -2,7 +2,7 @@
 import * as Plot from "@observablehq/plot";
 import type { FanInputs, SummarisedFan } from "../../fan/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -38,7 +38,7 @@ export function curveChart(result: SummarisedFan, inputs: FanInputs): DisplayIte
       Plot.dot([result], { ...point, r: 6, fill: PALETTE.ink }),
       Plot.text([result], {
         ...point,
-        text: () => `${showSi(result.airFlow, "airFlow")}, ${showSi(result.pressure, "pressure")}`,
+        text: () => `${shown(result.airFlow, "airFlow")}, ${shown(result.pressure, "pressure")}`,
         textAnchor: "start",
         dx: 12,
         dy: 3,
@@ -50,11 +50,11 @@ export function curveChart(result: SummarisedFan, inputs: FanInputs): DisplayIte
   }, {
     title: "What the fan delivers against this tube field",
     alt:
-      `Fan curve and system curve meet at ${showSi(result.airFlow, "airFlow")} and ${
-        showSi(result.pressure, "pressure")
+      `Fan curve and system curve meet at ${shown(result.airFlow, "airFlow")} and ${
+        shown(result.pressure, "pressure")
       }.` + (result.dirtyFilter === null
         ? " With a dirty filter they no longer meet."
-        : ` With a dirty filter at ${showSi(result.dirtyFilter.airFlow, "airFlow")}.`),
+        : ` With a dirty filter at ${shown(result.dirtyFilter.airFlow, "airFlow")}.`),
     legend: [
       { label: `${inputs.count} × ${result.curve.name}`, colour: PALETTE.cold, sign: "line" },
       { label: "system", colour: PALETTE.warm, sign: "dash" },

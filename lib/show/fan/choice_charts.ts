@@ -4,7 +4,7 @@ import type { FanTrial, SpeedTrial } from "../../fan/mod.ts";
 import type { FanYear } from "../../store/mod.ts";
 import { MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE, SERIES_COLOURS } from "../kit/palette.ts";
 
@@ -20,7 +20,7 @@ export function countChart(trials: readonly FanTrial[]): DisplayItem {
     pressure: result.pressure,
   }));
   const last = points.at(-1);
-  const words = points.map(({ name, airFlow }) => `${name} ${showSi(airFlow, "airFlow")}`).join(
+  const words = points.map(({ name, airFlow }) => `${name} ${shown(airFlow, "airFlow")}`).join(
     ", ",
   );
   const high = Math.max(1, ...points.map((point) => point.pressure)) * 2.4;
@@ -160,10 +160,10 @@ export function monthsChart({ months, energy, hours }: FanYear): DisplayItem {
     color: { type: "identity" },
   }, {
     title: "Electricity used by the fans over the year",
-    alt: `Electricity of the fans by month, ${showSi(energy, "energy")} in ${
-      showSi(hours, "hours")
+    alt: `Electricity of the fans by month, ${shown(energy, "energy")} in ${
+      shown(hours, "hours")
     } of the year.`,
-    note: `${showSi(energy, "energy")} in ${showSi(hours, "hours")} of running.`,
+    note: `${shown(energy, "energy")} in ${shown(hours, "hours")} of running.`,
     legend: [
       { label: "heat charged", colour: PALETTE.warm },
       { label: "heat discharged", colour: PALETTE.cold },

@@ -1,6 +1,7 @@
 /** Tables that help to choose a fan, and the operating point in words. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import {
   type ElevationTrial,
   type FanInputs,
@@ -65,14 +66,14 @@ export function pointWords(result: SummarisedFan, inputs: FanInputs): DisplayIte
   const { airPower, freeAirShare } = result.summary;
   const dirty = result.dirtyFilter;
   return paragraph(
-    `${fans} ${showBoth(result.airFlow, "airFlow")}${
+    `${fans} ${shownBoth(result.airFlow, "airFlow")}${
       inputs.count === 1 ? "" : " together"
     }, where the field needs ${
-      showBoth(result.pressure, "pressure")
+      shownBoth(result.pressure, "pressure")
     } and the curve gives exactly that. This is ${
-      showSi(freeAirShare, "share")
+      shown(freeAirShare, "share")
     } of the free-air figure at this speed and ${
-      showSi(result.flowRatio, "share")
+      shown(result.flowRatio, "share")
     } of the design flow. ${
       result.stalled
         ? "The operating point is to the left of the pressure peak: the fans stall. Choose a larger fan or a field with less resistance. "
@@ -82,7 +83,7 @@ export function pointWords(result: SummarisedFan, inputs: FanInputs): DisplayIte
         ? "No filter or screen is included."
         : dirty === null
         ? "With the dirty filter there is no operating point: the fans can no longer drive air through the field."
-        : `With the dirty filter the flow falls to ${showBoth(dirty.airFlow, "airFlow")}.`
+        : `With the dirty filter the flow falls to ${shownBoth(dirty.airFlow, "airFlow")}.`
     }`,
   );
 }

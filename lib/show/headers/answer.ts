@@ -1,6 +1,7 @@
 /** What the headers chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type {
   HeadersInputs,
   HeaderVariant,
@@ -30,19 +31,19 @@ export function answer(
   return answerCard({
     light,
     answer:
-      `Headers of ${showBoth(result.diameter, "smallLength")}, ${LAYOUT_WORDS[inputs.layout]}: ` +
-      `tubes carry ${showSi(result.flowMin, "share")} to ${
-        showSi(result.flowMax, "share")
+      `Headers of ${shownBoth(result.diameter, "smallLength")}, ${LAYOUT_WORDS[inputs.layout]}: ` +
+      `tubes carry ${shown(result.flowMin, "share")} to ${
+        shown(result.flowMax, "share")
       } of the mean, ${outside} of ${tubes.count} are outside ±10 %; the field gives ${
-        showSi(result.heatFactor, "sharePrecise")
+        shown(result.heatFactor, "sharePrecise")
       } of the heat of an even one.`,
     range: careless === undefined
       ? "Workmanship is not included: ends pushed in to different depths and burrs spread " +
         "the flows further."
       : `With carelessly set tube ends, the tube with least air carries ${
-        showSi(careless.flowMin.low, "share")
-      } to ${showSi(careless.flowMin.high, "share")} of the mean, the one with most up to ${
-        showSi(careless.flowMax.high, "share")
+        shown(careless.flowMin.low, "share")
+      } to ${shown(careless.flowMin.high, "share")} of the mean, the one with most up to ${
+        shown(careless.flowMax.high, "share")
       } (nine in ten of ${careless.trials} random fields). Measure each tube before backfilling.`,
     drivenBy: `the ratio of total tube area to header area, ${
       showNumber(result.areaRatio, 2)

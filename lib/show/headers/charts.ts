@@ -2,7 +2,7 @@
 import * as Plot from "@observablehq/plot";
 import type { SummarisedHeaders, TubeShare } from "../../headers/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showRange, showSi } from "../../units/mod.ts";
+import { shown, shownRange } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { GREY, PALETTE } from "../kit/palette.ts";
 
@@ -35,7 +35,7 @@ export function tubeFlowChart(headers: SummarisedHeaders): DisplayItem {
   }, {
     title: "Does every tube get its share?",
     alt: `Flow of each tube over the mean, from ${
-      showRange(headers.flowMin, headers.flowMax, "ratio")
+      shownRange(headers.flowMin, headers.flowMax, "ratio")
     }; ${outside} of ${rows.length} tubes are outside ±10 %.`,
     legend: [
       { label: "within ±10 %", colour: PALETTE.air },
@@ -74,7 +74,7 @@ export function pressureChart(headers: SummarisedHeaders): DisplayItem {
     title: "Static pressure along the headers",
     alt: `Static pressure at each tube in the supply and in the return header; the difference ` +
       `drives the flow. Headers and tubes together take ${
-        showSi(headers.pressureDrop, "pressure")
+        shown(headers.pressureDrop, "pressure")
       }.`,
     legend: [
       { label: "supply header", colour: PALETTE.warm, sign: "line" },

@@ -1,7 +1,7 @@
 /** Tables that help to choose and to build headers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { LAYOUT_NAMES } from "./layout_names.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { drawingInputs, headerHoles } from "../../drawings/mod.ts";
 import type { SoilResult } from "../../soil/types.ts";
 import type { Study } from "../../study/mod.ts";
@@ -59,8 +59,8 @@ export function balanceTable(balance: BalanceStudy): DisplayItem {
       { head: "orifice diameter", value: (row) => row.hole, kind: "smallLength" },
     ],
     `${balance.plates} of ${balance.tubes.length} tubes get an orifice; pressure ${
-      showSi(balance.pressureBefore, "pressure")
-    } without, ${showSi(balance.pressureAfter, "pressure")} with orifices`,
+      shown(balance.pressureBefore, "pressure")
+    } without, ${shown(balance.pressureAfter, "pressure")} with orifices`,
   );
 }
 
@@ -79,11 +79,11 @@ export function drillingTable(
       { head: "arc", value: (hole) => hole.around, kind: "smallLength" },
       { head: "hole diameter", value: (hole) => hole.diameter, kind: "smallLength" },
     ],
-    `${layout.holes.length} holes in a header of ${showSi(layout.headerDiameter, "smallLength")}; ${
+    `${layout.holes.length} holes in a header of ${shown(layout.headerDiameter, "smallLength")}; ${
       layout.holes.length < 2
         ? "a single hole"
-        : `${showSi(layout.strengthLeft, "share")} of the closest pitch is left, ${
-          showSi(layout.ligament, "smallLength")
+        : `${shown(layout.strengthLeft, "share")} of the closest pitch is left, ${
+          shown(layout.ligament, "smallLength")
         } of wall`
     }`,
   );

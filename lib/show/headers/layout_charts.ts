@@ -1,5 +1,5 @@
 /** Pictures that compare headers: layouts, workmanship. @module */
-import { showRange, showSi } from "../../units/mod.ts";
+import { shown, shownRange } from "../kit/reader.ts";
 import * as Plot from "@observablehq/plot";
 import type { TubesResult } from "../../tubes/types.ts";
 import type { HeaderLayout, HeadersResult, Spread } from "../../headers/mod.ts";
@@ -62,7 +62,7 @@ export function layoutChart(
     title: "The same headers in four layouts",
     alt: `Flow of each tube over the mean in four layouts; the least even is ${
       LAYOUT_NAMES[widest.layout]
-    }, from ${showRange(widest.result.flowMin, widest.result.flowMax, "ratio")}.`,
+    }, from ${shownRange(widest.result.flowMin, widest.result.flowMax, "ratio")}.`,
     legend: variants.map(({ layout }) => ({
       label: LAYOUT_NAMES[layout],
       colour: LINES[layout].colour,
@@ -168,9 +168,9 @@ export function workmanshipChart(studies: readonly WorkmanshipOutcome[]): Displa
     alt:
       `Smallest and largest tube flow and the heat of the field for ${studies.length} ways of setting the ` +
       `tube ends. In the worst case the tube with least air carries ${
-        showSi(worst.result.flowMin.mean, "ratio")
+        shown(worst.result.flowMin.mean, "ratio")
       } of the mean and the field gives ${
-        showSi(worst.result.heatAtEqualPressure.mean, "ratio")
+        shown(worst.result.heatAtEqualPressure.mean, "ratio")
       } of the heat at constant fan pressure.`,
     legend: kinds.map(({ what, colour }) => ({ label: what, colour })),
     note: `${worst.result.trials} random fields each; the line spans nine in ten.`,

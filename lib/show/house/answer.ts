@@ -1,7 +1,7 @@
 /** What the house chapter answers. @module */
 import { cropTable } from "./crop_table.ts";
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showSi } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import {
   findCrop,
   type HouseInputs,
@@ -17,24 +17,24 @@ import { numbers, table } from "../kit/table.ts";
 export function answer(result: SummarisedHouse): DisplayItem {
   const { lossShares, leakageRange, freezingRange } = result.summary;
   const largest = lossShares.reduce((a, b) => a.conductance > b.conductance ? a : b);
-  const [half, twice] = leakageRange.map((loss) => showBoth(loss, "conductance"));
+  const [half, twice] = leakageRange.map((loss) => shownBoth(loss, "conductance"));
   return answerCard({
     light: frostLight(result.crop.freezing.hours),
     answer:
       `In the screening year (floor as separate columns), without heating, the house falls to ${
-        showBoth(result.coldestHour, "temperature")
-      } and spends ${showSi(result.crop.freezing.hours, "hours")} below freezing; ${
+        shownBoth(result.coldestHour, "temperature")
+      } and spends ${shown(result.crop.freezing.hours, "hours")} below freezing; ${
         firstFreezeText(result.crop.freezing.first)
-      }. Holding the heating set point would take ${showBoth(result.heatDemand, "energy")}, ${
-        showBoth(result.peakHeatLoss, "heatFlow")
+      }. Holding the heating set point would take ${shownBoth(result.heatDemand, "energy")}, ${
+        shownBoth(result.peakHeatLoss, "heatFlow")
       } at the design night.`,
     range:
       `Leakage is the least certain part: with half of it the house loses ${half}, with twice ${twice}, compared with ${
-        showBoth(result.lossCoefficient, "conductance")
+        shownBoth(result.lossCoefficient, "conductance")
       } here. House temperatures are not known to better than a kelvin: ${
         freezingText(freezingRange)
       }.`,
-    drivenBy: `${largest.name}, ${showSi(largest.share, "share")} of the loss.`,
+    drivenBy: `${largest.name}, ${shown(largest.share, "share")} of the loss.`,
     changesWith: "the largest bar were cut: a night curtain, a second layer, a sealed skin, an " +
       "insulated north wall and edge come before a store.",
   });

@@ -1,7 +1,7 @@
 /** What the screening year hangs on: leaf area, floor, snow, as bars and in numbers. @module */
 import * as Plot from "@observablehq/plot";
 import type { AssumedYear } from "../../house/mod.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { table } from "../kit/table.ts";
@@ -26,7 +26,7 @@ const LEGEND: readonly (readonly [AssumedYear["about"], string])[] = [
 export function assumptionsChart(years: readonly AssumedYear[]): DisplayItem {
   const sorted = years.toSorted((a, b) => a.hoursBelowFreezing - b.hoursBelowFreezing);
   const [fewest, most] = [sorted[0]!, sorted.at(-1)!];
-  const hours = (year: AssumedYear) => showSi(year.hoursBelowFreezing, "hours");
+  const hours = (year: AssumedYear) => shown(year.hoursBelowFreezing, "hours");
   return figure({
     height: 62 + years.length * 30,
     marginLeft: 190,
@@ -47,7 +47,7 @@ export function assumptionsChart(years: readonly AssumedYear[]): DisplayItem {
         x: "hoursBelowFreezing",
         y: "name",
         text: (year: AssumedYear) =>
-          `${hours(year)}; coldest hour ${showSi(year.coldestHour, "temperature")}`,
+          `${hours(year)}; coldest hour ${shown(year.coldestHour, "temperature")}`,
         textAnchor: "start",
         dx: 5,
       }),

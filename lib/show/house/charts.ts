@@ -4,7 +4,7 @@ import type { ClimateYear } from "../../climate/types.ts";
 import type { SummarisedHouse } from "../../house/mod.ts";
 import { hourName } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, type TimeLine, timePlot } from "../kit/lines.ts";
@@ -46,7 +46,7 @@ function lossBars(result: SummarisedHouse): LossBar[] {
 export function lossesChart(result: SummarisedHouse): DisplayItem {
   const bars = lossBars(result);
   const largest = bars[0]!;
-  const whole = showSi(result.lossCoefficient, "conductance");
+  const whole = shown(result.lossCoefficient, "conductance");
   const domain = [0, result.lossCoefficient * 1.02];
   const sides = { marginLeft: 110, marginRight: 130 };
   return figure([{
@@ -67,7 +67,7 @@ export function lossesChart(result: SummarisedHouse): DisplayItem {
       Plot.text(bars.filter((bar) => bar.share >= 0.07), {
         x: (bar: LossBar) => bar.from + bar.conductance / 2,
         y: () => "total",
-        text: (bar: LossBar) => showSi(bar.share, "share"),
+        text: (bar: LossBar) => shown(bar.share, "share"),
         fill: "white",
         fontWeight: "bold",
       }),
@@ -91,7 +91,7 @@ export function lossesChart(result: SummarisedHouse): DisplayItem {
         x: "conductance",
         y: "name",
         text: (bar: LossBar) =>
-          `${showSi(bar.conductance, "conductance")}, ${showSi(bar.share, "share")}`,
+          `${shown(bar.conductance, "conductance")}, ${shown(bar.share, "share")}`,
         textAnchor: "start",
         dx: 5,
       }),
@@ -100,7 +100,7 @@ export function lossesChart(result: SummarisedHouse): DisplayItem {
   }], {
     title: "Where the heat goes",
     alt: `Heat loss as a stacked bar and part by part; the largest is ${largest.name} with ${
-      showSi(largest.share, "share")
+      shown(largest.share, "share")
     } of ${whole}.`,
     table: dataTable(bars, [
       { head: "part", value: (bar) => bar.name },
@@ -137,8 +137,8 @@ export function freeRunningDurationChart(
     limits: hoursBelow.map(({ limit }) => limit),
     title: "Free-running house, screening year: hours at or below each temperature",
     alt: `In the screening year (floor as separate columns) the house without heating falls to ${
-      showSi(result.coldestHour, "temperature")
-    } and spends ${showSi(result.crop.freezing.hours, "hours")} below freezing.`,
+      shown(result.coldestHour, "temperature")
+    } and spends ${shown(result.crop.freezing.hours, "hours")} below freezing.`,
   });
 }
 
@@ -175,7 +175,7 @@ export function coldestWeekChart(result: SummarisedHouse, climate: ClimateYear):
       `Seven days from ${
         hourName(start)
       }: outdoor and indoor temperature, radiation and heat demand; ` +
-      `lowest indoor temperature ${showSi(result.coldestHour, "temperature")}.`,
+      `lowest indoor temperature ${shown(result.coldestHour, "temperature")}.`,
     legend: lineLegend([...temperatures, sun, ...(heated ? [heater] : [])]),
     table: dataTable(days, [
       { head: "day", value: ({ hour }) => hourName(hour).replace(" 00:00", "") },

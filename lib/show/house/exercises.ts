@@ -1,5 +1,5 @@
 /** The exercises of the house chapter: textbook cases, not numbers of any study. @module */
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { dewPoint, saturationPressure } from "../../air/mod.ts";
 import type { Exercise } from "../kit/exercise.ts";
 
@@ -79,7 +79,7 @@ export const EXERCISES: readonly Exercise[] = [
       hint: "Find the dew point of the air: 80 % of the vapour pressure at 16 degC.",
     }],
     explanation:
-      `The dew point is ${showSi(dripPoint, "temperature")}, warmer than the cover. A second ` +
+      `The dew point is ${shown(dripPoint, "temperature")}, warmer than the cover. A second ` +
       "layer keeps the inside warmer and drips less, and then the air stays damper.",
   },
   {

@@ -1,6 +1,6 @@
 /** Frost in words: when it first freezes, for how long, and whether that is good enough. @module */
 import type { FreezingRange } from "../../house/mod.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import type { Light } from "../kit/answer.ts";
 import { hourName } from "../kit/calendar.ts";
 
@@ -16,7 +16,7 @@ export function freezingText({ warmer, colder }: FreezingRange): string {
   const sooner = "if it were 1 K warmer or colder all year than computed, it would ";
   return colder === 0
     ? `${sooner}not freeze in either case`
-    : `${sooner}freeze for ${showSi(warmer, "hours")} to ${showSi(colder, "hours")}`;
+    : `${sooner}freeze for ${shown(warmer, "hours")} to ${shown(colder, "hours")}`;
 }
 
 /** Yes where the house never freezes, no where it freezes for more than a twentieth of the year. */

@@ -3,7 +3,8 @@ import * as Plot from "@observablehq/plot";
 import type { HeatMonth, SummarisedHouse } from "../../house/mod.ts";
 import { axisDate, MONTHS, monthTicks } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -27,7 +28,7 @@ export function freeRunningYearChart(
 ): DisplayItem {
   const inside = atNoon(result.summary.insideDays);
   const outside = atNoon(result.summary.outdoorDays);
-  const limit = showSi(crop.killingLimit, "temperature");
+  const limit = shown(crop.killingLimit, "temperature");
   return figure({
     x: YEAR_AXIS,
     y: { label: "air temperature, degC", grid: true },
@@ -48,7 +49,7 @@ export function freeRunningYearChart(
     title: "The house on its own, day by day, screening year",
     alt:
       `Coldest hour of each day inside and outdoors, and each day's range inside in the screening year; the ` +
-      `house falls to ${showSi(result.coldestHour, "temperature")}.`,
+      `house falls to ${shown(result.coldestHour, "temperature")}.`,
     legend: [
       { label: "house, coldest hour of the day", colour: PALETTE.warm, sign: "line" },
       { label: "house, coldest to warmest hour", colour: "#f4d2bb" },
@@ -106,8 +107,8 @@ export function humidityChart(result: SummarisedHouse, purgeHumidity: number): D
     title: "Humidity and condensation on the cover, screening year",
     alt:
       `Humidity in the house without heating, screening year, and water condensing on the cover: ${
-        showSi(condensed, "mass")
-      } a year, ${showSi(dampHours, "hours")} above 90 %.`,
+        shown(condensed, "mass")
+      } a year, ${shown(dampHours, "hours")} above 90 %.`,
     legend: [
       { label: "daily mean", colour: PALETTE.latent, sign: "line" },
       { label: "driest to dampest hour", colour: "#e2c6e0" },
@@ -155,7 +156,7 @@ export function heatFlowsChart(result: SummarisedHouse): DisplayItem {
     title: "Heat in and out, month by month, held at the set point, screening year",
     alt:
       `Stacked bars of gains and losses in each month of the screening year; the heater supplies ${
-        showSi(result.heatDemand, "energy")
+        shown(result.heatDemand, "energy")
       } a year.`,
     note:
       "Heat stored in barrels and air from one month to the next is left out: bars up and down may " +
@@ -197,10 +198,10 @@ export function heatDemandChart(result: SummarisedHouse): DisplayItem {
     alt: peak <= 0
       ? "The house needs no heat to hold the set point in any hour of the year."
       : `Heat to hold the set point in the screening year: ${
-        showSi(result.heatDemand, "energy")
+        shown(result.heatDemand, "energy")
       } a year, most in ${worst.month} with ${
-        showSi(worst.heat, "energy")
-      }; the largest hour takes ${showSi(peak, "heatFlow")}.`,
+        shown(worst.heat, "energy")
+      }; the largest hour takes ${shown(peak, "heatFlow")}.`,
     ...(peak <= 0 ? { note: "No heat is needed to hold the set point in this climate." } : {}),
     table: dataTable(rows, [
       { head: "month", value: (row) => row.month },

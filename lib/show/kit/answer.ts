@@ -21,7 +21,8 @@ export interface AnswerWords {
   readonly light?: Light;
 }
 
-const LIGHTS: Readonly<Record<Light, { readonly sign: string; readonly colour: string }>> = {
+/** Sign and colour of each light. */
+export const LIGHTS: Readonly<Record<Light, { readonly sign: string; readonly colour: string }>> = {
   yes: { sign: "●", colour: "#28a1a4" },
   partly: { sign: "◐", colour: "#db6718" },
   no: { sign: "○", colour: "#950b85" },

@@ -20,8 +20,8 @@ const SVG_NAMESPACE = "http://www.w3.org/2000/svg";
  */
 export function blocksMark(blocks: readonly Block[]): Plot.RenderFunction {
   return (_index, scales, _values, _dimensions, context) => {
-    const x = scales.x as unknown as (value: number) => number;
-    const y = scales.y as unknown as (value: number) => number;
+    const x = placeOn(scales, "x");
+    const y = placeOn(scales, "y");
     const paths = new Map<string, string[]>();
     for (const block of blocks) {
       const found = paths.get(block.colour) ?? [];
@@ -38,6 +38,16 @@ export function blocksMark(blocks: readonly Block[]): Plot.RenderFunction {
     }
     return group as unknown as SVGElement;
   };
+}
+
+/** Where a value lies: through the transform of the scale, as Plot does it for its own marks. */
+function placeOn(
+  scales: Plot.ScaleFunctions,
+  axis: "x" | "y",
+): (value: number) => number {
+  const place = scales[axis] as unknown as (value: number) => number;
+  const transform = scales.scales?.[axis]?.transform as ((value: number) => number) | undefined;
+  return transform === undefined ? place : (value) => place(transform(value));
 }
 
 function blockPath(

@@ -4,6 +4,8 @@ import { axisDate, monthTicks } from "./calendar.ts";
 import { type DataTable } from "./data_table.ts";
 import { type DisplayItem, figure } from "./figure.ts";
 import type { LegendEntry } from "./picture.ts";
+import { kindOfAxis } from "./readers_axes.ts";
+import { readersScale, readersUnits } from "./reader.ts";
 
 /** Colour classes of a field. */
 export interface ColourClasses {
@@ -19,7 +21,7 @@ export interface CarpetInput {
   readonly series: ArrayLike<number>;
   /** colour classes */
   readonly classes: ColourClasses;
-  /** unit shown in the legend */
+  /** SI unit of the series; the legend shows the reader's */
   readonly unit: string;
   /** heading of the picture */
   readonly title: string;
@@ -46,10 +48,16 @@ export function classOf(value: number, thresholds: readonly number[]): number {
   return index;
 }
 
-/** Legend entries of colour classes: "< −30", "−30 to −20", … "≥ 30 degC". */
-export function classLegend(classes: ColourClasses, unit: string): LegendEntry[] {
+/** Legend entries of colour classes: "< −30", "−30 to −20", … "≥ 30 degC", as the reader sees them. */
+export function classLegend(classes: ColourClasses, siUnit: string): LegendEntry[] {
+  const kind = kindOfAxis(`, ${siUnit}`)?.kind;
+  const scale = kind === undefined || readersUnits() === "SI" ? null : readersScale(kind);
+  const unit = scale?.unit ?? siUnit;
+  const digits = scale?.factor !== undefined && scale.factor < 1 ? 1 : 0;
   const sign = (value: number) => value < 0 ? `−${-value}` : String(value);
-  const limits = classes.thresholds;
+  const limits = classes.thresholds.map((limit) =>
+    scale === null ? limit : Number((limit * scale.factor + scale.offset).toFixed(digits))
+  );
   return classes.colours.map((colour, index) => {
     if (index === 0) return { colour, label: `< ${sign(limits[0]!)}` };
     if (index === limits.length) return { colour, label: `≥ ${sign(limits[index - 1]!)} ${unit}` };

@@ -1,6 +1,8 @@
-/** Tables with SI and US columns, as HTML and as plain text. @module */
+/** Tables with SI and US columns, the reader's first, as HTML and as plain text. @module */
 import { type DisplayScale, displayUnit, type Kind, showNumber } from "../../units/mod.ts";
 import { escapeMarkup } from "./escape.ts";
+import { inOneSystem } from "./layout.ts";
+import { readersUnits } from "./reader.ts";
 
 /** One cell before it is shown; null is shown as a dash. */
 export type Cell = number | string | null;
@@ -17,7 +19,7 @@ export interface Column<Row> {
   readonly digits?: number;
   /** true sets a column of texts to the right, unbroken, like numbers */
   readonly right?: boolean;
-  /** false leaves the US column out */
+  /** false leaves the column of the other system out */
   readonly us?: boolean;
 }
 
@@ -66,10 +68,11 @@ function showColumn<Row>(column: Column<Row>): ShownColumn<Row>[] {
   const { si, us } = displayUnit(column.kind);
   const head = (unit: string) => unit === "–" ? column.head : `${column.head}, ${unit}`;
   const digits = column.digits ?? si.digits;
-  const shown = [{ head: head(si.unit), numeric: true, text: plain({ ...si, digits }) }];
-  return us === null || column.us === false
-    ? shown
-    : [...shown, { head: head(us.unit), numeric: true, text: plain(us) }];
+  const inSi = { head: head(si.unit), numeric: true, text: plain({ ...si, digits }) };
+  if (us === null) return [inSi];
+  const inUs = { head: head(us.unit), numeric: true, text: plain(us) };
+  const both = readersUnits() === "US" ? [inUs, inSi] : [inSi, inUs];
+  return column.us === false || inOneSystem() ? both.slice(0, 1) : both;
 }
 
 /** The table as HTML. */

@@ -2,6 +2,8 @@
 import * as Plot from "@observablehq/plot";
 import { parseHTML } from "linkedom";
 import { escapeMarkup } from "./escape.ts";
+import { pictureWidth } from "./layout.ts";
+import { readersAxes } from "./readers_axes.ts";
 
 /** One entry of a legend. */
 export interface LegendEntry {
@@ -22,8 +24,6 @@ export interface Picture {
   readonly height: number;
 }
 
-/** Width of every picture, px. */
-export const PICTURE_WIDTH = 760;
 const LEGEND_LINE = 20;
 // px a letter takes on average in the 12 px system font; the legend only needs a safe estimate
 const LETTER = 6.5;
@@ -31,7 +31,6 @@ const LETTER = 6.5;
 const { document } = parseHTML("<!DOCTYPE html><html><body></body></html>");
 
 const DEFAULTS: Plot.PlotOptions = {
-  width: PICTURE_WIDTH,
   height: 300,
   marginLeft: 62,
   marginBottom: 44,
@@ -39,10 +38,12 @@ const DEFAULTS: Plot.PlotOptions = {
   marginRight: 24,
 };
 
-/** Draws one plot; what is not given takes the house defaults. */
-export function drawPlot(options: Plot.PlotOptions): Picture {
+/** Draws one plot in the reader's units; what is not given takes the house defaults. */
+export function drawPlot(given: Plot.PlotOptions): Picture {
+  const options = readersAxes(given);
   const plot = Plot.plot({
     ...DEFAULTS,
+    width: pictureWidth(),
     ...options,
     ...(options.y?.domain === undefined ? { y: { nice: true, ...options.y } } : {}),
     style: { background: "white", fontSize: "12px", ...(options.style as object | undefined) },

@@ -4,6 +4,8 @@
  * @module
  */
 
+import { inReadersOrder } from "./reader.ts";
+
 /** What is shown: one entry a media type; "text/plain" is always there. */
 export interface ShownItem {
   /** plain text, for terminals and screen readers */
@@ -43,7 +45,7 @@ export async function show(...items: readonly (ShownItem | string)[]): Promise<v
   if (items.length === 0) throw new TypeError("Cannot show nothing: give at least one item");
   const kernel = currentKernel();
   for (const item of items) {
-    const data = typeof item === "string" ? { "text/plain": item } : item;
+    const data = inOrder(typeof item === "string" ? { "text/plain": item } : item);
     if (kernel === undefined) {
       await Deno.stdout.write(new TextEncoder().encode(`${data["text/plain"]}\n`));
       continue;
@@ -54,6 +56,15 @@ export async function show(...items: readonly (ShownItem | string)[]): Promise<v
     const size = Object.values(data).reduce((sum, text) => sum + (text?.length ?? 0), 0);
     await new Promise((done) => setTimeout(done, pauseAfter(size)));
   }
+}
+
+/** What chapters wrote in SI first, in the order of the reader. */
+function inOrder(item: ShownItem): ShownItem {
+  const entries = Object.entries(item).map(([type, text]) => [
+    type,
+    text === undefined || type.startsWith("image/") ? text : inReadersOrder(text),
+  ]);
+  return Object.fromEntries(entries) as ShownItem;
 }
 
 /** Pause after an output of `size` characters, ms. */

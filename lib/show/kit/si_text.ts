@@ -1,13 +1,14 @@
 /** Values in words that may not exist. @module */
-import { type Kind, showSi } from "../../units/mod.ts";
+import type { Kind } from "../../units/mod.ts";
+import { shown } from "./reader.ts";
 
 /**
- * A value in SI with its unit.
+ * A value in the reader's units.
  *
  * @param value in SI; null where it does not exist
  * @param kind kind of lib/units/kinds.ts
  * @param otherwise said in its place where it does not exist
  */
 export function siText(value: number | null, kind: Kind, otherwise = "–"): string {
-  return value === null ? otherwise : showSi(value, kind);
+  return value === null ? otherwise : shown(value, kind);
 }

@@ -3,9 +3,12 @@ import { type Column, type DataTable, dataTable, tableHtml, tableText } from "./
 import type { DisplayItem } from "./figure.ts";
 import { escapeMarkup } from "./escape.ts";
 import { type Kind, showSi, showUs } from "../../units/mod.ts";
+import { inOneSystem } from "./layout.ts";
+import { readersUnits, shown } from "./reader.ts";
 
 /**
- * A table with SI columns and, where US use has its own unit, a US column next to each.
+ * A table in the reader's units and, where the other system has its own unit, a column of that next
+ * to each.
  *
  * @param rows one entry a row
  * @param columns what stands in each column
@@ -39,25 +42,29 @@ export interface NamedNumber {
   readonly note?: string;
 }
 
-/** Named numbers, one a line, SI first, US second. */
+/** Named numbers, one a line, in the reader's units first. */
 export function numbers(list: readonly NamedNumber[], title?: string): DisplayItem {
   const remarked = list.some((entry) => entry.note !== undefined);
+  const systems = inOneSystem() ? [""] : readersUnits() === "US" ? ["US", "SI"] : ["SI", "US"];
   return tableItem({
-    heads: ["", "SI", "US", ...(remarked ? ["remark"] : [])],
-    numeric: [false, true, true, false],
+    heads: ["", ...systems, ...(remarked ? ["remark"] : [])],
+    numeric: [false, ...systems.map(() => true), false],
     rows: list.map((entry) => [
       entry.label,
-      ...bothTexts(entry),
+      ...bothTexts(entry).slice(0, systems.length),
       ...(remarked ? [entry.note ?? ""] : []),
     ]),
   }, title);
 }
 
+/** In the reader's units and in the others; the second is empty where those are the same. */
 function bothTexts(entry: NamedNumber): [string, string] {
   if (entry.value === null) return ["–", ""];
   if (typeof entry.value === "string") return [entry.value, ""];
   const kind = entry.kind ?? "ratio";
-  return [showSi(entry.value, kind), showUs(entry.value, kind)];
+  const us = showUs(entry.value, kind);
+  const other = us !== "" && readersUnits() === "US" ? showSi(entry.value, kind) : us;
+  return [shown(entry.value, kind), other];
 }
 
 /** A paragraph. */

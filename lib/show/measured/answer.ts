@@ -1,7 +1,8 @@
 /** What the measured chapter answers. @module */
 import type { Banded, MeasuredResult } from "../../measured/mod.ts";
 import { AGREEMENT_LIMITS } from "../../measured/mod.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import { answerCard, type Light } from "../kit/answer.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { liftSentence } from "./lift_words.ts";
@@ -23,9 +24,9 @@ export function answer(result: MeasuredResult): DisplayItem {
     ...(plan === null
       ? {}
       : { light: lightOf(plan.hourly.within, plan.rows.some((row) => row.apart)) }),
-    answer: `In ${showSi(hours, "hours")} of logged time the air left ${
-      showBoth(heatIn.value, "energy")
-    } in the store and took ${showBoth(heatOut.value, "energy")} back${copText(cop)}. ${
+    answer: `In ${shown(hours, "hours")} of logged time the air left ${
+      shownBoth(heatIn.value, "energy")
+    } in the store and took ${shownBoth(heatOut.value, "energy")} back${copText(cop)}. ${
       liftSentence(season.lift)
     }${
       plan === null

@@ -2,7 +2,8 @@
 import * as Plot from "@observablehq/plot";
 import type { LogCheck, LogMean } from "../../measured/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -44,7 +45,7 @@ export function logChart(check: LogCheck, name: string): DisplayItem {
   ], {
     title: `Measured and predicted, ${name}`,
     alt: `Air in a logged glass compartment, measured and predicted: root mean square error ${
-      showSi(unseen.temperatureError, "temperatureDifference", 2)
+      shown(unseen.temperatureError, "temperatureDifference", 2)
     } and ${showNumber(unseen.humidityError * 100, 1)} % humidity.`,
     legend: [
       { label: "measured", colour: PALETTE.ink, sign: "line" },

@@ -1,7 +1,8 @@
 /** Tomorrow night: the coming days inside, the frost warning, the best hours to charge. @module */
 import * as Plot from "@observablehq/plot";
 import type { AheadHour, ChargingSpell, FrostWarning, Tomorrow } from "../../measured/mod.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { GREY, PALETTE } from "../kit/palette.ts";
@@ -46,7 +47,7 @@ export function aheadChart(tomorrow: Tomorrow): DisplayItem {
   }, {
     title: "The coming days inside",
     alt: `Without a heater and with the fan as it is set the coldest hour inside is ${
-      showBoth(free.coldestHour, "temperature")
+      shownBoth(free.coldestHour, "temperature")
     }; frost is ${
       frost.likely === null ? "not foreseen" : `foreseen from ${hours[frost.likely]!.time}`
     }.`,
@@ -115,16 +116,18 @@ export function aheadWords(tomorrow: Tomorrow): DisplayItem {
   const gap = ahead.storeGap === null
     ? "No probe between the tubes says how near the model is."
     : `Between the tubes the model is ${
-      showBoth(ahead.storeGap, "temperatureDifference")
+      shownBoth(ahead.storeGap, "temperatureDifference")
     } off the probes (positive: model warmer); beyond a kelvin the lines are off by some of it.`;
   const heater = heaterPower > 0
-    ? `The heater of ${showSi(heaterPower, "power")}`
+    ? `The heater of ${shown(heaterPower, "power")}`
     : "A heater without limit, held at the set point,";
   return paragraph(
     [
-      `${heater} would give ${showBoth(of(true).heaterEnergy, "energy")} in these ${
+      `${heater} would give ${shownBoth(of(true).heaterEnergy, "energy")} in these ${
         showNumber(ahead.hours, 0)
-      } h with the fan as set, and ${showBoth(of(false).heaterEnergy, "energy")} with the fan off.`,
+      } h with the fan as set, and ${
+        shownBoth(of(false).heaterEnergy, "energy")
+      } with the fan off.`,
       `The model ran through ${showNumber(pastHours, 0)} logged hours before.`,
       gap,
       ...remarks,

@@ -1,6 +1,7 @@
 /** What the store adds in the night, in words. @module */
 import type { Lift, TestedDifference } from "../../measured/mod.ts";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { rangeText } from "./range_words.ts";
 
 function chanceText(chance: number): string {
@@ -12,7 +13,7 @@ export function testSentence(
   { value, real, chance, count, effectiveCount, ...range }: TestedDifference,
   against: string,
 ): string {
-  return `Against ${against} its nights are ${showSi(Math.abs(value), "temperatureDifference")} ${
+  return `Against ${against} its nights are ${shown(Math.abs(value), "temperatureDifference")} ${
     value >= 0 ? "warmer" : "colder"
   } (${rangeText({ value, ...range }, "temperatureDifference")}, ${
     showNumber(count, 0)

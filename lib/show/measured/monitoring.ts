@@ -8,7 +8,8 @@ import {
   type MonitoringPlan,
   type Quantity,
 } from "../../measured/mod.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { GREY, PALETTE } from "../kit/palette.ts";
@@ -68,9 +69,9 @@ function accuracyText(
 ): string {
   const { kind, unit } = LOG_QUANTITIES[quantity];
   const fixed = kind === "share"
-    ? showSi(accuracy, "sharePrecise")
+    ? shown(accuracy, "sharePrecise")
     : `${showNumber(accuracy, 2)} ${kind === "temperature" ? "K" : unit}`;
-  const share = `${showSi(relativeAccuracy ?? 0, "sharePrecise")} of the reading`;
+  const share = `${shown(relativeAccuracy ?? 0, "sharePrecise")} of the reading`;
   if ((relativeAccuracy ?? 0) === 0) return fixed;
   return accuracy > 0 ? `${fixed} and ${share}` : share;
 }
@@ -112,7 +113,7 @@ export function sensorWorthChart({ certainty }: MonitoringPlan): DisplayItem {
   }, {
     title: "What does each sensor add?",
     alt: `With all sensors the heat given back in the year is known to ${
-      all === undefined ? "nothing" : showSi(all.heatOut, "sharePrecise")
+      all === undefined ? "nothing" : shown(all.heatOut, "sharePrecise")
     }; bars show how much wider the band is without each.`,
     note:
       "Errors that last all year, by the study's own hours; what one knows without a sensor is " +
@@ -215,7 +216,7 @@ export function commissioningChart({ commissioning }: MonitoringPlan): DisplayIt
   }, {
     title: "Air speed of every tube before backfill",
     alt: `Planned speed of ${rows.length} tubes and the limits, ${
-      showSi(commissioning.reading, "share")
+      shown(commissioning.reading, "share")
     } of reading error among them.`,
     note: "Scale the speeds of the day so that their mean is the plan's, then judge each.",
     legend: [
@@ -243,8 +244,8 @@ export function commissioningSteps({ commissioning }: MonitoringPlan): DisplayIt
       { head: "passes", value: ({ accept }) => accept },
       { head: "caution", value: ({ caution }) => caution },
     ],
-    `Commissioning: leak test at ${showBoth(testPressure, "pressure")}, at most ${
-      showBoth(mostLeak, "tubeFlow")
+    `Commissioning: leak test at ${shownBoth(testPressure, "pressure")}, at most ${
+      shownBoth(mostLeak, "tubeFlow")
     }`,
   );
 }

@@ -1,7 +1,7 @@
 /** Pictures of what a log says. @module */
 import * as Plot from "@observablehq/plot";
 import type { LoggedDay, LoggedNight, MeasuredResult } from "../../measured/mod.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { GREY, PALETTE } from "../kit/palette.ts";
@@ -54,8 +54,8 @@ export function heatChart(result: MeasuredResult): DisplayItem {
     ],
   }, {
     title: "What the air left in the store and took back",
-    alt: `Over ${days.length} days ${showSi(heatIn.value, "energy")} was put in and ${
-      showSi(heatOut.value, "energy")
+    alt: `Over ${days.length} days ${shown(heatIn.value, "energy")} was put in and ${
+      shown(heatOut.value, "energy")
     } given back.`,
     note: "Thin lines: 95 of 100 cases by the sensors' accuracies. Days with gaps show less.",
     legend: [
@@ -115,7 +115,7 @@ export function nightChart(result: MeasuredResult): DisplayItem {
     alt: lift.control === null
       ? `Means of ${nights.length} nights inside and outdoors; there is no control house.`
       : `Over ${lift.control.count} nights the house with the store is ${
-        showSi(lift.control.value, "temperatureDifference")
+        shown(lift.control.value, "temperatureDifference")
       } warmer than the control house on the mean.`,
     legend: [
       { label: "house with the store", colour: PALETTE.warm, sign: "line" },

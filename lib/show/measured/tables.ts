@@ -4,7 +4,8 @@ import { momentText } from "./moment.ts";
 import type { Cell } from "../kit/data_table.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
-import { type Kind, showBoth, showNumber } from "../../units/mod.ts";
+import { type Kind, showNumber } from "../../units/mod.ts";
+import { shownBoth } from "../kit/reader.ts";
 import { liftSentence } from "./lift_words.ts";
 import { rangeText } from "./range_words.ts";
 
@@ -64,11 +65,11 @@ export function sumsTable(result: MeasuredResult): DisplayItem {
 export function planTable(result: MeasuredResult): DisplayItem {
   const { plan } = result;
   if (plan === null) return nothing(result);
-  const shown = (value: number, kind: Kind): Cell => showBoth(value, kind);
+  const both = (value: number, kind: Kind): Cell => shownBoth(value, kind);
   return table(plan.rows, [
     { head: "over the hours that were logged", value: (row) => row.name },
-    { head: "planned", value: (row) => shown(row.planned, row.kind), right: true },
-    { head: "measured", value: (row) => shown(row.measured.value, row.kind), right: true },
+    { head: "planned", value: (row) => both(row.planned, row.kind), right: true },
+    { head: "measured", value: (row) => both(row.measured.value, row.kind), right: true },
     { head: "range", value: (row) => rangeText(row.measured, row.kind), right: true },
     { head: "", value: (row) => row.apart ? "not as planned" : "as planned" },
   ]);

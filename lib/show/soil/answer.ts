@@ -1,6 +1,6 @@
 /** What the soil chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showRange } from "../../units/mod.ts";
+import { shownBoth, shownRange } from "../kit/reader.ts";
 import {
   GROUND_PRIOR,
   type GroundRanges,
@@ -13,10 +13,10 @@ import { numbers, table } from "../kit/table.ts";
 /** What measured stations say of the column: 95 % ranges of the extremes and the frost depth. */
 function stationWords({ lowest, highest, frostDepth }: GroundRanges): string {
   return ` By the column's errors at ${GROUND_PRIOR.stations} measured stations, 95 of 100 places ` +
-    `have their lowest within ${showRange(...lowest, "temperature")} and their highest within ${
-      showRange(...highest, "temperature")
+    `have their lowest within ${shownRange(...lowest, "temperature")} and their highest within ${
+      shownRange(...highest, "temperature")
     }` +
-    (frostDepth === null ? "." : `, and frost within ${showRange(...frostDepth, "depth")}.`);
+    (frostDepth === null ? "." : `, and frost within ${shownRange(...frostDepth, "depth")}.`);
 }
 
 /** The answer card; the range comes from the changed soils of the chapter and from measured stations. */
@@ -26,31 +26,33 @@ export function answer(result: SummarisedSoil): DisplayItem {
   const { lowest, highest, frostDepth: frost } = range.soils;
   const ofYear = penetration.at(-1)!.depth;
   return answerCard({
-    answer: `At the tube depth of ${showBoth(result.tubeDepth, "depth")} the undisturbed ground ` +
-      `swings between ${showBoth(result.temperatureAtTubeDepthMin, "temperature")} and ${
-        showBoth(result.temperatureAtTubeDepthMax, "temperature")
+    answer: `At the tube depth of ${shownBoth(result.tubeDepth, "depth")} the undisturbed ground ` +
+      `swings between ${shownBoth(result.temperatureAtTubeDepthMin, "temperature")} and ${
+        shownBoth(result.temperatureAtTubeDepthMax, "temperature")
       } over the year; ` +
       (result.frostDepth > 0
-        ? `frost reaches ${showBoth(result.frostDepth, "depth")}.`
+        ? `frost reaches ${shownBoth(result.frostDepth, "depth")}.`
         : "it does not freeze."),
     range: `With soil conductivity and moisture varied within plausible limits, the lowest ` +
-      `lies between ${showBoth(lowest[0], "temperature")} and ${
-        showBoth(lowest[1], "temperature")
-      }, the highest between ${showBoth(highest[0], "temperature")} and ${
-        showBoth(highest[1], "temperature")
+      `lies between ${shownBoth(lowest[0], "temperature")} and ${
+        shownBoth(lowest[1], "temperature")
+      }, the highest between ${shownBoth(highest[0], "temperature")} and ${
+        shownBoth(highest[1], "temperature")
       }` +
       (frost[1] > 0
-        ? `, frost depth between ${showBoth(frost[0], "depth")} and ${showBoth(frost[1], "depth")}.`
+        ? `, frost depth between ${shownBoth(frost[0], "depth")} and ${
+          shownBoth(frost[1], "depth")
+        }.`
         : ".") +
       (cleared === null || cleared.frostDepth === 0
         ? ""
         : ` On bare ground kept clear of snow, the lowest would be ${
-          showBoth(cleared.minAtTubeDepth, "temperature")
-        } and frost would reach ${showBoth(cleared.frostDepth, "depth")}.`) +
+          shownBoth(cleared.minAtTubeDepth, "temperature")
+        } and frost would reach ${shownBoth(cleared.frostDepth, "depth")}.`) +
       stationWords(result.summary.stations),
     drivenBy:
-      `the annual mean at the surface, ${showBoth(result.wave.mean, "temperature")}, and how ` +
-      `deep the annual wave reaches, ${showBoth(ofYear, "depth")}.`,
+      `the annual mean at the surface, ${shownBoth(result.wave.mean, "temperature")}, and how ` +
+      `deep the annual wave reaches, ${shownBoth(ofYear, "depth")}.`,
     changesWith:
       "there were no snow or deeper snow, the soil were wetter or drier, groundwater moved " +
       "through it, or a house had stood there for years: soil under a house is several kelvin " +
@@ -67,7 +69,9 @@ export function propertyTable(result: SoilResult): DisplayItem {
       label: "conductivity, unfrozen",
       value: soil.conductivity,
       kind: "conductivity",
-      note: `plausible from ${showBoth(low, "conductivity")} to ${showBoth(high, "conductivity")}`,
+      note: `plausible from ${shownBoth(low, "conductivity")} to ${
+        shownBoth(high, "conductivity")
+      }`,
     },
     { label: "conductivity, frozen", value: soil.frozenConductivity, kind: "conductivity" },
     { label: "heat capacity, unfrozen", value: soil.heatCapacity, kind: "volumetricHeatCapacity" },

@@ -6,7 +6,7 @@ import { classLegend, classOf, type ColourClasses } from "../kit/carpet.ts";
 import { type Block, blocksMark } from "../kit/blocks.ts";
 import { groundClasses } from "../kit/field_classes.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -52,9 +52,9 @@ export function profileChart(result: SoilResult): DisplayItem {
   }, {
     title: "Undisturbed ground: temperature against depth, month by month",
     alt: `Ground temperature profiles for the twelve months. At the tube depth of ${
-      showSi(result.tubeDepth, "depth")
-    } the ground varies between ${showSi(result.temperatureAtTubeDepthMin, "temperature")} and ${
-      showSi(result.temperatureAtTubeDepthMax, "temperature")
+      shown(result.tubeDepth, "depth")
+    } the ground varies between ${shown(result.temperatureAtTubeDepthMin, "temperature")} and ${
+      shown(result.temperatureAtTubeDepthMax, "temperature")
     }.`,
     legend: [
       ...SHOWN.map((shown) => ({

@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { EstimateMonth, FrostDay, SummarisedSoil } from "../../soil/mod.ts";
 import { MONTH_MIDDLES, MONTHS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -44,10 +44,10 @@ export function frostSnowChart(result: SummarisedSoil): DisplayItem {
     title: "Snow above, frozen ground below",
     alt: result.frostDepth > 0
       ? `Snow up to ${
-        showSi(deepestSnow, "depth")
-      }; the ground is frozen on ${frozenDays} days, down to ${showSi(result.frostDepth, "depth")}.`
+        shown(deepestSnow, "depth")
+      }; the ground is frozen on ${frozenDays} days, down to ${shown(result.frostDepth, "depth")}.`
       : `Snow up to ${
-        showSi(deepestSnow, "depth")
+        shown(deepestSnow, "depth")
       }; the undisturbed ground does not freeze in this year.`,
     note: "Open, grassed ground beside the house; it thaws from above and from below.",
     legend: [
@@ -90,10 +90,10 @@ export function twoEstimatesChart(result: SummarisedSoil): DisplayItem {
     ],
   }, {
     title: "Two estimates of the undisturbed ground at tube depth",
-    alt: `At ${showSi(result.tubeDepth, "depth")} the column's annual mean is ${
-      showSi(result.difference.mean, "temperatureDifference")
+    alt: `At ${shown(result.tubeDepth, "depth")} the column's annual mean is ${
+      shown(result.difference.mean, "temperatureDifference")
     } above that of the wave from air temperature; the months differ most in ${name(widest)}, by ${
-      showSi(widest.difference, "temperatureDifference")
+      shown(widest.difference, "temperatureDifference")
     }.`,
     legend: [
       { label: "column: sun, wind, evaporation, snow, frost", colour: PALETTE.soil, sign: "line" },
@@ -118,7 +118,7 @@ export function sensitivityChart(result: SummarisedSoil): DisplayItem {
   const { all } = result.summary.range;
   const y = { domain: rows.map(({ change }) => change), label: null } as const;
   const span = ([low, high]: readonly [number, number]) =>
-    `${showSi(low, "temperature")} to ${showSi(high, "temperature")}`;
+    `${shown(low, "temperature")} to ${shown(high, "temperature")}`;
   const freezes = all.frostDepth[1] > 0;
   const frostPlot: Plot.PlotOptions = {
     height: 210,

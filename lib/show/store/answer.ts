@@ -1,7 +1,8 @@
 /** What the store chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
 import { hourName, QUARTERS } from "../kit/calendar.ts";
-import { showBoth, showNumber, showPower, showSi } from "../../units/mod.ts";
+import { showNumber, showPower } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { FirstYear, SummarisedStore } from "../../store/mod.ts";
 import { findCrop, type HouseInputs, type HouseResult } from "../../house/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
@@ -19,10 +20,10 @@ export function answer(result: SummarisedStore): DisplayItem {
     light: frostLight(result.crop.freezing.hours),
     answer:
       `With the store the house falls to ${
-        showBoth(result.coldestHour, "temperature")
-      } instead of ${showBoth(result.coldestHourNoFan, "temperature")} with the fan always ` +
-      `off, and spends ${showSi(result.crop.freezing.hours, "hours")} instead of ${
-        showSi(without, "hours")
+        shownBoth(result.coldestHour, "temperature")
+      } instead of ${shownBoth(result.coldestHourNoFan, "temperature")} with the fan always ` +
+      `off, and spends ${shown(result.crop.freezing.hours, "hours")} instead of ${
+        shown(without, "hours")
       } below freezing; ${killingText(result)}; ${savedText(result)}; ${
         firstFreezeText(result.crop.freezing.first)
       }.` + needText(without),
@@ -34,12 +35,12 @@ export function answer(result: SummarisedStore): DisplayItem {
       }. The soil (conductivity to about ±25 %), the leakage and the year itself add to that: run ` +
       `the study again with each of them changed.`,
     drivenBy: `the surplus sun by day: ${chargedText(result)}; with the warmth of the ground ` +
-      `itself ${showBoth(result.heatOut, "energy")} is discharged for ${
-        showSi(result.fanEnergy, "energy")
+      `itself ${shownBoth(result.heatOut, "energy")} is discharged for ${
+        shown(result.fanEnergy, "energy")
       } of fan energy.`,
     changesWith: `the house lost less: holding the set point takes ${
-      showBoth(result.backupHeat, "energy")
-    } with the store, ${showBoth(Math.abs(result.savedHeat), "energy")} ${
+      shownBoth(result.backupHeat, "energy")
+    } with the store, ${shownBoth(Math.abs(result.savedHeat), "energy")} ${
       result.savedHeat >= 0 ? "less" : "more"
     } than with the fan always off. A curtain or better sealing may save more.`,
   });
@@ -47,10 +48,10 @@ export function answer(result: SummarisedStore): DisplayItem {
 
 function chargedText({ heatIn, taggedReturn, summary }: SummarisedStore): string {
   if (taggedReturn === null || summary.latentShare === null) return "no heat is charged";
-  return `${showBoth(heatIn, "energy")} a year is charged, ${
-    showSi(summary.latentShare, "share")
+  return `${shownBoth(heatIn, "energy")} a year is charged, ${
+    shown(summary.latentShare, "share")
   } of it as condensing water, and ${
-    showSi(taggedReturn, "share")
+    shown(taggedReturn, "share")
   } of it comes back through the tubes`;
 }
 
@@ -124,13 +125,13 @@ export function summaryTable(result: StoreResult): DisplayItem {
       label: "air above 90 % humidity",
       value: result.damp.humid,
       kind: "hours",
-      note: `fan always off: ${showSi(result.dampNoFan.humid, "hours")}`,
+      note: `fan always off: ${shown(result.dampNoFan.humid, "hours")}`,
     },
     {
       label: "cover dripping",
       value: result.damp.dripping,
       kind: "hours",
-      note: `fan always off: ${showSi(result.dampNoFan.dripping, "hours")}`,
+      note: `fan always off: ${shown(result.dampNoFan.dripping, "hours")}`,
     },
     { label: "residual of the heat balance", value: showPower(result.balanceResidual) },
   ]);

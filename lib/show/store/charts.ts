@@ -5,7 +5,7 @@ import type { StoreResult } from "../../store/types.ts";
 import { hourName } from "../kit/calendar.ts";
 import { carpet } from "../kit/carpet.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { durationFigure } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { cropLimits, killingText } from "./crop_words.ts";
@@ -71,8 +71,8 @@ export function temperatureCarpet(result: StoreResult): DisplayItem {
     unit: "degC",
     title: "House with the store: every hour of the year",
     alt: `Carpet plot of indoor temperature with the store. Lowest ${
-      showSi(result.coldestHour, "temperature")
-    }; ${showSi(result.crop.freezing.hours, "hours")} below freezing.`,
+      shown(result.coldestHour, "temperature")
+    }; ${shown(result.crop.freezing.hours, "hours")} below freezing.`,
   });
 }
 

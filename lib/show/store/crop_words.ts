@@ -1,7 +1,7 @@
 /** The crop's limits in words, with the store and with the fan always off. @module */
 import { type CropYear, NO_CROP } from "../../house/mod.ts";
 import type { StoreResult } from "../../store/types.ts";
-import { showBoth, showSi } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { MarkedLimit } from "../kit/duration.ts";
 
 export { NO_CROP };
@@ -20,9 +20,9 @@ export function killingText({ crop, cropNoFan }: Pick<StoreResult, "crop" | "cro
   const { killing } = crop;
   return killing.limit <= NO_CROP
     ? "no crop is named"
-    : `${showSi(killing.hours, "hours")} instead of ${
-      showSi(cropNoFan.killing.hours, "hours")
-    } below the crop's killing limit of ${showBoth(killing.limit, "temperature")}`;
+    : `${shown(killing.hours, "hours")} instead of ${
+      shown(cropNoFan.killing.hours, "hours")
+    } below the crop's killing limit of ${shownBoth(killing.limit, "temperature")}`;
 }
 
 /** The back-up heat that the store saves, in all and for each kWh of fan electricity. */
@@ -31,8 +31,8 @@ export function savedText(
 ): string {
   const { savedHeat, savedHeatPerFanEnergy } = result;
   return savedHeat > 0 && savedHeatPerFanEnergy !== null
-    ? `the store saves ${showBoth(savedHeat, "energy")} of back-up heat a year, ${
-      showSi(savedHeatPerFanEnergy, "ratio", 1)
+    ? `the store saves ${shownBoth(savedHeat, "energy")} of back-up heat a year, ${
+      shown(savedHeatPerFanEnergy, "ratio", 1)
     } kWh for each kWh of fan electricity`
     : "the store saves no back-up heat";
 }

@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { SummarisedStore } from "../../store/mod.ts";
 import { axisDate, dayName, monthTicks, QUARTERS } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { lineLegend, timePlot } from "../kit/lines.ts";
 import { PALETTE } from "../kit/palette.ts";
@@ -44,7 +44,7 @@ export function dailyHeatChart(result: SummarisedStore): DisplayItem {
     title: "Heat charged and discharged, day by day",
     alt: `Heat into the tube walls and back, every day of the year. Most is charged on ${
       dayName(best.day)
-    }: ${showSi(best.sensibleIn + best.latentIn, "energy")}.`,
+    }: ${shown(best.sensibleIn + best.latentIn, "energy")}.`,
     note: "Above the line: charged into the soil. Below: discharged into the house.",
     legend: [
       { label: "charged, sensible", colour: PALETTE.warm },
@@ -66,8 +66,8 @@ export function stateOfChargeChart(result: SummarisedStore): DisplayItem {
     timePlot({ lines, start: 0, hours: 8760, axis: "state of charge, %", limits: [0, 100] }),
     {
       title: "How full the store is",
-      alt: `State of charge through the year: 0 % is ${showSi(low, "temperature")} between the ` +
-        `tubes, 100 % is ${showSi(high, "temperature")}.`,
+      alt: `State of charge through the year: 0 % is ${shown(low, "temperature")} between the ` +
+        `tubes, 100 % is ${shown(high, "temperature")}.`,
       note:
         "A thermometer between the tubes, scaled between its lowest and highest readings of the year. " +
         "The house can only draw heat from soil warmer than itself.",

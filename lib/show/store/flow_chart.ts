@@ -2,11 +2,11 @@
 import type { SummarisedStore } from "../../store/mod.ts";
 import type { HeatFlow } from "../../store/types.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { escapeMarkup } from "../kit/escape.ts";
 import { type DisplayItem, pictureItem } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
-import { PICTURE_WIDTH } from "../kit/picture.ts";
+import { NOTEBOOK_WIDTH } from "../kit/layout.ts";
 
 /** Name of the place in the middle. */
 const SOIL = "soil";
@@ -66,7 +66,7 @@ function side(flows: readonly HeatFlow[], scale: number, incoming: boolean): str
       `<text x="${x}" y="${(y - 3).toFixed(1)}" text-anchor="${anchor}">${
         escapeMarkup(place)
       }</text><text x="${x}" y="${(y + 12).toFixed(1)}" text-anchor="${anchor}" ` +
-      `font-weight="bold">${escapeMarkup(showSi(flow.heat, "energy"))}</text>`;
+      `font-weight="bold">${escapeMarkup(shown(flow.heat, "energy"))}</text>`;
     inner += width;
     outer += Math.max(width, 10) + GAP - Math.min(12, width / 4);
     return drawn + words;
@@ -83,8 +83,8 @@ export function heatFlowChart({ summary }: Pick<SummarisedStore, "summary">): Di
   const scale = BAND_HEIGHT / most;
   const rows = Math.max(into.length, out.length, 1);
   const height = BAND_HEIGHT + rows * 30 + 26;
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${PICTURE_WIDTH}" ` +
-    `height="${height}" viewBox="0 0 ${PICTURE_WIDTH} ${height}" ` +
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${NOTEBOOK_WIDTH}" ` +
+    `height="${height}" viewBox="0 0 ${NOTEBOOK_WIDTH} ${height}" ` +
     `font-family="system-ui, sans-serif" font-size="12">` +
     `<rect width="100%" height="100%" fill="white"/>${side(into, scale, true)}${
       side(out, scale, false)
@@ -95,8 +95,8 @@ export function heatFlowChart({ summary }: Pick<SummarisedStore, "summary">): Di
   return pictureItem(svg, {
     title: "Where the soil's heat comes from and where it goes in a year",
     alt: `Into the soil: ${
-      into.map((flow) => `${flow.from} ${showSi(flow.heat, "energy")}`).join(", ")
-    }. Out of it: ${out.map((flow) => `${flow.to} ${showSi(flow.heat, "energy")}`).join(", ")}.`,
+      into.map((flow) => `${flow.from} ${shown(flow.heat, "energy")}`).join(", ")
+    }. Out of it: ${out.map((flow) => `${flow.to} ${shown(flow.heat, "energy")}`).join(", ")}.`,
     note: "Widths are proportional to heat. The fan's own electricity is part of the sensible " +
       "heat. The floor takes and gives heat without any tubes; the ground is the year's balance.",
     table: dataTable(flows, [

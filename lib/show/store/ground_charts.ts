@@ -8,7 +8,7 @@ import { classLegend, classOf, type ColourClasses } from "../kit/carpet.ts";
 import { type Block, blocksMark } from "../kit/blocks.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { groundClasses } from "../kit/field_classes.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { cellLimits } from "../kit/cell_limits.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
@@ -93,7 +93,7 @@ export function soilSectionChart(result: StoreResult, tubes: TubesResult): Displ
     {
       title: "The soil across the tubes in four seasons",
       alt: `Soil temperature across the middle of the tubes on four days of the year. The soil ` +
-        `around the tubes falls to ${showSi(result.coldestSoil, "temperature")} at the lowest.`,
+        `around the tubes falls to ${shown(result.coldestSoil, "temperature")} at the lowest.`,
       legend: [
         ...classLegend(classes, "degC"),
         { label: "tubes", colour: "white" },
@@ -159,8 +159,8 @@ export function soilWeeksChart(result: SummarisedStore, every = 4): DisplayItem 
     alt: `Soil temperature across the middle of the tubes, ${pictures.length} maps from ${
       dayName(section.days[pictures[0]!]!)
     } to ${dayName(section.days[pictures.at(-1)!]!)}.`,
-    note: `Each map is ${showSi(across.at(-1)! - across[0]!, "length")} wide and ${
-      showSi(deepest, "length")
+    note: `Each map is ${shown(across.at(-1)! - across[0]!, "length")} wide and ${
+      shown(deepest, "length")
     } deep, with the house floor in the middle of its upper edge; the depth scale is stretched.`,
     legend: classLegend(classes, "degC"),
     table: dataTable(pictures, [

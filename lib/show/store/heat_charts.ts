@@ -5,7 +5,7 @@ import type { StoreResult } from "../../store/types.ts";
 import { axisDate, MONTHS, monthTicks, QUARTERS } from "../kit/calendar.ts";
 import { siText } from "../kit/si_text.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { hourlyPoints, type Point, thin } from "../kit/thin.ts";
@@ -34,9 +34,9 @@ export function monthlyHeatChart(result: SummarisedStore): DisplayItem {
     ],
   }, {
     title: "Heat charged and discharged, month by month",
-    alt: `Heat charged into the tube walls ${showSi(result.heatIn, "energy")} a year, discharged ${
-      showSi(result.heatOut, "energy")
-    }; latent part of the heat charged ${showSi(result.latentIn, "energy")}.`,
+    alt: `Heat charged into the tube walls ${shown(result.heatIn, "energy")} a year, discharged ${
+      shown(result.heatOut, "energy")
+    }; latent part of the heat charged ${shown(result.latentIn, "energy")}.`,
     note: "Above the line: charged into the soil. Below: discharged into the house.",
     legend: [
       { label: "charged, sensible", colour: PALETTE.warm },

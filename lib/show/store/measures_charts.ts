@@ -1,7 +1,8 @@
 /** "Do this first": what house improvements and the store bring, as bars and in numbers. @module */
 import * as Plot from "@observablehq/plot";
 import type { RankedMeasure } from "../../store/mod.ts";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { siText } from "../kit/si_text.ts";
 import { PALETTE } from "../kit/palette.ts";
@@ -45,7 +46,7 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
         x: (measure: RankedMeasure) => Math.max(0, measure.saved),
         y: "name",
         text: (measure: RankedMeasure) =>
-          `${showSi(measure.saved, "energy")}, ${siText(measure.savedShare, "share")}; ` +
+          `${shown(measure.saved, "energy")}, ${siText(measure.savedShare, "share")}; ` +
           `coldest hour ${gainText(measure.coldestHourGain)}`,
         textAnchor: "start",
         dx: 5,
@@ -63,8 +64,8 @@ export function measuresChart(ranking: readonly RankedMeasure[]): DisplayItem {
     alt: best === undefined || base!.heatDemand <= 0
       ? "There is no heat to save: the house holds its set point without heating."
       : `Heat demand saved by each improvement on its own in this climate; most by ${best.name}: ${
-        showSi(best.saved, "energy")
-      } of ${showSi(base!.heatDemand, "energy")} a year.`,
+        shown(best.saved, "energy")
+      } of ${shown(base!.heatDemand, "energy")} a year.`,
     note: base!.heatDemand <= 0
       ? "No heat to save in this climate; only the coldest hour changes."
       : "Each on its own, all else unchanged, on its own settled ground, the fan always off but for the store: two together save less than the sum.",

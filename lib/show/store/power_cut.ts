@@ -1,6 +1,7 @@
 /** The power cut: how the house cools, how long it takes, and what that means. @module */
 import type { CutCourse, CutStart, CutWay, PowerCut } from "../../store/mod.ts";
-import { showBoth, showNumber } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shownBoth } from "../kit/reader.ts";
 import { hourName } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
@@ -24,7 +25,7 @@ const heating = (heated: boolean): string => heated ? "heater until the cut" : "
 
 /** How long each house lasts. */
 export function powerCutTable(cut: PowerCut): DisplayItem {
-  const limit = cut.cropLimit <= NO_CROP ? null : showBoth(cut.cropLimit, "temperature");
+  const limit = cut.cropLimit <= NO_CROP ? null : shownBoth(cut.cropLimit, "temperature");
   return table(cut.courses, [
     { head: "power fails at", value: (row) => `${row.start}, ${hourName(row.hour)}` },
     { head: "heating", value: (row) => heating(row.heated) },
@@ -89,7 +90,7 @@ export function powerCutChart(cut: PowerCut, start: CutStart = "coldest hour"): 
     }.`,
     note: "Lines across: 0 degC" +
       (limits.length > 1
-        ? ` and ${showBoth(cut.cropLimit, "temperature")}, where ${cut.crop} die`
+        ? ` and ${shownBoth(cut.cropLimit, "temperature")}, where ${cut.crop} die`
         : "") +
       ". Where a curve runs along a line, tenths of a kelvin decide when it crosses: read hours as a range.",
     legend: lineLegend(lines(true)),
@@ -109,7 +110,7 @@ export function powerCutWords(cut: PowerCut): DisplayItem {
   const freezing = (row: CutCourse | undefined) => hoursText(row!.toFreezing, cut);
   const crop = cut.cropLimit <= NO_CROP
     ? ""
-    : ` The crop's killing limit of ${showBoth(cut.cropLimit, "temperature")} comes after: ${
+    : ` The crop's killing limit of ${shownBoth(cut.cropLimit, "temperature")} comes after: ${
       hoursText(store!.toCropLimit, cut)
     } with the store, ${hoursText(none!.toCropLimit, cut)} without, ${
       hoursText(fan!.toCropLimit, cut)

@@ -2,7 +2,8 @@
 import type { DisplayItem } from "../kit/figure.ts";
 import { siText } from "../kit/si_text.ts";
 import { QUARTERS } from "../kit/calendar.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import { VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_columns.ts";
 import type { HouseResult } from "../../house/types.ts";
 import {
@@ -20,8 +21,8 @@ import { numbers, paragraph, table } from "../kit/table.ts";
 
 /** The thermostat of the study in words, with its own settings. */
 export function controlTable(inputs: StoreInputs): DisplayItem {
-  const kelvin = (value: number) => showBoth(value, "temperatureDifference");
-  const degrees = (value: number) => showBoth(value, "temperature");
+  const kelvin = (value: number) => shownBoth(value, "temperatureDifference");
+  const degrees = (value: number) => shownBoth(value, "temperature");
   const rows = [
     {
       what: "charging starts",
@@ -50,7 +51,7 @@ export function controlTable(inputs: StoreInputs): DisplayItem {
     {
       what: "discharging waits",
       when: `the house is more humid than ${
-        showSi(inputs.humidityLockOut, "share")
+        shown(inputs.humidityLockOut, "share")
       }, unless it is below ${degrees(NEAR_FREEZING)}`,
     },
     {
@@ -79,7 +80,7 @@ export function controlTable(inputs: StoreInputs): DisplayItem {
 function seasonRows(inputs: StoreInputs): { readonly what: string; readonly when: string }[] {
   const { fanSeason = "all year", chargeSeason = "all year" } = inputs;
   const { chargeBelowGround, maximumStore } = inputs;
-  const degrees = (value: number) => showBoth(value, "temperature");
+  const degrees = (value: number) => shownBoth(value, "temperature");
   return [
     ...(fanSeason === "all year" ? [] : [{ what: "the fan may run", when: fanSeason }]),
     ...(chargeSeason === "all year" ? [] : [{ what: "it may charge", when: chargeSeason }]),
@@ -90,7 +91,7 @@ function seasonRows(inputs: StoreInputs): { readonly what: string; readonly when
     ...(maximumStore === undefined ? [] : [{
       what: "charging stops",
       when: `the soil between the tubes is above ${degrees(maximumStore)}, and starts again ${
-        showBoth(STORE_BAND, "temperatureDifference")
+        shownBoth(STORE_BAND, "temperatureDifference")
       } below`,
     }]),
   ];
@@ -136,9 +137,9 @@ export function quartersWords(result: SummarisedStore): DisplayItem {
   const { heat, sameQuarter, autumn, summer, ground } = result.summary.firstQuarter;
   if (!(heat > 0)) return paragraph("From January to March the tubes discharge no heat.");
   const words = (part: ReturnedPart) =>
-    `${showSi(part.heat, "energy")} (${siText(part.share, "share")})`;
+    `${shown(part.heat, "energy")} (${siText(part.share, "share")})`;
   return paragraph(
-    `Read the first row: of the ${showSi(heat, "energy")} discharged by the tubes from ` +
+    `Read the first row: of the ${shown(heat, "energy")} discharged by the tubes from ` +
       `${SEASONS[0]}, ${words(sameQuarter)} were charged in a first quarter, ${
         words(autumn)
       } from ${SEASONS[3]} and ${words(summer)} from ${SEASONS[1]} and ${SEASONS[2]}; ${
@@ -166,11 +167,11 @@ export function waysWords(ways: readonly HouseWay[]): DisplayItem {
   }
   const first = curtain >= store ? "The curtain saves more" : "The store saves more";
   return paragraph(
-    `The curtain alone saves ${showBoth(curtain, "energy")} a year, the store alone ${
-      showBoth(store, "energy")
+    `The curtain alone saves ${shownBoth(curtain, "energy")} a year, the store alone ${
+      shownBoth(store, "energy")
     }, both together ${
-      showBoth(both.saved, "energy")
-    }. ${first}; behind a curtain the store saves ${showBoth(both.savedByStore!, "energy")} more.`,
+      shownBoth(both.saved, "energy")
+    }. ${first}; behind a curtain the store saves ${shownBoth(both.savedByStore!, "energy")} more.`,
   );
 }
 

@@ -2,7 +2,8 @@
 import * as Plot from "@observablehq/plot";
 import type { ComparedVariant, HouseWay } from "../../store/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { durationCurve } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
@@ -17,21 +18,21 @@ function wayStyle(way: HouseWay): { readonly colour: string; readonly dashed: bo
 /** The four houses on one picture: how cold for how long, and the heat a heater must still give. */
 export function waysChart(ways: readonly HouseWay[]): DisplayItem {
   const coldHours = Math.max(48, ...ways.map((way) => hoursBelow(way, 5)));
-  const shown = Math.min(8760, coldHours);
+  const hoursShown = Math.min(8760, coldHours);
   const curves = ways.map((way) => ({
     ...wayStyle(way),
     label: way.name,
-    points: thin(durationCurve(way.year.airTemperature).slice(0, shown), 500),
+    points: thin(durationCurve(way.year.airTemperature).slice(0, hoursShown), 500),
   }));
   const most = Math.max(1, ...ways.map((way) => way.backupHeat));
   const words = (way: HouseWay) =>
-    `${showSi(way.backupHeat, "energy")}; coldest ${showSi(way.coldestHour, "temperature")}; ${
-      showSi(way.hoursBelowFreezing, "hours")
+    `${shown(way.backupHeat, "energy")}; coldest ${shown(way.coldestHour, "temperature")}; ${
+      shown(way.hoursBelowFreezing, "hours")
     } of frost, from ${freezeText(way)}`;
   return figure([
     {
       height: 300,
-      x: { label: "coldest hours of the year, h", domain: [0, shown] },
+      x: { label: "coldest hours of the year, h", domain: [0, hoursShown] },
       y: { label: "house air, unheated, degC", grid: true },
       marks: [
         Plot.ruleY(LIMITS, { stroke: PALETTE.ink, strokeWidth: 0.8, strokeDasharray: "2 3" }),
@@ -133,8 +134,8 @@ export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem
     title: "The same store built or run otherwise",
     alt: `Back-up heat saved and rise of the coldest hour compared with the store as planned. ${
       rows.map((row) =>
-        `${row.name}: ${row.resolved.saved ? showSi(row.saved, "energy") : "too small to tell"}, ${
-          row.resolved.gain ? showSi(row.gain, "temperatureDifference", 2) : "too small to tell"
+        `${row.name}: ${row.resolved.saved ? shown(row.saved, "energy") : "too small to tell"}, ${
+          row.resolved.gain ? shown(row.gain, "temperatureDifference", 2) : "too small to tell"
         }`
       ).join(". ")
     }.`,

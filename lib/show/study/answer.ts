@@ -1,6 +1,6 @@
 /** The whole study in one card. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showSi } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { answerCard } from "../kit/answer.ts";
 import { killingText, savedText } from "../store/crop_words.ts";
@@ -23,22 +23,22 @@ export function answer(results: ChapterResults): DisplayItem {
   return answerCard({
     light,
     answer:
-      `${verdict} Coldest hour ${showBoth(store.coldestHour, "temperature")}, ${
-        showSi(store.crop.freezing.hours, "hours")
+      `${verdict} Coldest hour ${shownBoth(store.coldestHour, "temperature")}, ${
+        shown(store.crop.freezing.hours, "hours")
       } below freezing (${
-        showSi(store.cropNoFan.freezing.hours, "hours")
+        shown(store.cropNoFan.freezing.hours, "hours")
       } with the fan always off); ${killingText(store)}; ${savedText(store)}; ${
         firstFreezeText(store.crop.freezing.first)
       }.` + needText(store.cropNoFan.freezing.hours),
     range: `House temperatures are not known to better than a kelvin: ${
       freezingText(store.summary.freezingRange)
     }. Back-up heat to hold the set point: ${
-      showBoth(store.backupHeat, "energy")
-    } with the store, ${showBoth(store.backupHeatNoFan, "energy")} with the fan always off.`,
+      shownBoth(store.backupHeat, "energy")
+    } with the store, ${shownBoth(store.backupHeatNoFan, "energy")} with the fan always off.`,
     drivenBy: `the three largest losses: ${
-      losses.map((part) => `${part.name} ${showSi(part.share, "share")}`).join(", ")
-    }; then ${tubes.count} tubes of ${showBoth(tubes.length, "length")} supplied with ${
-      showBoth(fan.airFlow, "airFlow")
+      losses.map((part) => `${part.name} ${shown(part.share, "share")}`).join(", ")
+    }; then ${tubes.count} tubes of ${shownBoth(tubes.length, "length")} supplied with ${
+      shownBoth(fan.airFlow, "airFlow")
     }.`,
     changesWith: "those losses were cut first: insulate, seal and curtain before digging.",
   });

@@ -1,6 +1,7 @@
 /** Two finished runs side by side: what changed between them. @module */
 import Papa from "papaparse";
-import { formatMonthly, formatQuantity, showSi } from "../../units/mod.ts";
+import { formatMonthly, formatQuantity } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { FIELDS } from "../../study/file/fields.ts";
 import type {
   ChangedFigure,
@@ -90,7 +91,7 @@ export function changedFiguresTable(
     {
       head: "per cent",
       value: ({ share }) =>
-        share === null ? "" : `${share < 0 ? "−" : "+"}${showSi(Math.abs(share), "share")}`,
+        share === null ? "" : `${share < 0 ? "−" : "+"}${shown(Math.abs(share), "share")}`,
       right: true,
     },
     {

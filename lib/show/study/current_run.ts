@@ -1,4 +1,5 @@
 /** The run a notebook belongs to. @module */
+import { readIn } from "../kit/reader.ts";
 import { defaultStudyPath, openStudy, startRun, type StudyRun, workPool } from "../../study/mod.ts";
 
 let current: Promise<StudyRun> | undefined;
@@ -20,6 +21,7 @@ async function openFromEnvironment(): Promise<StudyRun> {
     ...(climate === undefined ? {} : { climate }),
     ...(columns === undefined ? {} : { columns }),
   });
+  readIn(study.heading.units);
   const figuresOfExtras = Deno.env.get("WINTERGROUND_FIGURES") === "all";
   return startRun(study, { pool: workPool(), figuresOfExtras });
 }

@@ -1,5 +1,5 @@
 /** Drawings to scale inside a notebook. @module */
-import { showBoth } from "../../units/mod.ts";
+import { shownBoth } from "../kit/reader.ts";
 import { type DisplayItem, pictureItem } from "../kit/figure.ts";
 import { drawingInputs, drawSheets } from "../../drawings/mod.ts";
 import type { SoilResult } from "../../soil/types.ts";
@@ -30,7 +30,7 @@ export function drawing(
     title: SHEETS[name],
     alt:
       `${SHEETS[name]}: ${count} tubes of ${
-        showBoth(length, "length")
+        shownBoth(length, "length")
       }, with dimensions. The printable file ` +
       `is in the drawings folder of the results.`,
   });

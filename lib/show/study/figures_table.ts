@@ -2,6 +2,7 @@
 import type { DisplayItem } from "../kit/figure.ts";
 import { type Kind, showNumber, showPower, showSi, showUs } from "../../units/mod.ts";
 import type { Figure, Figures } from "../../study/mod.ts";
+import { readersUnits, shown } from "../kit/reader.ts";
 import { table } from "../kit/table.ts";
 
 // unit in results.json -> kind it is shown as
@@ -36,14 +37,16 @@ const KIND_OF_KEY: Readonly<Record<string, Kind>> = {
   "store.carriedAcrossSeasons": "share",
 };
 
-/** A figure's value in SI and in US units, as text. */
+/** A figure's value in the reader's units and in the others, as text; the second may be empty. */
 export function figureTexts(key: string, figure: Figure): readonly [string, string] {
   const { value, unit } = figure;
   if (value === null) return ["–", ""];
   if (typeof value === "string") return [value, ""];
   const kind = KIND_OF_KEY[key] ?? KIND_OF_UNIT[unit];
   if (kind !== undefined) {
-    return [showSi(value, kind), showUs(value, kind)];
+    const us = showUs(value, kind);
+    if (us === "" || readersUnits() === "SI") return [showSi(value, kind), us];
+    return [us, showSi(value, kind)];
   }
   if (value !== 0 && Math.abs(value) < 0.001) {
     return [`${showPower(value)} ${unitText(unit)}`.trim(), ""];
@@ -51,12 +54,12 @@ export function figureTexts(key: string, figure: Figure): readonly [string, stri
   return [`${showNumber(value, 2)} ${unitText(unit)}`.trim(), ""];
 }
 
-/** The range of a figure in SI, as text; empty where it has none. */
+/** The range of a figure in the reader's units, as text; empty where it has none. */
 function rangeText(key: string, { low, high, unit }: Figure): string {
   if (low === undefined || high === undefined) return "";
   const kind = KIND_OF_KEY[key] ?? KIND_OF_UNIT[unit];
   const [from, to] = [low, high].map((value) =>
-    kind === undefined ? `${showNumber(value, 2)} ${unitText(unit)}`.trim() : showSi(value, kind)
+    kind === undefined ? `${showNumber(value, 2)} ${unitText(unit)}`.trim() : shown(value, kind)
   );
   return `${from} to ${to}`;
 }
@@ -78,10 +81,11 @@ export function figuresTable(figures: Figures, chapter?: string): DisplayItem {
     .filter(([, figure]) => figure.provisional !== true)
     .map(([key, figure]) => ({ key, figure, texts: figureTexts(key, figure) }));
   const ranges = rows.some((row) => row.figure.low !== undefined);
+  const [first, second] = readersUnits() === "US" ? ["US", "SI"] as const : ["SI", "US"] as const;
   return table(rows, [
     { head: "figure", value: (row) => row.figure.label },
-    { head: "SI", value: (row) => row.texts[0], right: true },
-    { head: "US", value: (row) => row.texts[1], right: true },
+    { head: first, value: (row) => row.texts[0], right: true },
+    { head: second, value: (row) => row.texts[1], right: true },
     ...(ranges
       ? [{
         head: "95 % range",

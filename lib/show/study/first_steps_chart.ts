@@ -2,7 +2,8 @@
 import * as Plot from "@observablehq/plot";
 import type { FirstStep } from "../../store/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -53,8 +54,8 @@ export function firstStepsChart(steps: readonly FirstStep[]): DisplayItem {
     title: "Insulation or store first?",
     alt: `Heat saved and rise of the coldest hour. ${
       steps.map((step) =>
-        `${step.name}: ${showSi(step.saved, "energy")}, ${
-          showSi(step.coldestHourGain, "temperatureDifference")
+        `${step.name}: ${shown(step.saved, "energy")}, ${
+          shown(step.coldestHourGain, "temperatureDifference")
         }`
       ).join(". ")
     }.`,

@@ -1,6 +1,6 @@
 /** Insulation or store first? What each saves, in words. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth } from "../../units/mod.ts";
+import { shownBoth } from "../kit/reader.ts";
 import type { FirstStep } from "../../store/mod.ts";
 import { paragraph } from "../kit/table.ts";
 
@@ -11,18 +11,18 @@ export function firstStepsWords(steps: readonly FirstStep[]): DisplayItem {
   const larger = house.filter((step) => step.saved > store.saved);
   const lift = house.filter((step) => step.coldestHourGain > store.coldestHourGain);
   const names = (list: readonly FirstStep[]) => list.map((step) => step.name).join(", ");
-  const kelvin = (value: number) => showBoth(value, "temperatureDifference");
+  const kelvin = (value: number) => shownBoth(value, "temperatureDifference");
   const verdict = store.saved <= 0
     ? "The store saves no heat in this house and climate: do not dig for heat."
     : larger.length > 0
     ? `${
       larger.length === 1 ? "One improvement saves" : `${larger.length} improvements each save`
-    } more heat than the store (${showBoth(store.saved, "energy")} a year): ${
+    } more heat than the store (${shownBoth(store.saved, "energy")} a year): ${
       names(larger)
     }. What ` +
       "comes first for the money is the verdict's to say."
     : `No remaining improvement saves as much heat as the store (${
-      showBoth(store.saved, "energy")
+      shownBoth(store.saved, "energy")
     } a year), but compare the price of each with that of digging: each also makes the stored heat go further.`;
   const cold = lift.length > 0
     ? ` Raising the coldest hour by more than the store does (${kelvin(store.coldestHourGain)}): ${
@@ -31,8 +31,8 @@ export function firstStepsWords(steps: readonly FirstStep[]): DisplayItem {
     : ` The store raises the coldest hour most: by ${kelvin(store.coldestHourGain)}.`;
   const fan = store.saved > 0
     ? ` The store's fan uses ${
-      showBoth(store.electricity, "energy")
-    } of electricity a year; deducting that leaves ${showBoth(store.net, "energy")}.`
+      shownBoth(store.electricity, "energy")
+    } of electricity a year; deducting that leaves ${shownBoth(store.net, "energy")}.`
     : "";
   return paragraph(verdict + cold + fan);
 }

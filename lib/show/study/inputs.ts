@@ -4,6 +4,8 @@ import { showNumber } from "../../units/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
 import { type FieldRow, FIELDS } from "../../study/file/fields.ts";
 import { formatMonthly, formatQuantity } from "../../units/mod.ts";
+import type { Column } from "../kit/data_table.ts";
+import { readersUnits } from "../kit/reader.ts";
 import { type NamedNumber, numbers, table } from "../kit/table.ts";
 
 /** Sections of the study file that chapters read. */
@@ -42,7 +44,8 @@ export function inputRows(study: Study, section: InputSection): InputRow[] {
     });
 }
 
-function valueAt(study: Study, key: string): unknown {
+/** A value of the study by its dotted key; undefined where there is none. */
+export function valueAt(study: Study, key: string): unknown {
   let value: unknown = study;
   for (const part of key.split(".")) {
     if (typeof value !== "object" || value === null) return undefined;
@@ -70,10 +73,11 @@ function isMonthly(value: unknown): value is readonly number[] {
 
 /** Table of the inputs of one section, with what was given and what is a default. */
 export function inputs(study: Study, section: InputSection): DisplayItem {
+  const si: Column<InputRow> = { head: "SI", value: (row) => row.si, right: true };
+  const us: Column<InputRow> = { head: "US", value: (row) => row.us, right: true };
   return table(inputRows(study, section), [
     { head: "input", value: (row) => `${row.meaning} (${row.key})` },
-    { head: "SI", value: (row) => row.si, right: true },
-    { head: "US", value: (row) => row.us, right: true },
+    ...(readersUnits() === "US" ? [us, si] : [si, us]),
     { head: "given or default", value: (row) => row.from },
   ]);
 }

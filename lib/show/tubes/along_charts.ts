@@ -1,7 +1,8 @@
 /** Pictures of the air along a tube and of the water it leaves. @module */
 import * as Plot from "@observablehq/plot";
 import { dataTable } from "../kit/data_table.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { MONTHS } from "../kit/calendar.ts";
@@ -61,9 +62,9 @@ export function alongChart(tube: TubeAlong | null): DisplayItem {
   ], {
     title: "One tube at the hour of strongest charging",
     alt: `Air temperature falls along the tube towards the wall at ${
-      showSi(wall, "temperature")
-    }. The tube takes up ${showBoth(sensible, "power")} sensible and ${
-      showBoth(latent, "power")
+      shown(wall, "temperature")
+    }. The tube takes up ${shownBoth(sensible, "power")} sensible and ${
+      shownBoth(latent, "power")
     } latent heat; the first metres take most.`,
     note: "Wall held at the mean temperature of the store in that hour, initially dry. " +
       "Dry air for comparison.",

@@ -1,6 +1,7 @@
 /** What the tubes chapter answers. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import { NIGHT_HOURS, type TubeCounts } from "../../store/mod.ts";
 import type { SummarisedTubes, TubesResult } from "../../tubes/mod.ts";
 import { answerCard } from "../kit/answer.ts";
@@ -9,20 +10,20 @@ import { numbers, table } from "../kit/table.ts";
 /** The answer card; the range takes the published spread of film and friction. */
 export function answer(result: SummarisedTubes): DisplayItem {
   const { effectiveness, pressureDrop } = result.summary.spread;
-  const [poor, good] = effectiveness.map((value) => showSi(value, "share"));
-  const [low, high] = pressureDrop.map((value) => showBoth(value, "pressure"));
+  const [poor, good] = effectiveness.map((value) => shown(value, "share"));
+  const [low, high] = pressureDrop.map((value) => shownBoth(value, "pressure"));
   return answerCard({
     answer: `${result.count} tube${result.count === 1 ? "" : "s"} of ${
-      showBoth(result.diameter, "smallLength")
-    }, ${showBoth(result.length, "length")} long, at ${
-      showBoth(result.airSpeed, "speed")
+      shownBoth(result.diameter, "smallLength")
+    }, ${shownBoth(result.length, "length")} long, at ${
+      shownBoth(result.airSpeed, "speed")
     }: each has a pressure drop of ${
-      showBoth(result.pressureDrop, "pressure")
-    } and brings the air ${showSi(result.effectiveness, "share")} of the way to wall temperature.`,
+      shownBoth(result.pressureDrop, "pressure")
+    } and brings the air ${shown(result.effectiveness, "share")} of the way to wall temperature.`,
     range: `Effectiveness ${poor} to ${good} (film ±10 %), pressure ${low} to ${high} (friction ` +
       `±14 %).`,
     drivenBy:
-      `the number of transfer units, ${showSi(result.transferUnits, "ratio")}, which grows with ` +
+      `the number of transfer units, ${shown(result.transferUnits, "ratio")}, which grows with ` +
       `length and falls with air speed; the soil resists heat flow about as much as the air film does.`,
     changesWith: "the tubes were smooth (less pressure, same heat), fewer (faster air), crushed, " +
       "silted or full of water.",
@@ -38,10 +39,10 @@ export function countTable(counts: TubeCounts): DisplayItem {
       { head: "tubes", value: (row) => row.count, kind: "count" },
       { head: "total length", value: (row) => row.totalLength, kind: "length" },
     ],
-    `One metre took in ${showSi(counts.goodDay, "energy", 3)} on good days of the year, ${
-      showSi(counts.goodWinterDay, "energy", 3)
+    `One metre took in ${shown(counts.goodDay, "energy", 3)} on good days of the year, ${
+      shown(counts.goodWinterDay, "energy", 3)
     } on good winter days; a design night of ${NIGHT_HOURS} h costs ${
-      showSi(counts.designNight, "energy")
+      shown(counts.designNight, "energy")
     }`,
   );
 }

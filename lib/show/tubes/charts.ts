@@ -3,7 +3,7 @@ import * as Plot from "@observablehq/plot";
 import { type HeatByLength, INLET_SWING, type SummarisedTubes } from "../../tubes/mod.ts";
 import type { TubesResult } from "../../tubes/types.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -46,9 +46,9 @@ export function lengthChart(result: SummarisedTubes): DisplayItem {
   ], {
     title: "What one more metre of tube gives, and what it costs",
     alt: `Effectiveness rises ever more slowly with length, pressure linearly. At the ` +
-      `study's ${showSi(result.length, "length")} they are ${
-        showSi(result.effectiveness, "share")
-      } and ${showSi(result.pressureDrop, "pressure")}.`,
+      `study's ${shown(result.length, "length")} they are ${
+        shown(result.effectiveness, "share")
+      } and ${shown(result.pressureDrop, "pressure")}.`,
     legend: [
       { label: "effectiveness", colour: PALETTE.warm, sign: "line" },
       { label: "pressure drop", colour: PALETTE.cold, sign: "line" },
@@ -91,7 +91,7 @@ export function speedChart(rows: readonly TubesResult[], study: TubesResult): Di
     note: "Wall at uniform temperature: in the ground the soil beside the tube warms too, and " +
       "faster air loses more than this shows.",
     alt: `Pressure drop grows nearly with the square of the air speed while effectiveness falls. ` +
-      `The study runs at ${showSi(study.airSpeed, "speed")}.`,
+      `The study runs at ${shown(study.airSpeed, "speed")}.`,
     legend: [
       { label: "pressure drop", colour: PALETTE.cold, sign: "line" },
       { label: "effectiveness", colour: PALETTE.warm, sign: "line" },
@@ -139,10 +139,10 @@ export function marginalHeatChart(
   }, {
     title: "What the next metre adds",
     alt: `Heat stored by one more metre of tube, by length, for inlet air that swings by ±${
-      showSi(swing, "temperatureDifference", 0)
+      shown(swing, "temperatureDifference", 0)
     } about the soil temperature. It falls with length: the air arrives ever closer to soil temperature.`,
     note: `One tube with its share of the soil; inlet air swings by ±${
-      showSi(swing, "temperatureDifference", 0)
+      shown(swing, "temperatureDifference", 0)
     } about the soil temperature (common practice, no source).`,
     legend: [
       ...studies.map((study, index) => ({

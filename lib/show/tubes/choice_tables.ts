@@ -1,6 +1,6 @@
 /** Tables that help to choose a tube field. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { showSi } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import type { Study } from "../../study/mod.ts";
 import type { FieldSearch } from "../../store/mod.ts";
 import type { FouledRow, MaterialRow } from "../../tubes/mod.ts";
@@ -64,6 +64,6 @@ export function fouledTable(rows: readonly FouledRow[], study: Study): DisplayIt
       { head: "air flow of this tube", value: (row) => row.flow, kind: "share" },
       { head: "heat of this tube", value: (row) => row.heat, kind: "share" },
     ],
-    `One bad tube at a fall of ${showSi(study.tubes.slope, "sharePrecise")}, with the others clean`,
+    `One bad tube at a fall of ${shown(study.tubes.slope, "sharePrecise")}, with the others clean`,
   );
 }

@@ -1,7 +1,8 @@
 /** What the worth chapter answers. @module */
 import type { Figures } from "../../basics/mod.ts";
 import type { StoreResult } from "../../store/mod.ts";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { VerdictReason, VerdictWord, WorthResult } from "../../worth/mod.ts";
 import { answerCard, type Light } from "../kit/answer.ts";
 import type { DisplayItem } from "../kit/figure.ts";
@@ -9,7 +10,12 @@ import { killingText } from "../store/crop_words.ts";
 import { moneyText, priceText, yearsText } from "./money_words.ts";
 import { oddsLine } from "./odds_line.ts";
 
-const LIGHTS: Readonly<Record<VerdictWord, Light>> = { dig: "yes", "not yet": "partly", no: "no" };
+/** How well a verdict meets the wish to dig. */
+export const VERDICT_LIGHTS: Readonly<Record<VerdictWord, Light>> = {
+  dig: "yes",
+  "not yet": "partly",
+  no: "no",
+};
 
 /**
  * The verdict card: dig, not yet or no, with the reasons that decided it, and the odds.
@@ -21,10 +27,10 @@ const LIGHTS: Readonly<Record<VerdictWord, Light>> = { dig: "yes", "not yet": "p
 export function answer(worth: WorthResult, store: StoreResult, figures: Figures): DisplayItem {
   const { verdict, earnings, currency } = worth;
   return answerCard({
-    light: LIGHTS[verdict.word],
+    light: VERDICT_LIGHTS[verdict.word],
     answer: `${verdictSentence(worth)} The store saves ${
-      showBoth(store.savedHeat, "energy")
-    } of heat a year for ${showBoth(store.backupFanEnergy, "energy")} of electricity; ${
+      shownBoth(store.savedHeat, "energy")
+    } of heat a year for ${shownBoth(store.backupFanEnergy, "energy")} of electricity; ${
       killingText(store)
     }.`,
     ...(earnings === null ? {} : {
@@ -45,8 +51,8 @@ export function answer(worth: WorthResult, store: StoreResult, figures: Figures)
   });
 }
 
-/** The verdict and its reason in one or two sentences. */
-function verdictSentence(worth: WorthResult): string {
+/** The verdict and its reason in one or two sentences, the word first. */
+export function verdictSentence(worth: WorthResult): string {
   const { verdict, earnings, currency, fuel } = worth;
   const list = verdict.first.join(", ");
   const sentences: Readonly<Record<VerdictReason, string>> = {
@@ -75,11 +81,12 @@ function bandWords({ doubt, currency, verdict }: WorthResult): string {
   return `Net savings between ${moneyText(doubt.netSavings[0], currency)} and ${
     moneyText(doubt.netSavings[1], currency)
   }; "${verdict.word}" would change in ${
-    showSi(doubt.chanceVerdictFlips, "share")
+    shown(doubt.chanceVerdictFlips, "share")
   } of the cases sampled. `;
 }
 
-function changesWith({ earnings, verdict, fuel }: WorthResult): string {
+/** What would turn the verdict. */
+export function changesWith({ earnings, verdict, fuel }: WorthResult): string {
   if (earnings === null) return "every quantity had a price.";
   const factor = earnings.breakEvenFuel;
   if (factor === null || factor === 0) return "the store cost less to build or to run.";

@@ -1,6 +1,7 @@
 /** Pictures of the worth chapter. @module */
 import * as Plot from "@observablehq/plot";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import type { Alternative, DoubtShare, MoneyYear, WorthResult } from "../../worth/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
@@ -115,7 +116,7 @@ export function alternativesChart(worth: WorthResult): DisplayItem {
         x: "costOfHeat",
         y: "name",
         text: (row: Alternative) =>
-          `${showNumber(row.costOfHeat!, 3)}, ${showSi(row.saved, "energy")}`,
+          `${showNumber(row.costOfHeat!, 3)}, ${shown(row.saved, "energy")}`,
         textAnchor: "start",
         dx: 5,
       }),
@@ -143,7 +144,7 @@ export function alternativesChart(worth: WorthResult): DisplayItem {
 export function doubtChart({ doubt, missing, currency }: WorthResult): DisplayItem {
   if (doubt === null) return paragraph(`No doubt is drawn: no price for ${missing.join(", ")}.`);
   const { shares } = doubt;
-  const percent = (value: number) => showSi(Math.max(0, value), "share");
+  const percent = (value: number) => shown(Math.max(0, value), "share");
   return figure({
     height: 90 + 26 * shares.length,
     marginLeft: 150,
@@ -200,7 +201,7 @@ export function doubtWords({ doubt, missing, currency, verdict, fuel }: WorthRes
           showNumber(even[1], 1)
         } times today's price`) +
       `. The verdict would be another than "${verdict.word}" in ${
-        showSi(doubt.chanceVerdictFlips, "share")
+        shown(doubt.chanceVerdictFlips, "share")
       } of the cases. Find out first: ${doubt.shares[0]!.input}.`,
   );
 }

@@ -1,6 +1,6 @@
 /** The ladder in pictures and words. @module */
 import * as Plot from "@observablehq/plot";
-import { showBoth, showSi } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { LadderRung, MeasureLadder } from "../../worth/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
@@ -64,8 +64,8 @@ export function ladderChart(ladder: MeasureLadder | null): DisplayItem {
     title: "The ladder: what to build, one step after the other",
     alt: rows.map(({ name, capitalSoFar, after }) =>
       `${name}: ${moneyText(capitalSoFar, currency)} spent, ${
-        showSi(after.heat, "energy")
-      } still needed, ${showSi(after.hoursBelowCropLimit!, "hours")} below the crop's limit`
+        shown(after.heat, "energy")
+      } still needed, ${shown(after.hoursBelowCropLimit!, "hours")} below the crop's limit`
     ).join("; ") + ".",
     note:
       "Each step is run through the year on the house with all before it. The last one shown is " +
@@ -117,7 +117,7 @@ export function ladderWords(ladder: MeasureLadder | null): DisplayItem {
     ? "No step pays: leave the house as it is, and heat."
     : `Build, in this order: ${rungs.map(({ name }) => name).join(", then ")}. Together they cost ${
       moneyText(last.capitalSoFar, currency)
-    } and save ${showBoth(last.savedSoFar, "energy")} of heat a year, ${
+    } and save ${shownBoth(last.savedSoFar, "energy")} of heat a year, ${
       moneyText(last.netSavingsSoFar, currency)
     } of present value against a heater alone.`;
   const store = ladder.withStore

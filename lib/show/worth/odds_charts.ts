@@ -1,6 +1,6 @@
 /** Pictures of many winters. @module */
 import * as Plot from "@observablehq/plot";
-import { showBoth, showSi } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { RankedWinter, WinterOdds } from "../../worth/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
@@ -47,7 +47,7 @@ export function coldestHourOdds(odds: WinterOdds | null): DisplayItem {
   return figure({
     height: 320,
     x: { label: "share of winters at least as cold, %", grid: true, domain: [0, 100] },
-    y: { label: "coldest hour in the house, °C", grid: true },
+    y: { label: "coldest hour in the house, degC", grid: true },
     marks: [
       ...lines(rows),
       ...(killing.limit > NO_CROP
@@ -57,9 +57,9 @@ export function coldestHourOdds(odds: WinterOdds | null): DisplayItem {
   }, {
     title: "The coldest hour, winter by winter",
     alt: `Half of ${odds.winters} winters fall below ${
-      showBoth(withStore.median.value, "temperature")
+      shownBoth(withStore.median.value, "temperature")
     } with the store and ${
-      showBoth(without.median.value, "temperature")
+      shownBoth(without.median.value, "temperature")
     } without; one in ten below ${rareText(withStore.rare10, "temperature")} and ${
       rareText(without.rare10, "temperature")
     }.`,
@@ -89,10 +89,10 @@ export function killingHoursOdds(odds: WinterOdds | null): DisplayItem {
   }, {
     title: "Hours in which plants die, winter by winter",
     alt:
-      `Below ${showBoth(killing.limit, "temperature")}: ${
-        showSi(killing.withStore.never.value, "share")
+      `Below ${shownBoth(killing.limit, "temperature")}: ${
+        shown(killing.withStore.never.value, "share")
       } of the winters have no such hour with the store and ${
-        showSi(killing.without.never.value, "share")
+        shown(killing.without.never.value, "share")
       } without; one in ten has ${
         rareText(killing.withStore.hours.rare10, "hours")
       } or more with ` +

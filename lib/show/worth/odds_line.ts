@@ -1,6 +1,7 @@
 /** The odds in one line, for the verdict card, the report and the console. @module */
 import type { Figure, Figures } from "../../basics/mod.ts";
-import { type Kind, showBoth, showSi } from "../../units/mod.ts";
+import type { Kind } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 
 /** How to get the odds where nobody has asked for them yet. */
 const HOW =
@@ -37,9 +38,9 @@ function pair(
     return withStore?.label ?? `${opening} –`;
   }
   const text = ({ value, low, high }: Figure) =>
-    `${kind === "share" ? showSi(value as number, kind) : showBoth(value as number, kind)} (${
-      showSi(low!, kind)
-    } to ${showSi(high!, kind)})`;
+    `${kind === "share" ? shown(value as number, kind) : shownBoth(value as number, kind)} (${
+      shown(low!, kind)
+    } to ${shown(high!, kind)})`;
   return `${opening} ${text(withStore)} ${ending} with the store, ${text(without)} without`
     .replaceAll("  ", " ");
 }

@@ -1,5 +1,5 @@
 /** Odds of many winters in tables and words. @module */
-import { showBoth, showSi } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { LimitChance, LimitOdds, WinterOdds, WinterSpread } from "../../worth/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { paragraph, table } from "../kit/table.ts";
@@ -70,9 +70,7 @@ export function rareTable(odds: WinterOdds | null): DisplayItem {
     const value = of(spread);
     return value === null
       ? "–"
-      : `${showBoth(value.value, kind)} [${showSi(value.low, kind)} to ${
-        showSi(value.high, kind)
-      }]`;
+      : `${shownBoth(value.value, kind)} [${shown(value.low, kind)} to ${shown(value.high, kind)}]`;
   };
   return table(rows, [
     { head: "", value: ({ name }) => name },
@@ -98,11 +96,11 @@ export function oddsWords(odds: WinterOdds | null): DisplayItem {
     } or lower with the store, and to ${
       rareText(coldestHour.without.rare10, "temperature")
     } without. In the same winters the store adds ${
-      showSi(gain.mean, "temperatureDifference")
-    } to the coldest hour and saves ${showBoth(saved.mean, "energy")} of heat; a tenth of the ` +
-      `winters save less than ${showSi(saved.low, "energy")}, a tenth more than ${
-        showSi(saved.high, "energy")
-      }. ${showSi(colderThanYear.withStore, "share")} of the winters have a colder hour with the ` +
+      shown(gain.mean, "temperatureDifference")
+    } to the coldest hour and saves ${shownBoth(saved.mean, "energy")} of heat; a tenth of the ` +
+      `winters save less than ${shown(saved.low, "energy")}, a tenth more than ${
+        shown(saved.high, "energy")
+      }. ${shown(colderThanYear.withStore, "share")} of the winters have a colder hour with the ` +
       `store than the year of this study. ${loss} ${basisWords(odds)}`,
   );
 }

@@ -1,5 +1,5 @@
 /** Rare values in words. @module */
-import { showBoth, showSi } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { WinterSpread } from "../../worth/mod.ts";
 
 /** What stands where the odds would. */
@@ -11,7 +11,7 @@ export function rareText(
   kind: "temperature" | "hours" | "energy",
 ): string {
   if (spread === null) return "not stated from so few winters";
-  return `${showBoth(spread.value, kind)} (${showSi(spread.low, kind)} to ${
-    showSi(spread.high, kind)
+  return `${shownBoth(spread.value, kind)} (${shown(spread.low, kind)} to ${
+    shown(spread.high, kind)
   })`;
 }

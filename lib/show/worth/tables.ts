@@ -1,5 +1,6 @@
 /** Tables of the worth chapter. @module */
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import type { CostRow, WorthResult } from "../../worth/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { paragraph, table } from "../kit/table.ts";
@@ -59,7 +60,7 @@ export function moneyTable(worth: WorthResult): DisplayItem {
 export function fuelWords({ fuelSaved, fuel, carbonSaved }: WorthResult): DisplayItem {
   return paragraph(
     `That is ${showNumber(fuelSaved.amount, 0)} ${fuelSaved.unit} of ${fuel} a year and ${
-      showSi(carbonSaved, "mass")
+      shown(carbonSaved, "mass")
     } of carbon dioxide, the fans' electricity counted.`,
   );
 }

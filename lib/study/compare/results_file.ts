@@ -20,6 +20,7 @@ const RESULTS = z.object({
     title: z.string(),
     author: z.string(),
     question: z.string(),
+    units: z.enum(["SI", "US"]).default("SI"), // runs before there was a choice
   }),
   inputs: z.record(z.string(), z.unknown()),
   provenance: z.object({

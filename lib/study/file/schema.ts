@@ -2,6 +2,7 @@
 import { z } from "zod";
 import {
   type AnyFields,
+  choice,
   type Field,
   type Fields,
   open,
@@ -21,6 +22,7 @@ const headingFields: Fields<HeadingGiven> = {
   title: open(text),
   author: text,
   question: text,
+  units: choice("SI", "US"),
 };
 
 /** The study file after the schema, before derived defaults and the climate. */

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { readFans } from "winterground/fan/mod.ts";
 import { readNormals, yearFromNormals } from "winterground/climate/mod.ts";
 import { readGreenhouseLog } from "winterground/measured/mod.ts";
-import { formatNotebook, parseNotebook, renderReport } from "winterground/press/mod.ts";
+import { formatNotebook, parseNotebook, renderWorkbook } from "winterground/press/mod.ts";
 import { loadClimateFile } from "winterground/study/file/climate_source.ts";
 import { defaultStudyPath } from "winterground/study/file/check_study.ts";
 import { openStudy } from "winterground/study/file/open.ts";
@@ -200,7 +200,7 @@ export const FILE_READERS: readonly Reader[] = [
     read: async (path) => {
       const notebook = parseNotebook(await Deno.readTextFile(path), path);
       parseNotebook(formatNotebook(notebook), path);
-      renderReport({
+      renderWorkbook({
         title: "x",
         facts: [],
         notices: [],

@@ -41,7 +41,7 @@ const RESULTS: fc.Arbitrary<ResultsFile> = fc.record({
   })),
   hash: fc.constantFrom("a", "b"),
 }).map(({ figures, inputs, notices, hash }) => ({
-  study: { name: "n", title: "t", author: "a", question: "q" },
+  study: { name: "n", title: "t", author: "a", question: "q", units: "SI" },
   inputs,
   provenance: {
     studyHash: hash,

@@ -1,19 +1,19 @@
 import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
 import { parseHTML } from "linkedom";
-import { type Output, renderReport, type ReportInput } from "winterground/press/mod.ts";
+import { type Output, renderWorkbook, type WorkbookInput } from "winterground/press/mod.ts";
 import { markdownRenderer } from "winterground/press/markdown.ts";
 import { pageFaults } from "./page_faults.ts";
 import { tinyNotebook } from "./tiny.ts";
 
 const PICTURE = '<img alt="a line that falls" src="data:image/svg+xml;base64,PHN2Zy8+">';
 
-function report(change: Partial<ReportInput> = {}): string {
+function report(change: Partial<WorkbookInput> = {}): string {
   const notebook = tinyNotebook("# House & heat\n\nLoss is $U A$.\n\n## Part", "const a = 1 < 2;");
   const code = notebook.cells[1];
   assert(code?.cell_type === "code");
   code.execution_count = 1;
   code.outputs = [display({ "text/html": PICTURE, "text/plain": "a line" })];
-  return renderReport({
+  return renderWorkbook({
     title: "Harrow <Bend>",
     facts: [["Place", "Aldersett & around"]],
     notices: [
@@ -30,7 +30,7 @@ function display(data: Record<string, unknown>): Output {
   return { output_type: "display_data", data, metadata: {} };
 }
 
-Deno.test("renderReport() gives one page that loads nothing from elsewhere", () => {
+Deno.test("renderWorkbook() gives one page that loads nothing from elsewhere", () => {
   // Property: self-contained
   const html = report();
   const { document } = parseHTML(html);
@@ -41,7 +41,7 @@ Deno.test("renderReport() gives one page that loads nothing from elsewhere", () 
   assert(!/@import|url\(/.test(html));
 });
 
-Deno.test("renderReport() says in its head that it loads, runs and sends nothing", () => {
+Deno.test("renderWorkbook() says in its head that it loads, runs and sends nothing", () => {
   // Source: W3C, "Content Security Policy Level 3" [csp3-web]: policy in a meta element, hash of a
   // style element
   const html = report();
@@ -63,7 +63,7 @@ Deno.test("renderReport() says in its head that it loads, runs and sends nothing
   }
 });
 
-Deno.test("renderReport() has the marks a screen reader needs", () => {
+Deno.test("renderWorkbook() has the marks a screen reader needs", () => {
   // Source: WCAG 2.2 (W3C 2023) [wcag-2023], 3.1.1 language, 2.4.1 bypass blocks, 2.4.2 title,
   // 1.1.1 text alternatives, 1.3.1 headings in order
   const { document } = parseHTML(report());
@@ -81,7 +81,7 @@ Deno.test("renderReport() has the marks a screen reader needs", () => {
   }
 });
 
-Deno.test("renderReport() gives unique ids and a table of contents that leads to them", () => {
+Deno.test("renderWorkbook() gives unique ids and a table of contents that leads to them", () => {
   // Property: every link inside the page has its target, once
   const { document } = parseHTML(report());
   const ids = [...document.querySelectorAll("[id]")].map((element) => element.id);
@@ -97,7 +97,7 @@ Deno.test("renderReport() gives unique ids and a table of contents that leads to
   for (const link of links) assert(ids.includes(link!.slice(1)), `${link} leads nowhere`);
 });
 
-Deno.test("renderReport() escapes text, folds code, keeps pictures, puts cautions first", () => {
+Deno.test("renderWorkbook() escapes text, folds code, keeps pictures, puts cautions first", () => {
   // Property: content arrives unchanged
   const html = report();
   assertStringIncludes(html, "Harrow &lt;Bend&gt;");
@@ -114,7 +114,7 @@ Deno.test("renderReport() escapes text, folds code, keeps pictures, puts caution
   ]);
 });
 
-Deno.test("renderReport() shows plain text, streams, errors and bare pictures", () => {
+Deno.test("renderWorkbook() shows plain text, streams, errors and bare pictures", () => {
   // Property: each kind of output is there
   const notebook = tinyNotebook("const a = 1;");
   const cell = notebook.cells[0];
@@ -151,7 +151,7 @@ Deno.test("markdownRenderer() turns formulas into MathML and leaves amounts of m
   assert(!render("`$a$` is code").includes("<math"));
 });
 
-Deno.test("renderReport() shows a formula that cannot be read as it was written, and says so", () => {
+Deno.test("renderWorkbook() shows a formula that cannot be read as it was written, and says so", () => {
   // Property: a fault in a formula neither passes unseen nor takes the report with it
   const hostile = [
     "\\frac{1",

@@ -1,0 +1,6 @@
+/** The report for a client, piece by piece; every number comes from the chapters' results. @module */
+export * from "./design.ts";
+export * from "./evidence.ts";
+export * from "./first_page.ts";
+export * from "./open_items.ts";
+export * from "./outcome.ts";
