@@ -166,7 +166,6 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
     if (pressed.status === "rejected") throw pressed.reason;
     if (quick) await Deno.remove(join(stage.folder, "notebooks")); // there are none
     const changes = before === null ? null : await changesSince(before, stage.folder);
-    if (!quick) await writeReport(stage, run, written.value, pressed.value, changes);
     if (doubt) {
       const { doubtPage } = await import("./doubt_page.ts");
       await Deno.writeTextFile(join(stage.folder, DOUBT_PAGE), await doubtPage(run));

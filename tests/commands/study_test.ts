@@ -81,6 +81,7 @@ Deno.test("study --help names every option and ends with status 0", async () => 
       "--quick",
       "--against",
       "--verify",
+      "--exercises",
       "--cell-limit",
     ]
   ) {

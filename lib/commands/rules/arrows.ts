@@ -10,7 +10,7 @@ const GROUND = ["basics", "units", "air", "sun"];
 const JOB = [...new Set([...CHAPTERS.map(({ name }) => name as string), "measured"])];
 const ORDER = [...GROUND, ...JOB, "study", "drawings", "show", "live"];
 /** Rooms of show in the order in which they may use each other. */
-const SHOW_ORDER = ["kit", ...JOB, "study", "lesson"];
+const SHOW_ORDER = ["kit", ...JOB, "study", "report", "lesson"];
 
 /** What is wrong with an import from one file of the library to another; empty where it may be. */
 function fault(from: string, to: string): string {

@@ -1,5 +1,5 @@
 /** What the store costs, what it earns, and whether to dig. @module */
-export * from "./answer.ts";
+export { answer } from "./answer.ts";
 export * from "./charts.ts";
 export * from "./design_charts.ts";
 export * from "./exercises.ts";
