@@ -97,7 +97,7 @@ Deno.test("tables have the reader's units first in a notebook and alone in a rep
   // Property: the order of the heads; the value that belongs to each
   const rows = [{ reach: 3.048 }];
   const draw = () => table(rows, [{ head: "reach", value: (row) => row.reach, kind: "length" }]);
-  const heads = (html: string) => [...html.matchAll(/<th[^>]*>([^<]*)</g)].map(([, text]) => text);
+  const heads = (html: string) => [...html.matchAll(/<th [^>]*>([^<]*)</g)].map(([, text]) => text);
   assertEquals(heads(draw()["text/html"]), ["reach, m", "reach, ft"]);
   assertEquals(heads(inUs(draw)["text/html"]), ["reach, ft", "reach, m"]);
   assertEquals(heads(forReport(draw)["text/html"]), ["reach, m"]);
