@@ -1,7 +1,8 @@
 /** How far the computation itself can be trusted: figures with cells, steps, slices and soil finer. @module */
 import * as Plot from "@observablehq/plot";
 import { RESOLVED_HEATS, type ResolvedHeat, type StoreResolution } from "../../store/mod.ts";
-import { showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { table } from "../kit/table.ts";
@@ -44,11 +45,11 @@ export function resolutionChart(resolution: StoreResolution): DisplayItem {
   }, {
     title: "How far the heats move when the computation is made finer",
     legend: RESOLVED_HEATS.map((heat) => ({ label: WORDS[heat], colour: COLOURS[heat] })),
-    alt: `Largest movements: charged ${showSi(largest.heatIn, "energy")} of ${
-      showSi(plan.heatIn, "energy")
-    }, discharged ${showSi(largest.heatOut, "energy")} of ${
-      showSi(plan.heatOut, "energy")
-    }, saved ${showSi(largest.savedHeat, "energy")} of ${showSi(plan.savedHeat, "energy")} a year.`,
+    alt: `Largest movements: charged ${shown(largest.heatIn, "energy")} of ${
+      shown(plan.heatIn, "energy")
+    }, discharged ${shown(largest.heatOut, "energy")} of ${
+      shown(plan.heatOut, "energy")
+    }, saved ${shown(largest.savedHeat, "energy")} of ${shown(plan.savedHeat, "energy")} a year.`,
     note: "One thing at a time, all else as in the study; saved is back-up heat at the set point.",
   });
 }
