@@ -47,9 +47,9 @@ export function resolutionChart(resolution: StoreResolution): DisplayItem {
     legend: RESOLVED_HEATS.map((heat) => ({ label: WORDS[heat], colour: COLOURS[heat] })),
     alt: `Largest movements: charged ${shown(largest.heatIn, "energy")} of ${
       shown(plan.heatIn, "energy")
-    }, discharged ${shown(largest.heatOut, "energy")} of ${
-      shown(plan.heatOut, "energy")
-    }, saved ${shown(largest.savedHeat, "energy")} of ${shown(plan.savedHeat, "energy")} a year.`,
+    }, discharged ${shown(largest.heatOut, "energy")} of ${shown(plan.heatOut, "energy")}, saved ${
+      shown(largest.savedHeat, "energy")
+    } of ${shown(plan.savedHeat, "energy")} a year.`,
     note: "One thing at a time, all else as in the study; saved is back-up heat at the set point.",
   });
 }
