@@ -1,6 +1,7 @@
 /** Other designs of the store, against what they cost. @module */
 import * as Plot from "@observablehq/plot";
-import { showBoth, showNumber, showSi } from "../../units/mod.ts";
+import { showNumber } from "../../units/mod.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { DesignChoice, DesignRow, DesignSearch } from "../../worth/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
@@ -45,11 +46,11 @@ export function designChart(search: DesignSearch | null): DisplayItem {
         return `${kept} ${kept === 1 ? "is" : "are"} unbeaten in first cost and ${label}`;
       }).join("; ") +
       `. This study: ${moneyText(own[0]!.capital, currency)}, ${
-        showSi(own[0]!.saved, "energy")
-      } saved, ${showSi(own[0]!.cropHoursAvoided, "hours")} avoided.`,
+        shown(own[0]!.saved, "energy")
+      } saved, ${shown(own[0]!.cropHoursAvoided, "hours")} avoided.`,
     note:
-      `Differences below ${showBoth(search.savedResolution, "energy")} and ${
-        showSi(search.hoursResolution, "hours")
+      `Differences below ${shownBoth(search.savedResolution, "energy")} and ${
+        shown(search.hoursResolution, "hours")
       } are not resolved: that much the coarse mesh moves the study's own design. Refused before ` +
       `any year was run: ${refusedWords(search)}.`,
     legend: [
@@ -152,7 +153,7 @@ export function designWords(search: DesignSearch | null): DisplayItem {
       : `The ${cheapest.own ? "study's own design saves" : "cheapest kilowatt-hour is saved by"} ${
         cheapest.own ? "the cheapest kilowatt-hour" : choiceWords(cheapest.choice)
       }: ${priceText(cheapest.costOfHeat, currency)}, ${
-        showBoth(cheapest.saved, "energy")
+        shownBoth(cheapest.saved, "energy")
       } a year for ${moneyText(cheapest.capital, currency)}.`,
     bestWords(best, currency),
   ];
@@ -175,13 +176,13 @@ function givenUpWords({ givesUp, currency, rows }: DesignSearch): string {
   const { moreHeat, sameHeat, fewerHours, sameHours } = givesUp;
   const own = rows.find((row) => row.own)!;
   const offers = [
-    moreHeat && `${showBoth(moreHeat.saved - own.saved, "energy")} more heat a year for no more ` +
+    moreHeat && `${shownBoth(moreHeat.saved - own.saved, "energy")} more heat a year for no more ` +
       `money (${choiceWords(moreHeat.choice)})`,
     sameHeat && `${moneyText(own.capital - sameHeat.capital, currency)} for as much heat ` +
       `(${choiceWords(sameHeat.choice)})`,
     fewerHours &&
     `${
-      showSi(fewerHours.cropHoursAvoided - own.cropHoursAvoided, "hours")
+      shown(fewerHours.cropHoursAvoided - own.cropHoursAvoided, "hours")
     } more below the crop's limit avoided for no more money (${choiceWords(fewerHours.choice)})`,
     sameHours && `${moneyText(own.capital - sameHours.capital, currency)} for as many hours ` +
       `avoided (${choiceWords(sameHours.choice)})`,
@@ -194,8 +195,8 @@ function givenUpWords({ givesUp, currency, rows }: DesignSearch): string {
 /** A design in a few words, for readers of either units. */
 function choiceWords(choice: DesignChoice): string {
   const { count, tube, length, layers, depth, fans, fan, edgeBoard } = choice;
-  return `${count} × ${showBoth(length, "length")} of ${tube} in ${layers} ${
+  return `${count} × ${shownBoth(length, "length")} of ${tube} in ${layers} ${
     layers === 1 ? "layer" : "layers"
-  } from ${showBoth(depth, "depth")} down, ${showBoth(choice.airFlow, "airFlow")} by ` +
+  } from ${shownBoth(depth, "depth")} down, ${shownBoth(choice.airFlow, "airFlow")} by ` +
     `${fans} × ${fan}${edgeBoard ? ", board at the edge to below the tubes" : ""}`;
 }
