@@ -1,10 +1,10 @@
 /** The long pieces of the store chapter: reductions and settled years, plain data in and out. @module */
 import { type AnyTask, each, samePlain, type Steps, type Task } from "../basics/mod.ts";
-import { houseModel, initialHouseState, withHeater } from "../house/mod.ts";
-import type { HouseModel } from "../house/types.ts";
+import { initialHouseState } from "../house/mod.ts";
 import { baselineRequest, baselineYear, inOneLane } from "./baseline.ts";
 import type { SoilLedger } from "./ledger/ledger.ts";
 import { tagFields, type TagLedger } from "./ledger/tags.ts";
+import { ownHouse } from "./own_house.ts";
 import type { StoreRequest } from "./site.ts";
 import type { ReducedSlice } from "./solver/reduced/reduction.ts";
 import type { EmptyingSpell, FreezingYear, SoilSection, StoreYear } from "./types.ts";
@@ -82,12 +82,8 @@ export interface MainYear {
   readonly emptying: EmptyingSpell;
 }
 
-function houseOf(request: StoreRequest, heated: boolean): HouseModel {
-  return withHeater(houseModel(request.houseInputs, request.climate), heated ? Infinity : 0);
-}
-
 function mainYear({ request, slice }: ReducedStore): MainYear {
-  const house = houseOf(request, false);
+  const house = ownHouse(request, false);
   const model = soilModel(request, house, slice);
   const engine = freshEngine(model);
   const year = emptyStoreYear();
@@ -133,7 +129,7 @@ function mainYear({ request, slice }: ReducedStore): MainYear {
 
 /** Ledgers of the years after building as they come, from undisturbed ground. */
 function firstYears({ request, slice }: ReducedStore): SoilLedger[] {
-  const house = houseOf(request, false);
+  const house = ownHouse(request, false);
   const model = soilModel(request, house, slice);
   const engine = freshEngine(model);
   const state = startState(model.site, engine, initialHouseState(house));
@@ -144,7 +140,7 @@ function firstYears({ request, slice }: ReducedStore): SoilLedger[] {
 
 function settled(question: SettledQuestion): SettledAnswer {
   const { request, slice, heated, from, keepField } = question;
-  const house = houseOf(request, heated);
+  const house = ownHouse(request, heated);
   const model = soilModel(request, house, slice);
   const start = from === undefined ? {} : { start: stateFromField(model, from) };
   const year = settledYear({
@@ -179,7 +175,7 @@ export const baselineTask: Task<BaselineQuestion, BaselineAnswer> = {
   name: "store.baseline",
   kept: true,
   run: ({ request, slice, heated, from }) => {
-    const house = houseOf(request, heated);
+    const house = ownHouse(request, heated);
     const model = soilModel(request, house, slice);
     const year = baselineYear(request, model, house, from);
     return { ...year, cells: [], field: soilField(inOneLane(model), year.cells) };

@@ -5,7 +5,7 @@ import { libraryVersion } from "../../study/run/library_version.ts";
 import type { Study } from "../../study/types.ts";
 import type { UnitSystem } from "../../units/quantity.ts";
 import { liveYear } from "../sum/year.ts";
-import type { LivePage } from "../types.ts";
+import type { LivePage, LiveYear } from "../types.ts";
 import { liveScript } from "./live_script.ts";
 import { pageHtml } from "./page_html.ts";
 import { publishedYear } from "./published.ts";
@@ -39,15 +39,38 @@ async function markOf(study: Study): Promise<string> {
  * @returns path of the page
  * @throws {Error} where the scripts cannot be bundled
  */
-export async function writeLivePage(
+export function writeLivePage(
   results: LiveResults,
   study: Study,
   folder: string,
   options: LivePageOptions = {},
 ): Promise<string> {
+  const known = {
+    full: publishedYear(study, results),
+    porosity: results.soil.properties.porosity,
+  };
+  return writePageOf(study, known, folder, options);
+}
+
+/** What of a run goes into its page. */
+export interface KnownOfRun {
+  /** the study's own year */
+  readonly full: LiveYear;
+  /** pores of its soil, 0 to 1 */
+  readonly porosity: number;
+}
+
+/** Writes a page from a year that is known. Parameters otherwise are those of {@link writeLivePage}. */
+export async function writePageOf(
+  study: Study,
+  { full, porosity }: KnownOfRun,
+  folder: string,
+  options: LivePageOptions = {},
+): Promise<string> {
   const { page: script } = await liveScript();
   const own = liveStudy(study);
-  const weather = await packedWeather(study.climate);
+  const { climate } = study;
+  const weather = await packedWeather(climate);
   const page: LivePage = {
     title: study.heading.title,
     mark: await markOf(study),
@@ -55,15 +78,10 @@ export async function writeLivePage(
     study: own,
     weather: weather.head,
     series: weather.series,
-    sliders: slidersOf(study, results.soil.properties.porosity),
+    sliders: slidersOf(study, porosity),
     published: {
-      full: publishedYear(study, results),
-      screening: liveYear({
-        study: own,
-        climate: study.climate,
-        changes: {},
-        resolution: "screening",
-      }),
+      full,
+      screening: liveYear({ study: own, climate, changes: {}, resolution: "screening" }),
     },
   };
   await Deno.mkdir(folder, { recursive: true });

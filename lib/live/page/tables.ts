@@ -24,13 +24,14 @@ export function figureTable({ study, own, resolution, units }: Compared): string
     : ["Figure", `This study${quick}`, `Your case${quick}`, "Change"];
   const rows = FIGURE_LINES.map((line) => {
     const plan = study.figures[line.key];
-    const cells = [figureText(line, plan, units)];
-    if (own !== null) {
-      const value = own.figures[line.key];
-      cells.push(figureText(line, value, units), changeText(line, value, plan, units));
-    }
+    const number = (value: number | undefined) =>
+      `<data value="${value ?? ""}">${escaped(figureText(line, value, units))}</data>`;
+    const value = own?.figures[line.key];
+    const cells = own === null
+      ? [number(plan)]
+      : [number(plan), number(value), escaped(changeText(line, value, plan, units))];
     return `<tr><th scope="row">${escaped(line.label)}</th>${
-      cells.map((cell) => `<td>${escaped(cell)}</td>`).join("")
+      cells.map((cell) => `<td>${cell}</td>`).join("")
     }</tr>`;
   });
   return `<table><caption>The year that repeats, in numbers</caption><thead><tr>${

@@ -1,7 +1,7 @@
 /** Keeps the last answers of a sum. @module */
 import { samePlain } from "../../basics/mod.ts";
 
-/** Answers kept: the study's own, and those of the cases tried last. */
+/** Answers kept: those asked for last, among them the study's own. */
 const KEPT = 6;
 
 /**
@@ -14,11 +14,10 @@ export function remembered<Question, Answer>(
 ): (question: Question) => Answer {
   const known: { readonly question: Question; readonly answer: Answer }[] = [];
   return (question) => {
-    const found = known.find((one) => samePlain(one.question, question));
-    if (found !== undefined) return found.answer;
-    const answer = compute(question);
-    known.unshift({ question, answer });
+    const place = known.findIndex((one) => samePlain(one.question, question));
+    const found = place < 0 ? { question, answer: compute(question) } : known.splice(place, 1)[0]!;
+    known.unshift(found);
     known.length = Math.min(known.length, KEPT);
-    return answer;
+    return found.answer;
   };
 }

@@ -14,15 +14,19 @@ const scope = globalThis as unknown as {
 };
 
 let known: { readonly study: LiveStudy; readonly climate: ClimateYear } | undefined;
-/** number of the run that is wanted; 0 where none is */
-let wanted = 0;
+type Run = Omit<ToWorker & { readonly type: "run" }, "type">;
+
+/** Number of the run that nobody has asked for. */
+const NOBODY = 0;
+/** number of the run that is wanted */
+let wanted = NOBODY;
 
 /** Lets messages in that have come meanwhile. */
 function pause(): Promise<void> {
   return new Promise((resume) => setTimeout(resume, 0));
 }
 
-async function run({ id, changes, resolution }: ToWorker & { readonly type: "run" }) {
+async function run({ id, changes, resolution }: Run, post: (message: ToPage) => void) {
   try {
     if (known === undefined) throw new Error("Cannot compute: the page has sent no study");
     const steps = liveSteps({ ...known, changes, resolution });
@@ -31,22 +35,28 @@ async function run({ id, changes, resolution }: ToWorker & { readonly type: "run
       if (id !== wanted) return;
       const turn = steps.next();
       if (turn.done === true) {
-        scope.postMessage({ type: "result", id, year: turn.value });
+        post({ type: "result", id, year: turn.value });
         return;
       }
-      scope.postMessage({ type: "part", id, ...turn.value });
+      post({ type: "part", id, ...turn.value });
     }
   } catch (error) {
-    scope.postMessage({ type: "fault", id, message: (error as Error).message });
+    post({ type: "fault", id, message: (error as Error).message });
   }
+}
+
+/** Works out what every case starts from, while nobody waits: the next moves are quick. */
+function prepare(): void {
+  void run({ id: NOBODY, changes: {}, resolution: "screening" }, () => {});
 }
 
 scope.onmessage = ({ data }) => {
   if (data.type === "study") {
     known = { study: data.study, climate: data.climate };
     scope.postMessage({ type: "ready" });
+    prepare();
   } else if (data.type === "run") {
     wanted = data.id;
-    void run(data);
-  } else wanted = 0;
+    void run(data, (message) => scope.postMessage(message));
+  } else wanted = NOBODY;
 };

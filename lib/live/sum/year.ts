@@ -2,15 +2,13 @@
 import { min } from "d3-array";
 import { alone, dayRanges, hoursBelow, kilowattHours, monthlyHeat } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
-import { baselineRequest } from "../../store/baseline.ts";
-import type { StoreRequest } from "../../store/request.ts";
-import { baselineTask, orBaseline, reducedStores, settledTask } from "../../store/runs.ts";
-import type { SettledYear } from "../../store/seasons/settled_year.ts";
+import { reducedStores } from "../../store/runs.ts";
 import type { Changes, LivePart, LiveStudy, LiveYear, Resolution } from "../types.ts";
 import { changedSections } from "./changed.ts";
 import { completedSections } from "./completed.ts";
 import { remembered } from "./remembered.ts";
-import { requested } from "./requested.ts";
+import { type Requested, requested } from "./requested.ts";
+import { type SettledYears, settledYears } from "./settled.ts";
 
 /** A case of a study. */
 export interface LiveCase {
@@ -29,16 +27,20 @@ export interface LiveStep {
   readonly part: LivePart;
 }
 
-type Air = Pick<SettledYear, "ledger" | "year">;
+const asked = remembered(({ study, climate, changes, resolution }: LiveCase): Requested => {
+  const sections = completedSections(changedSections(study.given, changes), study.ownFans);
+  return requested(sections, climate, resolution);
+});
 
-/** The year with the fan always off; it hangs on house, soil and place of the tubes alone. */
-const bare = remembered(
-  (question: { readonly request: StoreRequest; readonly heated: boolean }): Air => {
-    const [store] = alone(reducedStores([question.request]));
-    const { ledger, year } = baselineTask.run({ ...store!, heated: question.heated });
-    return { ledger, year };
-  },
-);
+/**
+ * Years that a case settles from: those of the study itself where a quick year of a changed study is
+ * wanted, so that it does not hang on what was tried before.
+ */
+function startOf(given: LiveCase): SettledYears | null {
+  const moved = Object.keys(given.changes).length > 0;
+  if (given.resolution === "full" || !moved) return null;
+  return settledYears(asked({ ...given, changes: {} }).request, null);
+}
 
 function coldestOfDays(series: Float64Array): number[] {
   return dayRanges(series).map(({ low }) => low);
@@ -54,69 +56,67 @@ export function liveYear(given: LiveCase): LiveYear {
 
 /**
  * Computes the settled year of a case, with freezing: free-running and held at the set point, with
- * the store and with the fan always off. Figures are those of the store chapter for the same study.
- * The year for the first chart comes first.
+ * the store and with the fan always off. The year for the first chart comes first.
+ *
+ * At full resolution the figures are those of the store chapter for the same study. A quick year
+ * is that of comparisons: on few slices, a changed study settled from the study's own soil.
  *
  * @param given the case
  * @throws {InputError} where the case makes no sense
  */
 export function* liveSteps(given: LiveCase): Generator<LiveStep, LiveYear> {
-  const { study, climate, changes, resolution } = given;
-  const sections = completedSections(changedSections(study.given, changes), study.ownFans);
-  const { request, notices } = requested(sections, climate, resolution);
-  const outdoors = coldestOfDays(climate.dryBulb);
+  const { request, notices } = asked(given);
+  const outdoors = coldestOfDays(given.climate.dryBulb);
   const { airFlow } = request.fan;
-  yield { share: 0.1, part: { figures: { airFlow }, days: { outdoors }, months: {} } };
+  const nothing = { figures: { airFlow }, days: { outdoors }, months: {} };
+  yield { share: 0.05, part: nothing };
 
-  const [store] = alone(reducedStores([request]));
-  yield { share: 0.15, part: { figures: { airFlow }, days: { outdoors }, months: {} } };
+  alone(reducedStores([request]));
+  const from = startOf(given);
+  from?.asRun(false);
+  yield { share: 0.2, part: nothing };
 
-  const free = settledTask.run({ ...store!, heated: false });
+  const years = settledYears(request, from);
+  const { ledger, year } = years.asRun(false);
   const first = {
     airFlow,
-    heatIn: kilowattHours(free.ledger.heatIn),
-    heatOut: kilowattHours(free.ledger.heatOut),
-    fanEnergy: kilowattHours(free.ledger.fanEnergy),
+    heatIn: kilowattHours(ledger.heatIn),
+    heatOut: kilowattHours(ledger.heatOut),
+    fanEnergy: kilowattHours(ledger.fanEnergy),
   };
   yield {
-    share: 0.45,
+    share: 0.5,
     part: {
       figures: first,
-      days: { outdoors, store: coldestOfDays(free.year.airTemperature) },
+      days: { outdoors, store: coldestOfDays(year.airTemperature) },
       months: {},
     },
   };
 
-  const without = baselineRequest(request);
-  const noFan = bare({ request: without, heated: false });
-  const main: Air = orBaseline(free, noFan);
-  const days = {
-    outdoors,
-    store: coldestOfDays(main.year.airTemperature),
-    noFan: coldestOfDays(noFan.year.airTemperature),
-  };
+  const [air, airNoFan] = [years.store(false), years.noFan(false)]
+    .map((one) => one.year.airTemperature) as [Float64Array, Float64Array];
+  const days = { outdoors, store: coldestOfDays(air), noFan: coldestOfDays(airNoFan) };
   const second = {
     ...first,
-    coldestHour: min(main.year.airTemperature)!,
-    coldestHourNoFan: min(noFan.year.airTemperature)!,
-    hoursBelowFreezing: hoursBelow(main.year.airTemperature, 0),
-    hoursBelowFreezingNoFan: hoursBelow(noFan.year.airTemperature, 0),
+    coldestHour: min(air)!,
+    coldestHourNoFan: min(airNoFan)!,
+    hoursBelowFreezing: hoursBelow(air, 0),
+    hoursBelowFreezingNoFan: hoursBelow(airNoFan, 0),
   };
   yield { share: 0.6, part: { figures: second, days, months: {} } };
 
-  const heated = settledTask.run({ ...store!, heated: true });
+  years.asRun(true);
   yield { share: 0.9, part: { figures: second, days, months: {} } };
 
-  const heatedNoFan = bare({ request: without, heated: true });
-  const held: Air = orBaseline(heated, heatedNoFan);
+  const [held, heldNoFan] = [years.store(true), years.noFan(true)];
   const backupHeat = kilowattHours(held.ledger.heater);
-  const backupHeatNoFan = kilowattHours(heatedNoFan.ledger.heater);
+  const backupHeatNoFan = kilowattHours(heldNoFan.ledger.heater);
   return {
     figures: { ...second, backupHeat, backupHeatNoFan, savedHeat: backupHeatNoFan - backupHeat },
     days,
     months: {
       store: monthlyHeat(held.year.heater),
-      noFan: monthlyHeat(heatedNoFan.year.heater),
+      noFan: monthlyHeat(heldNoFan.year.heater),
     },
     slices: request.inputs.slices,
     notices,
