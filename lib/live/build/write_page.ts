@@ -17,7 +17,7 @@ export type LiveResults = Pick<ChapterResults, "soil" | "fan" | "store">;
 
 /** How a page is written. */
 export interface LivePageOptions {
-  /** units that are shown first; SI unless given */
+  /** units that are shown first; those of the study unless given */
   readonly units?: UnitSystem;
 }
 
@@ -74,7 +74,7 @@ export async function writePageOf(
   const page: LivePage = {
     title: study.heading.title,
     mark: await markOf(study),
-    units: options.units ?? "SI",
+    units: options.units ?? study.heading.units,
     study: own,
     weather: weather.head,
     series: weather.series,
