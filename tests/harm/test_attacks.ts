@@ -1,6 +1,6 @@
 /** Attacks that are tests, with as many trials as the task asks for. @module */
 import { join } from "node:path";
-import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
+import { PROJECT_FOLDER, say } from "winterground/commands/terminal.ts";
 import type { AttackRow, StageAttacks } from "./reliability_page.ts";
 
 /** An attack and the tests that make it. */
@@ -79,7 +79,16 @@ export async function noteTrials(trials: number, words: string): Promise<void> {
   await Deno.writeTextFile(file, `${JSON.stringify({ trials, words })}\n`, { append: true });
 }
 
-/** Runs the tests of an attack. */
+/** Characters of failing tests that are told. */
+const MOST_TOLD = 20_000;
+
+/** What the test runner says of the tests that failed, and nothing of the others. */
+function failuresOf(output: string): string {
+  const from = output.indexOf("\n ERRORS ");
+  return output.slice(from < 0 ? 0 : from).slice(-MOST_TOLD);
+}
+
+/** Runs the tests of an attack; what failed is told on the terminal. */
 export async function testAttack({ attack, files }: TestAttack): Promise<Omit<AttackRow, "when">> {
   const notes = await Deno.makeTempFile();
   const { code, stdout } = await new Deno.Command(Deno.execPath(), {
@@ -94,6 +103,7 @@ export async function testAttack({ attack, files }: TestAttack): Promise<Omit<At
   const [, passed = "0", failed = "0", ignored = "0"] =
     /(\d+) passed.* \| (\d+) failed(?: \| (\d+) ignored)?/.exec(output) ?? [];
   const found = Math.max(Number(failed), code === 0 ? 0 : 1);
+  if (found > 0) say(failuresOf(output));
   const left = ignored === "0" ? "" : `, ${ignored} not tried here`;
   return {
     attack,

@@ -46,8 +46,9 @@ Deno.test({
   async fn() {
     // Property: finite figures without contradiction, or a refusal with file and line
     const { ran, refused, faults } = await takeThrough(studies(500, SEED));
+    const words = `500 studies: ${ran} ran with all that must hold, ${refused} refused`;
+    await noteTrials(500, `${words}, ${faults.length} did not hold`);
     assertEquals(faults, []);
-    await noteTrials(500, `500 studies: ${ran} ran with all that must hold, ${refused} refused`);
   },
 });
 

@@ -132,7 +132,7 @@ Deno.test("storeVariants() puts more heat into longer tubes, less into drier soi
   // Property: sense of the answer, as measured by Li et al. 2019 and Agrawal et al. 2020
   // [agrawal-2020]
   const rows = storeVariants(
-    standInRequest({ store: { slices: 1 } }),
+    standInRequest({ store: { slices: 1, spinUpYears: 0 } }),
     undefined,
     STORE_VARIANTS.filter(({ name }) => /planned|longer|drier/.test(name)),
   );
@@ -143,7 +143,7 @@ Deno.test("storeVariants() puts more heat into longer tubes, less into drier soi
 
 Deno.test("houseWays() finds store and curtain each better than nothing, both best", () => {
   // Property: sense of the answer; insulation and store each keep the house warmer
-  const ways = houseWays(standInRequest({ store: { slices: 1 } }));
+  const ways = houseWays(standInRequest({ store: { slices: 1, spinUpYears: 0 } }));
   const [none, curtain, store, both] = ways as [HouseWay, HouseWay, HouseWay, HouseWay];
   for (const key of ["hoursBelowFreezing", "backupHeat"] as const) {
     assert(curtain[key] < none[key] && store[key] < none[key], key);
@@ -154,7 +154,7 @@ Deno.test("houseWays() finds store and curtain each better than nothing, both be
 Deno.test("a gravel bed of less heat capacity takes less heat, a plate collector gives more", () => {
   // Property: sense of the answer over six summer weeks from the same ground
   const heatIn = (store: Partial<StoreInputs>) => {
-    const other = standInRequest({ store: { slices: 1, ...store } });
+    const other = standInRequest({ store: { slices: 1, spinUpYears: 0, ...store } });
     const soil = soilModel(other, house);
     const state = startState(soil.site, freshEngine(soil), initialHouseState(house));
     return runYear(
