@@ -56,8 +56,7 @@ export interface SettledYears {
  * stores do; null to settle from undisturbed ground, as a study's own years do
  */
 export function settledYears(request: StoreRequest, from: SettledYears | null): SettledYears {
-  // of a quick year on its own reduced soil: with the fan off, which tubes go together is all one
-  const bare = { ...baselineRequest(request), rough: request.rough };
+  const bare = baselineRequest(request);
   const asRun = (heated: boolean) =>
     withFan({ request, heated, from: from?.asRun(heated).field ?? null });
   // where nothing of house, soil and place of the tubes has moved, these years are the study's own
