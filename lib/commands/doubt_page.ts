@@ -1,5 +1,5 @@
 /** The page for whoever checks a study: doubt.html. @module */
-import { type PageSection, renderPage } from "../press/page.ts";
+import { renderSinglePage, type SinglePage } from "../press/site/mod.ts";
 import * as climate from "../show/climate/mod.ts";
 import type { DisplayItem } from "../show/kit/figure.ts";
 import * as soil from "../show/soil/mod.ts";
@@ -35,64 +35,49 @@ export async function doubtPage(run: StudyRun): Promise<string> {
     Object.entries(figures).filter(([, { low }]) => low !== undefined),
   );
   const open = review.checks.filter(({ passes }) => passes !== true).length;
-  return renderPage(`Doubt it: ${own.heading.title}`, [
-    ["Question", own.heading.question],
-    ["Checks", `${review.checks.length - open} as expected, ${open} to look at`],
-    ["Weather", `${own.climate.source} (${own.climate.layout})`],
-  ], [
-    section("checks", "What to ask of this study", reviewTable(review)),
-    section(
-      "finer",
-      "Cells, steps, slices and soil made finer",
-      store.resolutionChart(finer),
-      store.resolutionTable(finer),
-    ),
-    section(
-      "control",
-      "The control: the same house, the fan always off",
-      store.withWithoutTable(built),
-    ),
-    section(
-      "ledger",
-      "Where the heat goes",
-      store.heatFlowChart(built),
-      store.summaryTable(built),
-    ),
-    section(
-      "quarters",
-      "Heat put in by quarter, and when it comes back",
-      store.quartersChart(built),
-      store.quartersTable(built),
-    ),
-    section(
-      "weather",
-      "Where the weather is from",
-      siteInputs(own),
-      climate.qualityTable(quality),
-    ),
-    section(
-      "soil",
-      "Where the soil's values are from",
-      inputs(own, "soil"),
-      soil.propertyTable(ground),
-      soil.estimatesTable(ground),
-    ),
-    section(
-      "together",
-      "All doubt together",
-      savedDoubtTable(review.saved),
-      worth.doubtWords(money),
-      figuresTable(banded),
-    ),
-    section("defaults", "Values left to their defaults", defaultsTable(own)),
-  ]);
+  return renderSinglePage({
+    title: `Doubt it: ${own.heading.title}`,
+    facts: [
+      ["Question", own.heading.question],
+      ["Checks", `${review.checks.length - open} as expected, ${open} to look at`],
+      ["Weather", `${own.climate.source} (${own.climate.layout})`],
+    ],
+    sections: [
+      section("What to ask of this study", reviewTable(review)),
+      section(
+        "Cells, steps, slices and soil made finer",
+        store.resolutionChart(finer),
+        store.resolutionTable(finer),
+      ),
+      section("The control: the same house, the fan always off", store.withWithoutTable(built)),
+      section("Where the heat goes", store.heatFlowChart(built), store.summaryTable(built)),
+      section(
+        "Heat put in by quarter, and when it comes back",
+        store.quartersChart(built),
+        store.quartersTable(built),
+      ),
+      section("Where the weather is from", siteInputs(own), climate.qualityTable(quality)),
+      section(
+        "Where the soil's values are from",
+        inputs(own, "soil"),
+        soil.propertyTable(ground),
+        soil.estimatesTable(ground),
+      ),
+      section(
+        "All doubt together",
+        savedDoubtTable(review.saved),
+        worth.doubtWords(money),
+        figuresTable(banded),
+      ),
+      section("Values left to their defaults", defaultsTable(own)),
+    ],
+    foot: `Study ${own.studyHash.slice(0, 12)}; all hashes stand in results.json.`,
+  });
 }
 
-function section(id: string, heading: string, ...items: readonly DisplayItem[]): PageSection {
-  return {
-    id,
-    heading,
-    html: items.map((item) => item["text/html"] ?? "").join("\n")
-      .replaceAll("<img ", '<img style="max-width:100%;height:auto" '),
-  };
+function section(
+  heading: string,
+  ...items: readonly DisplayItem[]
+): SinglePage["sections"][number] {
+  return { heading, html: items.map((item) => item["text/html"] ?? "").join("\n") };
 }

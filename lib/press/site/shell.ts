@@ -30,6 +30,8 @@ export interface FramedPage {
   readonly neighbours?: readonly (readonly [word: string, file: string, title: string])[];
   /** program of the page, to the byte */
   readonly script?: string;
+  /** true for a page without a site around it */
+  readonly alone?: boolean;
 }
 
 /** What stands on every page. */
@@ -49,7 +51,7 @@ const ALWAYS = [
 
 /** A page that needs no other file; without a program it may run nothing. */
 export function framePage(page: FramedPage, { name, foot }: SiteFrame): SiteFile {
-  const { file, contents = "", script } = page;
+  const { file, contents = "", script, alone = false } = page;
   const title = page.title === name ? name : `${page.title} · ${name}`;
   const links = ALWAYS.map(([target, word]) =>
     `<li><a href="${target}"${target === file ? ' aria-current="page"' : ""}>${word}</a></li>`
@@ -57,6 +59,15 @@ export function framePage(page: FramedPage, { name, foot }: SiteFrame): SiteFile
   const neighbours = (page.neighbours ?? []).map(([word, target, title]) =>
     `<li>${word}: <a href="${target}">${escapeHtml(title)}</a></li>`
   );
+  const head = `<header class="head">
+<p class="site">${escapeHtml(name)}</p>
+<nav aria-label="Site">
+<ul>
+${links.join("\n")}
+</ul>
+</nav>
+</header>
+`;
   const program = script === undefined ? "" : `<script>${script}</script>\n`;
   const html = inert(`<!DOCTYPE html>
 <html lang="en">
@@ -70,15 +81,7 @@ ${style}</style>
 </head>
 <body>
 <a class="skip" href="#content">Skip to content</a>
-<header class="head">
-<p class="site">${escapeHtml(name)}</p>
-<nav aria-label="Site">
-<ul>
-${links.join("\n")}
-</ul>
-</nav>
-</header>
-${
+${alone ? "" : head}${
     contents === "" ? "" : `<nav class="contents" aria-label="On this page">
 <h2>On this page</h2>
 ${contents}
