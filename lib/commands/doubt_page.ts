@@ -46,6 +46,7 @@ export async function doubtPage(run: StudyRun): Promise<string> {
       section("What to ask of this study", reviewTable(review)),
       section(
         "Cells, steps, slices and soil made finer",
+        store.refinementTable(finer),
         store.resolutionChart(finer),
         store.resolutionTable(finer),
       ),

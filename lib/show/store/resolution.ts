@@ -28,7 +28,8 @@ export function resolutionChart(resolution: StoreResolution): DisplayItem {
   const most = Math.max(0.1, ...bars.map(({ share }) => Math.abs(share)));
   return figure({
     height: 70 + rows.length * 72,
-    marginLeft: 190,
+    marginLeft: 90,
+    marginRight: 80,
     x: { domain: [-1.3 * most, 1.3 * most], label: "moved against the study, %", grid: true },
     y: { domain: RESOLVED_HEATS.map((heat) => WORDS[heat]), label: null, padding: 0.2 },
     fy: { domain: rows.map(({ name }) => name), label: null },
@@ -54,18 +55,27 @@ export function resolutionChart(resolution: StoreResolution): DisplayItem {
   });
 }
 
+/** What is made finer, and how large the computation is then. */
+export function refinementTable({ planSize, rows }: StoreResolution): DisplayItem {
+  const own = { name: "study", change: "as it is run", ...planSize };
+  return table([own, ...rows], [
+    { head: "finer", value: ({ name }) => name },
+    { head: "what is done", value: ({ change }) => change },
+    { head: "cells of a slice", value: ({ cells }) => cells, kind: "count" },
+    { head: "slices", value: ({ slices }) => slices, kind: "count" },
+    { head: "longest step, s", value: ({ longestStep }) => longestStep, kind: "count" },
+  ], "What is made finer");
+}
+
 /** The figures with one thing finer at a time, the study's own in the first line. */
-export function resolutionTable({ plan, planSize, rows }: StoreResolution): DisplayItem {
-  const own = { name: "study", change: "as it is run", figures: plan, shares: null, ...planSize };
+export function resolutionTable({ plan, rows }: StoreResolution): DisplayItem {
+  const own = { name: "study", figures: plan, shares: null };
   const share = (heat: ResolvedHeat) => ({ shares }: typeof own | typeof rows[number]) => {
     const value = shares?.[heat] ?? null;
     return value === null ? "–" : `${showNumber(100 * value, 2)}\u00a0%`;
   };
   return table([own, ...rows], [
     { head: "finer", value: ({ name }) => name },
-    { head: "what is done", value: ({ change }) => change },
-    { head: "cells", value: ({ cells }) => cells, kind: "count" },
-    { head: "slices", value: ({ slices }) => slices, kind: "count" },
     { head: "charged", value: ({ figures }) => figures.heatIn, kind: "energy", us: false },
     { head: "moved", value: share("heatIn"), right: true },
     { head: "discharged", value: ({ figures }) => figures.heatOut, kind: "energy", us: false },

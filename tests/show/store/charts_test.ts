@@ -42,6 +42,14 @@ Deno.test("measuresTable() keeps the order of the ranking, the house as it is fi
   assert(places.every((place, i) => place > 0 && (i === 0 || place > places[i - 1]!)), shown);
 });
 
+Deno.test("refinementTable() says what is done and how large the computation is then", () => {
+  // Property: rows of a made-up store
+  const text = store.refinementTable(resolution)["text/plain"];
+  for (const words of ["as it is run", "steps in time half as long", "4000"]) {
+    assert(text.includes(words), words);
+  }
+});
+
 Deno.test("resolutionTable() sets the study first and each movement beside its heat", () => {
   // Property: rows and shares of a made-up store
   const [head, study, ...rows] = store.resolutionTable(resolution)["text/plain"].split("\n").slice(
