@@ -9,11 +9,10 @@ import {
   type FieldToTry,
   type JudgedRow,
   judgedRows,
-  spreadOver,
   unbeatenText,
 } from "../study/sweep/mod.ts";
 import { showFigures } from "../units/mod.ts";
-import { sievedFront, sieveSteps, worth } from "../worth/mod.ts";
+import { sievedFront, sieveSteps, spreadOver, worth } from "../worth/mod.ts";
 import type { SweptTable } from "./sweep_doubt.ts";
 import { complain, say } from "./terminal.ts";
 

@@ -82,4 +82,4 @@ export type {
   DesignYear,
   OwnGivesUp,
 } from "./designs/types.ts";
-export { type SievedDesign, sievedFront, sieveSteps } from "./designs/sieve.ts";
+export { type SievedDesign, sievedFront, sieveSteps, spreadOver } from "./designs/sieve.ts";

@@ -103,7 +103,7 @@ function gainPlot({ key, best, label, colour }: Gain, { rows, currency }: Design
   return {
     height: 260,
     marginLeft: 70,
-    x: { label: `first cost less grants, ${currency}`, grid: true },
+    x: { label: `first cost less grants, ${currency}`, grid: true, inset: 10 },
     y: { label, grid: true, zero: true },
     marks: [
       Plot.dot(rows.filter((row) => !row.own && !row[best]), {

@@ -30,22 +30,6 @@ export interface FieldAirToTry {
 }
 
 /**
- * A number of fields out of a front, evenly by their place in it, which is that of their cost: the
- * cheapest and the dearest among them.
- *
- * @param front by rising cost
- * @param count of fields wanted
- */
-export function spreadOver<F>(front: readonly F[], count: number): readonly F[] {
-  if (front.length <= count) return front;
-  if (count === 1) return [front[0]!];
-  return Array.from(
-    { length: count },
-    (_, place) => front[Math.round(place * (front.length - 1) / (count - 1))]!,
-  );
-}
-
-/**
  * Text of a sweep file whose first row is the study's own field and the others are fields to try, with
  * the headers, fans and flow chosen for them, or those of the study; each layer then has headers of
  * its own where the study's layers do. Control stays that of the study.

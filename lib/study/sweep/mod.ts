@@ -25,7 +25,7 @@ export {
 export { type KnownRows, openRows, orderedText, readRows, type RowFile } from "./row_file.ts";
 export { doubtText, type FigureDoubt, sampledDoubt, strongestKeys } from "./doubt.ts";
 export { DOUBT_ROWS, doubtSweepText } from "./doubt_plan.ts";
-export { fieldSweepText, type FieldToTry, spreadOver } from "./field_plan.ts";
+export { fieldSweepText, type FieldToTry } from "./field_plan.ts";
 export { betterThanFirst, type JudgedRow, judgedRows, unbeatenText } from "./unbeaten.ts";
 export { parquetOf } from "./parquet.ts";
 export {

@@ -111,12 +111,17 @@ export const QUICK_KEYS = [
   "fans",
 ] as const satisfies readonly (keyof DesignChoice)[];
 
-/** All parts of a design. */
-export const ALL_KEYS = [
-  ...QUICK_KEYS,
+/** Parts of a design that any field may have, and that only the year tells apart. */
+export const ADDED_KEYS = [
   "edgeBoard",
   "chargeStart",
   "dischargeBelow",
+] as const satisfies readonly (keyof DesignChoice)[];
+
+/** All parts of a design. */
+export const ALL_KEYS = [
+  ...QUICK_KEYS,
+  ...ADDED_KEYS,
 ] as const satisfies readonly (keyof DesignChoice)[];
 
 /** Designs with one part changed: a number by a place to either side, anything else to each other value. */

@@ -1,6 +1,6 @@
 /** Designs that went through the year, priced and set beside each other. @module */
 import type { BuiltDesign } from "./judge.ts";
-import type { DesignQuestion, DesignRow, DesignYear, OwnGivesUp } from "./types.ts";
+import type { DesignChoice, DesignQuestion, DesignRow, DesignYear, OwnGivesUp } from "./types.ts";
 import { unbeaten } from "./unbeaten.ts";
 import type { DesignRun } from "./years.ts";
 
@@ -85,6 +85,31 @@ export function cheapestHeat(rows: readonly DesignRow[], { saved }: Resolution):
     within(rows).filter((row) => row.saved > saved && row.costOfHeat !== null),
     (row) => row.costOfHeat!,
   );
+}
+
+/**
+ * The study's own design with each of some parts as it is best alone: of the designs that differ from
+ * the own one in that part and no other, the one of greatest net savings, where it betters the own one.
+ *
+ * @param rows the own one and others
+ * @param keys parts
+ */
+export function bestParts(
+  rows: readonly DesignRow[],
+  keys: readonly (keyof DesignChoice)[],
+): Partial<DesignChoice> {
+  const own = rows.find((row) => row.own)!;
+  const parts = Object.keys(own.choice) as (keyof DesignChoice)[];
+  const differsIn = (row: DesignRow) =>
+    parts.filter((part) => row.choice[part] !== own.choice[part]);
+  return Object.fromEntries(keys.map((key) => {
+    const alone = rows.filter((row) => {
+      const changed = differsIn(row);
+      return changed.length === 1 && changed[0] === key && row.breaks === null;
+    });
+    const best = first([own, ...alone], (row) => -row.netSavings)!;
+    return [key, best.choice[key]];
+  }));
 }
 
 /** What the study's own design gives up against the others; smaller differences than resolved are none. */

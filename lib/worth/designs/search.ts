@@ -1,9 +1,10 @@
 /** Other designs of the store, searched on the settled year. @module */
 import { alone, type Steps } from "../../basics/mod.ts";
 import { worthMoney } from "../compute.ts";
-import { ALL_KEYS, choiceKey, designAxes, neighbours, ownChoice } from "./choices.ts";
+import { ADDED_KEYS, ALL_KEYS, choiceKey, designAxes, neighbours, ownChoice } from "./choices.ts";
 import { type BuiltDesign, designJudge } from "./judge.ts";
 import {
+  bestParts,
   cheapestHeat,
   designRows,
   greatestSavings,
@@ -11,18 +12,20 @@ import {
   type RanDesign,
   resolutionOf,
 } from "./rows.ts";
-import { sieveSteps } from "./sieve.ts";
+import { sievedFront, sieveSteps, spreadOver } from "./sieve.ts";
 import type { DesignChoice, DesignQuestion, DesignRow, DesignSearch } from "./types.ts";
 import { type DesignYears, settledDesigns } from "./years.ts";
 
-/** Share of the years that the sieve's designs get; the rest goes to neighbours of the unbeaten. */
-const FROM_SIEVE = 0.4;
+/** Share of the years left that the sieve's designs get; the rest goes to neighbours of the unbeaten. */
+const FROM_SIEVE = 0.5;
 /** Years of a round, so that what one finds leads the next, and several workers have enough to do. */
 const ROUND = 6;
 
 /**
- * Searches. The quick estimate climbs to designs worth a year; those, and then round by round the
- * neighbours of the ones that no other beats, go through the settled year on the coarse mesh. Values
+ * Searches. The quick estimate climbs to designs worth a year. What it cannot tell apart, control and
+ * the board at the edge, is tried on the own design first; then the climbs' designs with the best of
+ * that, and round by round the neighbours of the ones that no other beats, go through the settled year
+ * on the coarse mesh. Values
  * are the own design's of the study moved by the difference between coarse years, so that the own row
  * has the study's own figures.
  *
@@ -66,13 +69,28 @@ export function* designSteps(
     return designs;
   };
   const most = Math.max(2, worth.inputs.searchRuns);
-  const sieved = inTurn(climbs.flatMap(({ good }) => good));
-  yield* run([own, ...take(choicesOf(sieved), Math.round(FROM_SIEVE * most) - 1)]);
   const axes = designAxes(question);
-  while (taken.size < most) {
+  yield* run([own, ...take(neighbours(own.choice, axes, ADDED_KEYS), Math.floor(most / 2))]);
+  const added = bestParts(designRows(ran, question), ADDED_KEYS);
+  const fromSieve = Math.round(FROM_SIEVE * (most - taken.size));
+  const tops = climbs.flatMap(({ good }) =>
+    good.flatMap(([top]) => top === undefined ? [] : [top])
+  );
+  const spread = spreadOver(sievedFront(climbs), Math.max(1, fromSieve - tops.length));
+  const sieved = [...tops, ...spread].map(({ choice }) => ({ ...choice, ...added }));
+  yield* run(take(sieved, fromSieve));
+  for (let round = 0; taken.size < most; round++) {
     const leaders = leadersOf(designRows(ran, question), question, ran[0]!);
-    const beside = leaders.map(({ choice }) => neighbours(choice, axes, ALL_KEYS.toReversed()));
-    const designs = take(inTurn(beside), Math.min(ROUND, most - taken.size));
+    const beside = leaders.map(({ choice }) =>
+      neighbours(choice, axes, ALL_KEYS.map((_, k) => ALL_KEYS[(k + round) % ALL_KEYS.length]!))
+        .map((one) => ({ choice: one, key: choiceKey(one) }))
+    );
+    // those of whose neighbours fewest were looked at come first
+    const looked = (all: typeof beside[number]) =>
+      all.filter(({ key }) => taken.has(key) || refused.has(key)).length / all.length;
+    const inOrder = beside.toSorted((a, b) => looked(a) - looked(b))
+      .map((all) => all.map(({ choice }) => choice));
+    const designs = take(inTurn(inOrder), Math.min(ROUND, most - taken.size));
     if (designs.length === 0) break;
     yield* run(designs);
   }
@@ -82,10 +100,6 @@ export function* designSteps(
 /** The search, all done here. Parameters and result are those of {@link designSteps}. */
 export function designSearch(question: DesignQuestion): DesignSearch | null {
   return alone(designSteps(question));
-}
-
-function* choicesOf(designs: Iterable<{ readonly choice: DesignChoice }>): Generator<DesignChoice> {
-  for (const { choice } of designs) yield choice;
 }
 
 /** The first of each list, then the second of each, and so on. */

@@ -158,3 +158,19 @@ export function sievedFront(climbs: readonly SieveAnswer[]): readonly SievedDesi
   const kept = unbeaten(all.map(({ capital, saved }) => ({ cost: capital, gain: saved })));
   return all.filter((_, k) => kept[k]).sort((a, b) => a.capital - b.capital);
 }
+
+/**
+ * A number of designs out of a front, evenly by their place in it, which is that of their cost: the
+ * cheapest and the dearest among them.
+ *
+ * @param front by rising cost
+ * @param count of designs wanted
+ */
+export function spreadOver<F>(front: readonly F[], count: number): readonly F[] {
+  if (front.length <= count) return front;
+  if (count === 1) return [front[0]!];
+  return Array.from(
+    { length: count },
+    (_, place) => front[Math.round(place * (front.length - 1) / (count - 1))]!,
+  );
+}

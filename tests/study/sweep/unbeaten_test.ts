@@ -5,11 +5,11 @@ import {
   fieldSweepText,
   judgedRows,
   readSweep,
-  spreadOver,
   type SweepPlan,
   unbeatenText,
 } from "../../../lib/study/sweep/mod.ts";
 import { openSmallStudy } from "../../harness/small_study.ts";
+import { spreadOver } from "winterground/worth/mod.ts";
 
 const KEYS = [
   "worth.capital",
