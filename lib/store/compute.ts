@@ -16,7 +16,7 @@ import type { HouseYear } from "../house/types.ts";
 import { baselineRequest } from "./baseline.ts";
 import { heatFlows } from "./ledger/flows.ts";
 import { balanceResidual, type SoilLedger } from "./ledger/ledger.ts";
-import type { TagLedger } from "./ledger/tags.ts";
+import { carriedShare, type TagLedger } from "./ledger/tag_ledger.ts";
 import { storeNotices } from "./notices.ts";
 import {
   baselineTask,
@@ -62,16 +62,6 @@ function taggedQuarters(tags: TagLedger): TaggedQuarter[] {
     lost: kilowattHours(tags.lost[k]!),
     remaining: kilowattHours(tags.gained[k]!),
   }));
-}
-
-/** Of all heat given back, the share put in during an earlier quarter. */
-function carriedShare(tags: TagLedger, ledger: SoilLedger): number | null {
-  const tagged = tags.back.reduce(
-    (sum, row) => sum + row[0]! + row[1]! + row[2]! + row[3]!,
-    0,
-  );
-  const same = sum(tags.sameQuarter);
-  return ratio(tagged - same, ledger.heatOut);
 }
 
 /** K: with fan less without, over the hours without sun and below 8 °C outside. */
@@ -157,7 +147,7 @@ export function* storeSteps(request: StoreRequest): Steps<StoreResult> {
     recovery: ratio(heatOut, heatIn),
     cop: ratio(heatOut, fanEnergy),
     fanEnergy,
-    carriedAcrossSeasons: carriedShare(tags, ledger),
+    carriedAcrossSeasons: carriedShare(tags, ledger.heatOut),
     quarters,
     tagged: taggedQuarters(tags),
     coldestHour: min(air)!,

@@ -1,4 +1,6 @@
 /** Where the heat put in during each quarter went. @module */
+import { sum } from "d3-array";
+import { ratio } from "../../basics/mod.ts";
 
 /** Where the heat put in during each quarter went, J. */
 export interface TagLedger {
@@ -24,4 +26,17 @@ export function emptyTagLedger(): TagLedger {
     lost: new Float64Array(4),
     gained: new Float64Array(4),
   };
+}
+
+/**
+ * Of the heat given back, the share put in during an earlier quarter. Where the undisturbed ground is
+ * colder than the house it takes of the heat that comes back, and the share is that of the whole of it.
+ *
+ * @param tags of a year
+ * @param heatOut J given back in the year
+ * @returns 0 to 1; null where nothing is given back
+ */
+export function carriedShare(tags: TagLedger, heatOut: number): number | null {
+  const tagged = sum(tags.back, (row) => sum(row.subarray(0, 4)));
+  return ratio(tagged - sum(tags.sameQuarter), Math.max(heatOut, tagged));
 }
