@@ -22,7 +22,7 @@ export interface Piece {
 }
 
 /** Most columns of a table that stands beside another. */
-const NARROW_COLUMNS = 3;
+const NARROW_COLUMNS = 4;
 
 /** Numbers what it is given, in that order. */
 export class Numbering {
@@ -56,7 +56,9 @@ export class Numbering {
       0,
       ...tables.map((table) => table.querySelectorAll("thead th").length),
     );
-    const narrow = tables.length > 0 ? columns <= NARROW_COLUMNS : body.querySelector("figure");
+    const narrow = tables.length > 0
+      ? columns <= NARROW_COLUMNS
+      : body.querySelector("figure, ol") !== null;
     return { html: body.innerHTML, wide: body.querySelector(".wide") !== null || !narrow };
   }
 

@@ -132,10 +132,12 @@ Deno.test("renderReport() leads to the workbook and says what changed where it i
 });
 
 Deno.test("a piece is wide where its table has more columns than stand beside another", () => {
-  // Property: three columns stand beside another, four do not; a picture does
+  // Property: four columns stand beside another, five do not; a picture and a numbered list do
   const numbering = new Numbering();
-  assert(!numbering.piece(tableOf("a", 3)).wide);
-  assert(numbering.piece(tableOf("b", 4)).wide);
+  assert(!numbering.piece(tableOf("a", 4)).wide);
+  assert(numbering.piece(tableOf("b", 5)).wide);
+  assert(numbering.piece(`<div class="wide">${tableOf("w", 2)}</div>`).wide);
+  assert(!numbering.piece("<ol><li>first</li></ol>").wide);
   assert(!numbering.piece(figure("c")).wide);
   assert(numbering.piece("<p>words</p>").wide);
 });

@@ -4,6 +4,7 @@ import type { FanInputs, SummarisedFan } from "../../fan/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
+import { NOTEBOOK_WIDTH, pictureWidth } from "../kit/layout.ts";
 import { PALETTE } from "../kit/palette.ts";
 
 /** Fan curve, system curve and the point where they meet, with the clean and the dirty filter. */
@@ -39,9 +40,9 @@ export function curveChart(result: SummarisedFan, inputs: FanInputs): DisplayIte
       Plot.text([result], {
         ...point,
         text: () => `${shown(result.airFlow, "airFlow")}, ${shown(result.pressure, "pressure")}`,
-        textAnchor: "start",
-        dx: 12,
-        dy: 3,
+        ...(pictureWidth() < NOTEBOOK_WIDTH // beside the curve where there is no room behind it
+          ? { textAnchor: "end" as const, dx: -14, dy: 4 }
+          : { textAnchor: "start" as const, dx: 12, dy: 3 }),
         fill: PALETTE.ink,
         stroke: "white",
         strokeWidth: 5,

@@ -9,6 +9,7 @@ import { forReport } from "../kit/layout.ts";
 import { shown, shownBoth } from "../kit/reader.ts";
 import { type NamedNumber, numbers, paragraph, table } from "../kit/table.ts";
 import { controlTable } from "../store/tables.ts";
+import { wide } from "./wide.ts";
 
 /** Tubes, headers and fan in numbers. */
 export function designTable(study: Study, { tubes, headers, fan }: ChapterResults): DisplayItem {
@@ -32,7 +33,7 @@ export function designTable(study: Study, { tubes, headers, fan }: ChapterResult
 
 /** When the fan runs. */
 export function control(study: Study): DisplayItem {
-  return forReport(() => controlTable(study.store));
+  return forReport(() => controlTable(study.store, "When the fan runs"));
 }
 
 const TITLES: Readonly<Record<DrawingName, string>> = {
@@ -54,15 +55,15 @@ export function drawing(
     title: TITLES[name],
     alt: `${TITLES[name]}: ${count} tubes of ${shownBoth(length, "length")}, with dimensions.`,
   });
-  return { ...item, "text/html": `<div class="wide">${item["text/html"]}</div>` };
+  return wide(item, "wide drawing");
 }
 
 /** Most tubes whose flows are listed one by one. */
 const MOST_LISTED = 60;
 /** Tubes side by side in a line of the table. */
-const ABREAST = 3;
+const ABREAST = 2;
 
-/** The air of every tube, three side by side. */
+/** The air of every tube, two side by side. */
 export function flowTable({ headers }: ChapterResults): DisplayItem {
   const { tubes } = headers.summary;
   if (tubes.length > MOST_LISTED) {

@@ -14,6 +14,7 @@ import { durationChart } from "../store/charts.ts";
 import { changesWith, VERDICT_LIGHTS, verdictSentence } from "../worth/answer.ts";
 import { alternativesChart } from "../worth/charts.ts";
 import { moneyText, priceText } from "../worth/money_words.ts";
+import { wide } from "./wide.ts";
 
 /** The verdict in large letters, why, what the store does, and what would change it. */
 export function verdict({ worth, store }: ChapterResults): DisplayItem {
@@ -59,14 +60,14 @@ interface KeyFigure {
  */
 export function keyFigures({ worth, store }: ChapterResults, figures: Figures): DisplayItem {
   const rows = [coldest(store, figures), killing(store, figures), saved(store, figures)];
-  return forReport(() =>
+  return wide(forReport(() =>
     table([...rows, ...money(worth)], [
       { head: "figure", value: ({ name }) => name },
       { head: "with the store", value: ({ value }) => value, right: true },
       { head: "from … to", value: ({ band }) => band, right: true },
       { head: "without", value: ({ without }) => without, right: true },
     ], "Five figures; ranges are 95 %")
-  );
+  ));
 }
 
 /** The figure where it was counted. */
@@ -195,7 +196,7 @@ export function faultsToMend(
     .map(inReadersOrder);
   const title = worst.length === WORST ? "Three things to mend first" : "To mend first";
   return {
-    "text/html": `<div class="wide"><p><strong>${title}</strong></p>\n<ol>${
+    "text/html": `<div><p><strong>${title}</strong></p>\n<ol>${
       worst.map((text) => `<li>${escapeMarkup(text)}</li>`).join("\n")
     }</ol></div>`,
     "text/plain": [title, ...worst.map((text, place) => `${place + 1}. ${text}`)].join("\n"),

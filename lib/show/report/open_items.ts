@@ -10,6 +10,7 @@ import { forReport } from "../kit/layout.ts";
 import { readersUnits } from "../kit/reader.ts";
 import { table } from "../kit/table.ts";
 import { valueAt } from "../study/inputs.ts";
+import { wide } from "./wide.ts";
 
 /** What this study gives cause to mind: its cautions and warnings. */
 export function runNotices(list: readonly Notice[]): DisplayItem {
@@ -18,12 +19,12 @@ export function runNotices(list: readonly Notice[]): DisplayItem {
 
 /** Every hazard of the work, with what to mind. */
 export function hazards(): DisplayItem {
-  return forReport(() =>
+  return wide(forReport(() =>
     table(CAUTIONS, [
       { head: "hazard", value: ({ hazard }) => hazard },
       { head: "what to mind", value: ({ text }) => text },
     ], "Hazards of the work; local codes and law govern")
-  );
+  ));
 }
 
 /** One licensed person or office with what is left to them. */
@@ -64,13 +65,13 @@ export function openItems(): DisplayItem {
 
 /** What the study file left open: the value taken and where it comes from. */
 export function assumptions(study: Study): DisplayItem {
-  return forReport(() =>
+  return wide(forReport(() =>
     table(study.defaults, [
       { head: "input", value: ({ key }) => key },
       { head: "taken", value: ({ key, value }) => takenText(study, key, value) },
       { head: "source", value: ({ source }) => source },
     ], "Inputs that the study file left open, with the source of each value")
-  );
+  ));
 }
 
 function takenText(study: Study, key: string, text: string): string {

@@ -19,8 +19,13 @@ import {
 } from "../../store/mod.ts";
 import { numbers, paragraph, table } from "../kit/table.ts";
 
-/** The thermostat of the study in words, with its own settings. */
-export function controlTable(inputs: StoreInputs): DisplayItem {
+/**
+ * The thermostat of the study in words, with its own settings.
+ *
+ * @param inputs of the store
+ * @param title line above the table
+ */
+export function controlTable(inputs: StoreInputs, title?: string): DisplayItem {
   const kelvin = (value: number) => shownBoth(value, "temperatureDifference");
   const degrees = (value: number) => shownBoth(value, "temperature");
   const rows = [
@@ -73,7 +78,7 @@ export function controlTable(inputs: StoreInputs): DisplayItem {
   return table(rows, [
     { head: "", value: (row) => row.what },
     { head: "when", value: (row) => row.when },
-  ]);
+  ], title);
 }
 
 /** Seasons and limits of the ground, where the study has them. */

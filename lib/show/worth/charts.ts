@@ -5,6 +5,7 @@ import { shown } from "../kit/reader.ts";
 import type { Alternative, DoubtShare, MoneyYear, WorthResult } from "../../worth/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
+import { pictureWidth } from "../kit/layout.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { paragraph } from "../kit/table.ts";
 import { hourPriceText, moneyText, priceText } from "./money_words.ts";
@@ -62,6 +63,9 @@ const KIND_COLOURS: Readonly<Record<Alternative["kind"], string>> = {
   store: PALETTE.soil,
 };
 
+/** px that the words behind a bar take at most. */
+const WORDS_BEHIND = 112;
+
 /** What a kilowatt-hour saved costs by each way, beside that of the fuel. */
 export function alternativesChart(worth: WorthResult): DisplayItem {
   const { alternatives, heatWorth, currency, fuel, missing } = worth;
@@ -97,13 +101,14 @@ export function alternativesChart(worth: WorthResult): DisplayItem {
     return paragraph(`No costs are drawn: no price for ${missing.join(", ")}.`);
   }
   const most = Math.max(heatWorth, ...priced.map(({ costOfHeat }) => costOfHeat!));
+  const room = pictureWidth() - 185 - 24; // px of the bars and the words behind them
   return figure({
     height: 90 + 28 * priced.length,
     marginLeft: 185,
     x: {
       label: `cost of a kilowatt-hour saved, ${currency}`,
       grid: true,
-      domain: [0, 1.2 * most],
+      domain: [0, most / (1 - WORDS_BEHIND / room)],
     },
     y: { domain: priced.map(({ name }) => name), label: null, padding: 0.3 },
     marks: [

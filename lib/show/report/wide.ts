@@ -1,0 +1,7 @@
+/** Pieces that take the whole width of the report. @module */
+import type { DisplayItem } from "../kit/figure.ts";
+
+/** The same over the whole width; a drawing is moved sideways where it does not fit. */
+export function wide(item: DisplayItem, what: "wide" | "wide drawing" = "wide"): DisplayItem {
+  return { ...item, "text/html": `<div class="${what}">${item["text/html"]}</div>` };
+}
