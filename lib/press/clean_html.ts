@@ -46,7 +46,17 @@ const PICTURE = /^data:image\/(?:svg\+xml|png|jpeg);base64,[A-Za-z0-9+/=]+$/;
 /** Classes of our own helpers; others could make words look like a part of the page. */
 const CLASSES = [
   ...["data", "note", "exercise", "answer", "caution", "notice-list", "light"],
-  ...["formula", "katex", "language-*", "wide", "drawing", "verdict", "verdict-word", "sign-off"],
+  ...[
+    "formula",
+    "katex",
+    "language-*",
+    "wide",
+    "drawing",
+    "keys",
+    "verdict",
+    "verdict-word",
+    "sign-off",
+  ],
 ];
 
 const OPTIONS: sanitizeHtml.IOptions = {

@@ -41,7 +41,7 @@ function rendered(
       throwOnError: true,
       strict: "ignore",
       maxSize: MOST_SIZE,
-    });
+    }).replaceAll(/<mspace([^>]*)\/>/g, "<mspace$1></mspace>"); // as pages are written after cleaning
   } catch (error) {
     const why = error instanceof RangeError
       ? "it is nested too deeply"

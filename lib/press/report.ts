@@ -105,6 +105,14 @@ ${parts.join("\n")}
 </section>`;
 }
 
+/** Drawings that move sideways can be reached, and moved, without a mouse. */
+function reachable(html: string): string {
+  return html.replaceAll(
+    '<div class="wide drawing">',
+    '<div class="wide drawing" tabindex="0" role="group" aria-label="Drawing; moves sideways">',
+  );
+}
+
 /** Sections at the second-level headings; what stands above the first of them is for the notebook. */
 function sectionsOf(notebook: Notebook, numbering: Numbering): Section[] {
   const sections: Section[] = [];
@@ -115,7 +123,7 @@ function sectionsOf(notebook: Notebook, numbering: Numbering): Section[] {
     if (cell.cell_type === "code") {
       const pieces = cell.outputs.map((output) => numbering.piece(renderOutput(output, markdown)));
       const html = pieces.map(({ html, wide }) =>
-        `<div class="piece${wide ? " wide" : ""}">${html}</div>`
+        `<div class="piece${wide ? " wide" : ""}">${reachable(html)}</div>`
       );
       if (html.length > 0) {
         sections.at(-1)?.parts.push(`<div class="pieces">\n${html.join("\n")}\n</div>`);

@@ -5,7 +5,7 @@ import { parseNotebook, renderReport } from "winterground/press/mod.ts";
 import { NOTEBOOK_FOLDER } from "winterground/commands/notebook_files.ts";
 import {
   beyondWindow,
-  browserTest,
+  browserStep,
   inChromium,
   seriousFindings,
   type Tab,
@@ -45,39 +45,44 @@ const CLIPPED = `[...document.querySelectorAll("table")].filter((table) => {
 const LETTERS = `[...document.querySelectorAll("figure img")]
   .map((image) => (image.closest(".drawing") ? 9.8 : 12) * image.width / image.naturalWidth)`;
 
-browserTest(
-  "the report shows whole tables and legible charts on a phone and on a desk",
-  async () => {
-    // Property: nothing clipped, nothing to move sideways, letters of 9 px and more, on both
+Deno.test("the report of the committed notebook in a browser", async (test) => {
+  // Property: what a reader meets, on a phone and on a desk
+  await browserStep(
+    test,
+    "the report shows whole tables and legible charts on a phone and on a desk",
+    async () => {
+      // Property: nothing clipped, nothing to move sideways, letters of 9 px and more, on both
+      await withReport(async (tab) => {
+        for (const width of [390, 1280]) {
+          await tab.look({ width, height: 844 });
+          assert(await beyondWindow(tab) <= 0, `the page is wider than ${width} px`);
+          assertEquals(await tab.value<string[]>(CLIPPED), [], `${width} px`);
+          const letters = await tab.value<number[]>(LETTERS);
+          assert(letters.length >= 10, `only ${letters.length} pictures`);
+          assert(Math.min(...letters) >= 9, `letters of ${Math.min(...letters)} px at ${width} px`);
+        }
+        assertEquals(tab.complaints, []);
+        assertEquals(tab.asked.filter((address) => !/^(?:file|data):/.test(address)), []);
+      });
+    },
+  );
+
+  await browserStep(test, "the whole verdict stands in the first window of a phone", async () => {
+    // Property: 390 by 844 px, without scrolling
     await withReport(async (tab) => {
-      for (const width of [390, 1280]) {
-        await tab.look({ width, height: 844 });
-        assert(await beyondWindow(tab) <= 0, `the page is wider than ${width} px`);
-        assertEquals(await tab.value<string[]>(CLIPPED), [], `${width} px`);
-        const letters = await tab.value<number[]>(LETTERS);
-        assert(letters.length >= 10, `only ${letters.length} pictures`);
-        assert(Math.min(...letters) >= 9, `letters of ${Math.min(...letters)} px at ${width} px`);
-      }
-      assertEquals(tab.complaints, []);
-      assertEquals(tab.asked.filter((address) => !/^(?:file|data):/.test(address)), []);
+      const bottom = await tab.value<number>(
+        'document.querySelector(".verdict").getBoundingClientRect().bottom',
+      );
+      assert(bottom > 100 && bottom <= 844, `the verdict ends at ${bottom} px`);
     });
-  },
-);
-
-browserTest("the whole verdict stands in the first window of a phone", async () => {
-  // Property: 390 by 844 px, without scrolling
-  await withReport(async (tab) => {
-    const bottom = await tab.value<number>(
-      'document.querySelector(".verdict").getBoundingClientRect().bottom',
-    );
-    assert(bottom > 100 && bottom <= 844, `the verdict ends at ${bottom} px`);
   });
-});
 
-browserTest(
-  "the report has no serious fault for those who do not see it or use no mouse",
-  async () => {
-    // Source: WCAG 2.2 (W3C 2023) [wcag-2023], as far as axe-core tests it
-    await withReport(async (tab) => assertEquals(await seriousFindings(tab), []));
-  },
-);
+  await browserStep(
+    test,
+    "the report has no serious fault for those who do not see it or use no mouse",
+    async () => {
+      // Source: WCAG 2.2 (W3C 2023) [wcag-2023], as far as axe-core tests it
+      await withReport(async (tab) => assertEquals(await seriousFindings(tab), []));
+    },
+  );
+});

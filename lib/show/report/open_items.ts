@@ -65,13 +65,16 @@ export function openItems(): DisplayItem {
 
 /** What the study file left open: the value taken and where it comes from. */
 export function assumptions(study: Study): DisplayItem {
-  return wide(forReport(() =>
-    table(study.defaults, [
-      { head: "input", value: ({ key }) => key },
-      { head: "taken", value: ({ key, value }) => takenText(study, key, value) },
-      { head: "source", value: ({ source }) => source },
-    ], "Inputs that the study file left open, with the source of each value")
-  ));
+  return wide(
+    forReport(() =>
+      table(study.defaults, [
+        { head: "input", value: ({ key }) => key },
+        { head: "taken", value: ({ key, value }) => takenText(study, key, value) },
+        { head: "source", value: ({ source }) => source },
+      ], "Inputs that the study file left open, with the source of each value")
+    ),
+    "wide keys",
+  );
 }
 
 function takenText(study: Study, key: string, text: string): string {
