@@ -35,13 +35,14 @@ function rendered(
   onUnread: (unread: UnreadFormula) => void,
 ): string {
   try {
+    // spaces and apostrophes as they are written after cleaning
     return katex.renderToString(formula, {
       displayMode,
       output: "mathml",
       throwOnError: true,
       strict: "ignore",
       maxSize: MOST_SIZE,
-    }).replaceAll(/<mspace([^>]*)\/>/g, "<mspace$1></mspace>"); // as pages are written after cleaning
+    }).replaceAll(/<mspace([^>]*)\/>/g, "<mspace$1></mspace>").replaceAll("&#x27;", "&#39;");
   } catch (error) {
     const why = error instanceof RangeError
       ? "it is nested too deeply"
