@@ -35,4 +35,4 @@ export { drivers } from "./show/study/drivers.ts";
 export { figuresTable } from "./show/study/figures_table.ts";
 export { inputs, type InputSection, siteInputs } from "./show/study/inputs.ts";
 export { whatIf } from "./show/study/what_if.ts";
-export { type Changes, openStudy, startRun } from "./study/mod.ts";
+export { type Changes, openStudy, startRun, type SweptValue } from "./study/mod.ts";

@@ -70,3 +70,4 @@ export {
 } from "./trial/drivers.ts";
 export { type Trial, trialOf } from "./trial/trial.ts";
 export { type Changes, trialRun } from "./trial/trial_run.ts";
+export type { SweptValue } from "./sweep/types.ts";

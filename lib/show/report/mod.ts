@@ -4,3 +4,4 @@ export * from "./evidence.ts";
 export * from "./first_page.ts";
 export * from "./open_items.ts";
 export * from "./outcome.ts";
+export type { DrawingName } from "../../drawings/mod.ts";

@@ -14,6 +14,7 @@ export * from "./ways_charts.ts";
 export {
   chargeByQuarter,
   type ComparedVariant,
+  type ComputedSize,
   type Condensate,
   condensateOfYear,
   type CutCourse,
@@ -26,6 +27,7 @@ export {
   fanHoursPerDay,
   type FanMonth,
   type FanYear,
+  type Fineness,
   type FirstQuarter,
   type FirstYear,
   firstYears,
@@ -58,6 +60,7 @@ export {
   REFINEMENTS,
   type ResolutionRow,
   type ResolvedFigures,
+  type ResolvedHeat,
   type ReturnedPart,
   type RunningTotals,
   runningTotals,

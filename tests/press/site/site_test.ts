@@ -28,9 +28,9 @@ Deno.test("bindSite() gives each page one title, headings with ids and links tha
     ),
     textPage(
       "b",
-      "# B\n\n## Deep\n\nBack to [soil](soil.md#frost-depth-m-1), `docs/soil.md`, [x-2001].",
+      "# B\n\n## Deep\n\nBack to [soil](soil.md#frost-depth-m-1), `docs/soil.md`, [colebrook-1939].",
     ),
-    textPage("sources", "# Sources\n\n### x-2001\n\nA paper."),
+    textPage("sources", "# Sources\n\n### colebrook-1939\n\nA paper."),
   );
   assertEquals(faults, []);
   const { document } = parseHTML(page("soil.html"));
@@ -40,7 +40,7 @@ Deno.test("bindSite() gives each page one title, headings with ids and links tha
   assertStringIncludes(page("soil.html"), 'href="b.html#deep"');
   assertStringIncludes(page("b.html"), 'href="soil.html#frost-depth-m-1"');
   assertStringIncludes(page("b.html"), '<a href="soil.html"><code>docs/soil.md</code></a>');
-  assertStringIncludes(page("b.html"), '<a href="sources.html#x-2001">[x-2001]</a>');
+  assertStringIncludes(page("b.html"), '<a href="sources.html#colebrook-1939">[colebrook-1939]</a>');
   assertMatch(page("index.html"), /<a href="soil\.html">Soil<\/a> Wet ground\./);
 });
 

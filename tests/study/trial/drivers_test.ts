@@ -17,7 +17,7 @@ const run = startRun(study, { cacheFolder: null });
 const named = (list: readonly Driver[], key: string) => list.find((one) => one.key === key)!;
 
 Deno.test("figureDrivers() finds the fan's flow nearly in proportion to its speed, by the fan laws", async () => {
-  // Source: fan laws, Stoecker & Jones 1982, Refrigeration and air conditioning, ch. 6: in a system whose
+  // Source: fan laws, Stoecker & Jones 1982 [stoecker-jones-1982], ch. 6: in a system whose
   // pressure goes with the square of the flow, flow goes with speed; filter and friction are a little flatter
   const { figure, drivers } = await figureDrivers(run, "fan.airFlow");
   const { lower, higher } = named(drivers, "fan.speed");
