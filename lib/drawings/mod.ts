@@ -18,16 +18,19 @@ export { tubeFieldSection } from "./section.ts";
 export { paperSize, scaleBarLength } from "./sheet.ts";
 export type { Paper } from "./sheet.ts";
 
-const SHEETS = [
+/** Name of a sheet. */
+export type DrawingName = "plan" | "section" | "long-section" | "header-holes" | "fan-and-riser";
+
+const SHEETS: readonly (readonly [
+  DrawingName,
+  (inputs: DrawingInputs, paper: Paper, mark: string) => string,
+])[] = [
   ["plan", tubeFieldPlan],
   ["section", tubeFieldSection],
   ["long-section", tubeFieldLongSection],
   ["header-holes", headerHoleDrawing],
   ["fan-and-riser", fanAndRiserSketch],
-] as const;
-
-/** Name of a sheet. */
-export type DrawingName = typeof SHEETS[number][0];
+];
 
 /**
  * One drawing cut out for a report.

@@ -50,6 +50,7 @@ export { type CutCourse, type CutWay, type PowerCut, powerCut } from "./power_cu
 export type { CutStart, CutState, CutStates } from "./cut_states.ts";
 export { recoveryByDay, type SeasonRecovery } from "./recovery_by_day.ts";
 export { type Fineness } from "./request.ts";
+export type { MeshSettings } from "./ground/mesh.ts";
 export { type Refinement, REFINEMENTS } from "./fineness.ts";
 export {
   type ComputedSize,

@@ -21,10 +21,10 @@ export interface ResolvedFigures {
   readonly coldestHourNoFan: number;
 }
 
+/** A heat among them. */
+export type ResolvedHeat = "heatIn" | "heatOut" | "savedHeat";
 /** The heats among them, whose movements compare as shares. */
-export const RESOLVED_HEATS = ["heatIn", "heatOut", "savedHeat"] as const;
-/** One of them. */
-export type ResolvedHeat = typeof RESOLVED_HEATS[number];
+export const RESOLVED_HEATS: readonly ResolvedHeat[] = ["heatIn", "heatOut", "savedHeat"];
 
 /** How large the computation is. */
 export interface ComputedSize {

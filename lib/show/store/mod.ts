@@ -42,6 +42,7 @@ export {
   houseWays,
   type KnownYear,
   type KnownYears,
+  type MeshSettings,
   type PlateAir,
   type PlateCollector,
   plateEfficiency,
