@@ -40,7 +40,10 @@ Deno.test("bindSite() gives each page one title, headings with ids and links tha
   assertStringIncludes(page("soil.html"), 'href="b.html#deep"');
   assertStringIncludes(page("b.html"), 'href="soil.html#frost-depth-m-1"');
   assertStringIncludes(page("b.html"), '<a href="soil.html"><code>docs/soil.md</code></a>');
-  assertStringIncludes(page("b.html"), '<a href="sources.html#colebrook-1939">[colebrook-1939]</a>');
+  assertStringIncludes(
+    page("b.html"),
+    '<a href="sources.html#colebrook-1939">[colebrook-1939]</a>',
+  );
   assertMatch(page("index.html"), /<a href="soil\.html">Soil<\/a> Wet ground\./);
 });
 
