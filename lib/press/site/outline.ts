@@ -51,6 +51,11 @@ export function outlinePage(draft: SiteDraft): OutlinedPage {
   }
   for (const picture of body.querySelectorAll("figure img")) widenPicture(picture);
   for (const table of body.querySelectorAll("table")) putInFrame(table);
+  for (const formula of body.querySelectorAll(".formula")) {
+    formula.setAttribute("role", "group");
+    formula.setAttribute("tabindex", "0"); // a long one scrolls, with keys too
+    formula.setAttribute("aria-label", "Formula");
+  }
   return {
     draft,
     title: headings[0]?.text ?? draft.source,

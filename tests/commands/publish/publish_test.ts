@@ -49,7 +49,7 @@ function deadLinks(pages: ReadonlyMap<string, string>): string[] {
 }
 
 /** Pages of each kind: words, long tables, charts and drawings, formulas, the search. */
-const LOOKED_AT = ["index", "search", "soil", "study-file", "lesson-04-tubes", "lesson-07-store"];
+const LOOKED_AT = ["index", "search", "soil", "study-file", "lesson-04-tubes", "lesson-08-worth"];
 /** The windows of a desk and of a phone, and a sheet of paper. */
 const VIEWS = [{ width: 1280 }, { width: 390 }, { width: 700, print: true }];
 

@@ -110,6 +110,9 @@ Deno.test("bindSite() marks code, sets formulas, and lets no page load or run an
     lessonPage("01-frost", notebookOf([shown('const x = "a"; // why', "<p onclick=x()>p</p>")])),
   );
   assertStringIncludes(page("a.html"), "<math");
+  const formula = parseHTML(page("a.html")).document.querySelector(".formula")!;
+  assertEquals(formula.getAttribute("tabindex"), "0");
+  assertEquals(formula.getAttribute("aria-label"), "Formula");
   assertStringIncludes(page("a.html"), '<span class="hljs-attr">length:</span>');
   assertStringIncludes(page("lesson-01-frost.html"), '<span class="hljs-comment">// why</span>');
   for (const { path, content } of files) {
