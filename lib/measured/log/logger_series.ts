@@ -1,17 +1,13 @@
 /** All files of one logger as one series in true time. @module */
 import { DAY, describeLocation, InputError } from "../../basics/mod.ts";
-import {
-  type ClockChange,
-  seasonalChanges,
-  setBack,
-  type SummerRows,
-  summerRows,
-} from "./clock_changes.ts";
+import { type ClockChange, seasonalChanges, setBack, summerRows } from "./clock_changes.ts";
+import { againstRules, type ClockStretch, summerFound } from "./clock_doubts.ts";
 import type { LoggerFile } from "./logger_file.ts";
 import { oddCells } from "./odd_cells.ts";
 import { timeText } from "./time_text.ts";
 import type { LoggerMap } from "./map.ts";
 import type { Finding, Sensor } from "./types.ts";
+import { zoneTimes } from "./zone_rules.ts";
 
 /** Readings of one logger, one after the other. */
 export interface LoggerSeries {
@@ -177,15 +173,6 @@ function usualInterval(clock: Float64Array): number {
   return interval;
 }
 
-/** A stretch of rows whose clock is in doubt, or was mended. */
-interface ClockStretch {
-  readonly kind: "daylightSaving";
-  /** first row, and the row after the last */
-  readonly from: number;
-  readonly to: number;
-  readonly message: string;
-}
-
 function trueTimes(
   logger: LoggerMap,
   clock: Float64Array,
@@ -200,11 +187,14 @@ function trueTimes(
   readonly setBacks: readonly ClockChange[];
 } {
   const { interval, utc, differ } = rows;
+  const byRules = !utc && logger.zoneRules !== null
+    ? zoneTimes(logger.zoneRules, clock, interval)
+    : null;
   const seasonal = utc ? [] : seasonalChanges(clock, interval, !logger.daylightSaving);
   const summers = summerRows(seasonal, clock);
-  const times = clock.slice();
-  const changes: ClockStretch[] = [];
-  if (!utc) {
+  const times = byRules?.times ?? clock.slice();
+  const changes: ClockStretch[] = byRules?.odd.map((one) => againstRules(one, logger)) ?? [];
+  if (!utc && byRules === null) {
     for (let i = 0; i < times.length; i++) times[i] = clock[i]! - logger.timeZone * 3600;
     if (logger.daylightSaving) {
       for (const { from, to } of summers) for (let i = from; i < to; i++) times[i]! -= 3600;
@@ -228,18 +218,6 @@ function aheadBefore(logger: LoggerMap, from: number, clock: number): number {
     (latest, one) => one.from >= latest.from ? one : latest,
     { from: -Infinity, ahead: 0 },
   ).ahead;
-}
-
-function summerFound({ from, to }: SummerRows, logger: LoggerMap): ClockStretch {
-  return {
-    kind: "daylightSaving",
-    from,
-    to,
-    message:
-      `The clock of logger "${logger.name}" skips or repeats an hour as when clocks change for ` +
-      "daylight saving: these rows are an hour ahead. Write daylightSaving: yes under time in " +
-      "the log map, or export in standard time",
-  };
 }
 
 /** Places of rising times; equal ones in the order written. */

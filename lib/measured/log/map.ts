@@ -44,6 +44,8 @@ export interface LoggerMap {
   readonly time: readonly TimePart[];
   /** h east of UTC of its clock in winter */
   readonly timeZone: number;
+  /** name in the IANA time zone database, whose changes its clock follows; null where it names none */
+  readonly zoneRules: string | null;
   /** true where its clock changes to summer time and back */
   readonly daylightSaving: boolean;
   /** where the stamp stands in its row of time */
@@ -67,6 +69,7 @@ export const NO_VALUE: readonly string[] = ["", "NaN", "nan", "NA", "N/A", "null
 
 /** How a logger is read where nothing is said. */
 export const PLAIN_LOGGER: Omit<LoggerMap, "name" | "sensors" | "timeZone"> = {
+  zoneRules: null,
   files: [],
   skipLines: 0,
   delimiter: ",",

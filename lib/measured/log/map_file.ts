@@ -3,16 +3,22 @@ import { z } from "zod";
 import { InputError, InputErrors } from "../../basics/mod.ts";
 import { columnName, tableKeys, yesNo } from "../../climate/read/table_keys.ts";
 import { describeIssue, readYaml } from "../../climate/read/yaml_text.ts";
-import { parseQuantity, QuantityError, readTimeZone } from "../../units/mod.ts";
+import { parseQuantity, QuantityError } from "../../units/mod.ts";
 import { isoSeconds } from "./clock.ts";
 import { type ClockPiece, type LoggerMap, type LogMap, PLAIN_LOGGER } from "./map.ts";
 import { QUANTITY_NAMES, sensorColumn, SensorFault } from "./sensor_words.ts";
+import { readClockZone } from "./zone_rules.ts";
 
 const WHAT = "the log map";
 
 const zone = z.union([z.number(), z.string()]).transform((value, context) =>
-  typeof value === "number" ? value : attempt(() => readTimeZone(value), context)
-).refine((hours) => hours >= -12 && hours <= 14, "must lie between UTC-12 and UTC+14");
+  typeof value === "number"
+    ? { timeZone: value, rules: null }
+    : attempt(() => readClockZone(value), context)
+).refine(
+  ({ timeZone }) => timeZone >= -12 && timeZone <= 14,
+  "must lie between UTC-12 and UTC+14",
+);
 const seconds = z.union([z.number(), z.string()]).transform((value, context) =>
   attempt(() => typeof value === "number" ? value : signedTime(value), context)
 );
@@ -65,7 +71,7 @@ function signedTime(text: string): number {
   return parseQuantity(text, "time");
 }
 
-function attempt(reader: () => number, context: z.RefinementCtx): number {
+function attempt<Value>(reader: () => Value, context: z.RefinementCtx): Value {
   try {
     return reader();
   } catch (error) {
@@ -94,12 +100,14 @@ export function parseLogMap(yamlText: string, file: string, timeZone = 0): LogMa
   const names = new Set<string>();
   const loggers = Object.entries(parsed.data.loggers).map(([name, logger]): LoggerMap => {
     const { sensors, time, decimal, ...rest } = logger;
+    const clockZone = time?.timeZone ?? parsed.data.timeZone ?? { timeZone, rules: null };
     return {
       ...rest,
       name,
       decimalComma: decimal === "," || decimal === "comma",
       time: time?.read ?? [],
-      timeZone: time?.timeZone ?? parsed.data.timeZone ?? timeZone,
+      timeZone: clockZone.timeZone,
+      zoneRules: clockZone.rules,
       daylightSaving: time?.daylightSaving ?? PLAIN_LOGGER.daylightSaving,
       stampAt: time?.stamp ?? PLAIN_LOGGER.stampAt,
       clock: time?.clock === "find" ? null : time?.clock ?? [],

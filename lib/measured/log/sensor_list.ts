@@ -1,10 +1,11 @@
 /** The sensor list: a table that a monitoring plan writes and the log reader takes as its map. @module */
 import Papa from "papaparse";
 import { InputError, InputErrors, readDataTable } from "../../basics/mod.ts";
-import { matchWord, QuantityError, readTimeZone } from "../../units/mod.ts";
+import { matchWord, QuantityError } from "../../units/mod.ts";
 import { type LoggerMap, type LogMap, PLAIN_LOGGER, type SensorColumn } from "./map.ts";
 import { logQuantity } from "./quantities.ts";
 import { QUANTITY_NAMES, sensorColumn, SensorFault, type SensorWords } from "./sensor_words.ts";
+import { type ClockZone, readClockZone } from "./zone_rules.ts";
 import { roundToDecimals } from "../../basics/round.ts";
 
 /** Columns that a sensor list must have. */
@@ -87,7 +88,8 @@ export function parseSensorList(text: string, file: string, timeZone = 0): LogMa
     }
     const known = loggers.get(logger);
     const other = known !== undefined &&
-      (known.timeZone !== clock.timeZone || known.stampAt !== clock.stampAt ||
+      (known.timeZone !== clock.timeZone || known.zoneRules !== clock.zoneRules ||
+        known.stampAt !== clock.stampAt ||
         known.daylightSaving !== clock.daylightSaving);
     if (other) {
       fault(
@@ -123,19 +125,24 @@ function clockOf(
   given: (column: string) => string | undefined,
   timeZone: number,
   fault: (column: string, message: string) => void,
-): Pick<LoggerMap, "timeZone" | "stampAt" | "daylightSaving"> {
+): Pick<LoggerMap, "timeZone" | "zoneRules" | "stampAt" | "daylightSaving"> {
   const stamp = matchWord(given(TAKEN.stamp) ?? "end", ["start", "middle", "end"]);
   if (stamp === undefined) fault("stamp", "Cannot use the stamp: expected start, middle or end");
   const saving = matchWord(given(TAKEN.daylightSaving) ?? "no", ["yes", "no"]);
   if (saving === undefined) fault("daylight_saving", "Cannot read it: expected yes or no");
-  let zone = timeZone;
+  let zone: ClockZone = { timeZone, rules: null };
   try {
-    zone = readTimeZone(given(TAKEN.timeZone) ?? timeZone);
+    zone = readClockZone(given(TAKEN.timeZone) ?? timeZone);
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error;
     fault("time_zone", error.message);
   }
-  return { timeZone: zone, stampAt: stamp ?? "end", daylightSaving: saving === "yes" };
+  return {
+    timeZone: zone.timeZone,
+    zoneRules: zone.rules,
+    stampAt: stamp ?? "end",
+    daylightSaving: saving === "yes",
+  };
 }
 
 function headsOf(text: string): string[] {

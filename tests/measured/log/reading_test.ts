@@ -119,6 +119,62 @@ Deno.test("readLog(): daylight saving that the map tells of is taken out", () =>
   );
 });
 
+/** Half-hourly rows of a clock in Europe: UTC+1, from 29 March 2026 1:00 UTC to 25 October 1:00 UTC+2. */
+const [SUMMER, WINTER] = [Date.UTC(2026, 2, 29, 1) / 1000, Date.UTC(2026, 9, 25, 1) / 1000];
+function european(from: number, shown: (time: number) => number) {
+  return Array.from({ length: 4 * 48 }, (_, i) => {
+    const time = from + i * 1800;
+    return [stamp(time + shown(time)), String(40 + i / 4)] as const;
+  });
+}
+const berlin = (time: number) => time >= SUMMER && time < WINTER ? 7200 : 3600;
+
+Deno.test("readLog(): a clock that follows its zone by name, the skipped and the doubled hour", () => {
+  // Source: IANA time zone database [iana-tz-web], Europe/Berlin: UTC+2 from the last Sunday of March
+  // 1:00 UTC to that of October 1:00 UTC
+  for (const change of [SUMMER, WINTER]) {
+    const rows = european(change - 86400, berlin);
+    for (const order of [rows, rows.toReversed()]) {
+      const log = read(csv(order), map("timeZone: Europe/Berlin, stamp: start"));
+      assertEquals(log.findings, []);
+      assertEquals(log.files[0]!.named, 0);
+      assertEquals(log.start, change - 86400);
+      log.channels[0]!.values.forEach((value, i) =>
+        assertAlmostEquals(value, (8 + i / 4) / 1.8, 1e-9, `row ${i}`)
+      );
+    }
+  }
+  // a log within the summer holds no change to be found in its rows
+  const july = european(Date.UTC(2026, 6, 1) / 1000, berlin);
+  assertEquals(
+    read(csv(july), map("timeZone: Europe/Berlin, stamp: start")).start,
+    Date.UTC(2026, 6, 1) / 1000,
+  );
+});
+
+Deno.test("readLog(): a clock that does not follow the zone that it names is found", () => {
+  const found = (from: number, shown: (time: number) => number) =>
+    read(csv(european(from, shown)), map("timeZone: Europe/Berlin, stamp: start")).findings
+      .filter(({ kind }) => kind === "daylightSaving");
+  // never set: it shows the hour from 2:00 to 3:00 on 29 March
+  const [skipped, ...none] = found(SUMMER - 86400, () => 3600);
+  assertEquals(none, []);
+  assertEquals(skipped!.channel, "house");
+  assertEquals(skipped!.from, SUMMER + 1800);
+  assert(skipped!.message.includes("between 2026-03-29 02:00 and 2026-03-29 03:00"));
+  // left in summer time: it shows the hour from 2:00 to 3:00 on 25 October once
+  const [once, ...other] = found(WINTER - 86400, () => 7200);
+  assertEquals(other, []);
+  assertEquals([once!.from, once!.to], [WINTER - 3600, WINTER]);
+  assert(once!.message.includes("from 2026-10-25 02:00 to 2026-10-25 03:00 once"));
+});
+
+Deno.test("parseLogMap(): a zone that is none", () => {
+  const error = assertThrows(() => map("timeZone: Europe/Winterground"), InputError);
+  assert(error.message.includes("Europe/Berlin"), error.message);
+  assert(error.message.includes('found "Europe/Winterground"'), error.message);
+});
+
 Deno.test("readLog(): moments that tell their distance from UTC are taken at their word", () => {
   const rows = [0, 1, 2, 3].map((i) =>
     [stamp(START + i * 900 - 6 * 3600).replace(" ", "T") + "-06:00", "50"] as const
