@@ -65,7 +65,10 @@ async function writeDrawings(run: StudyRun, folder: string): Promise<void> {
       await Deno.writeTextFile(join(drawings, name), svg);
     }
   }
-  await Deno.writeTextFile(join(drawings, "header-holes.csv"), holesCsv(headerHoles(inputs)));
+  await Deno.writeTextFile(
+    join(drawings, "header-holes.csv"),
+    holesCsv(headerHoles(inputs), inputs.units),
+  );
   const taken = takeOffInputs(run.study, { tubes: await run.tubes(), fan: await run.fan() });
   const quantities = quantitiesCsv(quantityTakeOff(taken));
   await Deno.writeTextFile(join(folder, "quantities.csv"), quantities);

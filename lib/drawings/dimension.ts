@@ -3,16 +3,51 @@
  *
  * @module
  */
+import { feetInches, type UnitSystem } from "../units/mod.ts";
 import { label as words, line, type PaperPoint } from "./svg.ts";
 
-/** Metres with centimetres, such as "24.00". */
-export function metres(value: number): string {
-  return value.toFixed(2);
+/** How lengths, m, are written on a sheet. */
+export interface LengthWords {
+  /** what the title block says of lengths without a unit */
+  readonly unit: string;
+  /** at a dimension line, such as "24.00" */
+  readonly short: (metres: number) => string;
+  /** in a sentence, such as "24.00 m" */
+  readonly plain: (metres: number) => string;
+  /** in both systems, such as "24.00 m (78.7 ft)" */
+  readonly both: (metres: number) => string;
+  /** of pipes and holes, such as "0.315 m" */
+  readonly fine: (metres: number) => string;
+  /** the same at a dimension line: "0.315" */
+  readonly fineShort: (metres: number) => string;
+  /** of walls and arcs, such as "40 mm" */
+  readonly small: (metres: number) => string;
 }
 
-/** Metres and feet, such as "24.00 m (78.7 ft)". */
-export function metresAndFeet(value: number): string {
-  return `${metres(value)} m (${(value / 0.3048).toFixed(1)} ft)`;
+const IN_METRES: LengthWords = {
+  unit: "lengths in m",
+  short: (metres) => metres.toFixed(2),
+  plain: (metres) => `${metres.toFixed(2)} m`,
+  both: (metres) => `${metres.toFixed(2)} m (${(metres / 0.3048).toFixed(1)} ft)`,
+  fine: (metres) => `${metres.toFixed(3)} m`,
+  fineShort: (metres) => metres.toFixed(3),
+  small: (metres) => `${(1000 * metres).toFixed(0)} mm`,
+};
+
+/** To half an inch in the ground, to an eighth at pipes and to a sixteenth at holes. */
+const IN_FEET: LengthWords = {
+  unit: "lengths in feet and inches",
+  short: (metres) => feetInches(metres, 2),
+  plain: (metres) => feetInches(metres, 2),
+  both: (metres) => `${feetInches(metres, 2)} (${metres.toFixed(2)} m)`,
+  fine: (metres) => feetInches(metres, 16),
+  fineShort: (metres) => feetInches(metres, 16),
+  small: (metres) => feetInches(metres, 16),
+};
+
+/** How lengths are written for a reader. */
+export function lengthWords(units: UnitSystem): LengthWords {
+  return units === "US" ? IN_FEET : IN_METRES;
 }
 
 /**

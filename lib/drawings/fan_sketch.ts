@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { horizontalDimension, metres, verticalDimension } from "./dimension.ts";
+import { horizontalDimension, verticalDimension } from "./dimension.ts";
 import { buriedPipes } from "./buried_pipes.ts";
 import { type FieldGeometry, fieldGeometry } from "../headers/mod.ts";
 import type { DrawingInputs } from "./inputs.ts";
@@ -18,6 +18,7 @@ import {
   pipeRun,
   polyline,
   rectangle,
+  SMALLEST,
   textWidth,
 } from "./svg.ts";
 
@@ -27,7 +28,7 @@ const FAN_HEIGHT = 1.2;
 /** mm between two dimension lines with words between them */
 const BESIDE = 22;
 /** Height of names, mm */
-const NAME_SIZE = 2.6;
+const NAME_SIZE = SMALLEST;
 /** m that the intake stays below the roof */
 const BELOW_ROOF = 0.4;
 
@@ -39,12 +40,17 @@ export function fanAndRiserSketch(inputs: DrawingInputs, paper: Paper, number: s
   const field = fieldGeometry(inputs);
   const { house } = inputs;
   const half = field.houseAlong / 2;
-  const sheet = openSheet(paper, {
-    left: -half,
-    right: half,
-    top: -house.ridgeHeight,
-    bottom: field.pit.lowEnd,
-  }, { left: 24 + BESIDE, right: 24, top: 6, bottom: 14 });
+  const sheet = openSheet(
+    paper,
+    {
+      left: -half,
+      right: half,
+      top: -house.ridgeHeight,
+      bottom: field.pit.lowEnd,
+    },
+    { left: 24 + BESIDE, right: 24, top: 6, bottom: 14 },
+    { notes: safetyNotes("fan"), units: inputs.units },
+  );
   sheet.content.push(
     ...houseOutline(sheet, field, inputs),
     ...risers(sheet, field, inputs),
@@ -53,13 +59,12 @@ export function fanAndRiserSketch(inputs: DrawingInputs, paper: Paper, number: s
     ...outletArrow(sheet, field),
     ...names(sheet, field, inputs),
     ...dimensions(sheet, field, inputs),
-    ...headline(inputs),
+    ...headline(sheet, inputs),
   );
   return closeSheet(sheet, {
     study: inputs.title,
     title: "Fan, riser and outlet, elevation",
     number,
-    notes: safetyNotes("fan"),
   });
 }
 
@@ -206,35 +211,35 @@ function dimensions(sheet: Sheet, field: FieldGeometry, inputs: DrawingInputs): 
       place(top, -ridgeHeight),
       { x: left, y: place(0, 0).y },
       left - 4 - BESIDE,
-      `ridge ${metres(ridgeHeight)}`,
+      `ridge ${sheet.said.short(ridgeHeight)}`,
     ),
     ...verticalDimension(
       place(intakeAt, -intake),
       { x: left, y: place(0, 0).y },
       left - 4,
-      `intake ${metres(intake)}`,
+      `intake ${sheet.said.short(intake)}`,
     ),
     ...verticalDimension(
       place(half, 0),
       place(half, upper + drop),
       right + 5,
-      metres(upper + drop),
+      sheet.said.short(upper + drop),
     ),
     ...horizontalDimension(
       place(-half, field.layers.at(-1)! - drop),
       place(half, field.layers.at(-1)! + drop),
       place(0, field.pit.lowEnd).y + 7,
-      `header to header ${metres(field.length)}`,
+      `header to header ${sheet.said.short(field.length)}`,
     ),
   ];
 }
 
-function headline(inputs: DrawingInputs): Element[] {
+function headline(sheet: Sheet, inputs: DrawingInputs): Element[] {
   const { fans, riserDiameter, headersInputs } = inputs;
   const words = fans === 1 ? "One fan with a riser" : `${fans} fans, each with its own riser`;
   const pairs = headersInputs.groups === 1 ? "one pair" : `${headersInputs.groups} pairs`;
   return caption([
-    `${words} of ${riserDiameter.toFixed(3)} m inside diameter, ${pairs} of headers, layout ` +
+    `${words} of ${sheet.said.fine(riserDiameter)} inside diameter, ${pairs} of headers, layout ` +
     `${headersInputs.layout} (see the plan); risers insulated through the cold ground at the edge`,
     "Keep the intake away from vents, flues and chemical stores; where a riser serves several headers, " +
     "branch it with swept fittings",

@@ -20,6 +20,7 @@ export function drawingInputs(
 ): DrawingInputs {
   return {
     title: study.heading.title,
+    units: study.heading.units,
     house: study.house,
     tubesInputs: study.tubes,
     tubes: results.tubes,

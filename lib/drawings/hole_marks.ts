@@ -2,10 +2,10 @@
 import { group, max, min, pairs } from "d3-array";
 import type { Hole, HoleLayout } from "../headers/mod.ts";
 import type { Sheet } from "./sheet.ts";
-import { circle, line, type PaperPoint, text, textWidth } from "./svg.ts";
+import { circle, line, type PaperPoint, SMALLEST, text, textWidth } from "./svg.ts";
 
 /** Height of a number, mm. */
-const SIZE = 2;
+const SIZE = SMALLEST;
 /** mm kept free round a number */
 const FREE = 0.6;
 /** Steps in which holes are numbered. */

@@ -2,8 +2,10 @@
 import { group } from "d3-array";
 import Papa from "papaparse";
 import type { Hole, HoleLayout } from "../headers/mod.ts";
-import { type Paper, paperSize, type Sheet } from "./sheet.ts";
-import { text } from "./svg.ts";
+import { feetInches, type UnitSystem } from "../units/mod.ts";
+import type { LengthWords } from "./dimension.ts";
+import { drawnSize, type Paper, type Sheet } from "./sheet.ts";
+import { SMALLEST, text } from "./svg.ts";
 
 /** mm from one line to the next */
 export const LINE = 3.4;
@@ -14,7 +16,7 @@ const MOST_LINES = 12;
 const SAME_PITCH = 5e-4;
 
 function tableColumns(paper: Paper): number {
-  return Math.floor((paperSize(paper).width - 24) / COLUMN);
+  return Math.floor((drawnSize(paper).width - 24) / COLUMN);
 }
 
 function isWhole(paper: Paper, layout: HoleLayout): boolean {
@@ -35,11 +37,12 @@ const rowsOf = (layout: HoleLayout): Hole[][] => [
 /** Centres of all holes, or of each row where there are too many. */
 export function holeTable(sheet: Sheet, layout: HoleLayout): Element[] {
   const top = 23.5;
-  const small = { size: 2.3 };
+  const { said } = sheet;
+  const small = { size: SMALLEST };
   if (!isWhole(sheet.paper, layout)) {
     const lines = [
       "Rows of holes; the centre of every hole stands in drawings/header-holes.csv",
-      ...rowsOf(layout).map(rowWords),
+      ...rowsOf(layout).map((row) => rowWords(said, row)),
     ];
     return lines.map((words, index) => text({ x: 12, y: top + index * LINE }, words, small));
   }
@@ -50,9 +53,9 @@ export function holeTable(sheet: Sheet, layout: HoleLayout): Element[] {
     (_, column) => text({ x: 12 + column * COLUMN, y: top }, "hole: along, angle, arc", small),
   );
   const rows = layout.holes.map((hole, index) => {
-    const words = `${hole.number}: ${hole.along.toFixed(3)} m, ${hole.angle.toFixed(0)}°, ${
-      (1000 * hole.around).toFixed(0)
-    } mm`;
+    const words = `${hole.number}: ${said.fine(hole.along)}, ${hole.angle.toFixed(0)}°, ${
+      said.small(hole.around)
+    }`;
     const at = {
       x: 12 + Math.floor(index / lines) * COLUMN,
       y: top + (1 + index % lines) * LINE,
@@ -62,22 +65,28 @@ export function holeTable(sheet: Sheet, layout: HoleLayout): Element[] {
   return [...heads, ...rows];
 }
 
-function rowWords(row: readonly Hole[]): string {
+function rowWords(said: LengthWords, row: readonly Hole[]): string {
   const [first, last] = [row[0]!, row.at(-1)!];
   const pitch = row.length > 1 ? row[1]!.along - first.along : 0;
   const even = row.slice(1).every((hole, index) =>
     Math.abs(hole.along - row[index]!.along - pitch) < SAME_PITCH
   );
-  const step = even && row.length > 1 ? `, every ${pitch.toFixed(3)} m` : "";
+  const step = even && row.length > 1 ? `, every ${said.fine(pitch)}` : "";
   return `holes ${first.number} to ${last.number}: angle ${first.angle.toFixed(0)}°, arc ${
-    (1000 * first.around).toFixed(0)
-  } mm, along ${first.along.toFixed(3)} m to ${last.along.toFixed(3)} m${step}`;
+    said.small(first.around)
+  }, along ${said.fine(first.along)} to ${said.fine(last.along)}${step}`;
 }
 
-/** The table of centres as CSV, for the person at the drill. */
-export function holesCsv(layout: HoleLayout): string {
+/**
+ * The table of centres as CSV, for the person at the drill.
+ *
+ * @param layout of the header
+ * @param units US puts columns in feet and inches, to a sixteenth of an inch, before the others
+ */
+export function holesCsv(layout: HoleLayout, units: UnitSystem = "SI"): string {
   const rows = layout.holes.map((hole) => ({
     hole: hole.number,
+    ...(units === "US" ? inFeet(hole) : {}),
     "along from first hole, m": hole.along.toFixed(3),
     "angle above horizontal, deg": hole.angle.toFixed(1),
     "arc above horizontal, mm": (1000 * hole.around).toFixed(0),
@@ -85,4 +94,14 @@ export function holesCsv(layout: HoleLayout): string {
     "diameter, mm": (1000 * hole.diameter).toFixed(0),
   }));
   return `${Papa.unparse(rows, { newline: "\n" })}\n`;
+}
+
+function inFeet(hole: Hole): Readonly<Record<string, string>> {
+  const text = (metres: number) => feetInches(metres, 16);
+  return {
+    "along from first hole, ft-in": text(hole.along),
+    "arc above horizontal, in": text(hole.around),
+    "arc on the return header, in": text(hole.returnAround),
+    "diameter, in": text(hole.diameter),
+  };
 }

@@ -22,12 +22,17 @@ export function headerHoleDrawing(inputs: DrawingInputs, paper: Paper, number: s
   const layout = headerHoles(inputs);
   const girth = Math.PI * layout.headerDiameter;
   const { end } = fieldGeometry(inputs).headers[0]!;
-  const sheet = openSheet(paper, {
-    left: -end,
-    right: layout.run + end,
-    top: -girth / 2,
-    bottom: girth / 2,
-  }, { left: 10, right: 10, top: 6 + LINE * tableLines(paper, layout), bottom: 18 });
+  const sheet = openSheet(
+    paper,
+    {
+      left: -end,
+      right: layout.run + end,
+      top: -girth / 2,
+      bottom: girth / 2,
+    },
+    { left: 10, right: 10, top: 6 + LINE * tableLines(paper, layout), bottom: 18 },
+    { notes: safetyNotes("holes"), units: inputs.units },
+  );
   sheet.content.push(
     rectangle(sheet.place(-end, -girth / 2), {
       width: sheet.length(layout.run + 2 * end),
@@ -39,14 +44,13 @@ export function headerHoleDrawing(inputs: DrawingInputs, paper: Paper, number: s
     }),
     ...holeMarks(sheet, layout, end),
     ...pitchDimensions(sheet, layout, girth),
-    ...heading(inputs, layout, numberStep(sheet, layout)),
+    ...heading(sheet, { inputs, layout, step: numberStep(sheet, layout) }),
     ...holeTable(sheet, layout),
   );
   return closeSheet(sheet, {
     study: inputs.title,
     title: "Supply header, hole layout unrolled",
     number,
-    notes: safetyNotes("holes"),
   });
 }
 
@@ -62,32 +66,39 @@ function pitchDimensions(sheet: Sheet, layout: HoleLayout, girth: number): Eleme
       sheet.place(first.along, girth / 2),
       sheet.place(row[1]!.along, girth / 2),
       bottom + 6,
-      pitch.toFixed(3),
+      sheet.said.fineShort(pitch),
     ),
     ...horizontalDimension(
       sheet.place(first.along, girth / 2),
       sheet.place(last.along, girth / 2),
       bottom + 13,
-      `first to last hole ${(last.along - first.along).toFixed(3)}`,
+      `first to last hole ${sheet.said.fineShort(last.along - first.along)}`,
     ),
   ];
 }
 
-function heading(inputs: DrawingInputs, layout: HoleLayout, step: number): Element[] {
+function heading(
+  { said }: Sheet,
+  { inputs, layout, step }: {
+    readonly inputs: DrawingInputs;
+    readonly layout: HoleLayout;
+    readonly step: number;
+  },
+): Element[] {
   const { headersInputs } = inputs;
   const diameter = layout.holes[0]!.diameter;
   const several = headersInputs.groups > 1;
   const strength = layout.holes.length > 1
     ? `; ${(100 * layout.strengthLeft).toFixed(0)} % of the closest pitch is left ` +
-      `(${(1000 * layout.ligament).toFixed(0)} mm)`
+      `(${said.small(layout.ligament)})`
     : "";
   const { headers } = fieldGeometry(inputs);
   const alike = headers.every(({ members }) => members.length === layout.holes.length);
   const count = several ? `${headersInputs.groups} supply headers` : "1 supply header";
-  const words = `${count}, inside diameter ${layout.headerDiameter.toFixed(3)} m, ` +
+  const words = `${count}, inside diameter ${said.fine(layout.headerDiameter)}, ` +
     `${several ? alike ? "each with " : "with up to " : ""}${layout.holes.length} hole${
       layout.holes.length === 1 ? "" : "s"
-    } of ${diameter.toFixed(3)} m${strength}`;
+    } of ${said.fine(diameter)}${strength}`;
   const turned = layout.holes.every((hole) => hole.angle === layout.holes[0]!.angle) &&
     layout.holes[0]!.angle !== 0;
   const drill =

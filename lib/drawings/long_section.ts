@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
+import { horizontalDimension, verticalDimension } from "./dimension.ts";
 import { buriedPipes } from "./buried_pipes.ts";
 import {
   buildDoubts,
@@ -25,7 +25,7 @@ import {
   type Sheet,
   wrap,
 } from "./sheet.ts";
-import { label, line, polyline, rectangle } from "./svg.ts";
+import { label, line, polyline, rectangle, SMALLEST } from "./svg.ts";
 
 const BEYOND = 0.4;
 /** m, drawn depth of the sump below the low end of the pit */
@@ -51,7 +51,7 @@ export function tubeFieldLongSection(inputs: DrawingInputs, paper: Paper, number
     right: 12 + STEP * field.layers.length,
     top: 10,
     bottom: 14,
-  });
+  }, { notes: safetyNotes("section"), units: inputs.units });
   const sheet = shortened(opened, cut);
   sheet.content.push(
     pitOutline(sheet, field, cut),
@@ -66,7 +66,6 @@ export function tubeFieldLongSection(inputs: DrawingInputs, paper: Paper, number
     study: inputs.title,
     title: "Tube field, section along a tube",
     number,
-    notes: safetyNotes("section"),
   });
 }
 
@@ -149,7 +148,7 @@ function named(
     polyline([at, elbow, { x: elbow.x + side * 2, y: elbow.y }], { "stroke-width": 0.2 }),
     label({ x: elbow.x + side * 2.8, y: y + 1.4 }, words, {
       anchor: side > 0 ? "start" : "end",
-      size: 2.4,
+      size: SMALLEST,
     }),
   ];
 }
@@ -172,7 +171,10 @@ function sump(sheet: Sheet, field: FieldGeometry): Element[] {
         "stroke-width": 0.3,
       },
     ),
-    label({ x: place(x - 0.15, 0).x - 2, y: bottom + 1.5 }, words, { anchor: "end", size: 2.4 }),
+    label({ x: place(x - 0.15, 0).x - 2, y: bottom + 1.5 }, words, {
+      anchor: "end",
+      size: SMALLEST,
+    }),
   ];
 }
 
@@ -188,20 +190,20 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
       place(-half, field.layers.at(-1)! - drop),
       place(half, field.layers.at(-1)! + drop),
       bottom + 8,
-      metresAndFeet(field.length),
+      sheet.said.both(field.length),
     ),
     ...field.layers.flatMap((depth, index) => [
       ...verticalDimension(
         place(-half, 0),
         place(-half, depth - drop),
         left - 2 - index * STEP,
-        metres(depth - drop),
+        sheet.said.short(depth - drop),
       ),
       ...verticalDimension(
         place(half, 0),
         place(half, depth + drop),
         right + 2 + index * STEP,
-        metres(depth + drop),
+        sheet.said.short(depth + drop),
       ),
     ]),
   ];
@@ -221,19 +223,26 @@ function headline(
   const warnings = [
     ...faults,
     ...cover < LEAST_USUAL_COVER
-      ? [`Cover at the supply end is only ${metres(cover)} m: lay the field deeper or flatter`]
+      ? [
+        `Cover at the supply end is only ${
+          sheet.said.plain(cover)
+        }: lay the field deeper or flatter`,
+      ]
       : [],
   ];
-  const words = `Fall ${percent} %, ${metres(field.fall)} m from the supply to the return header` +
-    `${cut > 0 ? `; ${metres(cut)} m of tube omitted in the middle` : ""}. ` +
+  const words =
+    `Fall ${percent} %, ${sheet.said.plain(field.fall)} from the supply to the return header` +
+    `${cut > 0 ? `; ${sheet.said.plain(cut)} of tube omitted in the middle` : ""}. ` +
     "Measure the air speed in every tube before backfilling; cap open ends.";
   const width = sheet.size.width - 2 * CAPTION_INSET;
   const told = warnings.slice(0, 2).flatMap((warning) => wrap(warning, width, CAPTION_SIZE));
-  return caption([...told, words, ...entryWords(field)].slice(0, 4), told.length);
+  const more = [words, ...entryWords(sheet, field)]
+    .flatMap((line) => wrap(line, width, CAPTION_SIZE));
+  return caption([...told, ...more].slice(0, 4), told.length);
 }
 
 /** How tubes that do not lie level with the header's centre get into it. */
-function entryWords({ levels }: FieldGeometry): string[] {
+function entryWords(sheet: Sheet, { levels }: FieldGeometry): string[] {
   const rows = levels.flatMap(({ rows }) => rows);
   const bends = [...new Set(rows.flatMap(({ bend }) => bend > 0 ? [bend.toFixed(0)] : []))];
   if (bends.length > 0) {
@@ -241,8 +250,6 @@ function entryWords({ levels }: FieldGeometry): string[] {
   }
   const offset = Math.max(...rows.map(({ offset }) => Math.abs(offset)));
   return offset === 0 ? [] : [
-    `Headers are wider than the layer spacing: tubes enter ${
-      (1000 * offset).toFixed(0)
-    } mm off centre`,
+    `Headers are wider than the layer spacing: tubes enter ${sheet.said.small(offset)} off centre`,
   ];
 }

@@ -15,7 +15,7 @@ export { holesCsv } from "./hole_table.ts";
 export { tubeFieldLongSection } from "./long_section.ts";
 export { tubeFieldPlan } from "./plan.ts";
 export { tubeFieldSection } from "./section.ts";
-export { paperSize, scaleBarLength } from "./sheet.ts";
+export { drawnSize, paperSize, scaleBarLength } from "./sheet.ts";
 export type { Paper } from "./sheet.ts";
 
 /** Name of a sheet. */

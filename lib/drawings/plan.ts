@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { horizontalDimension, metres, metresAndFeet, verticalDimension } from "./dimension.ts";
+import { horizontalDimension, verticalDimension } from "./dimension.ts";
 import { footingAtRisk, footingRemark } from "../tubes/mod.ts";
 import {
   type BuriedHeaders,
@@ -16,7 +16,16 @@ import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
-import { element, label, line, type PaperPoint, polyline, rectangle, text } from "./svg.ts";
+import {
+  element,
+  label,
+  line,
+  type PaperPoint,
+  polyline,
+  rectangle,
+  SMALLEST,
+  text,
+} from "./svg.ts";
 
 const DASHED = { "stroke-dasharray": "2 1.2" };
 
@@ -30,25 +39,29 @@ const DASHED = { "stroke-dasharray": "2 1.2" };
  */
 export function tubeFieldPlan(inputs: DrawingInputs, paper: Paper, number: string): string {
   const field = fieldGeometry(inputs);
-  const sheet = openSheet(paper, {
-    left: -field.houseAlong / 2,
-    right: field.houseAlong / 2,
-    top: -field.houseAcross / 2,
-    bottom: field.houseAcross / 2,
-  }, { left: 20, right: 20, top: 10, bottom: 14 });
+  const sheet = openSheet(
+    paper,
+    {
+      left: -field.houseAlong / 2,
+      right: field.houseAlong / 2,
+      top: -field.houseAcross / 2,
+      bottom: field.houseAcross / 2,
+    },
+    { left: 20, right: 20, top: 10, bottom: 14 },
+    { notes: safetyNotes("plan"), units: inputs.units },
+  );
   sheet.content.push(
     ...houseOutline(sheet, field),
     ...footingOutline(sheet, field),
     ...pipes(sheet, field, inputs),
     ...dimensions(sheet, field),
     ...northArrow(sheet, inputs),
-    ...legend(inputs, field),
+    ...legend(sheet, inputs, field),
   );
   return closeSheet(sheet, {
     study: inputs.title,
     title: "Tube field, plan",
     number,
-    notes: safetyNotes("plan"),
   });
 }
 
@@ -152,7 +165,7 @@ function riser(sheet: Sheet, x: number, y: number, name: string): Element {
       fill: "#fff",
       stroke: COLOURS.header.stroke,
     }),
-    text({ x: at.x, y: at.y + 0.8 }, name, { anchor: "middle", size: 2.2 }),
+    text({ x: at.x, y: at.y + 0.8 }, name, { anchor: "middle", size: SMALLEST }),
   ]);
 }
 
@@ -170,20 +183,25 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
       { x: left, y: top },
       { x: right, y: top },
       top - 5,
-      `house ${metresAndFeet(along)}`,
+      `house ${sheet.said.both(along)}`,
     ),
     ...horizontalDimension(
       sheet.place(-length / 2, width / 2),
       sheet.place(length / 2, width / 2),
       bottom + 8,
-      `tubes between header centres ${metresAndFeet(length)}`,
+      `tubes between header centres ${sheet.said.both(length)}`,
     ),
-    ...verticalDimension({ x: left, y: top }, { x: left, y: bottom }, left - 6, metres(across)),
+    ...verticalDimension(
+      { x: left, y: top },
+      { x: left, y: bottom },
+      left - 6,
+      sheet.said.short(across),
+    ),
     ...width === 0 ? [] : verticalDimension(
       sheet.place(length / 2, -width / 2),
       sheet.place(length / 2, width / 2),
       right + 5,
-      metres(width),
+      sheet.said.short(width),
     ),
   ];
   if (spacing > 0) {
@@ -205,7 +223,7 @@ function spacingMark(
   }, {
     "stroke-width": 0.5,
   });
-  const words = label({ x: at.x + 1.8, y: at.y + 0.9 }, `spacing ${metres(spacing)}`);
+  const words = label({ x: at.x + 1.8, y: at.y + 0.9 }, `spacing ${sheet.said.short(spacing)}`);
   return element("g", {}, [bar, words]);
 }
 
@@ -229,12 +247,12 @@ function northArrow(sheet: Sheet, inputs: DrawingInputs): Element[] {
   ];
 }
 
-function legend(inputs: DrawingInputs, field: FieldGeometry): Element[] {
+function legend(sheet: Sheet, inputs: DrawingInputs, field: FieldGeometry): Element[] {
   const { tubes, headersInputs } = inputs;
   const layers = field.layers.length;
-  const header = headersInputs.diameter.toFixed(3);
+  const header = sheet.said.fine(headersInputs.diameter);
   const words = `${tubes.count} tube${tubes.count === 1 ? "" : "s"}, ${tubes.product.name}, in ` +
-    `${layers} layer${layers === 1 ? "" : "s"}; header inside diameter ${header} m` +
+    `${layers} layer${layers === 1 ? "" : "s"}; header inside diameter ${header}` +
     (lineAtPitDepth(field) === null ? "" : "; dashed line: 45° line at pit depth");
   const atRisk = footingAtRisk(field.footing);
   const where = footingRemark(field.footing);

@@ -3,14 +3,14 @@
  *
  * @module
  */
-import { horizontalDimension, metres, verticalDimension } from "./dimension.ts";
+import { horizontalDimension, lengthWords, verticalDimension } from "./dimension.ts";
 import { footingAtRisk, footingRemark } from "../tubes/mod.ts";
 import { type FieldGeometry, fieldGeometry } from "../headers/mod.ts";
 import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS, groundParts, WALL_ABOVE } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
 import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
-import { circle, label, line, polyline } from "./svg.ts";
+import { circle, label, line, polyline, SMALLEST } from "./svg.ts";
 
 /** m of ground drawn beyond the house */
 const BEYOND = 0.6;
@@ -28,12 +28,17 @@ export function tubeFieldSection(inputs: DrawingInputs, paper: Paper, number: st
   const half = field.houseAcross / 2;
   const levels = namedLevels(inputs, field);
   const lowest = Math.max(field.pit.depth, ...levels.map((level) => level.depth));
-  const sheet = openSheet(paper, {
-    left: -half - BEYOND,
-    right: half + BEYOND,
-    top: -WALL_ABOVE,
-    bottom: lowest + 0.2,
-  }, { left: 12 + STEP * field.layers.length, right: 48, top: 8, bottom: 16 });
+  const sheet = openSheet(
+    paper,
+    {
+      left: -half - BEYOND,
+      right: half + BEYOND,
+      top: -WALL_ABOVE,
+      bottom: lowest + 0.2,
+    },
+    { left: 12 + STEP * field.layers.length, right: 48, top: 8, bottom: 16 },
+    { notes: safetyNotes("section"), units: inputs.units },
+  );
   sheet.content.push(
     pitSection(sheet, field),
     ...groundParts(sheet, inputs, { half, lowest: field.pit.depth, beyond: BEYOND }),
@@ -42,13 +47,12 @@ export function tubeFieldSection(inputs: DrawingInputs, paper: Paper, number: st
     ),
     ...levelLines(sheet, levels, half),
     ...dimensions(sheet, field),
-    ...headline(field),
+    ...headline(sheet, field),
   );
   return closeSheet(sheet, {
     study: inputs.title,
     title: "Tube field, section across the tubes",
     number,
-    notes: safetyNotes("section"),
   });
 }
 
@@ -77,7 +81,13 @@ function namedLevels(inputs: DrawingInputs, field: FieldGeometry): NamedLevel[] 
   const shown = Math.max(field.pit.depth, house.footingDepth ?? 0, house.edgeInsulationDepth) + 0.5;
   const levels: NamedLevel[] = [];
   const add = (depth: number, name: string, colour: string, across: boolean) =>
-    depth > 0 && levels.push({ depth, name: `${name} ${metres(depth)}`, colour, across });
+    depth > 0 &&
+    levels.push({
+      depth,
+      name: `${name} ${lengthWords(inputs.units).short(depth)}`,
+      colour,
+      across,
+    });
   add(house.footingDepth ?? 0, "footing", "#111", false);
   if (house.edgeInsulation > 0) add(house.edgeInsulationDepth, "edge board", "#111", false);
   if (frostDepth <= shown) add(frostDepth, "frost outside", "#3b5bdb", true);
@@ -100,7 +110,7 @@ function levelLines(sheet: Sheet, levels: readonly NamedLevel[], half: number): 
     return [
       line(at, { x: end + 10, y: at.y }, style),
       line({ x: end + 10, y: at.y }, { x: words - 1, y }, { stroke: colour, "stroke-width": 0.2 }),
-      label({ x: words, y: y + 0.9 }, name, { size: 2.3 }),
+      label({ x: words, y: y + 0.9 }, name, { size: SMALLEST }),
     ];
   });
 }
@@ -117,27 +127,27 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
       sheet.place(-half, -WALL_ABOVE),
       sheet.place(half, -WALL_ABOVE),
       top - 4,
-      `house ${metres(field.houseAcross)}`,
+      `house ${sheet.said.short(field.houseAcross)}`,
     ),
     ...horizontalDimension(
       sheet.place(-pit.width / 2, pit.depth),
       sheet.place(pit.width / 2, pit.depth),
       below + 12,
-      `pit ${metres(pit.width)}`,
+      `pit ${sheet.said.short(pit.width)}`,
     ),
     ...layers.flatMap((depth, index) =>
       verticalDimension(
         sheet.place(row[0]!, 0),
         sheet.place(row[0]!, depth),
         left - 2 - index * STEP,
-        metres(depth),
+        sheet.said.short(depth),
       )
     ),
     ...verticalDimension(
       sheet.place(pit.width / 2, 0),
       sheet.place(pit.width / 2, pit.depth),
       right + 2,
-      metres(pit.depth),
+      sheet.said.short(pit.depth),
     ),
   ];
   if (row.length < 2) return drawn;
@@ -149,16 +159,18 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
       sheet.place(row[middle - 1]!, deepest),
       sheet.place(row[middle]!, deepest),
       below + 5.5,
-      metres(row[middle]! - row[middle - 1]!),
+      sheet.said.short(row[middle]! - row[middle - 1]!),
     ),
   ];
 }
 
-function headline(field: FieldGeometry): Element[] {
+function headline(sheet: Sheet, field: FieldGeometry): Element[] {
   const cover = field.layers[0]! - field.radius;
   return caption([
     footingRemark(field.footing),
-    `Cover over the upper tubes ${metres(cover)} m; depths are at mid-length, to the tube ` +
-    `centres; add ${metres(field.fall / 2)} m at the low end`,
+    `Cover over the upper tubes ${
+      sheet.said.plain(cover)
+    }; depths are at mid-length, to the tube ` +
+    `centres; add ${sheet.said.plain(field.fall / 2)} at the low end`,
   ], footingAtRisk(field.footing));
 }

@@ -4,7 +4,9 @@
  * @module
  */
 import { inert, OutOfRangeError } from "../basics/mod.ts";
-import { element, line, type PaperPoint, rectangle, text, textWidth } from "./svg.ts";
+import type { UnitSystem } from "../units/mod.ts";
+import { type LengthWords, lengthWords } from "./dimension.ts";
+import { element, line, type PaperPoint, rectangle, SMALLEST, text, textWidth } from "./svg.ts";
 
 /**
  * Paper sizes a sheet can be printed on, always landscape; "report" is the drawing alone, cut out for
@@ -12,12 +14,20 @@ import { element, line, type PaperPoint, rectangle, text, textWidth } from "./sv
  */
 export type Paper = "A4" | "A3" | "Letter" | "Tabloid" | "report";
 
-const PAPER_SIZES: Readonly<Record<Paper, { width: number; height: number }>> = {
-  A4: { width: 297, height: 210 },
-  A3: { width: 420, height: 297 },
-  Letter: { width: 279.4, height: 215.9 },
-  Tabloid: { width: 431.8, height: 279.4 },
-  report: { width: 196, height: 150 },
+/** A paper, mm, and how much larger words and lines are drawn on it than on A4. */
+interface PaperSize {
+  readonly width: number;
+  readonly height: number;
+  readonly lettering: number;
+}
+
+/** The larger papers are for the site: capital letters of at least 2.5 mm. */
+const PAPER_SIZES: Readonly<Record<Paper, PaperSize>> = {
+  A4: { width: 297, height: 210, lettering: 1 },
+  A3: { width: 420, height: 297, lettering: Math.SQRT2 },
+  Letter: { width: 279.4, height: 215.9, lettering: 1 },
+  Tabloid: { width: 431.8, height: 279.4, lettering: Math.SQRT2 },
+  report: { width: 196, height: 150, lettering: 1 },
 };
 
 const SCALES = [
@@ -26,9 +36,13 @@ const SCALES = [
 ];
 const FINE_SCALES = Array.from({ length: 2000 }, (_, index) => 5 * (index + 1));
 const MARGIN = 8;
-const NOTE_SIZE = 2.3;
+const NOTE_SIZE = SMALLEST;
 const LINE_HEIGHT = 3.3;
+/** Height of the strip at the foot of a sheet, mm; more where the notes need it. */
 const STRIP_HEIGHT = 34;
+/** Widths of title block and scale bar, mm. */
+const TITLE_WIDTH = 74;
+const BAR_WIDTH = 64;
 
 /** What stands in the title block. */
 export interface SheetTitle {
@@ -36,7 +50,6 @@ export interface SheetTitle {
   readonly title: string;
   /** such as "2 of 5" */
   readonly number: string;
-  readonly notes: readonly string[];
 }
 
 /** An area of the real world, m; y grows downwards on the paper. */
@@ -50,6 +63,7 @@ export interface ModelArea {
 /** A sheet under construction. */
 export interface Sheet {
   readonly paper: Paper;
+  /** width and height, mm of a drawing whose letters are as large as on A4 */
   readonly size: { readonly width: number; readonly height: number };
   /** metres of the world that one metre of paper shows */
   readonly scale: number;
@@ -59,12 +73,23 @@ export interface Sheet {
   length(metres: number): number;
   /** mm from the top below which nothing is drawn */
   readonly end: number;
+  /** what the reader is told at the foot */
+  readonly notes: readonly string[];
+  /** how lengths are written */
+  readonly said: LengthWords;
   readonly content: Element[];
 }
 
 /** Size of a sheet of paper, mm. */
 export function paperSize(paper: Paper): { readonly width: number; readonly height: number } {
-  return PAPER_SIZES[paper];
+  const { width, height } = PAPER_SIZES[paper];
+  return { width, height };
+}
+
+/** Size of a sheet in mm of a drawing whose letters are as large as on A4. */
+export function drawnSize(paper: Paper): { readonly width: number; readonly height: number } {
+  const { width, height, lettering } = PAPER_SIZES[paper];
+  return { width: width / lettering, height: height / lettering };
 }
 
 /** mm left free round the drawn area for dimensions and words. */
@@ -81,20 +106,31 @@ const CAPTION_HEIGHT = 12;
 /**
  * Opens a sheet at the largest common scale that shows the whole area with a border left free.
  *
+ * @param given what the reader is told at the foot, and the units of lengths
+ *
  * @throws {OutOfRangeError} if the area fits no scale up to 1:10 000
  */
-export function openSheet(paper: Paper, area: ModelArea, border: Border): Sheet {
-  const size = PAPER_SIZES[paper];
+export function openSheet(
+  paper: Paper,
+  area: ModelArea,
+  border: Border,
+  { notes, units }: { readonly notes: readonly string[]; readonly units: UnitSystem },
+): Sheet {
+  const size = drawnSize(paper);
+  const { lettering } = PAPER_SIZES[paper];
   const room = {
     width: size.width - 2 * MARGIN - border.left - border.right,
-    height: size.height - 2 * MARGIN - (paper === "report" ? 0 : STRIP_HEIGHT) - CAPTION_HEIGHT -
+    height: size.height - 2 * MARGIN - (paper === "report" ? 0 : stripHeight(size, notes)) -
+      CAPTION_HEIGHT -
       border.top - border.bottom,
   };
-  const width = (area.right - area.left) * 1000;
-  const height = (area.bottom - area.top) * 1000;
+  const width = (area.right - area.left) * 1000 / lettering;
+  const height = (area.bottom - area.top) * 1000 / lettering;
   const scales = paper === "report" ? FINE_SCALES : SCALES;
   const scale = scales.find((one) => width / one <= room.width && height / one <= room.height);
-  if (scale === undefined) throw new OutOfRangeError("drawing width", width / 1000, 0, 1500, "m");
+  if (scale === undefined) {
+    throw new OutOfRangeError("drawing width", area.right - area.left, 0, 1500, "m");
+  }
   const left = MARGIN + border.left + (room.width - width / scale) / 2;
   const spare = paper === "report" ? 0 : (room.height - height / scale) / 2;
   const top = MARGIN + CAPTION_HEIGHT + border.top + spare;
@@ -103,11 +139,13 @@ export function openSheet(paper: Paper, area: ModelArea, border: Border): Sheet 
     size,
     scale,
     place: (x, y) => ({
-      x: left + (x - area.left) * 1000 / scale,
-      y: top + (y - area.top) * 1000 / scale,
+      x: left + (x - area.left) * 1000 / lettering / scale,
+      y: top + (y - area.top) * 1000 / lettering / scale,
     }),
-    length: (metres) => metres * 1000 / scale,
+    length: (metres) => metres * 1000 / lettering / scale,
     end: top + height / scale + border.bottom,
+    notes,
+    said: lengthWords(units),
     content: [],
   };
 }
@@ -146,8 +184,9 @@ const LOOK = {
 
 function framed(sheet: Sheet, title: SheetTitle): string {
   const { width, height } = sheet.size;
-  const strip = height - MARGIN - STRIP_HEIGHT;
-  const thirds = { title: MARGIN, notes: MARGIN + 78, bar: width - MARGIN - 66 };
+  const strip = height - MARGIN - stripHeight(sheet.size, sheet.notes);
+  const thirds = { title: MARGIN, notes: MARGIN + TITLE_WIDTH, bar: width - MARGIN - BAR_WIDTH };
+  const full = paperSize(sheet.paper);
   const frame = [
     rectangle({ x: MARGIN, y: MARGIN }, { width: width - 2 * MARGIN, height: height - 2 * MARGIN }),
     line({ x: MARGIN, y: strip }, { x: width - MARGIN, y: strip }),
@@ -157,8 +196,8 @@ function framed(sheet: Sheet, title: SheetTitle): string {
   const background = rectangle({ x: 0, y: 0 }, sheet.size, { fill: "#fff", stroke: "none" });
   const root = element("svg", {
     xmlns: "http://www.w3.org/2000/svg",
-    width: `${width}mm`,
-    height: `${height}mm`,
+    width: `${full.width}mm`,
+    height: `${full.height}mm`,
     viewBox: `0 0 ${width} ${height}`,
     ...LOOK,
   }, [
@@ -167,12 +206,16 @@ function framed(sheet: Sheet, title: SheetTitle): string {
     ...sheet.content,
     ...frame,
     ...titleBlock(title, sheet, { x: thirds.title + 3, y: strip + 6 }),
-    ...noteBlock(
-      title.notes,
-      { x: thirds.notes + 3, y: strip + 4.5 },
-      thirds.bar - thirds.notes - 6,
+    ...noteLines(sheet.size, sheet.notes).map((words, index) =>
+      text({ x: thirds.notes + 3, y: strip + 4.5 + index * LINE_HEIGHT }, words, {
+        size: NOTE_SIZE,
+      })
     ),
-    ...scaleBar(sheet.scale, { x: thirds.bar + 4, y: strip + 16 }, 56),
+    ...scaleBar(
+      sheet.scale * PAPER_SIZES[sheet.paper].lettering,
+      { x: thirds.bar + 4, y: strip + 16 },
+      SCALE_BAR,
+    ),
   ]);
   return `${inert(root.outerHTML)}\n`;
 }
@@ -180,22 +223,25 @@ function framed(sheet: Sheet, title: SheetTitle): string {
 function titleBlock(title: SheetTitle, sheet: Sheet, at: PaperPoint): Element[] {
   return [
     text(at, title.title, { size: 3.6, bold: true }),
-    ...wrap(title.study, 70, 2.8).slice(0, 2).map((words, index) =>
+    ...wrap(title.study, TITLE_WIDTH - 8, 2.8).slice(0, 2).map((words, index) =>
       text({ x: at.x, y: at.y + 5.5 + index * 3.8 }, words, { size: 2.8 })
     ),
     text({ x: at.x, y: at.y + 16.5 }, `Sheet ${title.number} · ${sheet.paper}`, { size: 2.6 }),
-    text({ x: at.x, y: at.y + 21 }, `Scale 1:${sheet.scale} at full size · lengths in m`, {
+    text({ x: at.x, y: at.y + 21 }, `Scale 1:${sheet.scale} at full size · ${sheet.said.unit}`, {
       size: 2.6,
     }),
   ];
 }
 
-function noteBlock(notes: readonly string[], at: PaperPoint, width: number): Element[] {
-  const lines = notes.flatMap((note) => wrap(note, width, NOTE_SIZE));
-  const fitting = Math.floor((STRIP_HEIGHT - 3) / LINE_HEIGHT);
-  const size = lines.length <= fitting ? NOTE_SIZE : NOTE_SIZE * fitting / lines.length;
-  const step = Math.min(LINE_HEIGHT, (STRIP_HEIGHT - 3) / lines.length);
-  return lines.map((words, index) => text({ x: at.x, y: at.y + index * step }, words, { size }));
+/** The notes as lines that fit between title block and scale bar. */
+function noteLines(size: Sheet["size"], notes: readonly string[]): string[] {
+  const width = size.width - 2 * MARGIN - TITLE_WIDTH - BAR_WIDTH - 6;
+  return notes.flatMap((note) => wrap(note, width, NOTE_SIZE));
+}
+
+/** Height of the strip at the foot, with room for every note. */
+function stripHeight(size: Sheet["size"], notes: readonly string[]): number {
+  return Math.max(STRIP_HEIGHT, 4 + LINE_HEIGHT * noteLines(size, notes).length);
 }
 
 /** Breaks text into lines of a width in mm. */
@@ -213,6 +259,9 @@ export function wrap(content: string, width: number, size: number): string[] {
   return lines;
 }
 
+/** Room of the scale bar, mm. */
+export const SCALE_BAR = 56;
+
 /** Length of the scale bar, m: the longest round length that fits the room, mm of paper. */
 export function scaleBarLength(scale: number, room: number): number {
   const rounds = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
@@ -229,14 +278,16 @@ function scaleBar(scale: number, at: PaperPoint, room: number): Element[] {
     text({ x: at.x, y: at.y - 1.5 }, "0", { anchor: "middle" }),
     text({ x: at.x + width / 2, y: at.y - 1.5 }, `${metres / 2}`, { anchor: "middle" }),
     text({ x: at.x + width, y: at.y - 1.5 }, `${metres} m`, { anchor: "middle" }),
-    text({ x: at.x, y: at.y + 6.5 }, `bar = ${metres} m = ${feet.toFixed(2)} ft`, { size: 2.4 }),
+    text({ x: at.x, y: at.y + 6.5 }, `bar = ${metres} m = ${feet.toFixed(2)} ft`, {
+      size: SMALLEST,
+    }),
   ];
 }
 
 /** mm from the edge of the paper to the words at the head of a sheet. */
 export const CAPTION_INSET = 12;
 /** Height of the words at the head of a sheet, mm. */
-export const CAPTION_SIZE = 2.5;
+export const CAPTION_SIZE = SMALLEST;
 
 /** Words at the head of a sheet; the first line, or as many as told, may be warnings in bold. */
 export function caption(lines: readonly string[], warnings: number | boolean = 0): Element[] {

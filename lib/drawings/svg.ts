@@ -10,6 +10,9 @@ const SVG_NAMESPACE = "http://www.w3.org/2000/svg";
 /** Attribute values by name; numbers are rounded to a thousandth of a millimetre. */
 export type Attributes = Readonly<Record<string, string | number>>;
 
+/** Height of the smallest letters, mm: on A3 their capitals are 2.5 mm high. */
+export const SMALLEST = 2.6;
+
 /** A point on the paper, mm from the upper left corner. */
 export interface PaperPoint {
   readonly x: number;
@@ -74,7 +77,7 @@ export function text(
   const attributes: Record<string, string | number> = {
     x: at.x,
     y: at.y,
-    "font-size": options.size ?? 2.6,
+    "font-size": options.size ?? SMALLEST,
     "text-anchor": options.anchor ?? "start",
     stroke: "none",
     fill: "#111",
@@ -99,7 +102,7 @@ export function label(
   content: string,
   options: { readonly size?: number; readonly anchor?: "start" | "middle" | "end" } = {},
 ): Element {
-  const { size = 2.6, anchor = "start" } = options;
+  const { size = SMALLEST, anchor = "start" } = options;
   const width = textWidth(content, size);
   const left = at.x - (anchor === "middle" ? width / 2 : anchor === "end" ? width : 0);
   const ground = rectangle({ x: left - 0.5, y: at.y - size * 0.9 }, {

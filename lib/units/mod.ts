@@ -12,6 +12,7 @@ export {
   showUs,
 } from "./display_units.ts";
 export { type Kind, kindOf, type KindOfQuantity, KINDS, type ShownUnit } from "./kinds.ts";
+export { feetInches } from "./feet_inches.ts";
 export { formatMonthly } from "./monthly.ts";
 export { formatQuantity, parseQuantity, QuantityError, type UnitSystem } from "./quantity.ts";
 export { readsAsTemperature } from "./difference.ts";

@@ -20,6 +20,7 @@ export interface ExampleChanges {
   readonly frostDepth?: number;
   readonly waterTableDepth?: number | null;
   readonly title?: string;
+  readonly units?: "SI" | "US";
 }
 
 /** A made-up field for the drawing tests. */
@@ -33,6 +34,7 @@ export function exampleInputs(overrides: ExampleChanges = {}): DrawingInputs {
     depth: 0.6 + 0.4 * Math.floor(index / perLayer),
   }));
   return {
+    units: overrides.units ?? "SI",
     title: overrides.title ?? "Drawing test, an invented field",
     house: {
       ...DEFAULTS.house,

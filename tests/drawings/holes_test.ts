@@ -1,5 +1,6 @@
 import { assert, assertEquals } from "@std/assert";
 import { drawSheets, headerHoles, holesCsv } from "winterground/drawings/mod.ts";
+import Papa from "papaparse";
 import { numberOf, openSvg, textBoxes } from "./boxes.ts";
 import { exampleInputs, ODD_FIELDS } from "./example.ts";
 
@@ -59,4 +60,20 @@ Deno.test("hole numbers never overprint, from 1 to 200 tubes in one to three lay
       }
     }
   }
+});
+
+Deno.test("the list of holes has feet and inches first where the reader asks for them", () => {
+  // Property: columns in feet and inches within half a sixteenth of an inch of those in metres
+  const layout = headerHoles(exampleInputs());
+  const [head, ...rows] = Papa.parse<string[]>(holesCsv(layout, "US").trim()).data;
+  assertEquals(head!.slice(0, 2), ["hole", "along from first hole, ft-in"]);
+  assertEquals(rows.length, layout.holes.length);
+  layout.holes.forEach((hole, index) => {
+    const text = rows[index]![1]!;
+    const found = /^(?:(\d+)'-)?(?:(\d+)(?: (?=\d+\/)|(?=")))?(?:(\d+)\/(\d+))?"$/.exec(text)!;
+    const [, feet = "0", inches = "0", part = "0", of = "1"] = found;
+    const metres = 0.0254 * (12 * Number(feet) + Number(inches) + Number(part) / Number(of));
+    assert(Math.abs(metres - hole.along) <= 0.0254 / 32 + 1e-9, `${text}: ${hole.along}`);
+  });
+  assert(!holesCsv(layout).includes("ft-in"));
 });

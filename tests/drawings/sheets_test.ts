@@ -1,5 +1,11 @@
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
-import { drawSheets, type Paper, paperSize, scaleBarLength } from "winterground/drawings/mod.ts";
+import {
+  drawnSize,
+  drawSheets,
+  type Paper,
+  paperSize,
+  scaleBarLength,
+} from "winterground/drawings/mod.ts";
 import { type Box, numberOf, openSvg, textBoxes } from "./boxes.ts";
 import { pipeRows } from "winterground/worth/quantities/pipes.ts";
 import { exampleInputs, ODD_FIELDS } from "./example.ts";
@@ -43,7 +49,7 @@ const ON_A4 = SHEETS.filter(({ paper }) => paper === "A4");
 Deno.test("every sheet keeps its words inside the frame on every paper", () => {
   // Property: no clipped text, with letters half as wide as high.
   for (const { name, paper, boxes } of SHEETS) {
-    const { width, height } = paperSize(paper);
+    const { width, height } = drawnSize(paper);
     for (const box of boxes) {
       const inside = box.left >= 8 && box.right <= width - 8 && box.top >= 8 &&
         box.bottom <= height - 8;
@@ -159,17 +165,24 @@ Deno.test("tubes and scale bar have their true length on paper", () => {
     const svg = drawSheets(exampleInputs(), paper)[`plan-${paper}.svg`]!;
     const scale = Number(svg.match(/Scale 1:(\d+)/)![1]);
     const document = openSvg(svg);
+    const root = document.querySelector("svg")!;
+    // mm of paper in a unit of the drawing
+    const larger = paperSize(paper).width / Number(root.getAttribute("viewBox")!.split(" ")[2]);
     const tubes = [...document.querySelectorAll('line[stroke="#1f6f8b"]')];
     assertEquals(tubes.length, 12);
     for (const tube of tubes) {
-      const length = numberOf(tube, "x2") - numberOf(tube, "x1");
+      const length = larger * (numberOf(tube, "x2") - numberOf(tube, "x1"));
       assertAlmostEquals(length * scale / 1000, 20, 0.001 * scale);
     }
-    const bar = [...document.querySelectorAll('rect[height="2"]')]
+    const bar = larger * [...document.querySelectorAll('rect[height="2"]')]
       .reduce((sum, part) => sum + numberOf(part, "width"), 0);
-    assertAlmostEquals(bar * scale / 1000, scaleBarLength(scale, 56), 0.002 * scale / 1000 * 2);
-    const root = document.querySelector("svg")!;
+    assertAlmostEquals(
+      bar * scale / 1000,
+      scaleBarLength(scale * larger, 56),
+      0.002 * scale / 1000 * 3,
+    );
     assertEquals(root.getAttribute("width"), `${paperSize(paper).width}mm`);
+    assertEquals(root.getAttribute("height"), `${paperSize(paper).height}mm`);
   }
 });
 
@@ -249,4 +262,41 @@ Deno.test("a break in the long section leaves all dimensions true", () => {
   const words = textBoxes(svg).map((box) => box.words);
   assert(words.includes("55.00 m (180.4 ft)"));
   assert(words.some((one) => one.includes("omitted in the middle")));
+});
+
+/** Height of capital letters over the size of the letters, in the sans-serif font Liberation Sans. */
+const CAPITALS = 1409 / 2048;
+
+Deno.test("capital letters on the large papers are at least 2.5 mm high, on the others near 1.8 mm", () => {
+  // Source: ISO 3098-1:2015, nominal sizes of lettering 1.8 and 2.5 mm, the height of capitals, from
+  // memory; the font's own measures
+  for (const { name, paper, svg } of SHEETS) {
+    const least = paper === "A3" || paper === "Tabloid" ? 2.5 : 1.78;
+    const document = openSvg(svg);
+    const width = Number(document.querySelector("svg")!.getAttribute("viewBox")!.split(" ")[2]);
+    const larger = paperSize(paper).width / width;
+    for (const node of document.querySelectorAll("text")) {
+      const height = CAPITALS * larger * numberOf(node, "font-size");
+      assert(height >= least, `${name}: "${node.textContent}" is ${height} mm high`);
+    }
+  }
+});
+
+Deno.test("a reader of feet and inches gets metres on the sheets in brackets and at the scale bar alone", () => {
+  // Property: words of lengths; the same drawing behind them
+  const sheets = drawSheets(exampleInputs({ units: "US" }), "A4");
+  for (const [name, svg] of Object.entries(sheets)) {
+    for (const { words } of textBoxes(svg)) {
+      if (/^bar = |^\d+(?:\.\d+)? m$|\([^)]*\bm\)|back from|at least/.test(words)) continue;
+      assert(
+        !/\d (?:m|mm)\b/.test(words.replaceAll("\u00a0", " ")) || /\(/.test(words),
+        `${name}: ${words}`,
+      );
+    }
+  }
+  const words = textBoxes(sheets["plan-A4.svg"]!).map((box) => box.words);
+  // 24 m and 20 m at 0.3048 m a foot, to half an inch
+  assert(words.includes(`house 78'-9" (24.00 m)`), words.join("\n"));
+  assert(words.includes(`tubes between header centres 65'-7 1/2" (20.00 m)`));
+  assert(words.some((one) => one.includes("lengths in feet and inches")));
 });
