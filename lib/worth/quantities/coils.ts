@@ -54,3 +54,61 @@ function jointsOf(count: number, length: number, coil: number): number {
   }
   return joints;
 }
+
+/** One piece cut from a coil. */
+export interface CoilPiece {
+  /** number from 1 of the tube it becomes, or becomes part of */
+  readonly tube: number;
+  /** m */
+  readonly length: number;
+}
+
+/** What is cut from one coil. */
+export interface CutCoil {
+  /** number from 1 */
+  readonly coil: number;
+  /** in the order in which they are cut */
+  readonly pieces: readonly CoilPiece[];
+  /** m left over */
+  readonly left: number;
+}
+
+/** m below which a piece is none. */
+const NO_PIECE = 1e-6;
+
+/**
+ * The list for the person with the saw: what is cut from each coil, as {@link coilCuts} counts it.
+ *
+ * @param count number of tubes
+ * @param length of each, m
+ * @param coil length of a coil, m
+ */
+export function cutCoils(count: number, length: number, coil: number): CutCoil[] {
+  const { coils } = coilCuts(count, length, coil);
+  const each = Math.floor(coil / length + 1e-9);
+  return Array.from({ length: coils }, (_, index): CutCoil => {
+    const pieces = each >= 1
+      ? wholeTubes(index * each, Math.min(count, (index + 1) * each), length)
+      : endToEnd(index * coil, Math.min(count * length, (index + 1) * coil), length);
+    const used = pieces.reduce((total, piece) => total + piece.length, 0);
+    return { coil: index + 1, pieces, left: Math.max(0, coil - used) };
+  });
+}
+
+/** Tubes that are cut in one piece each. */
+function wholeTubes(from: number, to: number, length: number): CoilPiece[] {
+  return Array.from({ length: to - from }, (_, index) => ({ tube: from + index + 1, length }));
+}
+
+/** Pieces between two places of all tubes laid end to end, m. */
+function endToEnd(from: number, to: number, length: number): CoilPiece[] {
+  const pieces: CoilPiece[] = [];
+  let at = from;
+  while (to - at > NO_PIECE) {
+    const tube = Math.floor((at + NO_PIECE) / length);
+    const end = Math.min(to, (tube + 1) * length);
+    if (end - at > NO_PIECE) pieces.push({ tube: tube + 1, length: end - at });
+    at = end;
+  }
+  return pieces;
+}
