@@ -90,6 +90,10 @@ const SPEC: CommandSpec = {
       meaning: "keep the exercises in the workbook, for learners",
     },
     {
+      name: "pdf",
+      meaning: "print report and contractor's pack as PDF too, where Chromium or Chrome is found",
+    },
+    {
       name: "cell-limit",
       value: "SECONDS",
       meaning: `time limit for one cell (default: ${DEFAULT_CELL_LIMIT})`,
@@ -121,6 +125,10 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
   const doubt = line.switches.has("doubt");
   if (doubt && chapters !== undefined) {
     throw new InputError("--doubt looks at the whole study: leave out --chapters, or --doubt");
+  }
+  const pdf = line.switches.has("pdf");
+  if (quick && pdf) {
+    throw new InputError("--quick writes no pages: leave out --pdf, or --quick");
   }
   const { lessons } = line.values;
   if (quick && lessons !== undefined) {
@@ -175,6 +183,8 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
       changes: changes?.comparison,
       exercises: line.switches.has("exercises"),
     });
+    if (plan.whole) await writePack(stage, run);
+    if (pdf) await printPages(stage, written.value.provenance.time, signal);
     if (before !== null) await keepEarlierRun(before.folder, join(stage.folder, EARLIER_RUN));
     if (lessons !== undefined) await keepLessons(lessons, join(stage.folder, KEPT_LESSONS));
     const hashes = await writeSums(stage.folder);
@@ -276,6 +286,38 @@ async function writePages(
   if (report === null) return WORKBOOK;
   await writeAtomically(join(stage.folder, "report.html"), report);
   return "report.html";
+}
+
+async function writePack(stage: Stage, run: StudyRun): Promise<void> {
+  const { contractorPack, CONTRACTOR_PACK } = await import("./contractor_pack.ts");
+  const { writeAtomically } = await import("../press/files.ts");
+  await writeAtomically(join(stage.folder, CONTRACTOR_PACK), await contractorPack(run));
+}
+
+/** Pages that are printed, where a run wrote them. */
+const PRINTED = ["report.html", "contractor.html"];
+
+/** Prints what there is to print; says so where no browser can, or fails to. */
+async function printPages(stage: Stage, time: string, signal: AbortSignal): Promise<void> {
+  const { findBrowser, PrintFailure, printPdf } = await import("../press/print_pdf.ts");
+  const browser = await findBrowser(Deno.env.get("PATH") ?? "");
+  if (browser === null) {
+    say(
+      "no PDF: neither Chromium nor Chrome is on the search path; print the pages from a browser",
+    );
+    return;
+  }
+  for (const name of PRINTED) {
+    const page = join(stage.folder, name);
+    if (await Deno.stat(page).catch(() => null) === null) continue;
+    const pdf = page.replace(/html$/, "pdf");
+    try {
+      await printPdf({ browser, page: resolve(page), pdf: resolve(pdf), time, signal });
+    } catch (error) {
+      if (!(error instanceof PrintFailure)) throw error;
+      say(`no PDF of ${name}: ${error.message}`);
+    }
+  }
 }
 
 function readCellLimit(text: string | undefined): number {

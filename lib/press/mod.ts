@@ -30,6 +30,8 @@ export {
   type RunOptions,
 } from "./run_notebook.ts";
 export { type PageChanges, type PageSection } from "./page.ts";
+export { type PackInput, renderPack } from "./pack.ts";
+export { findBrowser, PrintFailure, printPdf, type PrintRequest } from "./print_pdf.ts";
 export { renderReport, type ReportInput } from "./report.ts";
 export {
   type NotebookSection,

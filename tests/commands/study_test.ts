@@ -32,6 +32,7 @@ Deno.test("study ends with status 2 on wrong use and bad input, before any kerne
       [["missing.yaml"], /^missing\.yaml: Cannot find/m],
       [["bad.yaml"], /^bad\.yaml:3:\d+: .*houze.*house/m],
       [["--chapters", "77"], /no notebook 77/],
+      [["--quick", "--pdf"], /--quick writes no pages/],
       [["--quick", "--chapters", "1"], /--quick runs no notebooks/],
       [["--verify", "out", "--quick"], /--verify takes everything from the folder/],
       [["--verify", "out"], /^out\/results\.json: Cannot find/m],
@@ -82,6 +83,7 @@ Deno.test("study --help names every option and ends with status 0", async () => 
       "--against",
       "--verify",
       "--exercises",
+      "--pdf",
       "--cell-limit",
     ]
   ) {

@@ -1,4 +1,5 @@
 /** The report for a client, piece by piece; every number comes from the chapters' results. @module */
+export * from "./contractor.ts";
 export * from "./design.ts";
 export * from "./evidence.ts";
 export * from "./first_page.ts";

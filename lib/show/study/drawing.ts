@@ -9,7 +9,8 @@ import type { TubesResult } from "../../tubes/types.ts";
 /** Name of a sheet. */
 export type SheetName = "plan" | "section" | "long-section" | "header-holes" | "fan-and-riser";
 
-const SHEETS: Readonly<Record<SheetName, string>> = {
+/** Titles of the sheets. */
+export const SHEET_TITLES: Readonly<Record<SheetName, string>> = {
   plan: "Plan of the tube field, to scale",
   section: "Section across the tube field, to scale",
   "long-section": "Section along the tubes, to scale",
@@ -27,9 +28,9 @@ export function drawing(
   const { count, length } = results.tubes;
   return pictureItem(svg, {
     note: `For printing to scale: drawings/${name}-A4.svg in the results.`,
-    title: SHEETS[name],
+    title: SHEET_TITLES[name],
     alt:
-      `${SHEETS[name]}: ${count} tubes of ${
+      `${SHEET_TITLES[name]}: ${count} tubes of ${
         shownBoth(length, "length")
       }, with dimensions. The printable file ` +
       `is in the drawings folder of the results.`,
