@@ -1,7 +1,8 @@
 /**
  * How often the intervals of the whole calibration hold the truth of the demo's winter:
  * `deno run -A tests/measured/calibrated/joint_seeds.ts FROM TO [STEP]` draws the sensors' errors anew
- * for each seed and prints, stage by stage, what lay outside. A seed takes some fifteen seconds.
+ * for each seed and prints, stage by stage, what lay outside, then the logarithm of every value over the
+ * truth and its standard uncertainty. A seed takes some fifteen seconds.
  */
 import { calibrate } from "winterground/measured/calibrated/calibration.ts";
 import { calibrationTakes } from "winterground/measured/calibrated/takes.ts";
@@ -43,17 +44,27 @@ for (let seed = first; seed <= last; seed += step) {
   const { map, logs } = winterFiles(year, study.climate, setting);
   const { stages } = calibrate({ ...request, texts: { ...request.texts, map, logs } });
   for (const { stage } of stages) {
-    const known = (stage?.estimates ?? []).flatMap(({ key, name, low, high }) => {
+    const known = (stage?.estimates ?? []).flatMap(({ key, name, value: found, low, high }) => {
       const value = trueValues[key ?? name];
-      return value === undefined
-        ? []
-        : [{ what: key ?? name, inside: low <= value && value <= high }];
+      return value === undefined ? [] : [{
+        what: key ?? name,
+        inside: low <= value && value <= high,
+        words: `${key ?? name} ${Math.log(found / value).toFixed(3)} ± ${
+          (Math.log(high / low) / 3.92).toFixed(3)
+        }`,
+      }];
     });
     const out = known.filter(({ inside }) => !inside).map(({ what }) => what);
     if (known.length > 0) {
       // deno-lint-ignore no-console -- a table for whoever runs it
       console.log(
-        `${seed}\t${stage!.name}\t${known.length - out.length} of ${known.length}\t${out}`,
+        [
+          seed,
+          stage!.name,
+          `${known.length - out.length} of ${known.length}`,
+          out.join(", "),
+          ...known.map(({ words }) => words),
+        ].join("\t"),
       );
     }
   }
