@@ -41,7 +41,7 @@ const LINE_HEIGHT = 3.3;
 /** Height of the strip at the foot of a sheet, mm; more where the notes need it. */
 const STRIP_HEIGHT = 34;
 /** Widths of title block and scale bar, mm. */
-const TITLE_WIDTH = 74;
+const TITLE_WIDTH = 78;
 const BAR_WIDTH = 64;
 
 /** What stands in the title block. */

@@ -1,7 +1,7 @@
 import { assert, assertEquals } from "@std/assert";
 import { pathToFileURL } from "node:url";
 import { join } from "node:path";
-import { parseNotebook, renderReport } from "winterground/press/mod.ts";
+import { findBrowser, parseNotebook, printPdf, renderReport } from "winterground/press/mod.ts";
 import { NOTEBOOK_FOLDER } from "winterground/commands/notebook_files.ts";
 import {
   beyondWindow,
@@ -12,19 +12,23 @@ import {
 } from "../harness/browser.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
 
-/** The report of the committed notebook, opened in a browser. */
-async function withReport(work: (tab: Tab) => Promise<void>): Promise<void> {
+/** The report of the committed notebook. */
+async function report(): Promise<string> {
   const path = join(NOTEBOOK_FOLDER, "10-report.ipynb");
   const notebook = parseNotebook(await Deno.readTextFile(path), path);
-  const html = renderReport({
+  return renderReport({
     title: "Harrow Bend, a market garden's winter house",
     facts: ["Aldersett, Northmark (invented)", "The Harrow Bend growers (invented)", "2026-11-26"],
     notebook,
     provenance: [["library", "1"]],
     workbook: "workbook.html",
   });
+}
+
+/** The report, opened in a browser. */
+async function withReport(work: (tab: Tab) => Promise<void>): Promise<void> {
   await inTemporary(async (folder) => {
-    await Deno.writeTextFile(join(folder, "report.html"), html);
+    await Deno.writeTextFile(join(folder, "report.html"), await report());
     await inChromium(async (tab) => {
       await tab.look({ width: 390, height: 844 });
       await tab.open(pathToFileURL(join(folder, "report.html")).href);
@@ -83,6 +87,26 @@ Deno.test("the report of the committed notebook in a browser", async (test) => {
     async () => {
       // Source: WCAG 2.2 (W3C 2023) [wcag-2023], as far as axe-core tests it
       await withReport(async (tab) => assertEquals(await seriousFindings(tab), []));
+    },
+  );
+
+  await browserStep(
+    test,
+    "the report prints on twelve pages at most, of A4 and of Letter",
+    async () => {
+      // Property: pages of the printed file, the answer on the first
+      const browser = (await findBrowser(Deno.env.get("PATH") ?? ""))!;
+      const html = (await report()).replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, "");
+      await inTemporary(async (folder) => {
+        for (const paper of ["A4", "Letter"]) {
+          const [page, pdf] = [join(folder, "report.html"), join(folder, `${paper}.pdf`)];
+          await Deno.writeTextFile(page, html.replace("@page {", `@page { size: ${paper};`));
+          await printPdf({ browser, page, pdf, time: "2026-01-01T00:00:00Z" });
+          const text = new TextDecoder("latin1").decode(await Deno.readFile(pdf));
+          const pages = [...text.matchAll(/\/Type\s*\/Page\b/g)].length;
+          assert(pages >= 5 && pages <= 12, `${pages} pages of ${paper}`);
+        }
+      });
     },
   );
 });
