@@ -26,6 +26,7 @@ import {
   type MovedParameter,
   type StageWord,
   type WeatherDoubt,
+  withLineDoubt,
 } from "./joint_replay.ts";
 import { type LoggedHouse, loggedHouse } from "./logged_house.ts";
 import { believedOf, type ModelParameter, modelParameters } from "./parameters.ts";
@@ -145,7 +146,7 @@ export function* calibrationSteps(request: CalibrationRequest): Steps<Calibratio
       ask(factorsAt(parameters, (other) => other === one ? one.start * MOVE : other.start))
     ),
   ]);
-  const joint = jointReplay(
+  const held = [
     data,
     start!,
     parameters.map((one, k): MovedParameter => ({
@@ -158,12 +159,14 @@ export function* calibrationSteps(request: CalibrationRequest): Steps<Calibratio
       ...windDoubt(house, parameters, inputs),
     ],
     wordsOf(parameters, stages),
-  );
+  ] as const;
+  const straight = jointReplay(...held);
   const factors = factorsAt(
     parameters,
-    (one) => joint.estimates.find(({ name }) => name === one.name)?.value ?? one.start,
+    (one) => straight.estimates.find(({ name }) => name === one.name)?.value ?? one.start,
   );
   const [fitted] = yield* each(replayTask, [ask(factors)]);
+  const joint = withLineDoubt(straight, fitted!, ...held);
   const { there } = weather;
   const score = (name: string, replay: Replay, count: number) =>
     heldOutScore(name, { house, there, replay, parameters: count });

@@ -1,5 +1,5 @@
 /** The joint fit: parameters of the store's model held to the days of a log together. @module */
-import { CholeskyDecomposition, Matrix } from "ml-matrix";
+import { CholeskyDecomposition, Matrix, QrDecomposition } from "ml-matrix";
 import { HOUR, kilowattHours } from "../../basics/mod.ts";
 import { serialOf } from "../calibration/estimate.ts";
 import { jointFit, type JointParameter, type JointStage } from "../calibration/joint.ts";
@@ -170,36 +170,103 @@ export function jointReplay(
   weather: readonly WeatherDoubt[] = [],
   words: readonly StageWord[] = [],
 ): JointStage {
+  const { whiten, lines } = weighed(data, start, moved, weather);
+  const here = whiten(misses(data, start));
+  return jointFit(
+    moved,
+    (values) => {
+      const steps = values.map((value, j) => Math.log(value / moved[j]!.start));
+      return [
+        ...here.map((one, i) => lines.reduce((sum, line, j) => sum + line[i]! * steps[j]!, one)),
+        ...words.map((word) => wordMiss(word, values[word.parameter]!)),
+      ];
+    },
+    undefined,
+    { known: true },
+  );
+}
+
+const wordMiss = ({ value, share }: StageWord, found: number) => Math.log(found / value) / share;
+
+/** How residuals are weighed, and the slope of the weighed ones for each parameter's logarithm. */
+function weighed(
+  data: DayData,
+  start: Replay,
+  moved: readonly MovedParameter[],
+  weather: readonly WeatherDoubt[],
+) {
   const here = misses(data, start);
-  const lines = moved.map(({ replay, start: from, movedTo }) => {
+  const slopes = moved.map(({ replay, start: from, movedTo }) => {
     const there = misses(data, replay);
     const step = Math.log(movedTo / from);
     return here.map((kind, k) => kind.map((one, day) => (there[k]![day]! - one) / step));
   });
   const doubts = weather.map((one) => {
     if ("parameter" in one) {
-      return lines[one.parameter]!.map((kind) => kind.map((slope) => slope * one.share));
+      return slopes[one.parameter]!.map((kind) => kind.map((slope) => slope * one.share));
     }
     const there = misses(data, one.replay);
     return here.map((kind, k) => kind.map((miss, day) => (there[k]![day]! - miss) / one.times));
   });
   const whiten = whitener(data, here, doubts);
-  const flatHere = whiten(here);
-  const flatLines = lines.map(whiten);
-  return jointFit(
-    moved,
-    (values) => {
-      const steps = values.map((value, j) => Math.log(value / moved[j]!.start));
-      return [
-        ...flatHere.map((one, i) =>
-          flatLines.reduce((sum, line, j) => sum + line[i]! * steps[j]!, one)
-        ),
-        ...words.map(({ parameter, value, share }) => Math.log(values[parameter]! / value) / share),
-      ];
-    },
-    undefined,
-    { known: true },
-  );
+  return { whiten, lines: slopes.map(whiten) };
+}
+
+/** Half width of a 95 % interval over the standard uncertainty. */
+const COVER = 1.96;
+
+/**
+ * Adds to a joint fit what its straight lines are off by. The residuals of a replay at the result say by how
+ * much another round along the same lines would move each value. It is not moved: single days jump where
+ * a fan starts an hour earlier, and a second round follows the jumps. The move counts as one more
+ * standard uncertainty, as the GUM [gum-2008] wants of an effect that is known and not
+ * corrected.
+ *
+ * @param stage the fit
+ * @param fitted replay at its result
+ * @param data days of the log
+ * @param start replay with all parameters at their start
+ * @param moved parameters with their replays
+ * @param weather what the instruments of the weather are off by
+ * @param words what stages on other readings say
+ */
+export function withLineDoubt(
+  stage: JointStage,
+  fitted: Replay,
+  data: DayData,
+  start: Replay,
+  moved: readonly MovedParameter[],
+  weather: readonly WeatherDoubt[] = [],
+  words: readonly StageWord[] = [],
+): JointStage {
+  const kept = stage.estimates.map(({ name }) => moved.findIndex((one) => one.name === name));
+  if (kept.length === 0) return stage;
+  const { whiten, lines } = weighed(data, start, moved, weather);
+  const told = words.filter(({ parameter }) => kept.includes(parameter));
+  const left = [
+    ...whiten(misses(data, fitted)),
+    ...told.map((word) => wordMiss(word, stage.estimates[kept.indexOf(word.parameter)]!.value)),
+  ];
+  const slopes = new Matrix(left.length, kept.length);
+  kept.forEach((j, k) => {
+    lines[j]!.forEach((slope, i) => slopes.set(i, k, slope));
+    told.forEach(({ parameter, share }, i) =>
+      slopes.set(lines[j]!.length + i, k, parameter === j ? 1 / share : 0)
+    );
+  });
+  const moves = new QrDecomposition(slopes).solve(Matrix.columnVector(left)).to1DArray();
+  return {
+    ...stage,
+    estimates: stage.estimates.map((one, k) => {
+      const half = Math.hypot(Math.log(one.high / one.value), COVER * moves[k]!);
+      return {
+        ...one,
+        standardUncertainty: Math.hypot(one.standardUncertainty, one.value * moves[k]!),
+        low: one.value * Math.exp(-half),
+        high: one.value * Math.exp(half),
+      };
+    }),
+  };
 }
 
 /** Puts residuals on a scale on which they would be independent and of one size. */
