@@ -214,13 +214,14 @@ function weighed(
 
 /** Half width of a 95 % interval over the standard uncertainty. */
 const COVER = 1.96;
+/** Standard uncertainty of what lies anywhere within a bound, over the bound: the GUM [gum-2008], 4.3.7. */
+const WITHIN = 1 / Math.sqrt(3);
 
 /**
  * Adds to a joint fit what its straight lines are off by. The residuals of a replay at the result say by how
  * much another round along the same lines would move each value. It is not moved: single days jump where
- * a fan starts an hour earlier, and a second round follows the jumps. The move counts as one more
- * standard uncertainty, as the GUM [gum-2008] wants of an effect that is known and not
- * corrected.
+ * a fan starts an hour earlier, and a second round follows the jumps. The error is taken to lie anywhere
+ * within that move.
  *
  * @param stage the fit
  * @param fitted replay at its result
@@ -254,14 +255,15 @@ export function withLineDoubt(
       slopes.set(lines[j]!.length + i, k, parameter === j ? 1 / share : 0)
     );
   });
-  const moves = new QrDecomposition(slopes).solve(Matrix.columnVector(left)).to1DArray();
+  const doubts = new QrDecomposition(slopes).solve(Matrix.columnVector(left)).to1DArray()
+    .map((move) => move * WITHIN);
   return {
     ...stage,
     estimates: stage.estimates.map((one, k) => {
-      const half = Math.hypot(Math.log(one.high / one.value), COVER * moves[k]!);
+      const half = Math.hypot(Math.log(one.high / one.value), COVER * doubts[k]!);
       return {
         ...one,
-        standardUncertainty: Math.hypot(one.standardUncertainty, one.value * moves[k]!),
+        standardUncertainty: Math.hypot(one.standardUncertainty, one.value * doubts[k]!),
         low: one.value * Math.exp(-half),
         high: one.value * Math.exp(half),
       };
