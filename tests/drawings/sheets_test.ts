@@ -1,3 +1,4 @@
+// Sheets in every size and unit; long because all are drawn once for all tests.
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
 import {
   drawnSize,

@@ -1,4 +1,9 @@
-/** The joint fit: parameters of the store's model held to the days of a log together. @module */
+/**
+ * The joint fit: parameters of the store's model held to the days of a log together; long because the
+ * weighing of the days serves the fit and the doubt of its lines alike.
+ *
+ * @module
+ */
 import { CholeskyDecomposition, Matrix, QrDecomposition } from "ml-matrix";
 import { HOUR, kilowattHours } from "../../basics/mod.ts";
 import { serialOf } from "../calibration/estimate.ts";

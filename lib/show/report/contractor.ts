@@ -142,7 +142,11 @@ export function commissioningTests(plan: MonitoringPlan): DisplayItem {
   return forReport(() => commissioningSteps(plan));
 }
 
-/** Who did it and when; nothing is signed by this page. */
+/**
+ * Who did it and when; nothing is signed by this page.
+ *
+ * @param testPressure Pa, of the leak test
+ */
 export function signOff(testPressure: number): DisplayItem {
   const words = `Leak test at ${shownBoth(testPressure, "pressure")}.`;
   const lines = ["Tested by", "Date", "Instrument, last calibrated", "Remarks"];

@@ -6,3 +6,4 @@ export * from "./first_page.ts";
 export * from "./open_items.ts";
 export * from "./outcome.ts";
 export type { DrawingName } from "../../drawings/mod.ts";
+export type { CoilPiece, CutCoil } from "../../worth/mod.ts";

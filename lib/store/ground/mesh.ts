@@ -13,11 +13,13 @@ export interface SliceTube {
 
 /** How fine a mesh is; refined runs change it. */
 export interface MeshSettings {
-  /** largest cell at a tube over the penetration depth of half a day */
+  /** ratio, largest cell at a tube over the penetration depth of half a day */
   readonly tubeCell: number;
-  /** cells smaller than `nearCell` penetration depths grow by `nearGrowth`, larger by `growth` */
+  /** ratio of a cell to the penetration depth of half a day up to which cells grow by `nearGrowth` */
   readonly nearCell: number;
+  /** ratio of a small cell to the one before it */
   readonly nearGrowth: number;
+  /** ratio of a larger cell to the one before it */
   readonly growth: number;
   /** m, first cell under the surface */
   readonly surfaceCell: number;
