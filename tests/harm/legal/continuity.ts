@@ -107,6 +107,7 @@ const OTHER_WAYS: StudyData = studyOf({
   "worth.prices": "prices.csv",
   "worth.coilLength": "50 m",
   "worth.cropValue": 5000,
+  "worth.budget": 30000,
 });
 
 /** A number of a study that can be changed. */
@@ -134,6 +135,7 @@ export const WITHOUT_MILLIONTH: ReadonlySet<string> = new Set([
   "store.spinUpYears",
   "worth.years",
   "worth.winters",
+  "worth.searchRuns",
 ]);
 
 /** Keys of the study file that hold numbers. */
