@@ -84,9 +84,13 @@ export function driversChart(found: FigureDrivers): DisplayItem {
       { head: "key", value: (row) => row.key },
       { head: "as planned", value: (row) => formatQuantity(row.planned, row.kind), right: true },
       { head: "lower", value: (row) => endText(row, row.lower), right: true },
-      { head: "figure then", value: (row) => figureText(row.lower, text), right: true },
+      { head: `${planned.label}, lower`, value: (row) => figureText(row.lower, text), right: true },
       { head: "higher", value: (row) => endText(row, row.higher), right: true },
-      { head: "figure then", value: (row) => figureText(row.higher, text), right: true },
+      {
+        head: `${planned.label}, higher`,
+        value: (row) => figureText(row.higher, text),
+        right: true,
+      },
     ]),
   });
 }
