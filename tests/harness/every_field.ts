@@ -94,6 +94,8 @@ const OTHER: Readonly<Record<string, string>> = {
   "store.collector.cover": "double-glass",
   "worth.fuel": "wood",
   "worth.labour": "own",
+  "worth.search": "yes",
+  "study.units": "US",
   "measured.holdOut": "1 Mar to 14 Mar",
   "measured.fanOff": "3 Feb to 16 Feb",
   "measured.fanBetweenProbes": "no",
