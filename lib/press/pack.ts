@@ -4,10 +4,9 @@
  * @module
  */
 import { inert } from "../basics/mod.ts";
-import { cleanHtml } from "./clean_html.ts";
+import { documentStart } from "./document.ts";
 import { escapeHtml } from "./markdown.ts";
-import type { PageSection } from "./page.ts";
-import { policyElement } from "./policy.ts";
+import { type PageSection, pageSection } from "./page.ts";
 import look from "./pack.css" with { type: "text" };
 
 /** What a pack is made of. */
@@ -35,37 +34,18 @@ export function renderPack(input: PackInput): string {
 @media print { .sheet { width: ${width}mm; height: ${height - 0.2}mm; } }
 `;
   const title = escapeHtml(input.title);
-  return inert(`<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-${policyElement(`\n${style}`)}
-<title>${title}</title>
-<style>
-${style}</style>
-</head>
-<body>
-<a class="skip" href="#content">Skip to content</a>
-<header class="head">
+  return inert(`${documentStart({ title: input.title, style })}<header class="head">
 <h1>${title}</h1>
 <p class="facts">${input.facts.map(escapeHtml).join(" · ")}</p>
 <p class="note">Drawings are to scale when printed at full size, without fitting to the page.</p>
 </header>
 <main id="content">
-${input.sections.map(section).join("\n")}
+${input.sections.map((section) => pageSection(section, "part")).join("\n")}
 ${input.sheets.map(sheet).join("\n")}
 </main>
 </body>
 </html>
 `);
-}
-
-function section({ heading, id, html }: PageSection): string {
-  return `<section class="part" aria-labelledby="${id}">
-<h2 id="${id}">${escapeHtml(heading)}</h2>
-${cleanHtml(html).html}
-</section>`;
 }
 
 function sheet({ title, svg }: PackInput["sheets"][number]): string {

@@ -5,9 +5,10 @@
  */
 import { inert } from "../basics/mod.ts";
 import { cleanHtml } from "./clean_html.ts";
+import { documentStart } from "./document.ts";
 import { escapeHtml } from "./markdown.ts";
-import { policyElement } from "./policy.ts";
-import style from "./workbook.css" with { type: "text" };
+import base from "./base.css" with { type: "text" };
+import own from "./workbook.css" with { type: "text" };
 
 /** A section of a page. */
 export interface PageSection {
@@ -34,19 +35,7 @@ export function renderPage(
   sections: readonly PageSection[],
 ): string {
   const heading = escapeHtml(title);
-  const sheet = `\n${style}`;
-  return inert(`<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-${policyElement(sheet)}
-<title>${heading}</title>
-<style>${sheet}</style>
-</head>
-<body>
-<a class="skip" href="#content">Skip to content</a>
-<header class="head">
+  return inert(`${documentStart({ title, style: base + own })}<header class="head">
 <h1>${heading}</h1>
 ${pairs(facts, "facts")}
 </header>
@@ -61,17 +50,19 @@ ${
 </ol>
 </nav>
 <main id="content">
-${
-    sections.map(({ heading, id, html }) =>
-      `<section class="chapter" aria-labelledby="${id}">\n<h2 id="${id}">${
-        escapeHtml(heading)
-      }</h2>\n${cleanHtml(html).html}\n</section>`
-    ).join("\n")
-  }
+${sections.map((section) => pageSection(section, "chapter")).join("\n")}
 </main>
 </body>
 </html>
 `);
+}
+
+/** A section with its heading. */
+export function pageSection({ heading, id, html }: PageSection, name: string): string {
+  return `<section class="${name}" aria-labelledby="${id}">
+<h2 id="${id}">${escapeHtml(heading)}</h2>
+${cleanHtml(html).html}
+</section>`;
 }
 
 /** The part that says what changed; nothing where nothing is compared. */

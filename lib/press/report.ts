@@ -6,12 +6,13 @@
  */
 import { inert } from "../basics/mod.ts";
 import { cleaned, renderOutput } from "./cells.ts";
+import { documentStart } from "./document.ts";
 import { escapeHtml, type Heading, markdownRenderer } from "./markdown.ts";
 import type { Notebook } from "./notebook.ts";
 import { numberedLinks, Numbering } from "./numbering.ts";
 import { type PageChanges, pairs, renderChanges } from "./page.ts";
-import { policyElement } from "./policy.ts";
-import style from "./report.css" with { type: "text" };
+import base from "./base.css" with { type: "text" };
+import own from "./report.css" with { type: "text" };
 
 /** What the report is made of. */
 export interface ReportInput {
@@ -54,19 +55,7 @@ export function renderReport(input: ReportInput): string {
       : [["changes", escapeHtml(input.changes.heading)] as const]),
     ["provenance", "Where these numbers come from"] as const,
   ];
-  return inert(`<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-${policyElement(`\n${style}`)}
-<title>${title}</title>
-<style>
-${style}</style>
-</head>
-<body>
-<a class="skip" href="#content">Skip to content</a>
-<header class="head">
+  return inert(`${documentStart({ title: input.title, style: base + own })}<header class="head">
 <h1>${title}</h1>
 <p class="facts">${input.facts.map(escapeHtml).join(" · ")}</p>
 </header>

@@ -6,12 +6,13 @@
 import { inert } from "../basics/mod.ts";
 import { cleaned, renderCode } from "./cells.ts";
 import { cleanHtml } from "./clean_html.ts";
+import { documentStart } from "./document.ts";
 import { escapeHtml, type Heading, markdownRenderer } from "./markdown.ts";
 import { withoutExercises } from "./leave_out.ts";
 import type { Notebook } from "./notebook.ts";
 import { type PageChanges, pairs, renderChanges } from "./page.ts";
-import { policyElement } from "./policy.ts";
-import style from "./workbook.css" with { type: "text" };
+import base from "./base.css" with { type: "text" };
+import own from "./workbook.css" with { type: "text" };
 
 /** A message shown at the top of the workbook. */
 export interface PageNotice {
@@ -58,19 +59,7 @@ export function renderWorkbook(input: WorkbookInput): string {
   const sections = shown.map(renderSection);
   const notices = [...input.notices, ...sections.flatMap(({ unread }) => unread)];
   const title = escapeHtml(input.title);
-  return inert(`<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-${policyElement(`\n${style}`)}
-<title>${title}</title>
-<style>
-${style}</style>
-</head>
-<body>
-<a class="skip" href="#content">Skip to content</a>
-<header class="head">
+  return inert(`${documentStart({ title: input.title, style: base + own })}<header class="head">
 <h1>${title}</h1>
 ${pairs(input.facts, "facts")}
 </header>

@@ -4,9 +4,10 @@
  * @module
  */
 import { inert } from "../../basics/mod.ts";
+import { documentStart } from "../document.ts";
 import { escapeHtml } from "../markdown.ts";
-import { policyElement } from "../policy.ts";
-import style from "./site.css" with { type: "text" };
+import base from "../base.css" with { type: "text" };
+import own from "./site.css" with { type: "text" };
 
 /** A file of a site. */
 export interface SiteFile {
@@ -69,34 +70,24 @@ ${links.join("\n")}
 </header>
 `;
   const program = script === undefined ? "" : `<script>${script}</script>\n`;
-  const html = inert(`<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-${policyElement(`\n${style}`, script)}
-<title>${escapeHtml(title)}</title>
-<style>
-${style}</style>
-</head>
-<body>
-<a class="skip" href="#content">Skip to content</a>
-${alone ? "" : head}${
-    contents === "" ? "" : `<nav class="contents" aria-label="On this page">
+  const html = inert(
+    `${documentStart({ title, style: base + own, script })}${alone ? "" : head}${
+      contents === "" ? "" : `<nav class="contents" aria-label="On this page">
 <h2>On this page</h2>
 ${contents}
 </nav>
 `
-  }<main id="content" tabindex="-1">
+    }<main id="content" tabindex="-1">
 ${page.html}
 </main>
 <footer class="foot">
 ${
-    neighbours.length === 0
-      ? ""
-      : `<nav aria-label="Before and after"><ul>\n${neighbours.join("\n")}\n</ul></nav>\n`
-  }<p>${escapeHtml(foot)}</p>
+      neighbours.length === 0
+        ? ""
+        : `<nav aria-label="Before and after"><ul>\n${neighbours.join("\n")}\n</ul></nav>\n`
+    }<p>${escapeHtml(foot)}</p>
 </footer>
-`);
+`,
+  );
   return { path: file, content: `${html}${program}</body>\n</html>\n` };
 }

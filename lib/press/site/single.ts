@@ -1,7 +1,7 @@
 /** One page in the style of a site that stands alone: numbered figures and tables, wide ones in frames. @module */
 import { cleaned } from "../cells.ts";
 import { escapeHtml } from "../markdown.ts";
-import type { PageSection } from "../page.ts";
+import { type PageSection, pairs } from "../page.ts";
 import { contentsList, outlinePage } from "./outline.ts";
 import { framePage } from "./shell.ts";
 
@@ -19,16 +19,11 @@ export interface SinglePage {
 
 /** Renders a page that needs no other file and may run nothing. */
 export function renderSinglePage({ title, facts, sections, foot }: SinglePage): string {
-  const pairs = facts.map(([label, value]) =>
-    `<div><dt>${escapeHtml(label)}</dt><dd>${escapeHtml(value)}</dd></div>`
-  );
   const parts = sections.map(({ heading, html }) =>
     `<h3>${escapeHtml(heading)}</h3>\n${cleaned(html)}`
   );
   const html = `<h2>${escapeHtml(title)}</h2>
-<dl>
-${pairs.join("\n")}
-</dl>
+${pairs(facts, "facts")}
 ${parts.join("\n")}`;
   const page = outlinePage({ file: "", source: "", group: "", html, unread: [] });
   const framed = {
