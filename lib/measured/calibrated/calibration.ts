@@ -26,6 +26,7 @@ import {
   type MovedParameter,
   type StageWord,
   type WeatherDoubt,
+  weighDays,
   withLineDoubt,
 } from "./joint_replay.ts";
 import { type LoggedHouse, loggedHouse } from "./logged_house.ts";
@@ -146,7 +147,7 @@ export function* calibrationSteps(request: CalibrationRequest): Steps<Calibratio
       ask(factorsAt(parameters, (other) => other === one ? one.start * MOVE : other.start))
     ),
   ]);
-  const held = [
+  const days = weighDays(
     data,
     start!,
     parameters.map((one, k): MovedParameter => ({
@@ -158,15 +159,15 @@ export function* calibrationSteps(request: CalibrationRequest): Steps<Calibratio
       { replay: sunny!, times: SUN_TIMES },
       ...windDoubt(house, parameters, inputs),
     ],
-    wordsOf(parameters, stages),
-  ] as const;
-  const straight = jointReplay(...held);
+  );
+  const words = wordsOf(parameters, stages);
+  const straight = jointReplay(days, words);
   const factors = factorsAt(
     parameters,
     (one) => straight.estimates.find(({ name }) => name === one.name)?.value ?? one.start,
   );
   const [fitted] = yield* each(replayTask, [ask(factors)]);
-  const joint = withLineDoubt(straight, fitted!, ...held);
+  const joint = withLineDoubt(straight, fitted!, days, words);
   const { there } = weather;
   const score = (name: string, replay: Replay, count: number) =>
     heldOutScore(name, { house, there, replay, parameters: count });

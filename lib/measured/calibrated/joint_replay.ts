@@ -155,51 +155,35 @@ export interface StageWord {
   readonly share: number;
 }
 
+/** The days of a log weighed, and how the parameters move them. */
+export interface WeighedDays {
+  /** what was moved */
+  readonly parameters: readonly JointParameter[];
+  /** residuals of a replay, each in units of its own uncertainty and independent of the others */
+  readonly residuals: (replay: Replay) => number[];
+  /** the same of the replay with all parameters at their start */
+  readonly start: readonly number[];
+  /** by parameter: slope of the residuals for its logarithm */
+  readonly lines: readonly (readonly number[])[];
+}
+
 /**
- * Fits parameters together to the days of a log. The model is taken as straight in the logarithms of its
- * parameters about their start, from one replay with each moved; the caller checks with a replay at the
- * result. Residuals are weighed by their scatter and its ties in time, and by the lasting errors of the
- * sensors (generalised least squares): a probe that is off moves all its days together, and does not
- * average out.
+ * Weighs the days of a log. Residuals go by their scatter and its ties in time, and by the lasting errors of
+ * the sensors (generalised least squares): a probe that is off moves all its days together, and does not
+ * average out. The model is taken as straight in the logarithms of its parameters about their start, from
+ * one replay with each moved.
  *
  * @param data days of the log
  * @param start replay with all parameters at their start
  * @param moved parameters with their replays
  * @param weather what the instruments of the weather are off by
- * @param words what stages on other readings say, such as tracer decays of the leakage
  */
-export function jointReplay(
+export function weighDays(
   data: DayData,
   start: Replay,
   moved: readonly MovedParameter[],
   weather: readonly WeatherDoubt[] = [],
-  words: readonly StageWord[] = [],
-): JointStage {
-  const { whiten, lines } = weighed(data, start, moved, weather);
-  const here = whiten(misses(data, start));
-  return jointFit(
-    moved,
-    (values) => {
-      const steps = values.map((value, j) => Math.log(value / moved[j]!.start));
-      return [
-        ...here.map((one, i) => lines.reduce((sum, line, j) => sum + line[i]! * steps[j]!, one)),
-        ...words.map((word) => wordMiss(word, values[word.parameter]!)),
-      ];
-    },
-    undefined,
-    { known: true },
-  );
-}
-
-const wordMiss = ({ value, share }: StageWord, found: number) => Math.log(found / value) / share;
-
-/** How residuals are weighed, and the slope of the weighed ones for each parameter's logarithm. */
-function weighed(
-  data: DayData,
-  start: Replay,
-  moved: readonly MovedParameter[],
-  weather: readonly WeatherDoubt[],
-) {
+): WeighedDays {
   const here = misses(data, start);
   const slopes = moved.map(({ replay, start: from, movedTo }) => {
     const there = misses(data, replay);
@@ -214,8 +198,39 @@ function weighed(
     return here.map((kind, k) => kind.map((miss, day) => (there[k]![day]! - miss) / one.times));
   });
   const whiten = whitener(data, here, doubts);
-  return { whiten, lines: slopes.map(whiten) };
+  return {
+    parameters: moved,
+    residuals: (replay) => whiten(misses(data, replay)),
+    start: whiten(here),
+    lines: slopes.map(whiten),
+  };
 }
+
+/**
+ * Fits parameters together to the days of a log; the caller checks with a replay at the result.
+ *
+ * @param days weighed, with what moves them
+ * @param words what stages on other readings say, such as tracer decays of the leakage
+ */
+export function jointReplay(
+  { parameters, start, lines }: WeighedDays,
+  words: readonly StageWord[] = [],
+): JointStage {
+  return jointFit(
+    parameters,
+    (values) => {
+      const steps = values.map((value, j) => Math.log(value / parameters[j]!.start));
+      return [
+        ...start.map((one, i) => lines.reduce((sum, line, j) => sum + line[i]! * steps[j]!, one)),
+        ...words.map((word) => wordMiss(word, values[word.parameter]!)),
+      ];
+    },
+    undefined,
+    { known: true },
+  );
+}
+
+const wordMiss = ({ value, share }: StageWord, found: number) => Math.log(found / value) / share;
 
 /** Half width of a 95 % interval over the standard uncertainty. */
 const COVER = 1.96;
@@ -230,27 +245,20 @@ const WITHIN = 1 / Math.sqrt(3);
  *
  * @param stage the fit
  * @param fitted replay at its result
- * @param data days of the log
- * @param start replay with all parameters at their start
- * @param moved parameters with their replays
- * @param weather what the instruments of the weather are off by
+ * @param days weighed, with what moves them
  * @param words what stages on other readings say
  */
 export function withLineDoubt(
   stage: JointStage,
   fitted: Replay,
-  data: DayData,
-  start: Replay,
-  moved: readonly MovedParameter[],
-  weather: readonly WeatherDoubt[] = [],
+  { parameters, residuals, lines }: WeighedDays,
   words: readonly StageWord[] = [],
 ): JointStage {
-  const kept = stage.estimates.map(({ name }) => moved.findIndex((one) => one.name === name));
+  const kept = stage.estimates.map(({ name }) => parameters.findIndex((one) => one.name === name));
   if (kept.length === 0) return stage;
-  const { whiten, lines } = weighed(data, start, moved, weather);
   const told = words.filter(({ parameter }) => kept.includes(parameter));
   const left = [
-    ...whiten(misses(data, fitted)),
+    ...residuals(fitted),
     ...told.map((word) => wordMiss(word, stage.estimates[kept.indexOf(word.parameter)]!.value)),
   ];
   const slopes = new Matrix(left.length, kept.length);

@@ -3,6 +3,7 @@ import {
   type DayData,
   jointReplay,
   type MovedParameter,
+  weighDays,
   withLineDoubt,
 } from "../../../lib/measured/calibrated/joint_replay.ts";
 import type { Replay } from "../../../lib/measured/calibrated/replay.ts";
@@ -39,9 +40,10 @@ function fitted(bend: number) {
     movedTo: 1.15,
     replay: run(1.15),
   }];
-  const straight = jointReplay(data, run(1), moved);
+  const days = weighDays(data, run(1), moved);
+  const straight = jointReplay(days);
   const [estimate] = straight.estimates;
-  const told = withLineDoubt(straight, run(estimate!.value), data, run(1), moved);
+  const told = withLineDoubt(straight, run(estimate!.value), days);
   return { straight: estimate!, told: told.estimates[0]! };
 }
 
