@@ -5,6 +5,7 @@ import type { FieldSearch } from "../../store/mod.ts";
 import type { FieldCandidate } from "../../tubes/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
+import { ownMarks } from "../kit/own_marks.ts";
 import { PALETTE } from "../kit/palette.ts";
 
 const CLASSES = [
@@ -40,19 +41,7 @@ export function searchChart(search: FieldSearch): DisplayItem {
           r: 3.5,
         })
       ),
-      ...own === null ? [] : [
-        Plot.dot([own], { ...place, symbol: "star", fill: PALETTE.ink, r: 8 }),
-        Plot.text([own], {
-          ...place,
-          text: () => "this study",
-          textAnchor: "start",
-          dx: 10,
-          dy: -8,
-          fill: PALETTE.ink,
-          stroke: "white",
-          strokeWidth: 4,
-        }),
-      ],
+      ...ownMarks(own === null ? [] : [own], place),
     ],
     color: { type: "identity" },
   }, {

@@ -5,6 +5,7 @@ import { shown, shownBoth } from "../kit/reader.ts";
 import type { DesignChoice, DesignRow, DesignSearch } from "../../worth/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
+import { ownMarks } from "../kit/own_marks.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { paragraph } from "../kit/table.ts";
 import { moneyText, priceText } from "./money_words.ts";
@@ -113,17 +114,7 @@ function gainPlot({ key, best, label, colour }: Gain, { rows, currency }: Design
       }),
       Plot.line(kept, { ...place, stroke: colour, strokeWidth: 2, curve: "step-after" }),
       Plot.dot(kept, { ...place, fill: colour, r: 4 }),
-      Plot.dot(own, { ...place, symbol: "star", fill: PALETTE.ink, r: 8 }),
-      Plot.text(own, {
-        ...place,
-        text: () => "this study",
-        textAnchor: "start",
-        dx: 10,
-        dy: -8,
-        fill: PALETTE.ink,
-        stroke: "white",
-        strokeWidth: 4,
-      }),
+      ...ownMarks(own, place),
     ],
   };
 }

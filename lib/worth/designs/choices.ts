@@ -97,8 +97,8 @@ function withPrice(
   return [...new Set([own, ...priced.map(({ id }) => id)])];
 }
 
-/** Parts of a design that the quick estimate tells apart. */
-export const QUICK_KEYS = [
+/** Parts of a design that its headers hang on. */
+export const HEADER_KEYS = [
   "tube",
   "count",
   "length",
@@ -107,9 +107,10 @@ export const QUICK_KEYS = [
   "depth",
   "airFlow",
   "header",
-  "fan",
-  "fans",
 ] as const satisfies readonly (keyof DesignChoice)[];
+
+/** Parts of a design that the quick estimate tells apart. */
+export const QUICK_KEYS = [...HEADER_KEYS, "fan", "fans"] as const;
 
 /** Parts of a design that any field may have, and that only the year tells apart. */
 export const ADDED_KEYS = [

@@ -3,7 +3,7 @@ import { InputError, NotConvergedError } from "../../basics/mod.ts";
 import { fieldPit } from "../../headers/mod.ts";
 import type { StoreRequest } from "../../store/site.ts";
 import { crossSection, findTube, floorFit, limitsAround, tubePositions } from "../../tubes/mod.ts";
-import { choiceKey, ownChoice } from "./choices.ts";
+import { choiceKey, HEADER_KEYS, ownChoice } from "./choices.ts";
 import { roughYears } from "./estimate.ts";
 import {
   type BuiltAir,
@@ -34,18 +34,6 @@ export interface BuiltDesign {
   /** the first limit that it breaks; null where it keeps all */
   readonly breaks: string | null;
 }
-
-/** Parts of a design that its headers hang on. */
-const HEADER_KEYS = [
-  "tube",
-  "count",
-  "length",
-  "spacing",
-  "layers",
-  "depth",
-  "airFlow",
-  "header",
-] as const satisfies readonly (keyof DesignChoice)[];
 
 /** Judges designs of one study: a word where one cannot be built, the own one where it can be run. */
 export type DesignJudge = (choice: DesignChoice) => BuiltDesign | string;
