@@ -102,6 +102,14 @@ export class NotConvergedError extends Error {
   }
 }
 
+/** By name: a fault that comes from a worker has lost its class. */
+const USER_FAULTS = new Set(["InputError", "InputErrors", "OutOfRangeError", "NotConvergedError"]);
+
+/** Whether the message of a fault is made for the person who runs the study. */
+export function isUserFault(error: unknown): error is Error {
+  return error instanceof Error && USER_FAULTS.has(error.name);
+}
+
 /** Throws {@link OutOfRangeError} unless `low <= value <= high`; NaN is refused too. */
 export function requireInRange(
   quantity: string,

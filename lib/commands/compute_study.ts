@@ -3,16 +3,13 @@
  *
  * @module
  */
-import type { ChapterName } from "../basics/mod.ts";
+import { type ChapterName, isUserFault } from "../basics/mod.ts";
 import type { StudyRun } from "../study/mod.ts";
 import { oddsLine } from "../show/worth/odds_line.ts";
 import { headlines } from "./headlines.ts";
 import type { Progress } from "./progress.ts";
 import { ALL_CHAPTERS, type StudyNeeds } from "./study_needs.ts";
 import { CommandFailure } from "./terminal.ts";
-
-/** Faults whose message is made for the person who runs the study. */
-const USER_FAULTS = new Set(["InputError", "InputErrors", "OutOfRangeError", "NotConvergedError"]);
 
 /** The results of a run by their names. */
 export function gettersOf(run: StudyRun): Readonly<Record<string, () => Promise<unknown>>> {
@@ -48,6 +45,6 @@ async function showHeadlines(run: StudyRun, chapter: ChapterName, progress: Prog
 export function cannotCompute(path: string, reason: unknown): CommandFailure {
   if (reason instanceof CommandFailure) return reason;
   const { name, message } = reason instanceof Error ? reason : new Error(String(reason));
-  const text = USER_FAULTS.has(name) ? message : `${name}: ${message}`;
+  const text = isUserFault(reason) ? message : `${name}: ${message}`;
   return new CommandFailure(`${path}: the study cannot be computed: ${text}`);
 }

@@ -48,7 +48,6 @@ export {
 export { readResults } from "./compare/results_file.ts";
 export {
   type ChangedFigure,
-  changedFigures,
   type ChangedValue,
   compareResults,
   type Differences,

@@ -1,7 +1,7 @@
 /** Cautions, what licensed people have to sign, and what was assumed. @module */
 import type { Notice } from "../../basics/mod.ts";
 import type { Study } from "../../study/mod.ts";
-import { FIELDS } from "../../study/file/fields.ts";
+import { FIELDS, valueAt } from "../../study/file/fields.ts";
 import { formatQuantity } from "../../units/mod.ts";
 import { CAUTIONS, notices } from "../kit/caution.ts";
 import { escapeMarkup } from "../kit/escape.ts";
@@ -9,7 +9,6 @@ import type { DisplayItem } from "../kit/figure.ts";
 import { forReport } from "../kit/layout.ts";
 import { readersUnits } from "../kit/reader.ts";
 import { table } from "../kit/table.ts";
-import { valueAt } from "../study/inputs.ts";
 import { wide } from "./wide.ts";
 
 /** What this study gives cause to mind: its cautions and warnings. */

@@ -2,7 +2,7 @@
 import type { DisplayItem } from "../kit/figure.ts";
 import { showNumber } from "../../units/mod.ts";
 import type { ChapterResults, Study } from "../../study/mod.ts";
-import { type FieldRow, FIELDS } from "../../study/file/fields.ts";
+import { type FieldRow, FIELDS, valueAt } from "../../study/file/fields.ts";
 import { formatMonthly, formatQuantity } from "../../units/mod.ts";
 import type { Column } from "../kit/data_table.ts";
 import { readersUnits } from "../kit/reader.ts";
@@ -42,16 +42,6 @@ export function inputRows(study: Study, section: InputSection): InputRow[] {
         meaning: row.meaning,
       }];
     });
-}
-
-/** A value of the study by its dotted key; undefined where there is none. */
-export function valueAt(study: Study, key: string): unknown {
-  let value: unknown = study;
-  for (const part of key.split(".")) {
-    if (typeof value !== "object" || value === null) return undefined;
-    value = (value as Record<string, unknown>)[part];
-  }
-  return value;
 }
 
 function bothSystems(value: unknown, row: FieldRow): { readonly si: string; readonly us: string } {

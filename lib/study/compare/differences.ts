@@ -130,15 +130,20 @@ function madeWith({ provenance }: ResultsFile): unknown {
 }
 
 /**
- * Figures of two runs that differ, those of the first in front.
+ * Figures of two runs that differ, those of the first in front, and the count of those that do not.
  *
  * @param first figures compared with
  * @param second figures compared
  */
-export function changedFigures(first: Figures, second: Figures): readonly ChangedFigure[] {
-  return [...new Set([...Object.keys(first), ...Object.keys(second)])]
+export function compareFigures(
+  first: Figures,
+  second: Figures,
+): Pick<Differences, "figures" | "same"> {
+  const keys = [...new Set([...Object.keys(first), ...Object.keys(second)])];
+  const figures = keys
     .filter((key) => first[key]?.value !== second[key]?.value)
     .map((key) => changedFigure(key, first[key], second[key]));
+  return { figures, same: keys.length - figures.length };
 }
 
 /**
@@ -149,16 +154,13 @@ export function changedFigures(first: Figures, second: Figures): readonly Change
  * @param second run compared
  */
 export function compareResults(first: ResultsFile, second: ResultsFile): Differences {
-  const figures = changedFigures(first.figures, second.figures);
-  const keys = new Set([...Object.keys(first.figures), ...Object.keys(second.figures)]);
   const [before, after] = [first, second].map(madeWith);
   // what is taken by default stands among the inputs
   const { defaults: _, ...given } = first.inputs;
   const { defaults: __, ...givenThen } = second.inputs;
   return {
     inputs: changedValues(given, givenThen),
-    figures,
-    same: keys.size - figures.length,
+    ...compareFigures(first.figures, second.figures),
     gained: second.notices.filter(missingFrom(first.notices)),
     lost: first.notices.filter(missingFrom(second.notices)),
     provenance: changedValues(before, after),

@@ -1,18 +1,7 @@
 /** Lists the defaults a study file leaves to the field table. @module */
-import { FIELDS } from "./fields.ts";
+import { FIELDS, valueAt } from "./fields.ts";
 import type { DefaultTaken } from "../types.ts";
 import { NESTED_KEYS } from "./schema.ts";
-
-/** Value at a dotted path of plain data; undefined where any part is missing. */
-function valueAt(data: unknown, key: string): unknown {
-  return key.split(".").reduce<unknown>(
-    (value, part) =>
-      typeof value === "object" && value !== null
-        ? (value as Record<string, unknown>)[part]
-        : undefined,
-    data,
-  );
-}
 
 /** Every fixed default taken, in the order of the table; derived ones are noted where derived. */
 export function defaultsTaken(data: unknown): readonly DefaultTaken[] {

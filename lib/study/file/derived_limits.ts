@@ -2,7 +2,7 @@
 import { InputError } from "../../basics/mod.ts";
 import { formatQuantity, parseQuantity } from "../../units/mod.ts";
 import type { deriveDefaults } from "./derive.ts";
-import { fieldKind, fieldRow } from "./fields.ts";
+import { fieldKind, fieldRow, valueAt } from "./fields.ts";
 import { placeOf, type YamlSource } from "./yaml_source.ts";
 
 /** Share by which a default may miss a limit: rounding. */
@@ -40,11 +40,4 @@ export function derivedFaults(
 /** The key without places in lists, under which the table of fields knows it. */
 function withoutPlaces(key: string): string {
   return key.split(".").filter((part) => !/^\d+$/.test(part)).join(".");
-}
-
-function valueAt(data: unknown, key: string): unknown {
-  return key.split(".").reduce<unknown>(
-    (part, name) => (part as Record<string, unknown> | null | undefined)?.[name],
-    data,
-  );
 }

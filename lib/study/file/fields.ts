@@ -54,3 +54,19 @@ export function fieldKind(key: string): Kind {
   if (kind === "text") throw new Error(`"${key}" holds no quantity in data/studies/fields.csv`);
   return kind;
 }
+
+/**
+ * Value at a dotted path such as "tubes.length"; undefined where any part is missing.
+ *
+ * @param data of any form
+ * @param path names, and places in lists, with dots between them
+ */
+export function valueAt(data: unknown, path: string): unknown {
+  return path.split(".").reduce<unknown>(
+    (value, part) =>
+      typeof value === "object" && value !== null
+        ? (value as Record<string, unknown>)[part]
+        : undefined,
+    data,
+  );
+}

@@ -3,12 +3,12 @@ import {
   type AnyComputation,
   type ChapterName,
   type FigureRow,
+  isUserFault,
   samePlain,
 } from "../../basics/mod.ts";
-import type { Kind } from "../../units/mod.ts";
-import { parseQuantity } from "../../units/mod.ts";
+import { type Kind, parseQuantity } from "../../units/mod.ts";
 import { CHAPTERS } from "../chapters.ts";
-import { type FieldRow, FIELDS } from "../file/fields.ts";
+import { type FieldRow, FIELDS, valueAt } from "../file/fields.ts";
 import type { StudyRun } from "../run/run.ts";
 import type { Figure, Study } from "../types.ts";
 
@@ -74,54 +74,41 @@ const chapterOf = (name: string) =>
     readonly figures: (result: unknown) => readonly FigureRow[];
   };
 
-/** Results by chapter name, of the plan or of a trial. */
-type Known = ReadonlyMap<string, { readonly taken: unknown; readonly result: unknown }>;
-
-/** A chapter's result for a study; those of the plan stand where nothing they see has changed. */
-async function resultFor(
-  name: string,
-  study: Study,
-  plan: Known,
-  found: Map<string, Promise<unknown>>,
-): Promise<unknown> {
-  const known = found.get(name);
-  if (known !== undefined) return await known;
-  const work = (async () => {
-    const { after, takes, compute } = chapterOf(name);
-    const earlier: Record<string, unknown> = {};
-    for (const other of after) earlier[other] = await resultFor(other, study, plan, found);
-    const taken: unknown = takes(study, earlier);
-    const planned = plan.get(name);
-    return planned !== undefined && samePlain(planned.taken, taken)
-      ? planned.result
-      : await compute(taken) as unknown;
-  })();
-  found.set(name, work);
-  return await work;
+/** What a chapter took, and what came of it. */
+interface Computed {
+  readonly taken: unknown;
+  readonly result: unknown;
 }
 
-/** The plan's results of a chapter and all before it, with what they were computed from. */
-async function planOf(run: StudyRun, name: string): Promise<Known> {
-  const plan = new Map<string, { taken: unknown; result: unknown }>();
-  const add = async (chapter: string): Promise<unknown> => {
-    const there = plan.get(chapter);
-    if (there !== undefined) return there.result;
-    const { after, takes } = chapterOf(chapter);
-    const earlier: Record<string, unknown> = {};
-    for (const other of after) earlier[other] = await add(other);
-    const result = await run[chapter as ChapterName]();
-    plan.set(chapter, { taken: takes(run.study, earlier), result });
-    return result;
-  };
-  await add(name);
-  return plan;
+/**
+ * A chapter's result, those before it first, each once.
+ *
+ * @param name of the chapter
+ * @param study whose inputs are taken
+ * @param found results so far, by chapter
+ * @param resultOf gives a result from what the chapter takes
+ */
+async function computed(
+  name: ChapterName,
+  study: Study,
+  found: Map<string, Computed>,
+  resultOf: (name: ChapterName, taken: unknown) => unknown,
+): Promise<unknown> {
+  const there = found.get(name);
+  if (there !== undefined) return there.result;
+  const { after, takes } = chapterOf(name);
+  const earlier: Record<string, unknown> = {};
+  for (const other of after) {
+    earlier[other] = await computed(other as ChapterName, study, found, resultOf);
+  }
+  const taken: unknown = takes(study, earlier);
+  const result = await resultOf(name, taken);
+  found.set(name, { taken, result });
+  return result;
 }
 
 function numberAt(study: Study, key: string): number | null {
-  let value: unknown = study;
-  for (const part of key.split(".")) {
-    value = (value as Record<string, unknown> | null | undefined)?.[part];
-  }
+  const value = valueAt(study, key);
   return typeof value === "number" && Number.isFinite(value) && value !== 0 ? value : null;
 }
 
@@ -152,16 +139,23 @@ function stepped(row: FieldRow, value: number, sign: 1 | -1): number | null {
  * @throws {RangeError} for a key that is no figure with a number of these chapters
  */
 export async function figureDrivers(run: StudyRun, key: string): Promise<FigureDrivers> {
-  const [chapter] = key.split(".") as [string];
+  const [chapter] = key.split(".") as [DrivenChapter];
   if (!Object.hasOwn(TRIED, chapter)) {
     throw new RangeError(
       `Cannot say what drives "${key}": expected a figure of ${Object.keys(TRIED).join(", ")}`,
     );
   }
-  const plan = await planOf(run, chapter);
+  const plan = new Map<string, Computed>();
+  const planned = await computed(chapter, run.study, plan, (name) => run[name]());
+  // a chapter that sees nothing of the change keeps its result
+  const tried = (study: Study) =>
+    computed(chapter, study, new Map(), (name, taken) => {
+      const before = plan.get(name)!;
+      return samePlain(before.taken, taken) ? before.result : chapterOf(name).compute(taken);
+    });
   const figureOf = (result: unknown) =>
     chapterOf(chapter).figures(result).find(([name]) => name === key)?.[1];
-  const figure = figureOf(plan.get(chapter)!.result);
+  const figure = figureOf(planned);
   if (typeof figure?.value !== "number") {
     throw new RangeError(
       `Cannot say what drives "${key}": this study has ${
@@ -170,25 +164,25 @@ export async function figureDrivers(run: StudyRun, key: string): Promise<FigureD
     );
   }
   const now = figure.value;
-  const valueAt = async (row: FieldRow, input: number | null): Promise<DrivenEnd | null> => {
+  const endAt = async (row: FieldRow, input: number | null): Promise<DrivenEnd | null> => {
     if (input === null) return null;
     try {
       const study = withNumber(run.study, row.key, input);
-      const value = figureOf(await resultFor(chapter, study, plan, new Map()))?.value;
+      const value = figureOf(await tried(study))?.value;
       return typeof value === "number" ? { input, figure: value } : null;
     } catch (error) {
-      if (error instanceof Error && USER_FAULTS.has(error.name)) return null;
+      if (isUserFault(error)) return null;
       throw error;
     }
   };
-  const sections: readonly string[] = TRIED[chapter as DrivenChapter];
+  const sections: readonly string[] = TRIED[chapter];
   const drivers: Driver[] = [];
   for (const row of FIELDS.values()) {
     if (row.kind === "text" || !sections.includes(row.key.split(".")[0]!)) continue;
     const planned = numberAt(run.study, row.key);
     if (planned === null) continue;
-    const lower = await valueAt(row, stepped(row, planned, -1));
-    const higher = await valueAt(row, stepped(row, planned, 1));
+    const lower = await endAt(row, stepped(row, planned, -1));
+    const higher = await endAt(row, stepped(row, planned, 1));
     const reach = Math.max(
       ...[lower, higher].map((end) => Math.abs((end?.figure ?? now) - now)),
     );
@@ -202,6 +196,3 @@ export async function figureDrivers(run: StudyRun, key: string): Promise<FigureD
     still: drivers.filter((one) => !moves(one)).map((one) => one.key),
   };
 }
-
-/** Faults of a study that cannot be, as the chapters throw them. */
-const USER_FAULTS = new Set(["InputError", "InputErrors", "OutOfRangeError", "NotConvergedError"]);

@@ -1,6 +1,6 @@
 /** The figures of a chapter with some keys of the study changed, beside the plan. @module */
 import type { ChapterName } from "../../basics/mod.ts";
-import { type ChangedFigure, changedFigures } from "../compare/differences.ts";
+import { type ChangedFigure, compareFigures } from "../compare/differences.ts";
 import type { StudyRun } from "../run/run.ts";
 import { type Changes, trialRun } from "./trial_run.ts";
 
@@ -33,7 +33,5 @@ export async function trialOf(
   const [planned, tried] = await Promise.all(
     [run, trial].map((one) => one.only([chapter]).figures()),
   );
-  const figures = changedFigures(planned!, tried!);
-  const keys = new Set([...Object.keys(planned!), ...Object.keys(tried!)]);
-  return { changes, chapter, figures, same: keys.size - figures.length };
+  return { changes, chapter, ...compareFigures(planned!, tried!) };
 }
