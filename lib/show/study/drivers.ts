@@ -75,8 +75,8 @@ export function driversChart(found: FigureDrivers): DisplayItem {
     ],
     alt: first === undefined
       ? `No number of these sections moves ${planned.label}.`
-      : `Change of ${planned.label} where one number of the study is ${STEP} lower or higher; ` +
-        `most by ${first.key}: ${sidesText(first, text)}.`,
+      : `Change of ${planned.label} where one number of the study is ${STEP} lower or higher, ` +
+        `counts by one; most by ${first.key}: ${sidesText(first, text)}.`,
     note: `Each number alone, all else as planned; counts by one.${
       still.length === 0 ? "" : ` Tried without effect: ${still.join(", ")}.`
     }`,
