@@ -19,6 +19,57 @@ export const EXERCISES: readonly Exercise[] = [
           "as much at twice the flow.",
       },
       { value: "more", hint: "The field's resistance rises with flow; it does not fall." },
+      {
+        value: "twice",
+        because: /\bflows?\b|\badd|\bsum\b|1\.0/,
+        hint: "Flows side by side add up only while the pressure stays as it was.",
+      },
+      {
+        value: "twice",
+        because: /pressure|header|parallel/,
+        hint:
+          "Side by side they share the pressure; but what does the field ask for at twice the flow?",
+      },
+      {
+        value: "twice",
+        because: /power|watt|electric/,
+        hint: "Twice the power, yes: where does it go as the flow rises?",
+      },
+      {
+        value: "twice",
+        because: /type|\balike\b|equal|identical/,
+        hint: "Two of one type are twice one fan's curve; the field has a curve too.",
+      },
+      {
+        value: "more",
+        because: /pressure/,
+        hint: "Pressure adds up for fans one behind the other; these stand side by side.",
+      },
+      {
+        value: "more",
+        because: /power|watt|electric/,
+        hint: "Power buys pressure too, and that rises with the square of the flow.",
+      },
+      {
+        value: "same",
+        unoffered: true,
+        hint: "Side by side the two can give more than one at any pressure below the highest.",
+      },
+      {
+        value: "half",
+        unoffered: true,
+        hint: "A second fan does not take air away, if it has a damper of its own.",
+      },
+      {
+        value: "four",
+        unoffered: true,
+        hint: "Four times is what the pressure would be at twice the flow.",
+      },
+      {
+        value: "none",
+        unoffered: true,
+        hint: "They blow the same way, into one header: the air has a way to go.",
+      },
     ],
     explanation:
       "The operating point moves up the fans' curves until field and fans match. On a field of high resistance " +
@@ -26,6 +77,7 @@ export const EXERCISES: readonly Exercise[] = [
   },
   {
     id: "fan.halfSpeed",
+    asked: "the power",
     question:
       "By the fan laws, how much power does a 120 W fan take at half speed, ignoring motor " +
       'losses? Answer such as "50 W".',
@@ -35,6 +87,17 @@ export const EXERCISES: readonly Exercise[] = [
     slips: [
       { value: 60, hint: "That is proportional to speed: only the flow is." },
       { value: 30, hint: "That is the square: it applies to pressure." },
+      { value: 120, hint: "Slower blades move less air against less pressure." },
+      { value: 120 / 16, hint: "One power of the speed too many." },
+      { value: 120 * 8, hint: "That is at twice the speed." },
+      {
+        value: 120 / Math.SQRT2,
+        hint: "A root is not in the fan laws: power rises faster than speed.",
+      },
+      { value: 120 - 120 / 8, hint: "That is what is saved: what does it still take?" },
+      { value: 120 / 3, hint: "Not a third: the third power." },
+      { value: 120 / 6, hint: "Twice three is not two to the third power." },
+      { value: 1 / 8, hint: "That is the share that is left: of how many watts?" },
     ],
     explanation:
       "Power varies with the cube of the speed. Half the air for an eighth of the power, " +
@@ -42,6 +105,7 @@ export const EXERCISES: readonly Exercise[] = [
   },
   {
     id: "fan.density",
+    asked: "the pressure",
     question:
       "A curve measured in air of 1.2 kg/m³ shows 100 Pa. What pressure does the same fan give at the " +
       'same flow and speed in thin air of 0.9 kg/m³? Answer such as "50 Pa".',
@@ -54,6 +118,20 @@ export const EXERCISES: readonly Exercise[] = [
       {
         value: 100 * (0.9 / 1.2) ** 2,
         hint: "Pressure varies with density itself, not its square.",
+      },
+      { value: 100 * (1 - 0.3), hint: "What the air is lighter by is a share of 1.2, not of 1." },
+      { value: 100 * 0.3 / 1.2, hint: "That is what is lost: what is left?" },
+      { value: 100 * 0.9, hint: "The curve was measured in air of 1.2, not of 1 kg/m³." },
+      { value: 100 / 1.2, hint: "That is for air of 1 kg/m³: the thin air's density is missing." },
+      { value: 100 * 1.2, hint: "Denser air would give more; this air is thinner." },
+      {
+        value: 100 / 0.9,
+        hint: "Thin air gives less, and the density of the measured curve is missing.",
+      },
+      { value: 100 * Math.sqrt(0.9 / 1.2), hint: "No root: pressure varies with density itself." },
+      {
+        value: 100 * (1.2 / 0.9) ** 2,
+        hint: "Inverted and squared: pressure varies with density itself.",
       },
     ],
     explanation: "Pressure varies with density. So does the resistance of the tubes: the flow in " +

@@ -1,6 +1,7 @@
 /** Exercises with checked answers and hints for the usual slips. @module */
 import type { DisplayItem } from "./figure.ts";
 import { escapeMarkup } from "./escape.ts";
+import { unitSlips } from "./unit_slips.ts";
 import { type Kind, parseQuantity } from "../../units/mod.ts";
 
 /** A wrong answer people often give, and what it tells about the way they took. */
@@ -9,6 +10,10 @@ export interface UsualSlip {
   readonly value: number | string;
   /** help after this slip */
   readonly hint: string;
+  /** of a choice: only where the reason typed behind the word matches */
+  readonly because?: RegExp;
+  /** of a choice: true for a word that people type though it is not among those offered */
+  readonly unoffered?: true;
 }
 
 /** One exercise. */
@@ -17,6 +22,8 @@ export interface Exercise {
   readonly id: string;
   /** what is asked */
   readonly question: string;
+  /** the quantity asked for, as hints name it: "the penetration depth" */
+  readonly asked?: string;
   /** kind of quantity asked for, or "choice" for one of several words */
   readonly kind: Kind | "choice";
   /** value in the inside unit of the kind (energy in kWh), or the right word */
@@ -65,13 +72,39 @@ export function judge(exercise: Exercise, given: string | number | null): Verdic
     return { state: "unreadable", message: (error as Error).message };
   }
   if (near(value, Number(exercise.answer), exercise.tolerance)) return right(exercise);
-  const slip = exercise.slips.find((one) => near(value, Number(one.value), exercise.tolerance));
+  const slip = typicalSlips(exercise).find((one) =>
+    near(value, Number(one.value), exercise.tolerance)
+  );
   return { state: "wrong", message: slip?.hint ?? missText(value, Number(exercise.answer)) };
 }
 
-function openText({ hints }: Exercise): string {
+function openText({ hints, slips }: Exercise): string {
   const ladder = hints === undefined ? "" : ', or with "hint", "second hint" or "solution"';
-  return `Not answered yet: replace null with your answer${ladder}.`;
+  const reason = slips.some(({ because }) => because !== undefined)
+    ? " Your reason may follow behind a comma."
+    : "";
+  return `Not answered yet: replace null with your answer${ladder}.${reason}`;
+}
+
+/**
+ * The slips that get a hint of their own: those of the exercise, then numbers that fit in another unit.
+ *
+ * @param exercise what was asked
+ */
+export function typicalSlips(exercise: Exercise): readonly UsualSlip[] {
+  const { kind, answer, tolerance, slips, asked = "the answer" } = exercise;
+  if (kind === "choice") return slips;
+  const taken = [Number(answer), ...slips.map(({ value }) => Number(value))];
+  const all = [...slips];
+  for (const { factor, hint } of unitSlips(kind, asked)) {
+    const value = Number(answer) * factor;
+    const apart = (other: number) =>
+      Math.abs(value - other) > tolerance * (Math.abs(value) + Math.abs(other));
+    if (!taken.every(apart)) continue;
+    taken.push(value);
+    all.push({ value, hint });
+  }
+  return all;
 }
 
 /** The step of the ladder that is asked for in place of an answer. */
@@ -104,24 +137,38 @@ function plainAnswer(exercise: Exercise, given: string): string {
 /** Words that turn a choice into its opposite. */
 const NEGATIONS = ["not", "never", "neither", "nor", "isn't", "doesn't"];
 
-/** The one choice that stands in an answer, as the word itself or within a few words. */
+/** What stands between a choice and the reason for it. */
+const BEFORE_REASON = /[,;:(\u2013\u2014]|\s-\s|\b(?:because|since|as|for)\b/u;
+
+const wordsOf = (text: string): readonly string[] => text.match(/[\p{L}']+/gu) ?? [];
+
+/** The one choice that stands in an answer, as the word itself or within a few words, and its reason. */
 function judgeChoice(exercise: Exercise, given: string): Verdict {
-  const words: readonly string[] = given.toLowerCase().match(/[\p{L}']+/gu) ?? [];
-  const named = choices(exercise).filter((choice) => words.includes(choice));
-  const clear = named.length === 1 && !words.some((word) => NEGATIONS.includes(word));
-  if (!clear) {
+  const text = given.toLowerCase();
+  const cut = text.search(BEFORE_REASON);
+  const [head, reason] = cut > 0 ? [text.slice(0, cut), text.slice(cut)] : [text, ""];
+  const known = new Set([exercise.answer, ...exercise.slips.map(({ value }) => value)].map(String));
+  const named = [...known].filter((choice) => wordsOf(head).includes(choice));
+  const choice = named[0];
+  const clear = named.length === 1 &&
+    !wordsOf(head).some((word) => word !== choice && NEGATIONS.includes(word));
+  const same = choice === exercise.answer;
+  if (!clear || (same && choices(exercise).some((other) => wordsOf(reason).includes(other)))) {
     return {
       state: "unreadable",
       message: `Answer with one of: ${choices(exercise).join(", ")}.`,
     };
   }
-  if (named[0] === exercise.answer) return right(exercise);
-  const slip = exercise.slips.find((one) => one.value === named[0])!;
+  if (same) return right(exercise);
+  const slips = exercise.slips.filter(({ value }) => value === choice);
+  const slip = slips.find(({ because }) => because?.test(reason)) ??
+    slips.find(({ because }) => because === undefined)!;
   return { state: "wrong", message: slip.hint };
 }
 
-function choices(exercise: Exercise): string[] {
-  return [exercise.answer, ...exercise.slips.map((slip) => slip.value)].map(String).sort();
+function choices({ answer, slips }: Exercise): string[] {
+  const offered = slips.filter(({ unoffered }) => unoffered !== true).map(({ value }) => value);
+  return [...new Set([answer, ...offered].map(String))].sort();
 }
 
 function right(exercise: Exercise): Verdict {

@@ -4,7 +4,7 @@ import { type Typed, UNIT } from "../typed.ts";
 export const TYPED: Readonly<Record<string, Typed>> = {
   "fan.twoFans": {
     right: ["less", "Less", '"less"', "less."],
-    wrong: [["twice", 0], ["More", 1], ["half", /less, more, twice/]],
+    wrong: [["twice", 0], ["More", 1], ["half", /damper/], ["as much", /less, more, twice/]],
   },
   "fan.halfSpeed": {
     right: ["15 W", "15W", "15 watts", "0.015 kW", "51.2 Btu/h", "0.0512 kBtu/h", "15.0 W."],

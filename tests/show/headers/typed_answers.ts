@@ -13,7 +13,7 @@ export const TYPED: Readonly<Record<string, Typed>> = {
     right: ["70 %", "70.2%", "0.70", 0.702, "70 percent", "70 per cent"],
     wrong: [["30 %", 0], ["0.404", 1], ["70 mm", UNIT], [
       70,
-      /units/,
+      /% behind/,
     ]],
   },
   "headers.starving": {

@@ -48,10 +48,10 @@ export const TYPED: Readonly<Record<string, Typed>> = {
   },
   "house.drip": {
     right: ["yes", "Yes", "yes.", "yes, it drips"],
-    wrong: [["no", 0], ["No!", 0], ["perhaps", /no, yes/]],
+    wrong: [["no", 0], ["No!", 0], ["perhaps", /dew point/], ["damp", /no, yes/]],
   },
   "house.first": {
     right: ["sealing", "Sealing", "the sealing"],
-    wrong: [["curtain", 0], ["both", /curtain, sealing/]],
+    wrong: [["curtain", 0], ["both", /divide/], ["cloth", /curtain, sealing/]],
   },
 };

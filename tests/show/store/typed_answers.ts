@@ -36,11 +36,11 @@ export const TYPED: Readonly<Record<string, Typed>> = {
       ["57.5 %", 0],
       ["42.5 %", 1],
       ["12.8 %", 2],
-      [6.25, /units/],
+      [6.25, /% behind/],
     ],
   },
   "store.spell": {
     right: ["same", "Same", "the same", '"same"'],
-    wrong: [["smaller", 0], ["none", 1], ["larger", /none, same, smaller/]],
+    wrong: [["smaller", 0], ["none", 1], ["larger", /empty/], ["big", /none, same, smaller/]],
   },
 };

@@ -17,6 +17,6 @@ export const TYPED: Readonly<Record<string, Typed>> = {
   },
   "study.first": {
     right: ["curtain", "the curtain", "Curtain."],
-    wrong: [["tubes", 0], ["both", /one of/], ["not the tubes", /one of/]],
+    wrong: [["tubes", 0], ["both", /order/], ["not the tubes", /one of/]],
   },
 };
