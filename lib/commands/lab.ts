@@ -3,7 +3,8 @@
  *
  * @module
  */
-import { dirname, join, resolve } from "node:path";
+import { dirname, join, resolve, sep as SEPARATOR } from "node:path";
+import { InputError } from "../basics/mod.ts";
 import { endChild } from "../press/end_child.ts";
 import { defaultStudyPath, openStudy, type Study } from "../study/mod.ts";
 import type { CommandLine, CommandSpec } from "./command_line.ts";
@@ -20,13 +21,14 @@ const SPEC: CommandSpec = {
   options: [
     { name: "study", value: "FILE", meaning: "study the notebooks work on (default: the demo)" },
     { name: "climate", value: "FILE", meaning: "weather in place of the study's own" },
+    { name: "out", value: "DIR", meaning: "where the copies lie, within out (default: out/lab)" },
     { name: "port", value: "NUMBER", meaning: "port to listen on (this machine only)" },
     { name: "no-browser", meaning: "print the address instead of opening a browser" },
     { name: "allow-root", meaning: "let JupyterLab run as the administrator of the machine" },
     { name: "install-only", meaning: "set up the environment and the kernel, then stop" },
   ],
   notes: [
-    "The copies lie in out/lab, with docs, the study and its results in sight. What you change",
+    "The copies lie in out/lab of the project, with docs, the study and its results in sight. What you change",
     "there stays; copies that nobody changed follow the project.",
     "The first run downloads JupyterLab into .venv; nothing else is installed.",
   ],
@@ -52,20 +54,33 @@ function kernelSpec(deno: string): Record<string, unknown> {
   };
 }
 
+/** Below it the copies lie: notebooks find the library by the deno.json above them. */
+const OUT = join(PROJECT_FOLDER, "out");
+
 /** Where the copies lie. */
-const LAB_FOLDER = join(PROJECT_FOLDER, "out", "lab");
+function labFolder(given: string | undefined): string {
+  const folder = resolve(given ?? join(OUT, "lab"));
+  if (!folder.startsWith(OUT + SEPARATOR)) {
+    throw new InputError(
+      `Cannot put the copies in ${folder}: expected a folder in ${OUT}, below which notebooks ` +
+        "find the library",
+    );
+  }
+  return folder;
+}
 
 async function openLab(line: CommandLine, signal: AbortSignal): Promise<number> {
   const { values, switches } = line;
+  const folder = labFolder(values.out);
   const study = await openStudy(values.study ?? defaultStudyPath(), {
     ...(values.climate === undefined ? {} : { climate: values.climate }),
   });
   await prepare(signal);
   if (switches.has("install-only")) return 0;
-  const path = await layOut(study, values.study, signal);
+  const path = await layOut(folder, study, values.study, signal);
   const words = [
     "--ip=127.0.0.1",
-    `--ServerApp.root_dir=${LAB_FOLDER}`,
+    `--ServerApp.root_dir=${folder}`,
     "--LabApp.default_url=/lab/tree/notebooks/00-study.ipynb",
     ...(values.port === undefined ? [] : [`--port=${values.port}`]),
     ...(switches.has("no-browser") ? ["--no-browser"] : []),
@@ -84,6 +99,7 @@ async function openLab(line: CommandLine, signal: AbortSignal): Promise<number> 
  * @returns path of the study the notebooks work on
  */
 async function layOut(
+  folder: string,
   study: Study,
   given: string | undefined,
   signal: AbortSignal,
@@ -98,23 +114,23 @@ async function layOut(
     ...await originalsIn(NOTEBOOK_FOLDER, "notebooks", /^\d+-.*\.ipynb$/),
     ...demo,
   ];
-  for (const place of await refreshCopies(LAB_FOLDER, originals)) {
+  for (const place of await refreshCopies(folder, originals)) {
     complain(`${place} stays as you changed it; there is a newer one: rename yours to get it`);
   }
-  await link(join(PROJECT_FOLDER, "docs"), "docs", signal);
-  await link(resolve("out", study.heading.name), "results", signal);
   const own = given === undefined ? null : resolve(given);
-  await link(own === null ? null : dirname(own), "study", signal);
+  await link(join(PROJECT_FOLDER, "docs"), join(folder, "docs"), signal);
+  await link(resolve("out", study.heading.name), join(folder, "results"), signal);
+  await link(own === null ? null : dirname(own), join(folder, "study"), signal);
   if (own !== null) return own;
   const copied = originals.find(({ from }) => from === resolve(defaultStudyPath()))!;
-  return join(LAB_FOLDER, copied.place);
+  return join(folder, copied.place);
 }
 
 /**
  * Shows a folder beside the copies, in place of the link of an earlier start, or none. Python makes the link:
  * Deno wants leave to write everywhere for it.
  */
-async function link(folder: string | null, name: string, signal: AbortSignal): Promise<void> {
+async function link(folder: string | null, place: string, signal: AbortSignal): Promise<void> {
   const program = [
     "import os, sys",
     "folder, link = sys.argv[1:]",
@@ -122,7 +138,7 @@ async function link(folder: string | null, name: string, signal: AbortSignal): P
     "if os.path.isdir(folder) and not os.path.lexists(link):",
     "    os.symlink(folder, link, target_is_directory=True)",
   ].join("\n");
-  const words = ["-c", program, folder ?? "", join(LAB_FOLDER, name)];
+  const words = ["-c", program, folder ?? "", place];
   const status = await run(join(PROGRAMS, "python"), words, signal);
   if (status !== 0) complain(`${folder} cannot be shown beside the notebooks; open it by itself`);
 }

@@ -6,6 +6,8 @@ import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
 export interface TaskOptions {
   /** variables besides those of this process */
   readonly env?: Readonly<Record<string, string>>;
+  /** folder of the project; this one unless given */
+  readonly project?: string;
 }
 
 /** A task, called by a person who stands in `folder`. */
@@ -13,12 +15,12 @@ export function task(
   name: string,
   args: readonly string[],
   folder: string,
-  { env = {} }: TaskOptions = {},
+  { env = {}, project = PROJECT_FOLDER }: TaskOptions = {},
 ): Deno.Command {
   const [run, ...words] = taskWords(name);
   return new Deno.Command(Deno.execPath(), {
     args: [run!, "--no-check", ...words, ...args],
-    cwd: PROJECT_FOLDER,
+    cwd: project,
     env: { NO_COLOR: "1", ...env, INIT_CWD: folder },
     stdin: "null",
     stdout: "piped",
