@@ -45,6 +45,7 @@ export function studyReport(
     notebook: own.notebook,
     provenance: provenanceRows(results.provenance),
     workbook: WORKBOOK,
+    paper: heading.units === "US" ? "Letter" : "A4",
     ...changesPart(changes),
   });
 }

@@ -28,6 +28,8 @@ export interface ReportInput {
   readonly provenance: readonly (readonly [string, string])[];
   /** file of the workbook beside the report; none unless given */
   readonly workbook?: string;
+  /** what it is printed on; as the printer has it unless given */
+  readonly paper?: "A4" | "Letter";
 }
 
 /** A section under way. */
@@ -48,6 +50,7 @@ export function renderReport(input: ReportInput): string {
     parts: section.parts.map((part) => numberedLinks(part, numbering.found)),
   }));
   const chapters = others.map((section, place) => chapter(section, place + 1));
+  const paper = input.paper === undefined ? "" : `@page { size: ${input.paper}; }\n`;
   const entries = [
     ...others.map(({ id, heading }) => [id, heading] as const),
     ...(input.changes === undefined
@@ -55,7 +58,8 @@ export function renderReport(input: ReportInput): string {
       : [["changes", escapeHtml(input.changes.heading)] as const]),
     ["provenance", "Where these numbers come from"] as const,
   ];
-  return inert(`${documentStart({ title: input.title, style: base + own })}<header class="head">
+  return inert(
+    `${documentStart({ title: input.title, style: base + own + paper })}<header class="head">
 <h1>${title}</h1>
 <p class="facts">${input.facts.map(escapeHtml).join(" · ")}</p>
 </header>
@@ -75,7 +79,8 @@ ${pairs(input.provenance, "provenance")}
 </main>
 </body>
 </html>
-`);
+`,
+  );
 }
 
 function workbookLink(file: string | undefined): string {

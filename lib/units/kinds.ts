@@ -152,6 +152,11 @@ export const KINDS = {
     us: ["lb/ft^3", "lb/ft³", 4],
     examples: ["1500 kg/m3", "94 lb/ft3"],
   }),
+  soilDensity: kind("a density", {
+    si: ["kg/m^3", "kg/m³", 0],
+    us: ["lb/ft^3", "lb/ft³", 1],
+    examples: ["1500 kg/m3", "94 lb/ft3"],
+  }),
   mass: kind("a mass", { si: ["kg", "kg", 0], us: ["lb", "lb", 0], examples: ["10 kg", "22 lb"] }),
   power: kind("a power", {
     si: ["W", "W", 0],

@@ -34,6 +34,7 @@ const US_FACTORS: Readonly<Partial<Record<Kind, readonly [factor: number, offset
   windSpeed: [2.2369362920544025, 0],
   pressure: [0.004014630920928231, 0],
   density: [0.06242796057614461, 0],
+  soilDensity: [0.06242796057614461, 0],
   power: [3.412141633127942, 0],
   heatFlow: [0.003412141633127942, 0],
   energy: [3.412141633127942, 0],

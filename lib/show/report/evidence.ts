@@ -65,7 +65,7 @@ export function soilTable(
   };
   const rows: NamedNumber[] = [
     { label: "texture", value: given.texture, note: "given" },
-    { label: "dry density", value: given.dryDensity, kind: "density", note: "given" },
+    { label: "dry density", value: given.dryDensity, kind: "soilDensity", note: "given" },
     { label: "water by volume", value: given.moisture, kind: "share", note: "given" },
     {
       label: "conductivity",
