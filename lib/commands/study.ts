@@ -182,6 +182,7 @@ async function runStudy(line: CommandLine, signal: AbortSignal): Promise<number 
       pressed: pressed.value,
       changes: changes?.comparison,
       exercises: line.switches.has("exercises"),
+      doubt,
     });
     if (plan.whole) await writePack(stage, run);
     if (pdf) await printPages(stage, written.value.provenance.time, signal);
@@ -269,6 +270,7 @@ interface Pages {
   readonly pressed: readonly Pressed[];
   readonly changes: Comparison | undefined;
   readonly exercises: boolean;
+  readonly doubt: boolean;
 }
 
 /** Writes the workbook, and the report where its notebook was run; gives the page to open first. */

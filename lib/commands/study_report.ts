@@ -7,6 +7,7 @@ import { type PageChanges, renderReport, renderWorkbook } from "../press/mod.ts"
 import { oddsLine } from "../show/worth/odds_line.ts";
 import { inReadersOrder } from "../show/kit/reader.ts";
 import type { ResultsFile, Study } from "../study/mod.ts";
+import { DOUBT_PAGE } from "./doubt_file.ts";
 import { type Comparison, comparisonSections } from "./comparison.ts";
 import { provenanceRows } from "./provenance_rows.ts";
 import type { Pressed } from "./press_notebooks.ts";
@@ -23,6 +24,8 @@ export interface PageExtras {
   readonly changes?: Comparison | undefined;
   /** true where the workbook keeps its exercises */
   readonly exercises?: boolean;
+  /** true where the run has a page for whoever checks the study */
+  readonly doubt?: boolean;
 }
 
 /**
@@ -34,7 +37,7 @@ export function studyReport(
   study: Study,
   results: ResultsFile,
   pressed: readonly Pressed[],
-  { changes }: PageExtras = {},
+  { changes, doubt }: PageExtras = {},
 ): string | null {
   const { heading, place } = study;
   const own = pressed.find(({ name }) => name === REPORT_NOTEBOOK);
@@ -46,6 +49,7 @@ export function studyReport(
     provenance: provenanceRows(results.provenance),
     workbook: WORKBOOK,
     paper: heading.units === "US" ? "Letter" : "A4",
+    ...(doubt === true ? { checks: DOUBT_PAGE } : {}),
     ...changesPart(changes),
   });
 }

@@ -7,6 +7,7 @@ import { inert } from "../basics/mod.ts";
 import { documentStart } from "./document.ts";
 import { escapeHtml } from "./markdown.ts";
 import { type PageSection, pageSection } from "./page.ts";
+import frames from "./frames.css" with { type: "text" };
 import look from "./pack.css" with { type: "text" };
 
 /** What a pack is made of. */
@@ -27,7 +28,7 @@ export interface PackInput {
 export function renderPack(input: PackInput): string {
   const { width, height } = input.paper;
   // a hair less than the page, so that rounding begins no empty one
-  const style = `${look}
+  const style = `${frames}${look}
 @page { size: ${width}mm ${height}mm; margin: 12mm; }
 @page sheet { size: ${width}mm ${height}mm; margin: 0; }
 .sheet img { width: ${width}mm; height: ${height}mm; }

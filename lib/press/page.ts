@@ -6,8 +6,10 @@
 import { inert } from "../basics/mod.ts";
 import { cleanHtml } from "./clean_html.ts";
 import { documentStart } from "./document.ts";
+import { inFrames } from "./frames.ts";
 import { escapeHtml } from "./markdown.ts";
 import base from "./base.css" with { type: "text" };
+import frames from "./frames.css" with { type: "text" };
 import own from "./workbook.css" with { type: "text" };
 
 /** A section of a page. */
@@ -35,7 +37,7 @@ export function renderPage(
   sections: readonly PageSection[],
 ): string {
   const heading = escapeHtml(title);
-  return inert(`${documentStart({ title, style: base + own })}<header class="head">
+  return inert(`${documentStart({ title, style: base + frames + own })}<header class="head">
 <h1>${heading}</h1>
 ${pairs(facts, "facts")}
 </header>
@@ -61,7 +63,7 @@ ${sections.map((section) => pageSection(section, "chapter")).join("\n")}
 export function pageSection({ heading, id, html }: PageSection, name: string): string {
   return `<section class="${name}" aria-labelledby="${id}">
 <h2 id="${id}">${escapeHtml(heading)}</h2>
-${cleanHtml(html).html}
+${inFrames(cleanHtml(html).html, heading)}
 </section>`;
 }
 
@@ -69,7 +71,7 @@ ${cleanHtml(html).html}
 export function renderChanges(changes: PageChanges | undefined): string {
   if (changes === undefined) return "";
   const parts = changes.sections.map(({ heading, id, html }) =>
-    `<h3 id="changes-${id}">${escapeHtml(heading)}</h3>\n${cleanHtml(html).html}`
+    `<h3 id="changes-${id}">${escapeHtml(heading)}</h3>\n${inFrames(cleanHtml(html).html, heading)}`
   );
   return `<section class="chapter" aria-labelledby="changes">
 <h2 id="changes">${escapeHtml(changes.heading)}</h2>

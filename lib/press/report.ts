@@ -12,6 +12,7 @@ import type { Notebook } from "./notebook.ts";
 import { numberedLinks, Numbering } from "./numbering.ts";
 import { type PageChanges, pairs, renderChanges } from "./page.ts";
 import base from "./base.css" with { type: "text" };
+import frames from "./frames.css" with { type: "text" };
 import own from "./report.css" with { type: "text" };
 
 /** What the report is made of. */
@@ -30,6 +31,8 @@ export interface ReportInput {
   readonly workbook?: string;
   /** what it is printed on; as the printer has it unless given */
   readonly paper?: "A4" | "Letter";
+  /** file of the page for whoever checks the study; none unless given */
+  readonly checks?: string;
 }
 
 /** A section under way. */
@@ -59,7 +62,9 @@ export function renderReport(input: ReportInput): string {
     ["provenance", "Where these numbers come from"] as const,
   ];
   return inert(
-    `${documentStart({ title: input.title, style: base + own + paper })}<header class="head">
+    `${
+      documentStart({ title: input.title, style: base + frames + own + paper })
+    }<header class="head">
 <h1>${title}</h1>
 <p class="facts">${input.facts.map(escapeHtml).join(" · ")}</p>
 </header>
@@ -70,11 +75,11 @@ ${first === undefined ? "" : chapter(first, 0)}
 <ol>
 ${entries.map(([id, heading]) => `<li><a href="#${id}">${heading}</a></li>`).join("\n")}
 </ol>
-${workbookLink(input.workbook)}</nav>
+${workbookLink(input.workbook)}${checksLink(input.checks)}</nav>
 ${chapters.join("\n")}
 ${renderChanges(input.changes)}<section class="chapter" aria-labelledby="provenance">
 <h2 id="provenance">${others.length + 1}. Where these numbers come from</h2>
-${pairs(input.provenance, "provenance")}
+${checksLink(input.checks)}${pairs(input.provenance, "provenance")}
 </section>
 </main>
 </body>
@@ -88,6 +93,13 @@ function workbookLink(file: string | undefined): string {
   return `<p>How each number came about, cell by cell: <a href="${
     escapeHtml(encodeURI(file))
   }">the workbook</a>.</p>\n`;
+}
+
+function checksLink(file: string | undefined): string {
+  if (file === undefined) return "";
+  return `<p>What moves when it is computed more finely, and what else was checked: <a href="${
+    escapeHtml(encodeURI(file))
+  }">the page of doubt</a>.</p>\n`;
 }
 
 /** A section; the first has no number, because it is the report for those who read no further. */

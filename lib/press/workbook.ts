@@ -12,6 +12,7 @@ import { withoutExercises } from "./leave_out.ts";
 import type { Notebook } from "./notebook.ts";
 import { type PageChanges, pairs, renderChanges } from "./page.ts";
 import base from "./base.css" with { type: "text" };
+import frames from "./frames.css" with { type: "text" };
 import own from "./workbook.css" with { type: "text" };
 
 /** A message shown at the top of the workbook. */
@@ -59,7 +60,8 @@ export function renderWorkbook(input: WorkbookInput): string {
   const sections = shown.map(renderSection);
   const notices = [...input.notices, ...sections.flatMap(({ unread }) => unread)];
   const title = escapeHtml(input.title);
-  return inert(`${documentStart({ title: input.title, style: base + own })}<header class="head">
+  return inert(
+    `${documentStart({ title: input.title, style: base + frames + own })}<header class="head">
 <h1>${title}</h1>
 ${pairs(input.facts, "facts")}
 </header>
@@ -68,10 +70,10 @@ ${pairs(input.facts, "facts")}
 <ol>
 ${sections.map((section) => section.contents).join("\n")}
 ${
-    input.changes === undefined
-      ? ""
-      : `<li><a href="#changes">${escapeHtml(input.changes.heading)}</a></li>\n`
-  }<li><a href="#provenance">Where these numbers come from</a></li>
+      input.changes === undefined
+        ? ""
+        : `<li><a href="#changes">${escapeHtml(input.changes.heading)}</a></li>\n`
+    }<li><a href="#provenance">Where these numbers come from</a></li>
 </ol>
 </nav>
 <main id="content">
@@ -84,7 +86,8 @@ ${pairs(input.provenance, "provenance")}
 </main>
 </body>
 </html>
-`);
+`,
+  );
 }
 
 /** Messages in the order caution, warning, then the rest. */

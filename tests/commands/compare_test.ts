@@ -1,5 +1,7 @@
 import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { beyondWindow, browserStep, inChromium, seriousFindings } from "../harness/browser.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
 import { task } from "../harness/task.ts";
 import { pageFaults } from "../press/page_faults.ts";
@@ -72,6 +74,34 @@ Deno.test("compare says what changed between two runs on the terminal, as CSV an
     assertEquals(await Deno.readTextFile(join(folder, "out/old-and-new/mine.txt")), "mine");
   });
 });
+
+Deno.test("the page of what changed in a browser", async (test) => {
+  // Property: a phone and a desk, nothing to move but what has a frame; axe-core without serious faults
+  await browserStep(test, "no table is wider than the window outside its frame", async () => {
+    await inTemporary(async (folder) => {
+      await finishedRun(folder, "old", 3000, 20);
+      await finishedRun(folder, "new", 3500, 24);
+      assertEquals((await run(folder, ["old", "new"])).code, 0);
+      await inChromium(async (tab) => {
+        await tab.look({ width: 390, height: 844 });
+        await tab.open(pathToFileURL(join(folder, "out/old-and-new/differences.html")).href);
+        for (const width of [390, 1280]) {
+          await tab.look({ width, height: 844 });
+          assert(await beyondWindow(tab) <= 0, `${await beyondWindow(tab)} px at ${width} px`);
+          assertEquals(await tab.value<string[]>(OUTSIDE), [], `${width} px`);
+        }
+        assert(await tab.value<number>(`document.querySelectorAll(".frame").length`) >= 3);
+        assertEquals(await seriousFindings(tab), []);
+        assertEquals(tab.complaints, []);
+      });
+    });
+  });
+});
+
+/** Tables and pictures that reach beyond the window and cannot be scrolled to. */
+const OUTSIDE = `[...document.querySelectorAll("table, img")].filter((one) =>
+  !one.closest(".frame") && one.getBoundingClientRect().right > innerWidth + 1
+).map((one) => one.textContent.slice(0, 60))`;
 
 Deno.test("compare of a run with itself says that all is the same; a folder without a run is refused", async () => {
   // Property: identity and bad input

@@ -56,7 +56,10 @@ function linkPage(page: OutlinedPage, targets: Targets): LostLink[] {
       lost.push({ source: draft.source, address });
     }
     if (found === undefined || found === null) link.replaceWith(...link.childNodes);
-    else link.setAttribute("href", found);
+    else {
+      link.setAttribute("href", found);
+      nameElsewhere(link, found, targets);
+    }
   }
   for (const code of body.querySelectorAll(":not(pre) > code")) linkFileName(code, page, targets);
   if (targets.sources !== undefined && targets.sources !== page) citeIn(page, targets);
@@ -76,6 +79,15 @@ function resolved(
   if (fragment !== "" && !ids.get(target)!.has(fragment)) return undefined;
   const place = fragment === "" ? "" : `#${fragment}`;
   return target === page ? place || page.draft.file : `${target.draft.file}${place}`;
+}
+
+/** "figure" or "table" of another page reads "Figure 3 of Soil": numbers count by page. */
+function nameElsewhere(link: Element, address: string, { bySource }: Targets): void {
+  if (!/^(?:figure|table)$/i.test(link.textContent?.trim() ?? "")) return;
+  const [file, fragment] = address.split("#");
+  const page = [...bySource.values()].find(({ draft }) => draft.file === file);
+  const name = page?.numbered.find(({ id }) => id === fragment)?.name;
+  if (page !== undefined && name !== undefined) link.textContent = `${name} of ${page.title}`;
 }
 
 /** Makes `docs/soil.md` in a text a link to its page. */

@@ -5,6 +5,7 @@
  */
 import { parseHTML } from "linkedom";
 import { escapeHtml } from "../markdown.ts";
+import { putInFrames } from "../frames.ts";
 import { type Numbered, Numbering } from "../numbering.ts";
 import type { SiteDraft } from "./draft.ts";
 import { highlight } from "./highlight.ts";
@@ -34,11 +35,6 @@ export interface OutlinedPage {
   readonly body: Element;
 }
 
-/** Text height below which a chart cannot be read on a phone, px. */
-const LEAST_TEXT = 9;
-/** Most a picture is widened for that, px: a drawing of a whole field is looked at in parts. */
-const MOST_WIDTH = 1000;
-
 /** Names the parts of a page. */
 export function outlinePage(draft: SiteDraft): OutlinedPage {
   const numbering = new Numbering();
@@ -49,8 +45,7 @@ export function outlinePage(draft: SiteDraft): OutlinedPage {
     const language = code.className.slice("language-".length).split(" ")[0]!;
     code.innerHTML = highlight(code.textContent ?? "", language);
   }
-  for (const picture of body.querySelectorAll("figure img")) widenPicture(picture);
-  for (const table of body.querySelectorAll("table")) putInFrame(table);
+  putInFrames(body);
   for (const formula of body.querySelectorAll(".formula")) {
     formula.setAttribute("role", "group");
     formula.setAttribute("tabindex", "0"); // a long one scrolls, with keys too
@@ -109,44 +104,6 @@ function summaryOf(body: Element): string {
     .map((one) => one.textContent?.trim().replaceAll(/\s+/g, " ") ?? "")
     .find((text) => text !== "" && !text.startsWith("Made from"));
   return /^.*?[.?!](?=\s|$)/.exec(paragraph ?? "")?.[0] ?? paragraph ?? "";
-}
-
-/** Gives a picture the width at which its smallest words can be read; a narrow window scrolls it. */
-function widenPicture(picture: Element): void {
-  const frame = frameAround(picture);
-  frame.setAttribute("aria-label", `${labelOf(picture.closest("figure"))}, picture`);
-  const base64 = /^data:image\/svg\+xml;base64,(.*)$/.exec(picture.getAttribute("src") ?? "")?.[1];
-  if (base64 === undefined) return;
-  const drawing = atob(base64);
-  const width = Number(/\bviewBox="\S+ \S+ ([\d.]+)/.exec(drawing)?.[1]);
-  const smallest = Math.min(
-    ...Array.from(drawing.matchAll(/font-size="([\d.]+)/g), ([, size]) => Number(size)),
-  );
-  const least = Math.min(MOST_WIDTH, Math.ceil((width * LEAST_TEXT) / smallest));
-  if (least > 0) picture.setAttribute("style", `min-width:${least}px`);
-}
-
-/** A table that may be wider than the window gets a frame that scrolls, with keys too. */
-function putInFrame(table: Element): void {
-  const rows = Array.from(table.querySelectorAll("tr"));
-  const columns = Math.max(0, ...rows.map(({ children }) => children.length));
-  if (columns < 3) return;
-  frameAround(table).setAttribute("aria-label", labelOf(table));
-}
-
-function frameAround(element: Element): Element {
-  const frame = element.ownerDocument.createElement("div");
-  frame.setAttribute("class", "frame");
-  frame.setAttribute("role", "group");
-  frame.setAttribute("tabindex", "0");
-  element.replaceWith(frame);
-  frame.append(element);
-  return frame;
-}
-
-function labelOf(numbered: Element | null): string {
-  const words = numbered?.querySelector("caption, figcaption")?.textContent?.trim();
-  return words === undefined || words === "" ? "Table behind the picture" : words;
 }
 
 /** The list of headings, to the level that keeps it short enough to read. */

@@ -7,6 +7,7 @@ import { inert } from "../../basics/mod.ts";
 import { documentStart } from "../document.ts";
 import { escapeHtml } from "../markdown.ts";
 import base from "../base.css" with { type: "text" };
+import frames from "../frames.css" with { type: "text" };
 import own from "./site.css" with { type: "text" };
 
 /** A file of a site. */
@@ -71,7 +72,7 @@ ${links.join("\n")}
 `;
   const program = script === undefined ? "" : `<script>${script}</script>\n`;
   const html = inert(
-    `${documentStart({ title, style: base + own, script })}${alone ? "" : head}${
+    `${documentStart({ title, style: base + frames + own, script })}${alone ? "" : head}${
       contents === "" ? "" : `<nav class="contents" aria-label="On this page">
 <h2>On this page</h2>
 ${contents}

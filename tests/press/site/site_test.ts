@@ -100,6 +100,28 @@ Deno.test("bindSite() numbers figures and tables by page, lists them, and frames
   }
 });
 
+Deno.test("bindSite() names figures and tables of other pages by their number there and the page", async () => {
+  // Property: numbers count by page, so a link across says which page's; other words stay
+  const lesson = lessonPage(
+    "01-frost",
+    notebookOf([
+      shown("await show(table);", "<table><tr><td>1</td></tr></table>"),
+      shown("await show(chart);", CHART),
+    ], "# Frost\n\nText."),
+  );
+  const from = `../${lesson.source}#figure-heat-by-month`;
+  const { page, faults } = await pagesOf(
+    textPage("a", `# A\n\n[figure](${from}) and [the chart](${from}).`),
+    lesson,
+  );
+  assertEquals(faults, []);
+  const to = "lesson-01-frost.html#figure-heat-by-month";
+  assertStringIncludes(
+    page("a.html"),
+    `<a href="${to}">Figure 1 of Frost</a> and <a href="${to}">the chart</a>`,
+  );
+});
+
 Deno.test("bindSite() marks code, sets formulas, and lets no page load or run anything but the search", async () => {
   // Property: policies of every page; what a text smuggles in is gone
   const { page, files } = await pagesOf(
