@@ -143,7 +143,7 @@ export function soilNotices(facts: SoilNoticeFacts): Notice[] {
     "caution",
     "soil",
     "Before digging a test pit, have buried services located, and slope or shore every pit deeper than " +
-      "the local trench rule allows (often 1.2 to 1.5 m); nobody enters an unshored pit. The local building code's frost depth overrides the one computed here.",
+      "the local trench rule allows, often 1.2 to 1.5 m (4 to 5 ft); nobody enters an unshored pit. The local building code's frost depth overrides the one computed here.",
   ));
   return found;
 }

@@ -37,6 +37,17 @@ Deno.test("the contractor's pack holds five sheets, materials, cuts and the shee
   assert(!/NaN|undefined|Infinity/.test(document.body.textContent ?? ""));
 });
 
+Deno.test("in a pack of US units no value stands in SI but in brackets behind its US one", () => {
+  // Property: tables, captions, paragraphs; product names are the maker's
+  const SI =
+    /\d[\s\u00a0\u202f](?:m|mm|cm|m²|m³|Pa|kPa|degC|K|kg|L\/s|m\/s|m³\/s|m² K\/W)(?![\w²³/])/;
+  for (const part of document.querySelectorAll("td, th, caption, p")) {
+    const text = (part.textContent ?? "").replaceAll(/\([^()]*\)/g, "");
+    if (!text.startsWith("fan, ")) assert(!SI.test(text), text);
+  }
+  assert(SI.test("leak test at 60.4\u00a0Pa") && !SI.test("0.242\u00a0in wg"));
+});
+
 Deno.test("the pack in a browser", async (test) => {
   // Property: sheets of true size on paper; nothing clipped; no serious fault of axe-core
   await browserStep(test, "sheets are as large as their paper when printed", async () => {

@@ -77,5 +77,5 @@ const labels = (of: "si" | "us") =>
     .sort((a, b) => b.length - a.length)
     .map(escaped).join("|");
 const NUMBER = "−?[\\d\u202f]+(?:\\.\\d+)?";
-const side = (of: "si" | "us") => `${NUMBER}(?: to ${NUMBER})?\u00a0(?:${labels(of)})`;
+const side = (of: "si" | "us") => `${NUMBER}(?: to ${NUMBER})?[ \u00a0](?:${labels(of)})`;
 const PAIR = new RegExp(`(?<![\\d.,−])(${side("si")}) \\((${side("us")})\\)`, "g");

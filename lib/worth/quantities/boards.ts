@@ -1,6 +1,6 @@
 /** Quantities of insulation boards, from the geometry. @module */
 import { fieldGeometry } from "../../headers/mod.ts";
-import { showNumber } from "../../units/mod.ts";
+import { showBoth } from "../../units/mod.ts";
 import type { MaterialQuantity, TakeOffInputs } from "./types.ts";
 import { withWaste } from "./waste.ts";
 
@@ -12,13 +12,13 @@ export function edgeBoardRows(inputs: TakeOffInputs): MaterialQuantity[] {
   return [{
     id: "edge-board",
     part: "house",
-    item: `edge insulation, ${showNumber(house.edgeInsulation, 2)} m² K/W`,
+    item: `edge insulation, ${showBoth(house.edgeInsulation, "resistance")}`,
     amount: board,
     unit: "m²",
     order: withWaste(board, "insulation waste"),
-    basis: `${2 * (house.length + house.width)} m around the house × ${
-      showNumber(house.edgeInsulationDepth, 2)
-    } m`,
+    basis: `${showBoth(2 * (house.length + house.width), "length")} around the house × ${
+      showBoth(house.edgeInsulationDepth, "depth")
+    }`,
   }];
 }
 
@@ -30,7 +30,7 @@ export function flatBoardRows(inputs: TakeOffInputs): MaterialQuantity[] {
   return [{
     id: "flat-board",
     part: "pit",
-    item: `flat board, ${showNumber(inputs.flatBoard, 2)} m² K/W`,
+    item: `flat board, ${showBoth(inputs.flatBoard, "resistance")}`,
     amount: area,
     unit: "m²",
     order: withWaste(area, "insulation waste"),

@@ -1,7 +1,7 @@
 /** Quantities of the pit, from the geometry. @module */
 import { sum } from "d3-array";
 import { fieldGeometry, headerLength } from "../../headers/mod.ts";
-import { showNumber } from "../../units/mod.ts";
+import { showBoth } from "../../units/mod.ts";
 import { allowance, pitVolume } from "../../tubes/mod.ts";
 import type { MaterialQuantity, TakeOffInputs } from "./types.ts";
 import { withWaste } from "./waste.ts";
@@ -25,9 +25,9 @@ export function earthRows(inputs: TakeOffInputs): MaterialQuantity[] {
       amount: bank,
       unit: "m³ bank",
       order: bank * allowance("swell"),
-      basis: `${showNumber(pit.length, 2)} × ${showNumber(pit.width, 2)} × ${
-        showNumber(pit.depth, 2)
-      } m (mean depth) ${
+      basis: `${showBoth(pit.length, "depth")} × ${showBoth(pit.width, "depth")} × ${
+        showBoth(pit.depth, "depth")
+      }, mean depth, ${
         pit.batter === 0
           ? "with vertical sides; sloped or shored sides need more"
           : `at the bottom, with a batter of ${pit.batter}`
@@ -40,7 +40,7 @@ export function earthRows(inputs: TakeOffInputs): MaterialQuantity[] {
       amount: bedding,
       unit: "m³",
       order: bedding,
-      basis: `${allowance("bedding")} m below the lowest tubes`,
+      basis: `${showBoth(allowance("bedding"), "smallLength")} below the lowest tubes`,
     },
     {
       id: "backfill",
@@ -59,7 +59,9 @@ export function earthRows(inputs: TakeOffInputs): MaterialQuantity[] {
       unit: "days",
       order: Math.ceil(2 * bank / allowance("bank volume dug in a day")) / 2,
       basis:
-        `${showNumber(bank, 1)} m³ dug at ${allowance("bank volume dug in a day")} m³ a day; ` +
+        `${showBoth(bank, "volume")} dug at ${
+          showBoth(allowance("bank volume dug in a day"), "volume")
+        } a day; ` +
         "half days; the backfill is counted with it",
     },
     ...separationRows(inputs),

@@ -1,13 +1,15 @@
 /** Quantities of tubes, headers and risers, from the geometry. @module */
 import { mean, rollup, sum } from "d3-array";
 import { fieldGeometry, headerLength, holeDiameter } from "../../headers/mod.ts";
-import { showNumber } from "../../units/mod.ts";
+import { showBoth, showNumber } from "../../units/mod.ts";
 import { allowance } from "../../tubes/mod.ts";
 import { coilCuts } from "./coils.ts";
 import type { MaterialQuantity, TakeOffInputs } from "./types.ts";
 import { whole, withWaste } from "./waste.ts";
 
 const PART = "tubes and headers";
+/** m from the ridge to an intake and from the floor to an outlet; common practice, no source */
+const RISER_END = 0.4;
 
 /** Tubes, headers, risers and what joins them. */
 export function pipeRows(inputs: TakeOffInputs): MaterialQuantity[] {
@@ -19,7 +21,9 @@ export function pipeRows(inputs: TakeOffInputs): MaterialQuantity[] {
   const middle = mean(field.layers)!;
   const ports = pairs * (headersInputs.layout === "two-ended" ? 2 : 1);
   const supplyRisers = Math.max(ports, inputs.fans);
-  const risers = supplyRisers * (house.ridgeHeight - 0.4 + middle) + ports * (0.4 + middle);
+  const risers = supplyRisers * (house.ridgeHeight - RISER_END + middle) +
+    ports * (RISER_END + middle);
+  const end = showBoth(RISER_END, "smallLength");
   const ends = 2 * tubes.count;
   const mesh = allowance("mesh overlap") * (supplyRisers + ports) * Math.PI * riserDiameter ** 2 /
     4;
@@ -33,8 +37,8 @@ export function pipeRows(inputs: TakeOffInputs): MaterialQuantity[] {
       unit: "m",
       order: withWaste(length, "header waste"),
       basis: `${pairs} × first to last hole plus ${
-        showNumber(field.headers[0]!.end, 3)
-      } m at each end`,
+        showBoth(field.headers[0]!.end, "smallLength")
+      } at each end`,
     },
     {
       id: "header-pipe",
@@ -52,7 +56,7 @@ export function pipeRows(inputs: TakeOffInputs): MaterialQuantity[] {
       amount: ends,
       unit: "pieces",
       order: ends,
-      basis: `diameter ${showNumber(hole, 3)} m, one at each tube end`,
+      basis: `diameter ${showBoth(hole, "smallLength")}, one at each tube end`,
     },
     {
       id: "tube-connector",
@@ -80,8 +84,8 @@ export function pipeRows(inputs: TakeOffInputs): MaterialQuantity[] {
       amount: risers,
       unit: "m",
       order: withWaste(risers, "header waste"),
-      basis: `${supplyRisers} × intake 0.4 m below the ridge, ${ports} × outlet 0.4 m above the ` +
-        "floor, down to the middle of the headers",
+      basis: `${supplyRisers} × intake ${end} below the ridge, ` +
+        `${ports} × outlet ${end} above the floor, down to the middle of the headers`,
     },
     {
       id: "riser-tee",
@@ -135,7 +139,7 @@ function tubeRow({ tubes, coilLength }: TakeOffInputs): MaterialQuantity {
     amount: totalLength,
     unit: "m",
   } as const;
-  const laid = `${count} × ${showNumber(length, 2)} m`;
+  const laid = `${count} × ${showBoth(length, "depth")}`;
   if (coilLength === null) {
     return { ...row, order: withWaste(totalLength, "tube waste"), basis: laid };
   }
@@ -143,6 +147,8 @@ function tubeRow({ tubes, coilLength }: TakeOffInputs): MaterialQuantity {
   return {
     ...row,
     order: cuts.coils * coilLength,
-    basis: `${laid}: ${cuts.coils} coils of ${showNumber(coilLength, 1)} m, ${cuts.words}`,
+    basis: `${laid}: ${cuts.coils} ${cuts.coils === 1 ? "coil" : "coils"} of ${
+      showBoth(coilLength, "length")
+    }, ${cuts.words}`,
   };
 }

@@ -27,7 +27,7 @@ Deno.test("quantityTakeOff() agrees with hand arithmetic", () => {
   assertAlmostEquals(backfill.order, 1.25 * backfill.amount, 1e-9);
   // 2·(24 + 8) m of board 1 m high; risers from 0.4 m below the ridge at 4.2 m and from 0.4 m above the
   // floor down to the middle of the layers at 0.8 m, two of each
-  const board = rows.get("edge insulation, 2.00 m² K/W")!;
+  const board = rows.get("edge insulation, 2.00\u00a0m² K/W (11.4\u00a0h ft² degF/Btu)")!;
   assertAlmostEquals(board.amount, 64, 1e-9);
   assertAlmostEquals(board.order, 70.4, 1e-9);
   assertAlmostEquals(rows.get("riser pipe")!.amount, 2 * (3.8 + 0.8) + 2 * (0.4 + 0.8), 1e-9);
@@ -48,7 +48,11 @@ Deno.test("quantityTakeOff() counts one riser for each fan and each outlet", () 
   );
   assertEquals(rows.get("riser-to-header tees or sweeps")!.amount, 5);
   assertAlmostEquals(rows.get("rodent mesh")!.amount, 5 * Math.PI * 0.4 ** 2 / 4, 1e-9);
-  assertAlmostEquals(rows.get("edge insulation, 2.00 m² K/W")!.amount, 64, 1e-9);
+  assertAlmostEquals(
+    rows.get("edge insulation, 2.00\u00a0m² K/W (11.4\u00a0h ft² degF/Btu)")!.amount,
+    64,
+    1e-9,
+  );
 });
 
 Deno.test("quantityTakeOff() digs out as much as it lays and puts back", () => {
