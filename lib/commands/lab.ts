@@ -41,8 +41,8 @@ const ENVIRONMENT = join(PROJECT_FOLDER, ".venv");
 const PROGRAMS = join(ENVIRONMENT, Deno.build.os === "windows" ? "Scripts" : "bin");
 
 /**
- * The kernelspec: interrupts go as messages (a signal would end the kernel and lose its state), and
- * text is the same on every machine.
+ * The kernelspec: interrupts go as messages, because a signal would end the kernel at once (after a
+ * message it answers no more until it is started again), and text is the same on every machine.
  */
 function kernelSpec(deno: string): Record<string, unknown> {
   return {
