@@ -15,7 +15,8 @@ import {
 import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
-import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { CAPTION_INSET, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { wrappedCaption } from "./wrapped_caption.ts";
 import {
   element,
   label,
@@ -247,6 +248,9 @@ function northArrow(sheet: Sheet, inputs: DrawingInputs): Element[] {
   ];
 }
 
+/** mm beside the words at the head that the arrow to the north takes. */
+const NORTH_ROOM = 14;
+
 function legend(sheet: Sheet, inputs: DrawingInputs, field: FieldGeometry): Element[] {
   const { tubes, headersInputs } = inputs;
   const layers = field.layers.length;
@@ -256,5 +260,6 @@ function legend(sheet: Sheet, inputs: DrawingInputs, field: FieldGeometry): Elem
     (lineAtPitDepth(field) === null ? "" : "; dashed line: 45° line at pit depth");
   const atRisk = footingAtRisk(field.footing);
   const where = footingRemark(field.footing);
-  return caption(atRisk ? [where, words] : [words, where], atRisk);
+  const room = sheet.size.width - 2 * CAPTION_INSET - NORTH_ROOM;
+  return wrappedCaption(room, atRisk ? [where] : [], atRisk ? [words] : [words, where]);
 }

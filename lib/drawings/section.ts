@@ -9,7 +9,8 @@ import { type FieldGeometry, fieldGeometry } from "../headers/mod.ts";
 import type { DrawingInputs } from "./inputs.ts";
 import { COLOURS, groundParts, WALL_ABOVE } from "./ground_parts.ts";
 import { safetyNotes } from "./notes.ts";
-import { caption, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { CAPTION_INSET, closeSheet, openSheet, type Paper, type Sheet } from "./sheet.ts";
+import { wrappedCaption } from "./wrapped_caption.ts";
 import { circle, label, line, polyline, SMALLEST } from "./svg.ts";
 
 /** m of ground drawn beyond the house */
@@ -166,11 +167,14 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
 
 function headline(sheet: Sheet, field: FieldGeometry): Element[] {
   const cover = field.layers[0]! - field.radius;
-  return caption([
-    footingRemark(field.footing),
+  const remark = footingRemark(field.footing);
+  const words =
     `Cover over the upper tubes ${
       sheet.said.plain(cover)
     }; depths are at mid-length, to the tube ` +
-    `centres; add ${sheet.said.plain(field.fall / 2)} at the low end`,
-  ], footingAtRisk(field.footing));
+    `centres; add ${sheet.said.plain(field.fall / 2)} at the low end`;
+  const room = sheet.size.width - 2 * CAPTION_INSET;
+  return footingAtRisk(field.footing)
+    ? wrappedCaption(room, [remark], [words])
+    : wrappedCaption(room, [], [remark, words]);
 }

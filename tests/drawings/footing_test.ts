@@ -20,11 +20,21 @@ async function told(line: string): Promise<Told> {
   const files = drawSheets(inputs, "A4");
   const notices = [...(await run.tubes()).notices, ...(await run.headers()).notices]
     .filter(({ text }) => /footing/i.test(text));
-  const captions = (name: string): string =>
-    [...files[`${name}-A4.svg`]!.matchAll(/<text[^>]*>([^<]*)</g)].map(([, words]) =>
+  const captions = (name: string): string => {
+    const lines = [...files[`${name}-A4.svg`]!.matchAll(/<text[^>]*>([^<]*)</g)].map(([, words]) =>
       words!.replaceAll("&#160;", "\u00a0")
-    )
-      .find((words) => /footing/i.test(words) && words.includes("45"))!;
+    );
+    const said = notices.map(({ text }) => text).join();
+    const remarks = lines.map((first, start) => {
+      let words = first;
+      for (const more of lines.slice(start + 1)) {
+        if (!said.includes(`${words} ${more}`)) break;
+        words += ` ${more}`;
+      }
+      return words;
+    });
+    return remarks.find((words) => /footing/i.test(words) && words.includes("45"))!;
+  };
   const drawn = (name: string): number =>
     files[`${name}-A4.svg`]!.match(/stroke="#b00020"/g)?.length ?? 0;
   return {

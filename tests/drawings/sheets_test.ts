@@ -1,6 +1,7 @@
 // Sheets in every size and unit; long because all are drawn once for all tests.
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
 import {
+  drawForReport,
   drawnSize,
   drawSheets,
   type Paper,
@@ -46,6 +47,23 @@ const SHEETS: readonly Sheet[] = CASES.flatMap((inputs) =>
   )
 );
 const ON_A4 = SHEETS.filter(({ paper }) => paper === "A4");
+
+Deno.test("what plan and section say of the footing fits the report in the widest usual letters", () => {
+  // Property: letters 0.57, bold ones 0.65 as wide as high (measured on DejaVu Sans in a browser)
+  for (const footingDepth of [null, 0.3, 0.8]) {
+    for (const name of ["plan", "section"] as const) {
+      const svg = openSvg(drawForReport(exampleInputs({ footingDepth }), name));
+      const [left, , width] = svg.querySelector("svg")!.getAttribute("viewBox")!.split(" ");
+      const lines = [...svg.querySelectorAll("text")].filter((node) => numberOf(node, "x") === 12);
+      assert(lines.length >= 2, name);
+      for (const line of lines) {
+        const letter = line.getAttribute("font-weight") === "bold" ? 0.65 : 0.57;
+        const right = 12 + letter * numberOf(line, "font-size") * line.textContent!.length;
+        assert(right <= Number(left) + Number(width), `${name}: "${line.textContent}" is cut off`);
+      }
+    }
+  }
+});
 
 Deno.test("every sheet keeps its words inside the frame on every paper", () => {
   // Property: no clipped text, with letters half as wide as high.
