@@ -16,3 +16,4 @@ export * from "./interpolate.ts";
 export * from "./roots.ts";
 export * from "./same.ts";
 export * from "./work.ts";
+export * from "./utf8.ts";

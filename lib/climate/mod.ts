@@ -6,7 +6,7 @@ export { compareClimates } from "./compare.ts";
 export type { ClimateDifference } from "./compare.ts";
 export type { Daylight, ShortDayRow, SkylinePoint } from "./daylight.ts";
 export { daylight } from "./daylight.ts";
-export { clockFault, isMirrored } from "./read/check_place.ts";
+export { clockFault, mirroredFault } from "./read/check_place.ts";
 export { parseColumns } from "./read/columns_file.ts";
 export type { AcceptedWord } from "./read/accepted.ts";
 export type { ColumnName, ColumnOfQuantity, ColumnsFile, TimePart } from "./read/columns_file.ts";

@@ -61,7 +61,7 @@ function publicLayout(text: string, file: string, place: Place | undefined): Tab
     "Cannot recognise the layout: expected a TMY3, NSRDB or PVGIS year, found a first line of " +
       `"${
         lines[0]!.slice(0, 60)
-      }"; describe the table in a columns file and give it with --columns`,
+      }"; describe the table in a columns file and give that too (on a command line, with --columns)`,
     { file, line: 1 },
   );
 }

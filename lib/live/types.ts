@@ -1,12 +1,13 @@
 /** What the page, its worker and the publisher hand each other: plain data. @module */
 import type { Notice } from "../basics/mod.ts";
-import type { ClimateYear } from "../climate/types.ts";
+import type { ClimateYear, Place } from "../climate/types.ts";
 import type { FanGiven } from "../fan/fields.ts";
 import type { FanCurve } from "../fan/types.ts";
 import type { HeadersGiven } from "../headers/fields.ts";
 import type { HouseGiven } from "../house/fields.ts";
 import type { SoilGiven } from "../soil/fields.ts";
 import type { StoreInputs } from "../store/types.ts";
+import type { Horizon } from "../sun/mod.ts";
 import type { TubesGiven } from "../tubes/fields.ts";
 import type { Kind } from "../units/kinds.ts";
 import type { UnitSystem } from "../units/quantity.ts";
@@ -97,15 +98,25 @@ export interface LivePart {
   readonly months: Partial<LiveMonths>;
 }
 
-/** A settled year. */
-export interface LiveYear extends LivePart {
-  readonly figures: LiveFigures;
-  readonly days: LiveDays;
-  readonly months: LiveMonths;
+/** The halves of a year: the house runs free, or a heater without limit holds its set point. */
+export const LIVE_HALVES = ["free", "held"] as const;
+
+/** Name of a half. */
+export type LiveHalf = typeof LIVE_HALVES[number];
+
+/** As much of a settled year as some halves know. */
+export interface LiveResult extends LivePart {
   /** number of slices along the tubes it was computed with */
   readonly slices: number;
   /** what the chapters say of the case */
   readonly notices: readonly Notice[];
+}
+
+/** A settled year. */
+export interface LiveYear extends LiveResult {
+  readonly figures: LiveFigures;
+  readonly days: LiveDays;
+  readonly months: LiveMonths;
 }
 
 /** A value of the study that the page lets its reader move. */
@@ -145,6 +156,18 @@ export type SeriesName = typeof SERIES[number];
 /** A year of weather without its series. */
 export type WeatherHead = Omit<ClimateYear, SeriesName | "normals" | "notices">;
 
+/** What a study says of any weather that it is run on. */
+export interface WeatherTerms {
+  /** place of the study: used where a file does not say its own */
+  readonly place: Place;
+  /** skyline of the site; empty where it is open */
+  readonly horizon: Horizon;
+  /** true where radiation that certainly stands in the wrong hours is moved back */
+  readonly mendShift: boolean;
+  /** which year is made from normals */
+  readonly seed: number;
+}
+
 /** All that a page carries besides its series of weather. */
 export interface LivePage {
   /** one line that names the study */
@@ -157,6 +180,8 @@ export interface LivePage {
   readonly weather: WeatherHead;
   /** series packed beside it, in their order */
   readonly series: readonly SeriesName[];
+  /** how a reader's own weather file is read */
+  readonly terms: WeatherTerms;
   readonly sliders: readonly Slider[];
   /** years of the study as it is */
   readonly published: Readonly<Record<Resolution, LiveYear>>;
@@ -164,7 +189,13 @@ export interface LivePage {
 
 /** From the page to its worker. */
 export type ToWorker =
-  | { readonly type: "study"; readonly study: LiveStudy; readonly climate: ClimateYear }
+  | {
+    readonly type: "study";
+    readonly study: LiveStudy;
+    readonly climate: ClimateYear;
+    /** what of each year this worker computes */
+    readonly halves: readonly LiveHalf[];
+  }
   | {
     readonly type: "run";
     /** number of the run; answers to an earlier one are dropped */
@@ -189,7 +220,8 @@ export type ToPage =
     readonly type: "result";
     /** number of the run */
     readonly id: number;
-    readonly year: LiveYear;
+    /** of the halves that the worker computes */
+    readonly result: LiveResult;
   }
   | {
     readonly type: "fault";
@@ -197,3 +229,17 @@ export type ToPage =
     readonly id: number;
     readonly message: string;
   };
+
+/** From the page to the reader of weather files. */
+export interface ToReader {
+  /** number of the question */
+  readonly id: number;
+  /** a table of weather, and its columns file where it needs one */
+  readonly files: readonly File[];
+  readonly terms: WeatherTerms;
+}
+
+/** From the reader of weather files to its page. */
+export type FromReader =
+  | { readonly type: "weather"; readonly id: number; readonly climate: ClimateYear }
+  | { readonly type: "fault"; readonly id: number; readonly message: string };

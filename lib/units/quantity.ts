@@ -1,7 +1,8 @@
 /** Quantities written as text with their unit. @module */
 import { type Kind, kindOf, type KindOfQuantity } from "./kinds.ts";
 import { plainForm } from "./trade_forms.ts";
-import { spellUnit, withUnit } from "./unit_library.ts";
+import { withUnit } from "./unit_library.ts";
+import { spellUnit } from "./spell_unit.ts";
 
 /** System of units for tables. */
 export type UnitSystem = "SI" | "US";

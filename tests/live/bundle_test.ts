@@ -7,18 +7,21 @@ import { table } from "./bundle_table.ts";
 const MOST_WORKER = 300_000;
 const MOST_PACKED = 200_000;
 
-const { worker, page } = await liveScript();
+const { worker, reader, page } = await liveScript();
 
 Deno.test("the script of a live page stays small", () => {
   // Property: sizes of the minified worker and of the whole script, packed as servers pack it
   const bytes = new TextEncoder().encode(worker.text).length;
   const packed = gzipSync(page.text, { level: 9 }).length;
   assert(bytes <= MOST_WORKER, `the worker has ${bytes} bytes:\n${table(worker)}`);
-  assert(packed <= MOST_PACKED, `the script has ${packed} bytes packed:\n${table(page)}`);
-  assert(page.text.length > worker.text.length, "the page holds the worker");
+  assert(
+    packed <= MOST_PACKED,
+    `the script has ${packed} bytes packed:\n${table(page)}\n${table(reader)}`,
+  );
+  assert(page.text.length > worker.text.length + reader.text.length, "the page holds both workers");
 });
 
-Deno.test("nothing of Deno, Node or the readers of files is in it", () => {
+Deno.test("nothing of Deno, Node or the readers of files is in what computes", () => {
   // Property: no import reaches these; one through a collecting module would bring them
   const files = [...Object.keys(worker.files), ...Object.keys(page.files)];
   assert(files.length > 150, `only ${files.length} files seen`);
@@ -27,7 +30,12 @@ Deno.test("nothing of Deno, Node or the readers of files is in it", () => {
       .test(path) || /^lib\/study\//.test(path)
   );
   assertEquals(foreign, []);
-  for (const { text } of [worker, page]) {
+  const ofReader = Object.keys(reader.files);
+  assertEquals(
+    ofReader.filter((path) => /mathjs\/|^node:|lib\/(?:press|commands|study)\//.test(path)),
+    [],
+  );
+  for (const { text } of [worker, reader, page]) {
     for (const word of [/\bDeno\./, /\beval\(/, /\bnew Function\b/, /\bcreateRequire\b/]) {
       assert(!word.test(text), `${word} in the script`);
     }

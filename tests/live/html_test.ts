@@ -3,7 +3,7 @@ import { createHash } from "node:crypto";
 import { parseHTML } from "linkedom";
 import { pageHtml } from "winterground/live/build/page_html.ts";
 import { slidersOf } from "winterground/live/build/sliders.ts";
-import { liveStudy, packedWeather } from "winterground/live/build/study_data.ts";
+import { liveStudy, packedWeather, weatherTerms } from "winterground/live/build/study_data.ts";
 import { pageWeather } from "winterground/live/page/weather.ts";
 import type { LivePage, LiveYear } from "winterground/live/types.ts";
 import { openSmallStudy } from "../harness/small_study.ts";
@@ -37,6 +37,7 @@ const page: LivePage = {
   study: liveStudy(study),
   weather: weather.head,
   series: weather.series,
+  terms: weatherTerms(study),
   sliders: slidersOf(study, 0.45),
   published: { full: year, screening: year },
 };

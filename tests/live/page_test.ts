@@ -1,11 +1,14 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import type { ClimateYear } from "winterground/climate/types.ts";
 import { liveStudy } from "winterground/live/build/study_data.ts";
 import { writePageOf } from "winterground/live/build/write_page.ts";
 import { FIGURE_LINES, figureText } from "winterground/live/page/text.ts";
 import { liveYear } from "winterground/live/sum/year.ts";
 import type { Changes, LiveYear, Resolution } from "winterground/live/types.ts";
 import { soilProperties } from "winterground/soil/properties.ts";
+import { openStudy } from "winterground/study/mod.ts";
 import {
   beyondWindow,
   browserStep,
@@ -14,14 +17,19 @@ import {
   type Tab,
 } from "../harness/browser.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
-import { openSmallStudy } from "../harness/small_study.ts";
+import { openSmallStudy, writeSmallStudy } from "../harness/small_study.ts";
+import { COLUMNS, tableOf } from "./weather_case.ts";
 
 const study = await openSmallStudy();
 const carried = liveStudy(study);
 
 /** What the library computes of a case here. */
-function yearHere(changes: Changes, resolution: Resolution): LiveYear {
-  return liveYear({ study: carried, climate: study.climate, changes, resolution });
+function yearHere(
+  changes: Changes,
+  resolution: Resolution,
+  climate: ClimateYear = study.climate,
+): LiveYear {
+  return liveYear({ study: carried, climate, changes, resolution });
 }
 
 /** Writes the small study's page into a folder of its own, and opens it from there. */
@@ -112,6 +120,80 @@ async function lookAtPage(tab: Tab, address: string): Promise<void> {
   const faults = await tab.value<string>(`document.getElementById("link-faults").textContent`);
   assert(/length/.test(faults), faults);
   assert(/degF/.test(await tab.value(`document.getElementById("figures").textContent`)));
+}
+
+/** Drops files on the page, as a hand does that drags them there. */
+const drop = (files: Readonly<Record<string, string>>) =>
+  `{ const dataTransfer = new DataTransfer();
+     for (const [name, text] of Object.entries(${JSON.stringify(files)})) {
+       dataTransfer.items.add(new File([text], name));
+     }
+     document.body.dispatchEvent(
+       new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
+     ); }`;
+
+const weatherFaults = `document.getElementById("weather-faults").textContent`;
+
+Deno.test("a weather file dropped on a page is what it computes with", async (test) => {
+  // Property: the figures are those of the study opened with that file; nothing leaves the page
+  await browserStep(test, "in a browser", () => withPage(lookAtOwnWeather));
+});
+
+/** The study's climate when it is opened with the table of {@link tableOf}. */
+function climateOfTable(): Promise<ClimateYear> {
+  return inTemporary(async (folder) => {
+    const path = await writeSmallStudy(folder);
+    const [climate, columns] = ["mast.csv", "mast.yaml"].map((name) => join(folder, name));
+    await Deno.writeTextFile(climate!, tableOf(study.climate));
+    await Deno.writeTextFile(columns!, COLUMNS);
+    return (await openStudy(path, { climate, columns })).climate;
+  });
+}
+
+async function lookAtOwnWeather(tab: Tab, address: string): Promise<void> {
+  const table = tableOf(study.climate);
+  const climate = await climateOfTable();
+  await tab.look({ width: 390 });
+  await tab.open(address);
+  await started(tab);
+
+  await tab.value(drop({ "mast.csv": table }));
+  while (await tab.value(`${weatherFaults} === ""`)) await wait(50);
+  assert(/mast\.csv:1: .*columns file/.test(await tab.value(weatherFaults)));
+  sameFigures(await column(tab, 1), yearHere({}, "full"));
+
+  const said = await after(tab, drop({ "mast.csv": table, "mast.yaml": COLUMNS }));
+  assert(/^A quick year of the study on your weather: /.test(said), said);
+  assertEquals(await tab.value(weatherFaults), "");
+  assert(
+    /mast\.csv, mast\.yaml: Testfield/.test(
+      await tab.value(`document.getElementById("weather").textContent`),
+    ),
+  );
+  sameFigures(await column(tab, 1), yearHere({}, "screening", climate));
+
+  await after(tab, move("leakage", 0.9));
+  sameFigures(await column(tab, 2), yearHere({ leakage: 0.9 }, "screening", climate));
+  await after(tab, `document.getElementById("full").click()`);
+  sameFigures(await column(tab, 1), yearHere({}, "full", climate));
+  sameFigures(await column(tab, 2), yearHere({ leakage: 0.9 }, "full", climate));
+  assert(/weather=own/.test(await tab.value("location.hash")));
+
+  for (const width of [1280, 390]) {
+    await tab.look({ width });
+    await wait(100);
+    assertEquals(await beyondWindow(tab), 0, `${width} px`);
+    assertEquals(await seriousFindings(tab), [], `${width} px`);
+  }
+  await after(tab, `document.getElementById("study-weather").click()`);
+  sameFigures(await column(tab, 2), yearHere({ leakage: 0.9 }, "screening"));
+  assertEquals(tab.complaints, []);
+  assertEquals(tab.asked.filter((asked) => !/^(?:file|blob):/.test(asked)), []);
+
+  await tab.open(`${address}?again#weather=own`);
+  await started(tab);
+  const faults = await tab.value<string>(`document.getElementById("link-faults").textContent`);
+  assert(/which a link cannot hold/.test(faults), faults);
 }
 
 /** px, height of the smallest words in the pictures. */

@@ -1,6 +1,7 @@
 import { assert, assertEquals } from "@std/assert";
 import { liveScript } from "winterground/live/build/live_script.ts";
 import { liveStudy } from "winterground/live/build/study_data.ts";
+import { together } from "winterground/live/parts.ts";
 import { liveYear } from "winterground/live/sum/year.ts";
 import type { ToPage, ToWorker } from "winterground/live/types.ts";
 import { openSmallStudy } from "../harness/small_study.ts";
@@ -30,7 +31,7 @@ async function answers(...messages: readonly ToWorker[]): Promise<ToPage[]> {
   }
 }
 
-const given: ToWorker = { type: "study", study, climate };
+const given: ToWorker = { type: "study", study, climate, halves: ["free", "held"] };
 
 Deno.test("the bundled worker gives the library's year, step by step", async () => {
   // Property: minified, with its own tables and packages, the same to the bit
@@ -40,7 +41,22 @@ Deno.test("the bundled worker gives the library's year, step by step", async () 
   assertEquals(heard.map(({ type }) => type).slice(0, 2), ["ready", "part"]);
   const last = heard.at(-1)!;
   assert(last.type === "result");
-  assertEquals([last.id, last.year], [7, year]);
+  assertEquals([last.id, last.result], [7, year]);
+});
+
+Deno.test("halves of a year computed side by side are the year", async () => {
+  // Property: what each worker of a page gives, put together, to the bit
+  const changes = { leakage: 0.9 };
+  const halves = await Promise.all(
+    (["free", "held"] as const).map(async (half) => {
+      const run = { type: "run", id: 3, changes, resolution: "screening" } as const;
+      const last = (await answers({ ...given, halves: [half] }, run)).at(-1)!;
+      assert(last.type === "result");
+      return last.result;
+    }),
+  );
+  const year = liveYear({ study, climate, changes, resolution: "screening" });
+  assertEquals({ ...halves[0], ...together(halves) }, year);
 });
 
 Deno.test("a run that is overtaken is given up, and one that makes no sense says why", async () => {

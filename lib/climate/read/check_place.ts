@@ -67,6 +67,18 @@ function clockFits(longitude: number, timeZone: number): boolean {
 const MIRRORED = 1;
 
 /** True where two longitudes are the same but for the sign, and far from Greenwich. */
-export function isMirrored(one: number, other: number): boolean {
+function isMirrored(one: number, other: number): boolean {
   return Math.abs(one + other) < MIRRORED && Math.abs(one - other) > 4 * MIRRORED;
+}
+
+/**
+ * Why the longitudes of a study and of its weather cannot both be right; undefined where they can.
+ *
+ * @param study degrees, of the study's place
+ * @param weather degrees, of the place that the weather file names
+ */
+export function mirroredFault(study: number, weather: number): string | undefined {
+  if (!isMirrored(study, weather)) return undefined;
+  return `"place.longitude" is ${study} deg and that of the weather file ${weather} deg: one of ` +
+    "them has the wrong sign (east is positive, west negative)";
 }

@@ -1,11 +1,14 @@
 /**
- * Bundles the script of live pages: the worker with the library, and the page around it.
+ * Bundles the script of live pages: the worker with the library, the reader of weather files, and the
+ * page around them.
  *
  * @module
  */
-import { build, type BuildOptions, type Metafile, stop } from "esbuild";
+import { build, type BuildOptions, type Metafile, type Plugin, stop } from "esbuild";
 import { join } from "node:path";
 import { browserPackages, ROOT } from "./packages.ts";
+import { readerPackages } from "./reader_packages.ts";
+import { unitTable } from "./unit_table.ts";
 
 /** A bundled script. */
 export interface Bundle {
@@ -15,9 +18,12 @@ export interface Bundle {
   readonly files: Readonly<Record<string, number>>;
 }
 
-/** Worker and page; the page's text holds the worker's. */
+/** Workers and page; the page's text holds those of the workers. */
 export interface LiveBundles {
+  /** computes years */
   readonly worker: Bundle;
+  /** reads weather files; started with the first of them */
+  readonly reader: Bundle;
   readonly page: Bundle;
 }
 
@@ -33,7 +39,6 @@ const OPTIONS = {
   write: false,
   logLevel: "silent",
   absWorkingDir: ROOT,
-  plugins: [browserPackages],
 } as const satisfies BuildOptions;
 
 function filesOf({ outputs }: Metafile): Bundle["files"] {
@@ -43,18 +48,31 @@ function filesOf({ outputs }: Metafile): Bundle["files"] {
   );
 }
 
-async function bundled(entry: string, define: BuildOptions["define"] = {}): Promise<Bundle> {
+async function bundled(
+  entry: string,
+  values: Readonly<Record<string, unknown>> = {},
+  plugins: readonly Plugin[] = [browserPackages],
+): Promise<Bundle> {
   const entryPoints = [join(ROOT, "lib", "live", entry)];
-  const { outputFiles, metafile } = await build({ ...OPTIONS, entryPoints, define });
+  const define = Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [name, JSON.stringify(value)]),
+  );
+  const given = { ...OPTIONS, entryPoints, define, plugins: [...plugins] };
+  const { outputFiles, metafile } = await build(given);
   return { text: outputFiles[0]!.text, files: filesOf(metafile) };
 }
 
-/** Bundles both scripts. Starts the bundler's program, so it needs leave to run one. */
+/** Bundles the scripts. Starts the bundler's program, so it needs leave to run one. */
 export async function bundleLive(): Promise<LiveBundles> {
   try {
     const worker = await bundled("sum/worker.ts");
-    const page = await bundled("page/page.ts", { WORKER_SCRIPT: JSON.stringify(worker.text) });
-    return { worker, page };
+    const reader = await bundled(
+      "read/worker.ts",
+      { UNIT_TABLE: unitTable() },
+      [readerPackages, browserPackages],
+    );
+    const scripts = { WORKER_SCRIPT: worker.text, READER_SCRIPT: reader.text };
+    return { worker, reader, page: await bundled("page/page.ts", scripts) };
   } finally {
     await stop();
   }

@@ -1,7 +1,7 @@
 /** A live page as one file: words, static figures, data and script. @module */
 import { createHash } from "node:crypto";
 import { inert } from "../../basics/mod.ts";
-import { escaped, shown } from "../page/text.ts";
+import { escaped, shown, weatherText } from "../page/text.ts";
 import { viewParts } from "../page/view.ts";
 import type { LivePage, Slider } from "../types.ts";
 import style from "../page/page.css" with { type: "text" };
@@ -62,11 +62,24 @@ function unitsMarkup(page: LivePage): string {
   return `<fieldset><legend>Units</legend>${radio("SI", "SI")} ${radio("US", "US")}</fieldset>`;
 }
 
+/** Where a reader gives weather. */
+const WEATHER = `<fieldset><legend>Your own weather</legend>
+<p id="weather-help">A year of hourly weather (TMY3, NSRDB, PVGIS), a table together with its columns
+file, or twelve monthly normals. Pick it, or drop it anywhere on this page. It is read here and goes
+nowhere; a link to this page cannot hold it.</p>
+<p><label for="weather-file">Weather file</label>
+<input type="file" id="weather-file" multiple accept=".csv,.txt,.tsv,.dat,.yaml,.yml"
+aria-describedby="weather-help"></p>
+<p id="weather-faults" role="alert"></p>
+<p><button type="button" id="study-weather" hidden>Back to the weather of the study</button></p>
+</fieldset>`;
+
 function panelMarkup(page: LivePage): string {
   return `<div id="panel" hidden>
 <fieldset><legend>Change the study</legend><div class="sliders">
 ${page.sliders.map((slider) => sliderMarkup(slider, page)).join("\n")}
 </div></fieldset>
+${WEATHER}
 ${unitsMarkup(page)}
 <p><button type="button" id="full" disabled>Compute as finely as the study</button>
 <button type="button" id="back">Back to the study</button>
@@ -95,14 +108,15 @@ export function pageHtml({ page, weather, script }: PageContent): string {
 <body>
 <main>
 <h1>${title}: change it and see</h1>
-<p>The year that repeats, with the store and with the fan always off, on the weather of the study.
-Move a slider, and your browser computes the year again, freezing soil included, with the library
-that computed the study. Nothing is sent anywhere.</p>
+<p>The year that repeats, with the store and with the fan always off. Move a slider, and your browser
+computes the year again, freezing soil included, with the library that computed the study. Nothing is
+sent anywhere.</p>
 <noscript><p>Scripts are switched off here: below stand the figures of the study as it is.</p></noscript>
 <p id="link-faults"></p>
 ${panelMarkup(page)}
 <p id="status" role="status" aria-live="polite"></p>
 <p id="case">The study as it is.</p>
+<p id="weather">${escaped(inert(weatherText(page.weather, null)))}</p>
 <ul id="notices" aria-label="Warnings about your case"></ul>
 <figure><figcaption>Coldest air of each day, without a heater</figcaption>
 <ul class="key" id="days-key">${parts["days-key"]}</ul>

@@ -1,10 +1,17 @@
 /** A study as a live page carries it. @module */
 import type { ClimateYear } from "../../climate/types.ts";
 import { applySchema } from "../../study/file/check_study.ts";
+import type { StudyGiven } from "../../study/file/schema.ts";
 import { parseYaml } from "../../study/file/yaml_source.ts";
 import type { Study } from "../../study/types.ts";
 import { packSeries } from "../packed.ts";
-import { type LiveStudy, SERIES, type SeriesName, type WeatherHead } from "../types.ts";
+import {
+  type LiveStudy,
+  SERIES,
+  type SeriesName,
+  type WeatherHead,
+  type WeatherTerms,
+} from "../types.ts";
 
 /**
  * The sections of the study's own file, before anything that it leaves open is filled: so that a moved
@@ -13,13 +20,25 @@ import { type LiveStudy, SERIES, type SeriesName, type WeatherHead } from "../ty
  * @throws {Error} where the text of the study does not fit the schema, which opening it has checked
  */
 export function liveStudy(study: Study): LiveStudy {
-  const { given } = applySchema(parseYaml(study.text, study.path));
-  if (given === undefined) throw new Error(`Cannot read ${study.path} once more`);
-  const { soil, house, tubes, headers, fan, store } = given;
+  const { soil, house, tubes, headers, fan, store } = givenOf(study);
   return {
     given: { soil, house, tubes, headers, fan, store },
     ownFans: study.fan.ownFans ?? null,
   };
+}
+
+function givenOf({ text, path }: Study): StudyGiven {
+  const { given } = applySchema(parseYaml(text, path));
+  if (given === undefined) throw new Error(`Cannot read ${path} once more`);
+  return given;
+}
+
+/**
+ * What the study's own file says of any weather that it is run on. Throws as {@link liveStudy} does.
+ */
+export function weatherTerms(study: Study): WeatherTerms {
+  const { place: { horizon, ...place }, climate: { mendShift, seed } } = givenOf(study);
+  return { place, horizon, mendShift, seed };
 }
 
 /** A year of weather in a page. */

@@ -10,7 +10,7 @@ import { liveScript } from "./live_script.ts";
 import { pageHtml } from "./page_html.ts";
 import { publishedYear } from "./published.ts";
 import { slidersOf } from "./sliders.ts";
-import { liveStudy, packedWeather } from "./study_data.ts";
+import { liveStudy, packedWeather, weatherTerms } from "./study_data.ts";
 
 /** Results of a run that its live page prints. */
 export type LiveResults = Pick<ChapterResults, "soil" | "fan" | "store">;
@@ -78,6 +78,7 @@ export async function writePageOf(
     study: own,
     weather: weather.head,
     series: weather.series,
+    terms: weatherTerms(study),
     sliders: slidersOf(study, porosity),
     published: {
       full,

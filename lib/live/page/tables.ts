@@ -14,22 +14,23 @@ export interface Compared {
   readonly own: LivePart | null;
   readonly resolution: Resolution;
   readonly units: UnitSystem;
+  /** the reader's own weather; null or absent for that of the study */
+  readonly weather?: unknown;
 }
 
 /** Figures of the study, of the reader's case, and how far they are apart. */
-export function figureTable({ study, own, resolution, units }: Compared): string {
+export function figureTable({ study, own, resolution, units, weather = null }: Compared): string {
   const quick = resolution === "screening" ? ", quick year" : "";
-  const heads = own === null
-    ? ["Figure", "This study"]
-    : ["Figure", `This study${quick}`, `Your case${quick}`, "Change"];
+  const plan = `This study${weather === null ? "" : " on your weather"}${quick}`;
+  const heads = own === null ? ["Figure", plan] : ["Figure", plan, `Your case${quick}`, "Change"];
   const rows = FIGURE_LINES.map((line) => {
-    const plan = study.figures[line.key];
+    const planned = study.figures[line.key];
     const number = (value: number | undefined) =>
       `<data value="${value ?? ""}">${escaped(figureText(line, value, units))}</data>`;
     const value = own?.figures[line.key];
     const cells = own === null
-      ? [number(plan)]
-      : [number(plan), number(value), escaped(changeText(line, value, plan, units))];
+      ? [number(planned)]
+      : [number(planned), number(value), escaped(changeText(line, value, planned, units))];
     return `<tr><th scope="row">${escaped(line.label)}</th>${
       cells.map((cell) => `<td>${cell}</td>`).join("")
     }</tr>`;

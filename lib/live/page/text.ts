@@ -2,7 +2,7 @@
 import type { Kind } from "../../units/kinds.ts";
 import { displayUnit, showSi, showUs } from "../../units/display_units.ts";
 import type { UnitSystem } from "../../units/quantity.ts";
-import type { Changes, LiveFigures, Slider } from "../types.ts";
+import type { Changes, LiveFigures, LiveYear, Slider, WeatherHead } from "../types.ts";
 
 /** Text made safe for markup. */
 export function escaped(text: string): string {
@@ -96,4 +96,29 @@ export function caseText(
       return `${first!.toLowerCase()}${rest.join("")} ${shown(changes[name]!, kind, units)} ` +
         `(study: ${shown(value, kind, units)})`;
     }).join("; ");
+}
+
+/** One sentence on a year that is computed. */
+export function finishedText(whose: string, { figures }: LiveYear, units: UnitSystem): string {
+  const { savedHeat, backupHeat, coldestHour } = figures;
+  return `${whose}: the store saves ${shown(savedHeat, "energy", units)} of heat a year, back-up ` +
+    `heat with it is ${
+      shown(backupHeat, "energy", units)
+    }, and without a heater the coldest hour ` +
+    `is ${shown(coldestHour, "temperature", units)}.`;
+}
+
+/**
+ * Whose weather the years are of.
+ *
+ * @param head of the year of weather
+ * @param own the reader's files; null for the weather of the study
+ */
+export function weatherText(
+  { place, layout }: Pick<WeatherHead, "place" | "layout">,
+  own: { readonly names: string } | null,
+): string {
+  return own === null
+    ? `On the weather of the study: ${place.name}.`
+    : `On your weather, from ${own.names}: ${place.name} (${layout}).`;
 }

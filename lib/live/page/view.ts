@@ -12,6 +12,8 @@ export interface View {
   readonly own: LivePart | null;
   readonly resolution: Resolution;
   readonly units: UnitSystem;
+  /** the reader's own weather, by the names of its files; null or absent for that of the study */
+  readonly weather?: { readonly names: string } | null;
 }
 
 /** Markup of each part of the page, by the id of its element. */

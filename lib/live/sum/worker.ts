@@ -4,16 +4,18 @@
  *
  * @module
  */
-import type { ClimateYear } from "../../climate/types.ts";
-import type { LiveStudy, ToPage, ToWorker } from "../types.ts";
-import { liveSteps } from "./year.ts";
+import type { ToPage, ToWorker } from "../types.ts";
+import { PACKAGES } from "./packages.ts";
+import { halfSteps } from "./year.ts";
 
 const scope = globalThis as unknown as {
   onmessage: ((event: { readonly data: ToWorker }) => void) | null;
   postMessage(message: ToPage): void;
+  packages: typeof PACKAGES;
 };
+scope.packages = PACKAGES;
 
-let known: { readonly study: LiveStudy; readonly climate: ClimateYear } | undefined;
+let known: Omit<ToWorker & { readonly type: "study" }, "type"> | undefined;
 type Run = Omit<ToWorker & { readonly type: "run" }, "type">;
 
 /** Number of the run that nobody has asked for. */
@@ -29,13 +31,14 @@ function pause(): Promise<void> {
 async function run({ id, changes, resolution }: Run, post: (message: ToPage) => void) {
   try {
     if (known === undefined) throw new Error("Cannot compute: the page has sent no study");
-    const steps = liveSteps({ ...known, changes, resolution });
+    const { study, climate, halves } = known;
+    const steps = halfSteps({ study, climate, changes, resolution }, halves);
     for (;;) {
       await pause();
       if (id !== wanted) return;
       const turn = steps.next();
       if (turn.done === true) {
-        post({ type: "result", id, year: turn.value });
+        post({ type: "result", id, result: turn.value });
         return;
       }
       post({ type: "part", id, ...turn.value });
@@ -52,7 +55,7 @@ function prepare(): void {
 
 scope.onmessage = ({ data }) => {
   if (data.type === "study") {
-    known = { study: data.study, climate: data.climate };
+    known = data;
     scope.postMessage({ type: "ready" });
     prepare();
   } else if (data.type === "run") {

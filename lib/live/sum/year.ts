@@ -3,7 +3,17 @@ import { min } from "d3-array";
 import { alone, dayRanges, hoursBelow, kilowattHours, monthlyHeat } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { reducedStores } from "../../store/runs.ts";
-import type { Changes, LivePart, LiveStudy, LiveYear, Resolution } from "../types.ts";
+import {
+  type Changes,
+  LIVE_HALVES,
+  type LiveHalf,
+  type LivePart,
+  type LiveResult,
+  type LiveStudy,
+  type LiveYear,
+  type Resolution,
+} from "../types.ts";
+import { together, UNKNOWN } from "../parts.ts";
 import { changedSections } from "./changed.ts";
 import { completedSections } from "./completed.ts";
 import { remembered } from "./remembered.ts";
@@ -46,26 +56,15 @@ function coldestOfDays(series: Float64Array): number[] {
   return dayRanges(series).map(({ low }) => low);
 }
 
-/** Runs a case without a pause. Parameters and result are those of {@link liveSteps}. */
-export function liveYear(given: LiveCase): LiveYear {
-  const steps = liveSteps(given);
-  let turn = steps.next();
-  while (turn.done !== true) turn = steps.next();
-  return turn.value;
-}
-
 /**
- * Computes the settled year of a case, with freezing: free-running and held at the set point, with
- * the store and with the fan always off. The year for the first chart comes first.
- *
- * At full resolution the figures are those of the store chapter for the same study. A quick year
- * is that of comparisons: on few slices, a changed study settled from the study's own soil.
+ * Computes the free-running years of a case, with freezing, with the store and with the fan always off.
+ * The year for the first chart comes first.
  *
  * @param given the case
  * @throws {InputError} where the case makes no sense
  */
-export function* liveSteps(given: LiveCase): Generator<LiveStep, LiveYear> {
-  const { request, notices } = asked(given);
+function* freeYears(given: LiveCase): Generator<LiveStep, LivePart> {
+  const { request } = asked(given);
   const outdoors = coldestOfDays(given.climate.dryBulb);
   const { airFlow } = request.fan;
   const nothing = { figures: { airFlow }, days: { outdoors }, months: {} };
@@ -85,7 +84,7 @@ export function* liveSteps(given: LiveCase): Generator<LiveStep, LiveYear> {
     fanEnergy: kilowattHours(ledger.fanEnergy),
   };
   yield {
-    share: 0.5,
+    share: 0.7,
     part: {
       figures: first,
       days: { outdoors, store: coldestOfDays(year.airTemperature) },
@@ -95,30 +94,90 @@ export function* liveSteps(given: LiveCase): Generator<LiveStep, LiveYear> {
 
   const [air, airNoFan] = [years.store(false), years.noFan(false)]
     .map((one) => one.year.airTemperature) as [Float64Array, Float64Array];
-  const days = { outdoors, store: coldestOfDays(air), noFan: coldestOfDays(airNoFan) };
-  const second = {
-    ...first,
-    coldestHour: min(air)!,
-    coldestHourNoFan: min(airNoFan)!,
-    hoursBelowFreezing: hoursBelow(air, 0),
-    hoursBelowFreezingNoFan: hoursBelow(airNoFan, 0),
+  return {
+    figures: {
+      ...first,
+      coldestHour: min(air)!,
+      coldestHourNoFan: min(airNoFan)!,
+      hoursBelowFreezing: hoursBelow(air, 0),
+      hoursBelowFreezingNoFan: hoursBelow(airNoFan, 0),
+    },
+    days: { outdoors, store: coldestOfDays(air), noFan: coldestOfDays(airNoFan) },
+    months: {},
   };
-  yield { share: 0.6, part: { figures: second, days, months: {} } };
+}
 
+/**
+ * Computes the years of a case held at the set point, with freezing, with the store and with the fan
+ * always off. Parameters and errors are those of {@link freeYears}.
+ */
+function* heldYears(given: LiveCase): Generator<LiveStep, LivePart> {
+  const { request } = asked(given);
+  yield { share: 0.05, part: UNKNOWN };
+
+  alone(reducedStores([request]));
+  const from = startOf(given);
+  from?.asRun(true);
+  yield { share: 0.2, part: UNKNOWN };
+
+  const years = settledYears(request, from);
   years.asRun(true);
-  yield { share: 0.9, part: { figures: second, days, months: {} } };
+  yield { share: 0.7, part: UNKNOWN };
 
   const [held, heldNoFan] = [years.store(true), years.noFan(true)];
   const backupHeat = kilowattHours(held.ledger.heater);
   const backupHeatNoFan = kilowattHours(heldNoFan.ledger.heater);
   return {
-    figures: { ...second, backupHeat, backupHeatNoFan, savedHeat: backupHeatNoFan - backupHeat },
-    days,
+    figures: { backupHeat, backupHeatNoFan, savedHeat: backupHeatNoFan - backupHeat },
+    days: {},
     months: {
       store: monthlyHeat(held.year.heater),
       noFan: monthlyHeat(heldNoFan.year.heater),
     },
-    slices: request.inputs.slices,
-    notices,
   };
+}
+
+const OF_HALF: Readonly<Record<LiveHalf, typeof freeYears>> = { free: freeYears, held: heldYears };
+
+/**
+ * Computes halves of the settled year of a case, one after the other. Neither hangs on the other, so
+ * that they may be computed side by side.
+ *
+ * At full resolution the figures are those of the store chapter for the same study. A quick year
+ * is that of comparisons: on few slices, a changed study settled from the study's own soil.
+ *
+ * @param given the case
+ * @param halves of the year
+ * @throws {InputError} where the case makes no sense
+ */
+export function* halfSteps(
+  given: LiveCase,
+  halves: readonly LiveHalf[],
+): Generator<LiveStep, LiveResult> {
+  let known = UNKNOWN;
+  for (const [place, half] of halves.entries()) {
+    const steps = OF_HALF[half](given);
+    let turn = steps.next();
+    for (; turn.done !== true; turn = steps.next()) {
+      const { share, part } = turn.value;
+      yield { share: (place + share) / halves.length, part: together([known, part]) };
+    }
+    known = together([known, turn.value]);
+    if (place < halves.length - 1) yield { share: (place + 1) / halves.length, part: known };
+  }
+  const { request: { inputs: { slices } }, notices } = asked(given);
+  return { ...known, slices, notices };
+}
+
+/** Computes both halves of a case. Parameters and errors are those of {@link halfSteps}. */
+export function* liveSteps(given: LiveCase): Generator<LiveStep, LiveYear> {
+  return (yield* halfSteps(given, LIVE_HALVES)) as LiveYear;
+}
+
+/** Runs a case without a pause. Parameters and result are those of {@link liveSteps}. */
+export function liveYear(given: LiveCase): LiveYear {
+  const steps = liveSteps(given);
+  let turn = steps.next();
+  while (turn.done !== true) turn = steps.next();
+  return turn.value;
 }

@@ -44,8 +44,8 @@ export function sliceQuestion({ mesh, operator }: StoreSite): SliceQuestion {
   return { operator, zones: freezingZones(mesh, operator) };
 }
 
-/** Slices kept: the plan's, and those of the changes tried last. */
-const KEPT = 4;
+/** Slices kept: the plan's, with tubes and without, and those of the three changes tried last. */
+const KEPT = 8;
 const known: { readonly of: SliceQuestion; readonly slice: ReducedSlice }[] = [];
 
 /**

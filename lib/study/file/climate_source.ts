@@ -4,7 +4,7 @@ import {
   type ClimateGiven,
   type ClimateYear,
   clockFault,
-  isMirrored,
+  mirroredFault,
   parseColumns,
   type Place,
   readClimate,
@@ -84,13 +84,9 @@ export async function loadWeather(
   const clock = clockFault(site);
   if (clock !== undefined) throw longitudeFault(`Cannot use the place: ${clock}`, source);
   const loaded = await loadClimate(climate, site, source, override);
-  const { longitude } = loaded.year.place;
-  if (!isMirrored(site.longitude, longitude)) return loaded;
-  throw longitudeFault(
-    `"place.longitude" is ${site.longitude} deg and that of the weather file ${longitude} deg: one of ` +
-      "them has the wrong sign (east is positive, west negative)",
-    source,
-  );
+  const mirrored = mirroredFault(site.longitude, loaded.year.place.longitude);
+  if (mirrored === undefined) return loaded;
+  throw longitudeFault(mirrored, source);
 }
 
 function longitudeFault(message: string, source: YamlSource): InputError {

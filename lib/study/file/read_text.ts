@@ -1,5 +1,5 @@
 /** Reads text files the user named, with faults in plain words. @module */
-import { InputError } from "../../basics/mod.ts";
+import { decodeText, InputError } from "../../basics/mod.ts";
 
 /** What a file is for: settings are written by hand, tables by loggers too. */
 export type TextKind = "settings" | "table";
@@ -45,7 +45,7 @@ export async function readTextAndBytes(
   const refuse = (why: string) => new InputError(`Cannot read the ${what}: ${why}`, location);
   const bytes = await readBytes(path, limits[kind], refuse)
     .catch((error) => Promise.reject(explain(error, what, location)));
-  const text = decode(bytes, what, path);
+  const text = decodeText(bytes, what, path);
   if (text.trim() === "") throw refuse("it is empty");
   return { text, bytes };
 }
@@ -110,34 +110,4 @@ function explain(error: unknown, what: string, location: { readonly file: string
     return new InputError(`Cannot read the ${what}: permission denied`, location);
   }
   return error;
-}
-
-function decode(bytes: Uint8Array, what: string, file: string): string {
-  try {
-    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-  } catch {
-    const line = firstBadLine(bytes);
-    throw new InputError(`Cannot read the ${what}: it is not UTF-8 text; save it as UTF-8`, {
-      file,
-      line,
-    });
-  }
-}
-
-/** Line of the first byte that is not UTF-8. */
-function firstBadLine(bytes: Uint8Array): number {
-  const decoder = new TextDecoder("utf-8", { fatal: true });
-  let line = 1;
-  let start = 0;
-  for (let end = 0; end <= bytes.length; end++) {
-    if (end < bytes.length && bytes[end] !== 10) continue;
-    try {
-      decoder.decode(bytes.subarray(start, end));
-    } catch {
-      return line;
-    }
-    line++;
-    start = end + 1;
-  }
-  return line;
 }
