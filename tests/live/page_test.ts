@@ -172,11 +172,10 @@ async function lookAtOwnWeather(tab: Tab, address: string): Promise<void> {
   );
   sameFigures(await column(tab, 1), yearHere({}, "screening", climate));
 
-  await after(tab, move("leakage", 0.9));
-  sameFigures(await column(tab, 2), yearHere({ leakage: 0.9 }, "screening", climate));
   await after(tab, `document.getElementById("full").click()`);
   sameFigures(await column(tab, 1), yearHere({}, "full", climate));
-  sameFigures(await column(tab, 2), yearHere({ leakage: 0.9 }, "full", climate));
+  await after(tab, move("leakage", 0.9));
+  sameFigures(await column(tab, 2), yearHere({ leakage: 0.9 }, "screening", climate));
   assert(/weather=own/.test(await tab.value("location.hash")));
 
   for (const width of [1280, 390]) {
@@ -185,8 +184,9 @@ async function lookAtOwnWeather(tab: Tab, address: string): Promise<void> {
     assertEquals(await beyondWindow(tab), 0, `${width} px`);
     assertEquals(await seriousFindings(tab), [], `${width} px`);
   }
-  await after(tab, `document.getElementById("study-weather").click()`);
-  sameFigures(await column(tab, 2), yearHere({ leakage: 0.9 }, "screening"));
+  await after(tab, `document.getElementById("back").click()`);
+  await tab.value(`document.getElementById("study-weather").click()`);
+  sameFigures(await column(tab, 1), yearHere({}, "full"));
   assertEquals(tab.complaints, []);
   assertEquals(tab.asked.filter((asked) => !/^(?:file|blob):/.test(asked)), []);
 
