@@ -119,6 +119,14 @@ function reachable(html: string): string {
   );
 }
 
+/** A unit such as W/(m² K) stays on one line. */
+function withWholeUnits(html: string): string {
+  return html.replace(
+    /(?<=[\p{L}²³]\/)\([^()<>"]{3,20}\)/gu,
+    (unit) => unit.replaceAll(" ", "&#160;"),
+  );
+}
+
 /** Sections at the second-level headings; what stands above the first of them is for the notebook. */
 function sectionsOf(notebook: Notebook, numbering: Numbering): Section[] {
   const sections: Section[] = [];
@@ -129,7 +137,7 @@ function sectionsOf(notebook: Notebook, numbering: Numbering): Section[] {
     if (cell.cell_type === "code") {
       const pieces = cell.outputs.map((output) => numbering.piece(renderOutput(output, markdown)));
       const html = pieces.map(({ html, wide }) =>
-        `<div class="piece${wide ? " wide" : ""}">${reachable(html)}</div>`
+        `<div class="piece${wide ? " wide" : ""}">${reachable(withWholeUnits(html))}</div>`
       );
       if (html.length > 0) {
         sections.at(-1)?.parts.push(`<div class="pieces">\n${html.join("\n")}\n</div>`);

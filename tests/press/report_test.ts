@@ -91,6 +91,18 @@ Deno.test("renderReport() shows no code and nothing that stands before the first
   ]);
 });
 
+Deno.test("renderReport() keeps a unit on one line, and words as they are", () => {
+  // Property: no-break spaces between the parts of a unit, nowhere else
+  const cell =
+    "<table><tr><td>0.66\u00a0Btu/(h ft degF) (1.1\u00a0W/(m K)) or/and (more words)</td></tr>" +
+    "</table>";
+  const html = report({ notebook: executed(["## In short", "const one = 1;"], [[cell]]) });
+  assertStringIncludes(
+    html,
+    "0.66&#160;Btu/(h&#160;ft&#160;degF) (1.1&#160;W/(m&#160;K)) or/and (more words)",
+  );
+});
+
 Deno.test("renderReport() numbers figures and tables in their order, and links by their titles", () => {
   // Property: numbers from one without a gap, ids once, every link has its target
   const { document } = parseHTML(report());

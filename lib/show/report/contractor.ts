@@ -3,7 +3,6 @@ import type { MonitoringPlan } from "../../measured/mod.ts";
 import type { ChapterResults } from "../../study/mod.ts";
 import { showNumber } from "../../units/mod.ts";
 import type { CutCoil, MaterialQuantity } from "../../worth/mod.ts";
-import { escapeMarkup } from "../kit/escape.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { forReport } from "../kit/layout.ts";
 import { readersUnits, shown, shownBoth, shownNumber } from "../kit/reader.ts";
@@ -148,12 +147,11 @@ export function commissioningTests(plan: MonitoringPlan): DisplayItem {
  * @param testPressure Pa, of the leak test
  */
 export function signOff(testPressure: number): DisplayItem {
-  const words = `Leak test at ${shownBoth(testPressure, "pressure")}.`;
-  const lines = ["Tested by", "Date", "Instrument, last calibrated", "Remarks"];
-  return {
-    "text/html": `<div class="sign-off"><p>${escapeMarkup(words)}</p>\n${
-      lines.map((line) => `<p>${line}: ${"_".repeat(44)}</p>`).join("\n")
-    }</div>`,
-    "text/plain": [words, ...lines].join("\n"),
-  };
+  const words = `Leak test at ${shownBoth(testPressure, "pressure")}, signed off`;
+  const lines = ["tested by", "date", "instrument, last calibrated", "remarks"];
+  const form = table(lines, [
+    { head: "to fill in", value: (line) => line },
+    { head: "by hand", value: () => "" },
+  ], words);
+  return { ...form, "text/html": `<div class="sign-off">${form["text/html"]}</div>` };
 }
