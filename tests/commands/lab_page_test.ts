@@ -151,7 +151,10 @@ async function assertWhole(tab: Tab, name: string, cells: readonly SavedCell[]):
     .map(({ "execution_count": count }) => count);
   assertEquals(counts, counts.map((_, k) => k + 1), `${name}: order of the cells`);
   const images = await tab.value<readonly (readonly [number, string])[]>(
-    `[...document.querySelectorAll(".jp-OutputArea img")].map((e) => [e.naturalWidth, e.alt])`,
+    `Promise.all([...document.querySelectorAll(".jp-OutputArea img")].map(async (image) => {
+      await image.decode().catch(() => {}); // on a busy machine pictures come after their cells
+      return [image.naturalWidth, image.alt];
+    }))`,
   );
   assert(images.length > 0, `${name}: no chart is seen`);
   for (const [width, alt] of images) assert(width > 0 && alt !== "", `${name}: ${alt}`);
