@@ -116,6 +116,7 @@ function soilStage({ house, setting }: StagesQuestion): StageRow {
         seconds: Float64Array.from(seen[0]!, (_, day) => (day + 0.5) * DAY_HOURS * HOUR),
         depths: profile!.map(({ depth }) => depth),
         temperatures: seen,
+        ownLevels: true,
       });
       const [diffusivity] = stage.estimates;
       const conductivity = conductivityOf(diffusivity!, setting.heatCapacity);

@@ -21,6 +21,11 @@ export interface SoilProfile {
   readonly leftOut?: number;
   /** m, cells of the column; 0.05 unless given */
   readonly cell?: number;
+  /**
+   * true where each probe may be off by an error that lasts, so that only how the misfit changes at a depth
+   * counts and not its mean; false unless given
+   */
+  readonly ownLevels?: boolean;
 }
 
 /** limits and steps of the search, m²/s and a count */
@@ -140,16 +145,17 @@ export function soilHeatEquation(profile: SoilProfile): HeatEquationStage {
     );
   }
   const grid = Array.from({ length: STEPS + 1 }, (_, i) => GRID.from + i * GRID.width);
-  const tried = grid.map((log) => misfits(profile, Math.exp(log)));
-  const whole = (diffusivity: number) => misfits(profile, diffusivity);
-  const fit = fitOne(whole, tried);
-  const parts = partsOf(profile).map((part) => onGrid(tried.map(part)));
+  const seen = profile.ownLevels === true ? aboutTheirMean : (all: Misfits) => all;
+  const of = (diffusivity: number) => seen(misfits(profile, diffusivity));
+  const tried = grid.map((log) => of(Math.exp(log)));
+  const fit = fitOne(of, tried);
+  const parts = partsOf(profile).map((part) => onGrid(tried.map((all) => seen(part(all)))));
   const agree = agreeing(parts);
   const [low, high] = agree ? [fit.low, fit.high] : [
     Math.min(fit.low, ...parts.map(({ value }) => value)),
     Math.max(fit.high, ...parts.map(({ value }) => value)),
   ];
-  const { list, runs } = whole(fit.value);
+  const { list, runs } = misfits(profile, fit.value);
   const estimate: Estimate = {
     name: "soil diffusivity",
     key: null,
@@ -209,6 +215,20 @@ interface OneFit {
 
 /** logarithms of the diffusivities tried first, m²/s */
 const GRID = { from: Math.log(LEAST), width: Math.log(MOST / LEAST) / STEPS };
+
+/**
+ * The misfits about their mean at each depth. What a probe is off by lasts, and so does what those that
+ * drive the column are off by: without a term of its own it passes for a slower or faster soil.
+ */
+function aboutTheirMean({ list, runs, records }: Misfits): Misfits {
+  const sums = new Map<number, { sum: number; count: number }>();
+  runs.forEach((run, i) => {
+    const { sum, count } = sums.get(run) ?? { sum: 0, count: 0 };
+    sums.set(run, { sum: sum + list[i]!, count: count + 1 });
+  });
+  const mean = (run: number) => sums.get(run)!.sum / sums.get(run)!.count;
+  return { list: list.map((one, i) => one - mean(runs[i]!)), runs, records };
+}
 
 const squaresOf = ({ list }: Misfits) => list.reduce((sum, one) => sum + one * one, 0);
 
