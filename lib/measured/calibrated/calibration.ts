@@ -1,52 +1,20 @@
 /** The calibration of a study from its logs: stages, joint fit, weeks that no fit has seen. @module */
-import {
-  alone,
-  each,
-  InputError,
-  piece,
-  type Steps,
-  type Task,
-  together,
-} from "../../basics/mod.ts";
+import { alone, InputError, piece, type Steps, type Task, together } from "../../basics/mod.ts";
 import type { HouseInputs } from "../../house/types.ts";
 import type { StoreRequest } from "../../store/mod.ts";
-import type { Estimate } from "../calibration/estimate.ts";
-import type { JointParameter } from "../calibration/joint.ts";
 import type { LogTexts } from "../fields.ts";
-import { leakageRate } from "../../house/skin/leakage.ts";
-import type { WeatherSpan } from "../ahead/weather_span.ts";
 import { readStudyLog } from "../study_log.ts";
 import { fromFullHour } from "../logged_season.ts";
 import { NO_LOGS } from "../reasons.ts";
 import { chosenEstimates } from "./chosen.ts";
-import {
-  type DayData,
-  dayData,
-  jointReplay,
-  type MovedParameter,
-  type StageWord,
-  type WeatherDoubt,
-  weighDays,
-  withLineDoubt,
-} from "./joint_replay.ts";
+import { type DayData, dayData } from "./joint_days.ts";
+import { jointSteps } from "./joint_steps.ts";
 import { type LoggedHouse, loggedHouse } from "./logged_house.ts";
-import { believedOf, type ModelParameter, modelParameters } from "./parameters.ts";
-import {
-  AS_PLANNED,
-  loggedWeather,
-  type Replay,
-  type ReplayQuestion,
-  replayTask,
-} from "./replay.ts";
+import { believedOf, modelParameters } from "./parameters.ts";
+import { AS_PLANNED, loggedWeather, type Replay } from "./replay.ts";
 import { heldOutScore, nightResiduals, replayedDays } from "./score.ts";
 import { calibrationStages } from "./stages.ts";
-import type {
-  Calibration,
-  CalibrationRequest,
-  ModelFactors,
-  StageRow,
-  StageSetting,
-} from "./types.ts";
+import type { Calibration, CalibrationRequest, StageRow, StageSetting } from "./types.ts";
 
 interface StagesAsked {
   readonly texts: LogTexts;
@@ -81,8 +49,6 @@ function nothing(reason: string): Calibration {
   };
 }
 
-/** share by which a parameter is moved for its slope */
-const MOVE = 1.15;
 /** days of the log from which on the model is held to it */
 const FEWEST_DAYS = 28;
 
@@ -96,25 +62,16 @@ function notReplayed(house: LoggedHouse, data: DayData | null): string | null {
   return null;
 }
 
-/** The factors of the model with one parameter at a value, the others at their start. */
-function factorsAt(
-  parameters: readonly ModelParameter[],
-  value: (parameter: ModelParameter) => number,
-): ModelFactors {
-  return parameters.reduce<ModelFactors>(
-    (factors, one) => ({ ...factors, [one.factor]: value(one) / one.planned }),
-    AS_PLANNED,
-  );
-}
-
 /**
  * The calibration in pieces. Replays are independent of each other, so workers share them.
  *
  * @param request logs and study
  */
 export function* calibrationSteps(request: CalibrationRequest): Steps<Calibration> {
-  const { texts, setting, plan, house: inputs } = request;
-  if (texts === null || setting === null || plan === null || inputs === null) {
+  const { texts, setting, plan, whole, house: inputs } = request;
+  if (
+    texts === null || setting === null || plan === null || whole === null || inputs === null
+  ) {
     return nothing(NO_LOGS);
   }
   const [{ house, stages }] = yield* together(piece(stagesTask, { texts, setting, inputs, plan }));
@@ -132,42 +89,16 @@ export function* calibrationSteps(request: CalibrationRequest): Steps<Calibratio
   const late = notReplayed(house, data);
   if (late !== null) return alonely(late);
   const parameters = modelParameters({ setting, inputs, plan, stages });
-  const ask = (factors: ModelFactors, span = weather.span): ReplayQuestion => ({
+  const { joint, factors, planned, fitted } = yield* jointSteps({
+    house,
+    inputs,
     plan,
-    factors,
-    weather: span,
-  });
-  const begin = factorsAt(parameters, ({ start }) => start);
-  const sunnier = sunBy(weather.span, 1 + SUN_TIMES * sunDoubt(house));
-  const [planned, start, sunny, ...moved] = yield* each(replayTask, [
-    ask(AS_PLANNED),
-    ask(begin),
-    ask(begin, sunnier),
-    ...parameters.map((one) =>
-      ask(factorsAt(parameters, (other) => other === one ? one.start * MOVE : other.start))
-    ),
-  ]);
-  const days = weighDays(
-    data,
-    start!,
-    parameters.map((one, k): MovedParameter => ({
-      ...one,
-      movedTo: one.start * MOVE,
-      replay: moved[k]!,
-    })),
-    [
-      { replay: sunny!, times: SUN_TIMES },
-      ...windDoubt(house, parameters, inputs),
-    ],
-  );
-  const words = wordsOf(parameters, stages);
-  const straight = jointReplay(days, words);
-  const factors = factorsAt(
+    whole,
+    stages,
     parameters,
-    (one) => straight.estimates.find(({ name }) => name === one.name)?.value ?? one.start,
-  );
-  const [fitted] = yield* each(replayTask, [ask(factors)]);
-  const joint = withLineDoubt(straight, fitted!, days, words);
+    span: weather.span,
+    data,
+  });
   const { there } = weather;
   const score = (name: string, replay: Replay, count: number) =>
     heldOutScore(name, { house, there, replay, parameters: count });
@@ -177,51 +108,18 @@ export function* calibrationSteps(request: CalibrationRequest): Steps<Calibratio
     joint,
     chosen: chosenEstimates(stages, joint),
     scores: scored(() => [
-      score("the plan on the logged weather", planned!, 0),
-      score("fitted, on the logged weather", fitted!, joint.estimates.length),
+      score("the plan on the logged weather", planned, 0),
+      score("fitted, on the logged weather", fitted, joint.estimates.length),
     ]),
     days: replayedDays(house, there, {
-      planned: planned!,
-      fitted: fitted!,
+      planned,
+      fitted,
       timeZone: setting.timeZone,
     }),
-    nightResiduals: nightResiduals(house, there, fitted!),
+    nightResiduals: nightResiduals(house, there, fitted),
     factors,
     weatherLogged: there.reduce((sum, one) => sum + one, 0) / Math.max(1, there.length),
   };
-}
-
-/** standard uncertainties of the sun by which it is moved for its slope */
-const SUN_TIMES = 2;
-/** W/m² from which on the sun counts in its typical size, and doubt of the study's own weather */
-const [BRIGHT, NOT_LOGGED] = [50, 0.05];
-
-/** Standard uncertainty of the sun over its size. */
-function sunDoubt({ series: { sun }, uncertainty }: LoggedHouse): number {
-  const bright = sun?.filter((one) => one > BRIGHT) ?? new Float64Array(0);
-  if (bright.length === 0) return NOT_LOGGED;
-  return uncertainty.sun / (bright.reduce((sum, one) => sum + one, 0) / bright.length);
-}
-
-const sunBy = (span: WeatherSpan, ratio: number): WeatherSpan => ({
-  ...span,
-  globalHorizontal: span.globalHorizontal.map((one) => one * ratio),
-});
-
-/** What the anemometer is off by acts like a leakage that is off by its wind's part. */
-function windDoubt(
-  { series: { inside, outside, wind }, uncertainty }: LoggedHouse,
-  parameters: readonly ModelParameter[],
-  inputs: HouseInputs,
-): WeatherDoubt[] {
-  const parameter = parameters.findIndex(({ factor }) => factor === "leakage");
-  if (wind === null || inside === null || outside === null || parameter < 0) return [];
-  const rates = Array.from(
-    wind,
-    (speed, hour) => leakageRate(inputs, inside[hour]! - outside[hour]!, speed),
-  ).filter(Number.isFinite);
-  const mean = rates.reduce((sum, one) => sum + one, 0) / rates.length;
-  return [{ parameter, share: inputs.leakageWind * uncertainty.wind / mean }];
 }
 
 /** Name of the joint fit among the stages. */
@@ -235,19 +133,6 @@ function scored(give: () => Calibration["scores"]): Calibration["scores"] {
     if (error instanceof InputError) return [];
     throw error;
   }
-}
-
-/** What the stages on readings of their own say of the model's parameters. */
-function wordsOf(parameters: readonly JointParameter[], stages: readonly StageRow[]): StageWord[] {
-  const own: readonly Estimate[] = stages
-    .filter(({ name }) => /tracer|soil/.test(name))
-    .flatMap(({ stage }) => stage?.estimates ?? []);
-  return parameters.flatMap(({ key, prior }, parameter) => {
-    const found = own.find((one) => one.key !== null && one.key === key);
-    if (found === undefined || !(found.low > 0) || !(found.high < Infinity)) return [];
-    if (found.high / found.low > prior.high / prior.low) return [];
-    return [{ parameter, value: found.value, share: Math.log(found.high / found.low) / 3.92 }];
-  });
 }
 
 /**

@@ -1,233 +1,181 @@
-/**
- * The joint fit: parameters of the store's model held to the days of a log together; long because the
- * weighing of the days serves the fit and the doubt of its lines alike.
- *
- * @module
- */
-import { CholeskyDecomposition, Matrix, QrDecomposition } from "ml-matrix";
-import { HOUR, kilowattHours } from "../../basics/mod.ts";
-import { serialOf } from "../calibration/estimate.ts";
+/** The joint fit: parameters of the store's model held to the days of a log together. @module */
+import { Matrix, QrDecomposition } from "ml-matrix";
 import { jointFit, type JointParameter, type JointStage } from "../calibration/joint.ts";
-import { PROBES_STAND_FOR } from "../balance.ts";
-import { HEAT_READINGS } from "../flows/readings.ts";
-import type { LoggedHouse } from "./logged_house.ts";
+import { type DayData, type DayMisses, dayMisses } from "./joint_days.ts";
+import { type Whiten, whitener } from "./joint_weights.ts";
 import type { Replay } from "./replay.ts";
 
-/** Means and sums of one kind by day, as logged, with how they hang on a replay. */
-interface DayKind {
-  /** of the days that count, logged */
-  readonly logged: readonly number[];
-  /** the same hours of a replay */
-  readonly of: (replay: Replay) => number[];
-  /** what each day moves by for one standard uncertainty of each lasting error of the sensors */
-  readonly lasting: readonly (readonly number[])[];
-}
-
-const DAY_HOURS = 24;
-/** least hours of a day that must be there */
-const LEAST_HOURS = 18;
-
-/** Hours of each day that count, at least 18 of it, for a series that is there and may be seen. */
-function daysOf(
-  house: LoggedHouse,
-  there: Uint8Array,
-  logged: Float64Array,
-): number[][] {
-  const days: number[][] = [];
-  for (let from = 0; from + DAY_HOURS <= house.hours; from += DAY_HOURS) {
-    const hours = Array.from({ length: DAY_HOURS }, (_, k) => from + k).filter((hour) =>
-      there[hour] === 1 && house.held[hour] === 0 && Number.isFinite(logged[hour]!)
-    );
-    if (hours.length >= LEAST_HOURS) days.push(hours);
-  }
-  return days;
-}
-
-const mean = (hours: readonly number[], at: (hour: number) => number) =>
-  hours.reduce((sum, hour) => sum + at(hour), 0) / hours.length;
-
-function temperatureKind(
-  house: LoggedHouse,
-  there: Uint8Array,
-  name: "inside" | "store",
-): DayKind | null {
-  const logged = house.series[name];
-  if (logged === null) return null;
-  const days = daysOf(house, there, logged);
-  const own = house.uncertainty[name];
-  // what outdoors is off by the house follows; a few probes are not the whole store
-  const doubt = Math.hypot(own, name === "inside" ? house.uncertainty.outside : PROBES_STAND_FOR);
-  return {
-    logged: days.map((hours) => mean(hours, (hour) => logged[hour]!)),
-    of: (replay) =>
-      days.map((hours) => mean(hours, (hour) => replay[name][house.hourOfYear[hour]!]!)),
-    lasting: [days.map(() => doubt)],
-  };
-}
-
-/** kWh a day in one direction; the errors of the six readings by their own slopes. */
-function heatKind(
-  house: LoggedHouse,
-  there: Uint8Array,
-  name: "heatIn" | "heatOut",
-): DayKind | null {
-  const { heat, covariance } = house;
-  if (heat === null) return null;
-  const logged = heat.flows[name];
-  const days = daysOf(house, there, logged);
-  const energy = (hours: readonly number[], at: (hour: number) => number) =>
-    kilowattHours(HOUR * DAY_HOURS * mean(hours, at));
-  const roots = new CholeskyDecomposition(new Matrix(covariance.map((row) => [...row])));
-  const lower = roots.lowerTriangularMatrix;
-  return {
-    logged: days.map((hours) => energy(hours, (hour) => logged[hour]!)),
-    of: (replay) =>
-      days.map((hours) => energy(hours, (hour) => replay[name][house.hourOfYear[hour]!]!)),
-    lasting: HEAT_READINGS.map((_, error) =>
-      days.map((hours) =>
-        energy(hours, (hour) =>
-          HEAT_READINGS.reduce(
-            (sum, _, reading) =>
-              sum + lower.get(reading, error) *
-                heat.slopes[name][hour * HEAT_READINGS.length + reading]!,
-            0,
-          ))
-      )
-    ),
-  };
-}
-
-/** Days of a log that a model is held to. */
-export interface DayData {
-  readonly kinds: readonly DayKind[];
-}
-
-/**
- * Means of house and store and the heat of each day that a fit may see.
- *
- * @param house log
- * @param there 1 in hours whose weather was logged
- */
-export function dayData(house: LoggedHouse, there: Uint8Array): DayData {
-  const kinds = [
-    temperatureKind(house, there, "inside"),
-    temperatureKind(house, there, "store"),
-    heatKind(house, there, "heatIn"),
-    heatKind(house, there, "heatOut"),
-  ];
-  return {
-    kinds: kinds.filter((kind): kind is DayKind =>
-      kind !== null && kind.logged.length > FEWEST_DAYS
-    ),
-  };
-}
-
-/** What an instrument of the weather is off by, all through the log. */
-export type WeatherDoubt =
-  /** a replay with the reading so many standard uncertainties higher */
-  | { readonly replay: Replay; readonly times: number }
-  /** it acts like a parameter moved by a share of its value */
-  | { readonly parameter: number; readonly share: number };
-
-/** days of a kind from which on it counts */
-const FEWEST_DAYS = 14;
-
-/** Computed less logged, kind after kind. */
-function misses({ kinds }: DayData, replay: Replay): number[][] {
-  return kinds.map((kind) => kind.of(replay).map((value, day) => value - kind.logged[day]!));
-}
-
-/** A parameter that was moved in a replay. */
+/** A parameter that was moved to either side in two replays, the others at their start. */
 export interface MovedParameter extends JointParameter {
-  /** value it was moved to, in its unit; the others stood at their start */
-  readonly movedTo: number;
-  /** the replay with it */
-  readonly replay: Replay;
+  /** ratio of the higher value to its start, and of its start to the lower; above 1 */
+  readonly by: number;
+  /** the replay with it higher */
+  readonly higher: Replay;
+  /** the replay with it lower */
+  readonly lower: Replay;
 }
 
-/** What another stage, on readings of its own, says of a parameter. */
+/** What else than the days says something of a parameter, such as tracer decays of the leakage. */
 export interface StageWord {
   /** place of the parameter, from 0 */
   readonly parameter: number;
-  /** value that the stage found, in the parameter's unit */
+  /** value, in the parameter's unit */
   readonly value: number;
   /** standard uncertainty of it over the value, 0 to 1 */
   readonly share: number;
 }
 
-/** The days of a log weighed, and how the parameters move them. */
-export interface WeighedDays {
+/** An instrument's lasting error that moves the days like a parameter moved by a share of its value. */
+export interface LastingShare {
+  /** place of the parameter, from 0 */
+  readonly parameter: number;
+  /** standard uncertainty as that share, 0 to 1 */
+  readonly share: number;
+}
+
+/** How the days follow the logarithm of a parameter over its start. */
+interface Curve<Values> {
+  /** slope of each residual at the start */
+  readonly slope: Values;
+  /** what the square of the logarithm adds to each */
+  readonly bend: Values;
+}
+
+/** The days of a log, and how the parameters move what a replay says of them. */
+export interface FollowedDays {
+  /** of the log */
+  readonly data: DayData;
   /** what was moved */
   readonly parameters: readonly JointParameter[];
-  /** residuals of a replay, each in units of its own uncertainty and independent of the others */
+  /** residuals of the whole store with all parameters at their start */
+  readonly start: DayMisses;
+  /** residuals of any replay of the store in few slices, as those of the whole store would be */
+  readonly asWhole: (replay: Replay) => DayMisses;
+  /** by parameter */
+  readonly curves: readonly Curve<DayMisses>[];
+}
+
+/** A joint fit and the weights it ended with. */
+export interface FittedDays {
+  /** result */
+  readonly stage: JointStage;
+  /** residuals of a replay in few slices, each in units of its own uncertainty, lasting errors taken out */
   readonly residuals: (replay: Replay) => number[];
-  /** the same of the replay with all parameters at their start */
-  readonly start: readonly number[];
-  /** by parameter: slope of the residuals for its logarithm */
-  readonly lines: readonly (readonly number[])[];
+  /** what was moved */
+  readonly parameters: readonly JointParameter[];
+  /** by parameter, of those residuals */
+  readonly curves: readonly Curve<readonly number[]>[];
+}
+
+/** Replays with all parameters at their start. */
+export interface StartReplays {
+  /** in few slices, as those with a parameter moved */
+  readonly coarse: Replay;
+  /** of the whole store */
+  readonly whole: Replay;
 }
 
 /**
- * Weighs the days of a log. Residuals go by their scatter and its ties in time, and by the lasting errors of
- * the sensors (generalised least squares): a probe that is off moves all its days together, and does not
- * average out. The model is taken as straight in the logarithms of its parameters about their start, from
- * one replay with each moved.
+ * Takes the model as a parabola in the logarithm of each parameter, through the replays at its start and to
+ * either side. What few slices are off by is taken as the same wherever the parameters stand.
  *
  * @param data days of the log
- * @param start replay with all parameters at their start
- * @param moved parameters with their replays
- * @param weather what the instruments of the weather are off by
+ * @param start replays with all parameters at their start
+ * @param moved parameters with their replays in few slices
  */
-export function weighDays(
+export function followedDays(
   data: DayData,
-  start: Replay,
+  { coarse, whole }: StartReplays,
   moved: readonly MovedParameter[],
-  weather: readonly WeatherDoubt[] = [],
-): WeighedDays {
-  const here = misses(data, start);
-  const slopes = moved.map(({ replay, start: from, movedTo }) => {
-    const there = misses(data, replay);
-    const step = Math.log(movedTo / from);
-    return here.map((kind, k) => kind.map((one, day) => (there[k]![day]! - one) / step));
+): FollowedDays {
+  const here = dayMisses(data, coarse);
+  const start = dayMisses(data, whole);
+  const curves = moved.map(({ by, higher, lower }) => {
+    const [up, down] = [dayMisses(data, higher), dayMisses(data, lower)];
+    const step = Math.log(by);
+    const each = (value: (up: number, down: number, here: number) => number) =>
+      here.map((kind, k) => kind.map((one, day) => value(up[k]![day]!, down[k]![day]!, one)));
+    return {
+      slope: each((above, below) => (above - below) / (2 * step)),
+      bend: each((above, below, middle) => (above + below - 2 * middle) / (2 * step ** 2)),
+    };
   });
-  const doubts = weather.map((one) => {
-    if ("parameter" in one) {
-      return slopes[one.parameter]!.map((kind) => kind.map((slope) => slope * one.share));
-    }
-    const there = misses(data, one.replay);
-    return here.map((kind, k) => kind.map((miss, day) => (there[k]![day]! - miss) / one.times));
-  });
-  const whiten = whitener(data, here, doubts);
-  return {
-    parameters: moved,
-    residuals: (replay) => whiten(misses(data, replay)),
-    start: whiten(here),
-    lines: slopes.map(whiten),
-  };
+  const asWhole = (replay: Replay) =>
+    dayMisses(data, replay).map((kind, k) =>
+      kind.map((one, day) => one + start[k]![day]! - here[k]![day]!)
+    );
+  return { data, parameters: moved, start, asWhole, curves };
 }
 
+/** Rounds in which the days are weighed anew by how they scatter about the fit. */
+const ROUNDS = 2;
+
 /**
- * Fits parameters together to the days of a log; the caller checks with a replay at the result.
+ * Fits parameters together to the days of a log. Residuals go by their scatter about the fit and by the
+ * lasting errors of the sensors ({@link whitener}). The caller checks with a replay at the result.
  *
- * @param days weighed, with what moves them
- * @param words what stages on other readings say, such as tracer decays of the leakage
+ * @param days with what moves them
+ * @param words what else says something of the parameters
+ * @param lasting errors of instruments that are not among the sensors of the days
  */
 export function jointReplay(
-  { parameters, start, lines }: WeighedDays,
+  days: FollowedDays,
   words: readonly StageWord[] = [],
-): JointStage {
-  return jointFit(
+  lasting: readonly LastingShare[] = [],
+): FittedDays {
+  const { data, parameters, curves } = days;
+  const doubts = lasting.map(({ parameter, share }) =>
+    curves[parameter]!.slope.map((kind) => kind.map((slope) => slope * share))
+  );
+  let fitted = fitWeighed(days, whitener(data, days.start, doubts), words);
+  for (let round = 0; round < ROUNDS; round++) {
+    const steps = parameters.map(({ name, start }) =>
+      Math.log((fitted.stage.estimates.find((one) => one.name === name)?.value ?? start) / start)
+    );
+    const about = days.start.map((kind, k) =>
+      kind.map((one, day) =>
+        curves.reduce(
+          (sum, { slope, bend }, j) =>
+            sum + (slope[k]![day]! + bend[k]![day]! * steps[j]!) * steps[j]!,
+          one,
+        )
+      )
+    );
+    fitted = fitWeighed(days, whitener(data, about, doubts), words);
+  }
+  return fitted;
+}
+
+function fitWeighed(
+  { parameters, start, asWhole, curves }: FollowedDays,
+  whiten: Whiten,
+  words: readonly StageWord[],
+): FittedDays {
+  const here = whiten(start);
+  const weighed = curves.map(({ slope, bend }) => ({ slope: whiten(slope), bend: whiten(bend) }));
+  const stage = jointFit(
     parameters,
     (values) => {
       const steps = values.map((value, j) => Math.log(value / parameters[j]!.start));
       return [
-        ...start.map((one, i) => lines.reduce((sum, line, j) => sum + line[i]! * steps[j]!, one)),
+        ...here.map((one, i) =>
+          weighed.reduce(
+            (sum, { slope, bend }, j) => sum + (slope[i]! + bend[i]! * steps[j]!) * steps[j]!,
+            one,
+          )
+        ),
         ...words.map((word) => wordMiss(word, values[word.parameter]!)),
       ];
     },
     undefined,
     { known: true },
   );
+  return {
+    stage,
+    parameters,
+    residuals: (replay) => whiten(asWhole(replay)),
+    curves: weighed,
+  };
 }
 
 const wordMiss = ({ value, share }: StageWord, found: number) => Math.log(found / value) / share;
@@ -238,34 +186,34 @@ const COVER = 1.96;
 const WITHIN = 1 / Math.sqrt(3);
 
 /**
- * Adds to a joint fit what its straight lines are off by. The residuals of a replay at the result say by how
- * much another round along the same lines would move each value. It is not moved: single days jump where
+ * Adds to a joint fit what its curves are off by. The residuals of a replay at the result say by how
+ * much another round along the same curves would move each value. It is not moved: single days jump where
  * a fan starts an hour earlier, and a second round follows the jumps. The error is taken to lie anywhere
  * within that move.
  *
- * @param stage the fit
- * @param fitted replay at its result
- * @param days weighed, with what moves them
- * @param words what stages on other readings say
+ * @param fitted the fit
+ * @param replay with all parameters at its result
+ * @param words what else says something of the parameters
  */
-export function withLineDoubt(
-  stage: JointStage,
-  fitted: Replay,
-  { parameters, residuals, lines }: WeighedDays,
+export function withCurveDoubt(
+  { stage, parameters, residuals, curves }: FittedDays,
+  replay: Replay,
   words: readonly StageWord[] = [],
 ): JointStage {
   const kept = stage.estimates.map(({ name }) => parameters.findIndex((one) => one.name === name));
   if (kept.length === 0) return stage;
   const told = words.filter(({ parameter }) => kept.includes(parameter));
   const left = [
-    ...residuals(fitted),
+    ...residuals(replay),
     ...told.map((word) => wordMiss(word, stage.estimates[kept.indexOf(word.parameter)]!.value)),
   ];
   const slopes = new Matrix(left.length, kept.length);
   kept.forEach((j, k) => {
-    lines[j]!.forEach((slope, i) => slopes.set(i, k, slope));
+    const { slope, bend } = curves[j]!;
+    const step = Math.log(stage.estimates[k]!.value / parameters[j]!.start);
+    slope.forEach((one, i) => slopes.set(i, k, one + 2 * bend[i]! * step));
     told.forEach(({ parameter, share }, i) =>
-      slopes.set(lines[j]!.length + i, k, parameter === j ? 1 / share : 0)
+      slopes.set(slope.length + i, k, parameter === j ? 1 / share : 0)
     );
   });
   const doubts = new QrDecomposition(slopes).solve(Matrix.columnVector(left)).to1DArray()
@@ -282,73 +230,4 @@ export function withLineDoubt(
       };
     }),
   };
-}
-
-/** Puts residuals on a scale on which they would be independent and of one size. */
-function whitener(
-  { kinds }: DayData,
-  here: readonly (readonly number[])[],
-  doubts: readonly (readonly (readonly number[])[])[],
-) {
-  const sizes = here.map((kind) => {
-    const middle = kind.reduce((sum, one) => sum + one, 0) / kind.length;
-    const off = kind.map((one) => one - middle);
-    const variance = off.reduce((sum, one) => sum + one * one, 0) / (kind.length - 1);
-    return Math.sqrt(variance * serialOf(off).tied);
-  });
-  const counts = here.map(({ length }) => length);
-  const total = counts.reduce((sum, one) => sum + one, 0);
-  const firsts = counts.map((_, k) => counts.slice(0, k).reduce((sum, one) => sum + one, 0));
-  const covariance = Matrix.eye(total, total);
-  const columns = [
-    ...lastingColumns(kinds, sizes, firsts, total),
-    ...doubts.map((doubt) =>
-      Float64Array.from(doubt.flatMap((kind, k) => kind.map((one) => one / sizes[k]!)))
-    ),
-  ];
-  for (const column of columns) {
-    for (let a = 0; a < total; a++) {
-      if (column[a] === 0) continue;
-      for (let b = 0; b < total; b++) {
-        covariance.set(a, b, covariance.get(a, b) + column[a]! * column[b]!);
-      }
-    }
-  }
-  const lower = new CholeskyDecomposition(covariance).lowerTriangularMatrix;
-  return (values: readonly (readonly number[])[]): number[] => {
-    const scaled = values.flatMap((kind, k) => kind.map((one) => one / sizes[k]!));
-    return forward(lower, scaled);
-  };
-}
-
-/** Solves a lower triangle from the top. */
-function forward(lower: Matrix, right: readonly number[]): number[] {
-  const solved: number[] = [];
-  right.forEach((value, i) => {
-    const row = lower.getRow(i);
-    const known = solved.reduce((sum, one, j) => sum + row[j]! * one, 0);
-    solved.push((value - known) / row[i]!);
-  });
-  return solved;
-}
-
-/** One column for each lasting error: those of the heat move both directions at once. */
-function lastingColumns(
-  kinds: readonly DayKind[],
-  sizes: readonly number[],
-  firsts: readonly number[],
-  total: number,
-): Float64Array[] {
-  const columns: Float64Array[] = [];
-  const heat = HEAT_READINGS.map(() => new Float64Array(total));
-  kinds.forEach(({ lasting }, k) => {
-    const own = lasting.length === HEAT_READINGS.length
-      ? heat
-      : lasting.map(() => new Float64Array(total));
-    lasting.forEach((days, error) =>
-      days.forEach((one, day) => own[error]![firsts[k]! + day]! += one / sizes[k]!)
-    );
-    if (own !== heat) columns.push(...own);
-  });
-  return [...columns, ...heat];
 }

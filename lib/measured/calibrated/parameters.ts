@@ -12,6 +12,8 @@ export interface ModelParameter extends JointParameter {
   readonly factor: keyof ModelFactors;
   /** value of the study, in its unit */
   readonly planned: number;
+  /** ratio by which it is moved to either side of its start, to see how the days follow; above 1 */
+  readonly by: number;
 }
 
 /**
@@ -19,6 +21,13 @@ export interface ModelParameter extends JointParameter {
  * from texture, cracks nobody measured, a fan on its curve, films of rough tube; common practice, no source.
  */
 const BELIEVED = { conductivity: 2, leakage: 3, fanSpeed: 1.5, film: 3, leafArea: 3 } as const;
+
+/**
+ * Ratios of such moves: to either side of what readings of its own told of a parameter, and of a soil that
+ * none told. Where the soil is far from its start, the longer move came nearer to the truth; where it is not,
+ * a shorter one.
+ */
+const [MOVE, FAR_MOVE] = [1.15, 1.3];
 
 const about = (value: number, ratio: number): Prior => ({
   low: value / ratio,
@@ -64,7 +73,7 @@ export function modelParameters(
     ratio: number,
   ): ModelParameter => {
     const prior = about(planned, ratio);
-    return { ...words, key, planned, prior, start: found(key, prior) ?? planned };
+    return { ...words, key, planned, prior, start: found(key, prior) ?? planned, by: MOVE };
   };
   // layers of soil have values of their own; one factor for all has no key
   const layered = (plan.soilInputs.layers ?? []).length > 0;
@@ -74,8 +83,9 @@ export function modelParameters(
     setting.conductivity,
     BELIEVED.conductivity,
   );
+  const told = found("soil.measuredConductivity", soil.prior) !== undefined;
   return [
-    layered ? { ...soil, key: null } : soil,
+    { ...soil, key: layered ? null : soil.key, by: told ? MOVE : FAR_MOVE },
     ...(inputs.leakage > 0
       ? [keyed(
         { name: "leakage in calm air, with wind in proportion", unit: "1/h", factor: "leakage" },
@@ -97,6 +107,7 @@ export function modelParameters(
       factor: "film",
       planned: 1,
       start: 1,
+      by: MOVE,
       prior: about(1, BELIEVED.film),
     },
   ];

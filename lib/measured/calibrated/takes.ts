@@ -1,7 +1,12 @@
 /** What the calibration takes of a study and of the chapters before it. @module */
 import { meanPressure } from "../../climate/mod.ts";
 import type { FanInputs } from "../../fan/types.ts";
-import { coarseRequest, type StoreEarlier, type StoreStudy } from "../../store/takes.ts";
+import {
+  coarseRequest,
+  type StoreEarlier,
+  storeRequest,
+  type StoreStudy,
+} from "../../store/takes.ts";
 import { logsAlone, type MeasuredInputs } from "../fields.ts";
 import type { CalibrationRequest } from "./types.ts";
 
@@ -17,7 +22,9 @@ export function calibrationTakes(
   earlier: StoreEarlier,
 ): CalibrationRequest {
   const { measured } = study;
-  if (measured.texts === null) return { texts: null, setting: null, plan: null, house: null };
+  if (measured.texts === null) {
+    return { texts: null, setting: null, plan: null, whole: null, house: null };
+  }
   const { fan, soil: { properties } } = earlier;
   return {
     texts: logsAlone(measured.texts),
@@ -34,6 +41,7 @@ export function calibrationTakes(
       conductivity: properties.conductivity,
     },
     plan: coarseRequest(study, earlier),
+    whole: storeRequest(study, earlier),
     house: study.house,
   };
 }

@@ -38,6 +38,8 @@ export interface CalibrationRequest {
   readonly setting: StageSetting | null;
   /** the study's store on few slices; null without logs */
   readonly plan: StoreRequest | null;
+  /** the same whole; null without logs */
+  readonly whole: StoreRequest | null;
   /** house section of the study; null without logs */
   readonly house: HouseInputs | null;
 }

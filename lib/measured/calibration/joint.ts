@@ -60,8 +60,8 @@ export interface JointStage extends Stage {
  * @param residuals computed less measured at values of all parameters, in order of time, K or any one
  * unit; weighted where they are of several kinds
  * @param runs number of the unbroken run of time of each residual; one run unless given
- * @param options `known`: the residuals are already in units of their own standard uncertainty, ties and
- * shared errors counted, so that a scatter below 1 does not make the intervals narrower
+ * @param options `known`: the residuals are already in units of their own standard uncertainty, shared errors
+ * counted, so that a scatter below 1 does not make the intervals narrower; ties are counted here
  * @throws InputError where a start is not above 0
  */
 export function jointFit(

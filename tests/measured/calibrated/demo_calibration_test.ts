@@ -1,7 +1,7 @@
 // Property: a calibration of the demo's made-up winter holds its truth in every interval, never sees the
 // days held out, and gives a study file that opens.
 import { assert, assertEquals, assertStringIncludes } from "@std/assert";
-import { dayData } from "../../../lib/measured/calibrated/joint_replay.ts";
+import { dayData } from "../../../lib/measured/calibrated/joint_days.ts";
 import { type LoggedHouse, loggedHouse } from "../../../lib/measured/calibrated/logged_house.ts";
 import { loggedWeather } from "../../../lib/measured/calibrated/replay.ts";
 import { calibrationStages } from "../../../lib/measured/calibrated/stages.ts";
