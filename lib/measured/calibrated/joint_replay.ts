@@ -1,5 +1,6 @@
 /** The joint fit: parameters of the store's model held to the days of a log together. @module */
 import { Matrix, QrDecomposition } from "ml-matrix";
+import type { Estimate } from "../calibration/estimate.ts";
 import { jointFit, type JointParameter, type JointStage } from "../calibration/joint.ts";
 import { type DayData, type DayMisses, dayMisses } from "./joint_days.ts";
 import { type Whiten, whitener } from "./joint_weights.ts";
@@ -25,7 +26,10 @@ export interface StageWord {
   readonly share: number;
 }
 
-/** An instrument's lasting error that moves the days like a parameter moved by a share of its value. */
+/**
+ * An instrument's lasting error that moves the days like a parameter moved by a share of its value: no day
+ * can tell the two apart.
+ */
 export interface LastingShare {
   /** place of the parameter, from 0 */
   readonly parameter: number;
@@ -116,18 +120,13 @@ const ROUNDS = 2;
  *
  * @param days with what moves them
  * @param words what else says something of the parameters
- * @param lasting errors of instruments that are not among the sensors of the days
  */
 export function jointReplay(
   days: FollowedDays,
   words: readonly StageWord[] = [],
-  lasting: readonly LastingShare[] = [],
 ): FittedDays {
   const { data, parameters, curves } = days;
-  const doubts = lasting.map(({ parameter, share }) =>
-    curves[parameter]!.slope.map((kind) => kind.map((slope) => slope * share))
-  );
-  let fitted = fitWeighed(days, whitener(data, days.start, doubts), words);
+  let fitted = fitWeighed(days, whitener(data, days.start), words);
   for (let round = 0; round < ROUNDS; round++) {
     const steps = parameters.map(({ name, start }) =>
       Math.log((fitted.stage.estimates.find((one) => one.name === name)?.value ?? start) / start)
@@ -141,7 +140,7 @@ export function jointReplay(
         )
       )
     );
-    fitted = fitWeighed(days, whitener(data, about, doubts), words);
+    fitted = fitWeighed(days, whitener(data, about), words);
   }
   return fitted;
 }
@@ -220,14 +219,38 @@ export function withCurveDoubt(
     .map((move) => move * WITHIN);
   return {
     ...stage,
-    estimates: stage.estimates.map((one, k) => {
-      const half = Math.hypot(Math.log(one.high / one.value), COVER * doubts[k]!);
-      return {
-        ...one,
-        standardUncertainty: Math.hypot(one.standardUncertainty, one.value * doubts[k]!),
-        low: one.value * Math.exp(-half),
-        high: one.value * Math.exp(half),
-      };
-    }),
+    estimates: stage.estimates.map((one, k) => widenedBy(one, doubts[k]!)),
+  };
+}
+
+/**
+ * Adds to a joint fit what instruments of the weather are off by all through the log.
+ *
+ * @param stage the fit
+ * @param parameters that were moved
+ * @param lasting errors of instruments that are not among the sensors of the days
+ */
+export function withLastingDoubt(
+  stage: JointStage,
+  parameters: readonly JointParameter[],
+  lasting: readonly LastingShare[],
+): JointStage {
+  return {
+    ...stage,
+    estimates: stage.estimates.map((one) =>
+      lasting.filter(({ parameter }) => parameters[parameter]!.name === one.name)
+        .reduce((wide, { share }) => widenedBy(wide, share), one)
+    ),
+  };
+}
+
+/** An estimate with a further standard uncertainty of its logarithm. */
+function widenedBy(one: Estimate, share: number): Estimate {
+  const half = Math.hypot(Math.log(one.high / one.value), COVER * share);
+  return {
+    ...one,
+    standardUncertainty: Math.hypot(one.standardUncertainty, one.value * share),
+    low: one.value * Math.exp(-half),
+    high: one.value * Math.exp(half),
   };
 }

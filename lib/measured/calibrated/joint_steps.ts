@@ -14,6 +14,7 @@ import {
   type MovedParameter,
   type StageWord,
   withCurveDoubt,
+  withLastingDoubt,
 } from "./joint_replay.ts";
 import type { LoggedHouse } from "./logged_house.ts";
 import type { ModelParameter } from "./parameters.ts";
@@ -86,17 +87,17 @@ export function* jointSteps(question: JointQuestion): Steps<JointAnswer> {
     ...wordsOf(parameters, stages),
     { parameter: parameters.length, value: sun.start, share: sunDoubt(house) },
   ];
-  const fit = jointReplay(days, words, windDoubt(house, parameters, inputs));
+  const fit = jointReplay(days, words);
   const valueOf = ({ name, start }: JointParameter) =>
     fit.stage.estimates.find((one) => one.name === name)?.value ?? start;
   const factors = factorsAt(parameters, valueOf);
   const [fitted] = yield* each(replayTask, [ask(factors, sunBy(span, valueOf(sun)))]);
-  return {
-    joint: withCurveDoubt(fit, fitted!, words),
-    factors,
-    planned: planned!,
-    fitted: fitted!,
-  };
+  const joint = withLastingDoubt(
+    withCurveDoubt(fit, fitted!, words),
+    parameters,
+    windDoubt(house, parameters, inputs),
+  );
+  return { joint, factors, planned: planned!, fitted: fitted! };
 }
 
 /** The factors of the model with one parameter at a value, the others at their start. */

@@ -12,12 +12,10 @@ export type Whiten = (values: DayMisses) => number[];
  *
  * @param data days of the log
  * @param scattered residuals that show how much the days of each kind scatter
- * @param doubts what each lasting error that no sensor of the days has moves them by
  */
 export function whitener(
   { kinds }: DayData,
   scattered: DayMisses,
-  doubts: readonly DayMisses[],
 ): Whiten {
   const sizes = scattered.map((kind) => {
     const middle = kind.reduce((sum, one) => sum + one, 0) / kind.length;
@@ -29,12 +27,7 @@ export function whitener(
   const total = counts.reduce((sum, one) => sum + one, 0);
   const firsts = counts.map((_, k) => counts.slice(0, k).reduce((sum, one) => sum + one, 0));
   const covariance = Matrix.eye(total, total);
-  const columns = [
-    ...lastingColumns(kinds, sizes, firsts, total),
-    ...doubts.map((doubt) =>
-      Float64Array.from(doubt.flatMap((kind, k) => kind.map((one) => one / sizes[k]!)))
-    ),
-  ];
+  const columns = lastingColumns(kinds, sizes, firsts, total);
   for (const column of columns) {
     for (let a = 0; a < total; a++) {
       if (column[a] === 0) continue;
