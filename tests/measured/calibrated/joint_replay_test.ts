@@ -1,10 +1,11 @@
-import { assert, assertAlmostEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import type { DayData } from "../../../lib/measured/calibrated/joint_days.ts";
 import {
   followedDays,
   jointReplay,
   type MovedParameter,
   withCurveDoubt,
+  withLastingDoubt,
 } from "../../../lib/measured/calibrated/joint_replay.ts";
 import type { Replay } from "../../../lib/measured/calibrated/replay.ts";
 
@@ -71,4 +72,44 @@ Deno.test("withCurveDoubt() bounds what a model with a cube is off by, and moves
   assert(error > 0.03, "a model with a cube is off");
   const bound = added / 1.96 * Math.sqrt(3);
   assert(bound > error && bound < 3 * error, `${bound} for ${error}`);
+});
+
+Deno.test("withLastingDoubt() widens what an instrument acts like, and nothing else", () => {
+  // Property: standard uncertainties add up in squares (GUM 5.1.2), the value stays
+  const named = (name: string) => ({
+    name,
+    key: null,
+    unit: "",
+    start: 1,
+    prior: { low: 0.1, high: 10 },
+  });
+  const { curved } = fitted(0);
+  const stage = {
+    name: "made up",
+    estimates: ["one", "two"].map((name) => ({ ...curved, name })),
+    correlation: [[1, 0], [0, 1]],
+    used: "",
+    count: 0,
+    places: [],
+    cannotTell: [],
+    notIdentified: [],
+    strengths: [],
+    error: 0,
+    settled: true,
+  };
+  const wide = withLastingDoubt(stage, ["one", "two"].map(named), [{ parameter: 1, share: 0.1 }]);
+  assertEquals(wide.estimates[0], stage.estimates[0]);
+  const { value, high, low, standardUncertainty } = wide.estimates[1]!;
+  assertAlmostEquals(value, curved.value, 1e-12);
+  assertAlmostEquals(
+    Math.log(high / value),
+    Math.hypot(Math.log(curved.high / curved.value), 0.196),
+    1e-12,
+  );
+  assertAlmostEquals(Math.log(high / value), Math.log(value / low), 1e-12);
+  assertAlmostEquals(
+    standardUncertainty,
+    Math.hypot(curved.standardUncertainty, 0.1 * value),
+    1e-12,
+  );
 });
