@@ -45,6 +45,14 @@ const SCRIPT = "document.title;";
 const html = pageHtml({ page, weather: weather.text, script: SCRIPT });
 const { document } = parseHTML(html);
 
+Deno.test("a page names the weather's file, not the folders it lay in", async () => {
+  // Property: nothing of the publisher's machine goes out
+  for (const source of ["/home/me/climate/year.csv", "C:\\me\\year.csv", "year.csv"]) {
+    const { head } = await packedWeather({ ...study.climate, source });
+    assertEquals(head.source, "year.csv");
+  }
+});
+
 Deno.test("without a script the page shows the study's own figures and pictures", () => {
   // Property: figures with their units, each picture for a wide page and for a phone, with words
   const text = document.querySelector("#figures")!.textContent!;

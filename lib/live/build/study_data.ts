@@ -49,12 +49,20 @@ export interface PackedWeather {
   readonly text: string;
 }
 
+/** Name of a file without the folders of the machine that published it. */
+const nameAlone = (source: string) => source.replace(/^.*[\\/]/, "");
+
 /** The weather of a study: to the last bit, so that the page computes with what the study did. */
 export async function packedWeather(climate: ClimateYear): Promise<PackedWeather> {
   const series = SERIES.filter((name) => climate[name] instanceof Float64Array);
   const { place, source, layout, derivedMonths } = climate;
   return {
-    head: { place, source, layout, ...(derivedMonths === undefined ? {} : { derivedMonths }) },
+    head: {
+      place,
+      source: nameAlone(source),
+      layout,
+      ...(derivedMonths === undefined ? {} : { derivedMonths }),
+    },
     series,
     text: await packSeries(series.map((name) => climate[name] as Float64Array)),
   };
