@@ -147,7 +147,7 @@ export function commissioningTests(plan: MonitoringPlan): DisplayItem {
  * @param testPressure Pa, of the leak test
  */
 export function signOff(testPressure: number): DisplayItem {
-  const words = `Leak test at ${shownBoth(testPressure, "pressure")}, signed off`;
+  const words = `Leak test at ${shownBoth(testPressure, "pressure")}: who did it, and with what`;
   const lines = ["tested by", "date", "instrument, last calibrated", "remarks"];
   const form = table(lines, [
     { head: "to fill in", value: (line) => line },
