@@ -132,17 +132,29 @@ export function jointReplay(
       Math.log((fitted.stage.estimates.find((one) => one.name === name)?.value ?? start) / start)
     );
     const about = days.start.map((kind, k) =>
-      kind.map((one, day) =>
-        curves.reduce(
-          (sum, { slope, bend }, j) =>
-            sum + (slope[k]![day]! + bend[k]![day]! * steps[j]!) * steps[j]!,
-          one,
-        )
+      followed(
+        kind,
+        curves.map(({ slope, bend }) => ({ slope: slope[k]!, bend: bend[k]! })),
+        steps,
       )
     );
     fitted = fitWeighed(days, whitener(data, about), words);
   }
   return fitted;
+}
+
+/** Residuals along the curves, so many steps of each parameter from their start. */
+function followed(
+  start: readonly number[],
+  curves: readonly Curve<readonly number[]>[],
+  steps: readonly number[],
+): number[] {
+  return start.map((one, i) =>
+    curves.reduce(
+      (sum, { slope, bend }, j) => sum + (slope[i]! + bend[i]! * steps[j]!) * steps[j]!,
+      one,
+    )
+  );
 }
 
 function fitWeighed(
@@ -157,12 +169,7 @@ function fitWeighed(
     (values) => {
       const steps = values.map((value, j) => Math.log(value / parameters[j]!.start));
       return [
-        ...here.map((one, i) =>
-          weighed.reduce(
-            (sum, { slope, bend }, j) => sum + (slope[i]! + bend[i]! * steps[j]!) * steps[j]!,
-            one,
-          )
-        ),
+        ...followed(here, weighed, steps),
         ...words.map((word) => wordMiss(word, values[word.parameter]!)),
       ];
     },
