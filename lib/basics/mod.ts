@@ -17,3 +17,4 @@ export * from "./roots.ts";
 export * from "./same.ts";
 export * from "./work.ts";
 export * from "./utf8.ts";
+export * from "./file_name.ts";

@@ -1,4 +1,5 @@
 /** A study as a live page carries it. @module */
+import { fileName } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { applySchema } from "../../study/file/check_study.ts";
 import type { StudyGiven } from "../../study/file/schema.ts";
@@ -49,9 +50,6 @@ export interface PackedWeather {
   readonly text: string;
 }
 
-/** Name of a file without the folders of the machine that published it. */
-const nameAlone = (source: string) => source.replace(/^.*[\\/]/, "");
-
 /** The weather of a study: to the last bit, so that the page computes with what the study did. */
 export async function packedWeather(climate: ClimateYear): Promise<PackedWeather> {
   const series = SERIES.filter((name) => climate[name] instanceof Float64Array);
@@ -59,7 +57,7 @@ export async function packedWeather(climate: ClimateYear): Promise<PackedWeather
   return {
     head: {
       place,
-      source: nameAlone(source),
+      source: fileName(source), // without the folders of the machine that published it
       layout,
       ...(derivedMonths === undefined ? {} : { derivedMonths }),
     },

@@ -1,4 +1,5 @@
 /** Which column of which file holds which sensor, and how each logger writes its time. @module */
+import { fileName } from "../../basics/mod.ts";
 import type { ColumnName, TimePart } from "../../climate/read/columns_file.ts";
 import type { Sensor } from "./types.ts";
 
@@ -90,7 +91,7 @@ export const PLAIN_LOGGER: Omit<LoggerMap, "name" | "sensors" | "timeZone"> = {
  * @returns null where no logger names it, or more than one does
  */
 export function loggerOf(map: LogMap, file: string): LoggerMap | null {
-  const name = file.replace(/^.*[\\/]/, "");
+  const name = fileName(file);
   const fits = map.loggers.filter(({ files }) =>
     files.length === 0 ? map.loggers.length === 1 : files.some((one) => matches(one, name))
   );
@@ -98,7 +99,7 @@ export function loggerOf(map: LogMap, file: string): LoggerMap | null {
 }
 
 function matches(pattern: string, name: string): boolean {
-  const body = pattern.replace(/^.*[\\/]/, "").split("*")
+  const body = fileName(pattern).split("*")
     .map((part) => part.replace(/[.+?^${}()|[\]\\]/g, "\\$&")).join(".*");
   return new RegExp(`^${body}$`).test(name);
 }
