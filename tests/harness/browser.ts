@@ -46,6 +46,8 @@ export interface View {
 export interface Tab {
   /** Opens an address and waits until it is loaded. */
   open(address: string): Promise<void>;
+  /** Runs a script in every page that is opened from now on, before its own. */
+  before(script: string): Promise<void>;
   /** Looks at the page in another way. */
   look(view: View): Promise<void>;
   /** Value of an expression in the page, promises awaited. */
@@ -167,6 +169,9 @@ async function tabOf(socket: WebSocket): Promise<Tab> {
       const done = new Promise<void>((resolve) => loaded = resolve);
       await call("Page.navigate", { url: address });
       await done;
+    },
+    async before(script) {
+      await call("Page.addScriptToEvaluateOnNewDocument", { source: script });
     },
     async look({ width, height = 900, print = false }) {
       await call("Emulation.setDeviceMetricsOverride", {
