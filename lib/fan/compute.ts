@@ -3,8 +3,8 @@
  *
  * @module
  */
-import { showSi } from "../units/mod.ts";
-import { airDensity } from "../air/mod.ts";
+import { showBoth, showSi } from "../units/mod.ts";
+import { airDensity, DRY_AIR_HEAT_CAPACITY } from "../air/mod.ts";
 import { InputError, type Notice, notice, requireInRange } from "../basics/mod.ts";
 import type { HeadersResult } from "../headers/mod.ts";
 import type { TubesInputs } from "../tubes/mod.ts";
@@ -16,6 +16,11 @@ import type { FanCurve, FanInputs, FanPoint, FanResult } from "./types.ts";
 
 /** Fans that reach less than this share of the design flow are too weak: common practice, no source. */
 export const LEAST_FLOW_RATIO = 0.9;
+/**
+ * K by which a fan may warm its air: as much as the usual lead of the air on the soil at which charging
+ * starts. Common practice, no source.
+ */
+const MOST_RISE = 5;
 
 /** What the fan needs from elsewhere. */
 export interface FanSurroundings {
@@ -163,6 +168,16 @@ function fanNotices(
     warn(
       `A wire-to-air static efficiency of ${percent(result.efficiency)} is more than such fans ` +
         "reach (common practice, no source): check the points of the curve.",
+    );
+  }
+  const rise = result.specificPower / (result.density * DRY_AIR_HEAT_CAPACITY);
+  if (rise > MOST_RISE) {
+    warn(
+      `The fan's own power warms its air by ${
+        showBoth(rise, "temperatureDifference")
+      }: what it then ` +
+        "puts into the soil is paid as electricity and not taken from the house. Fewer or smaller fans, " +
+        "a lower speed, or a field that lets more air through.",
     );
   }
   if (hasFilter && result.dirtyFilter === null) {

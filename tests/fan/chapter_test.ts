@@ -115,6 +115,20 @@ Deno.test("fanChapter() warns of a shortfall, and of wet electrics always", () =
   );
 });
 
+Deno.test("fanChapter() warns of fans that warm their air with their own power", () => {
+  // First law: the rise is P/(ρ q c); many large fans on a small field stall, and heat what little moves
+  const warned = (changed: Partial<FanInputs>) => {
+    const inputs = { ...INPUTS, ...changed };
+    const { notices, specificPower, density } = fanChapter(inputs, surroundings);
+    const rise = specificPower / (density * 1006);
+    const said = notices.some(({ text }) => text.includes("warms its air"));
+    assertEquals(said, rise > 5, `${rise} K`);
+    return said;
+  };
+  assert(!warned({}));
+  assert(warned({ fan: "propeller-500", speed: 1, count: 20 }));
+});
+
 Deno.test("fanChapter() lists the known fans for an unknown one and refuses a wild speed", () => {
   // Property: bad input
   assertThrows(() => fanChapter({ ...INPUTS, fan: "no" }, surroundings), InputError, "duct-315");

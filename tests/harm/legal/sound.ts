@@ -135,7 +135,8 @@ export function storeFaults({ store }: Pick<ChapterResults, "store">): readonly 
   const { months, crop, cropNoFan } = store;
   const total = (of: (month: typeof months[number]) => number) =>
     months.reduce((sum, month) => sum + of(month), 0);
-  const moved = store.heatIn + store.heatOut;
+  // heat out is negative where a fan warms its air by more than the house is colder than the soil
+  const moved = Math.abs(store.heatIn) + Math.abs(store.heatOut);
   return failed([
     [
       `balance of the soil closes (${store.balanceResidual})`,
