@@ -1,6 +1,7 @@
 /** The one baseline: the same house with the fan never on, on its own settled ground. @module */
 import { sum } from "d3-array";
 import { withHeater } from "../house/mod.ts";
+import { USUAL_SUCTION } from "./air/collector.ts";
 import type { HouseModel } from "../house/types.ts";
 import { type SettledYear, settledYear } from "./seasons/settled_year.ts";
 import { type SoilField, stateFromField } from "./seasons/soil_field.ts";
@@ -105,9 +106,6 @@ export function baselineRequest(request: StoreRequest): StoreRequest {
     rough: undefined,
   };
 }
-
-/** m/s towards a plate collector, in the middle of what its relation was measured at. */
-const USUAL_SUCTION = 0.05;
 
 /** Controls of a fan that is always off, and one slice without first years. */
 const AT_REST: Omit<

@@ -9,6 +9,8 @@ export {
   type PlateHoles,
   type PlateTransfer,
   plateTransfer,
+  USUAL_SUCTION,
+  usualCollector,
 } from "./air/collector.ts";
 export {
   type HouseAlone,

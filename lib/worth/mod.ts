@@ -17,6 +17,7 @@ export type {
   MeasureLadder,
 } from "./ladder_types.ts";
 export type { FuelWay, OtherWays, OtherWaysQuestion } from "./other_ways.ts";
+export type { StoreWay } from "./store_ways.ts";
 export { nextStep, pays, type PossibleStep } from "./next_step.ts";
 export { worthChapter } from "./compute.ts";
 export type { DesignFacts } from "./design_faults.ts";

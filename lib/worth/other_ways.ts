@@ -1,4 +1,4 @@
-/** Other ways to the same end: the house used otherwise, and a heater alone on each fuel. @module */
+/** Other ways to the same end: the house used otherwise, the store with another intake, and a heater alone on each fuel. @module */
 import { alone, hoursBelow, kilowattHours, type Steps } from "../basics/mod.ts";
 import { findCrop, houseUses } from "../house/mod.ts";
 import { asItIsYears, likeYears } from "../store/like_houses.ts";
@@ -13,6 +13,7 @@ import { heatWorth } from "./money/plans.ts";
 import { type Fuel, FUELS } from "./prices/fuels.ts";
 import { findPrice } from "./prices/price_list.ts";
 import type { WorthRequest } from "./request.ts";
+import { type StoreWay, storeWaySteps } from "./store_ways.ts";
 import { min } from "d3-array";
 
 /** A heater that holds the set point on one fuel; money in the currency of the prices. */
@@ -37,6 +38,8 @@ export interface FuelWay {
 export interface OtherWays {
   /** the house used otherwise, the cheapest kWh first */
   readonly uses: readonly Alternative[];
+  /** the store with a plate collector, or without the one it has; none where no plate suits its flow */
+  readonly stores: readonly StoreWay[];
   /** a heater alone by fuel, in the order of the table of fuels */
   readonly fuels: readonly FuelWay[];
   /** money that a kWh of heat is worth over the years; null where it has no price */
@@ -83,9 +86,11 @@ export function* otherWaySteps(question: OtherWaysQuestion): Steps<OtherWays> {
       parts,
     );
   });
+  const stores = yield* storeWaySteps(request, worth, asItIs);
   const place = ({ costOfHeat }: Alternative) => costOfHeat ?? Infinity;
   return {
     uses: rows.toSorted((a, b) => place(a) < place(b) ? -1 : +(place(a) > place(b))),
+    stores,
     fuels: fuelWays(worth.inputs, demand, hours),
     heatWorth: parts === null ? null : heatWorth(parts),
     currency: worth.inputs.prices?.currency ?? null,

@@ -1,5 +1,6 @@
 /** Tables of the worth chapter for the files of a run. @module */
-import { type ResultTable, resultTable } from "../basics/mod.ts";
+import { type ResultColumn, type ResultTable, resultTable } from "../basics/mod.ts";
+import type { Alternative } from "./alternatives.ts";
 import type { DesignSearch } from "./designs/types.ts";
 import type { MeasureLadder } from "./ladder_types.ts";
 import type { OtherWays } from "./other_ways.ts";
@@ -80,20 +81,27 @@ export function ladderTables(ladder: MeasureLadder | null): readonly ResultTable
   ];
 }
 
-/** The house used otherwise, and heaters by fuel. */
-export function otherWayTables({ uses, fuels, currency }: OtherWays): readonly ResultTable[] {
+/** The house used otherwise, the store with another intake, and heaters by fuel. */
+export function otherWayTables(
+  { uses, stores, fuels, currency }: OtherWays,
+): readonly ResultTable[] {
   const money = currency ?? "";
   const per = (unit: string) => money === "" ? "" : `${money}/${unit}`;
+  const rows: readonly ResultColumn<Alternative>[] = [
+    ["name", "", (row) => row.name],
+    ["change", "", (row) => row.change],
+    ["heat saved", "kWh", (row) => row.saved],
+    ["hours below the crop's limit avoided", "h", (row) => row.cropHoursAvoided],
+    ["first cost", money, (row) => row.capital],
+    ["cost of heat saved", per("kWh"), (row) => row.costOfHeat],
+    ["cost of an hour avoided", per("h"), (row) => row.costOfHour],
+    ["net savings", money, (row) => row.netSavings],
+  ];
   return [
-    resultTable("worth-other-uses", uses, [
-      ["name", "", (row) => row.name],
-      ["change", "", (row) => row.change],
-      ["heat saved", "kWh", (row) => row.saved],
-      ["hours below the crop's limit avoided", "h", (row) => row.cropHoursAvoided],
-      ["first cost", money, (row) => row.capital],
-      ["cost of heat saved", per("kWh"), (row) => row.costOfHeat],
-      ["cost of an hour avoided", per("h"), (row) => row.costOfHour],
-      ["net savings", money, (row) => row.netSavings],
+    resultTable("worth-other-uses", uses, rows),
+    resultTable("worth-other-stores", stores, [
+      ...rows,
+      ["prices missing", "", (row) => row.missing.join(" ")],
     ]),
     resultTable("worth-heaters", fuels, [
       ["fuel", "", (row) => row.fuel],

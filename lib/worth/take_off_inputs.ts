@@ -18,7 +18,7 @@ export interface TakeOffStudy {
   /** fan section */
   readonly fan: Pick<FanInputs, "fan" | "count" | "riserDiameter">;
   /** store section */
-  readonly store: Pick<StoreInputs, "gravelBed" | "flatBoardResistance">;
+  readonly store: Pick<StoreInputs, "gravelBed" | "flatBoardResistance" | "collector">;
   /** worth section */
   readonly worth: Pick<WorthInputs, "coilLength">;
 }
@@ -44,5 +44,6 @@ export function takeOffInputs(
     coilLength: study.worth.coilLength,
     gravelMargin: study.store.gravelBed?.margin ?? null,
     flatBoard: study.store.flatBoardResistance ?? null,
+    collector: study.store.collector ?? null,
   };
 }

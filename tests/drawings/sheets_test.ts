@@ -17,6 +17,7 @@ const TUBE_BY_THE_METRE = {
   coilLength: null,
   gravelMargin: null,
   flatBoard: null,
+  collector: null,
 };
 const PAPERS: readonly Paper[] = ["A4", "A3", "Letter", "Tabloid"];
 const CASES = [

@@ -1,10 +1,13 @@
 import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { houseUses } from "winterground/house/mod.ts";
-import { rankMeasures } from "winterground/store/mod.ts";
-import { readPriceList } from "winterground/worth/mod.ts";
+import { rankMeasures, usualCollector } from "winterground/store/mod.ts";
+import { priceQuantities, quantityTakeOff, readPriceList } from "winterground/worth/mod.ts";
+import { alone, kilowattHours } from "../../lib/basics/mod.ts";
+import { asItIsYears } from "../../lib/store/like_houses.ts";
+import { reducedStores, settledTask } from "../../lib/store/runs.ts";
 import { fuelWays, otherWays } from "../../lib/worth/other_ways.ts";
 import { standInRequest } from "../store/stand_in.ts";
-import { request as worthRequest } from "./example.ts";
+import { IDS, request as worthRequest } from "./example.ts";
 
 const list = (rows: readonly string[]) =>
   readPriceList(
@@ -93,4 +96,53 @@ Deno.test("beds empty in winter are offered where there is a crop and heat in wi
   assert(offered({}));
   assert(!offered({ heatSeason: "1 Apr to 30 Nov" }));
   assert(!offered({ crop: "bare" }));
+});
+
+const PLATE = "collector-plate,50,m2,EUR,20";
+const everything = (more: readonly string[]) =>
+  list([...IDS.map(([id, unit]) => `${id},1,${unit},EUR,`), ...more]);
+
+Deno.test("the store with a plate collector goes through the same year, and its plate is priced by area", () => {
+  // Property: one number with the store's own settled years; first cost by hand; a missing price named
+  const store = standInRequest({ store: { slices: 1, spinUpYears: 0 } });
+  const asked = (prices: ReturnType<typeof everything>) =>
+    otherWays({ request: store, worth: worthRequest({ prices, contingency: 0.1 }) });
+  const [way] = asked(everything([PLATE])).stores;
+  assertEquals(way!.name, "heat store with a plate collector");
+  const area = store.fan.airFlow / 0.05;
+  const withPlate = { ...store, inputs: { ...store.inputs, collector: usualCollector(area) } };
+  const [reduced] = alone(reducedStores([withPlate]));
+  const held = settledTask.run({ ...reduced!, heated: true });
+  const bare = alone(asItIsYears(store)).years.held;
+  assertEquals(
+    way!.saved,
+    kilowattHours(bare.ledger.heater) - kilowattHours(held.ledger.heater),
+  );
+  const field = { ...worthRequest().field, collector: null };
+  const plain = priceQuantities(quantityTakeOff(field), everything([]), 0.1).hired!;
+  assertAlmostEquals(way!.capital! - plain, 1.1 * 50 * area, 1e-6);
+  assertEquals(way!.missing, []);
+  const [open] = asked(everything([])).stores;
+  assertEquals([open!.capital, open!.costOfHeat, open!.missing], [null, null, ["collector-plate"]]);
+  assertEquals(open!.saved, way!.saved);
+});
+
+Deno.test("a study with a plate is offered the store without it, and its own take-off holds the plate", () => {
+  // Property: what is so already is no other way; a plate is never for nothing
+  const plate = usualCollector(standInRequest().fan.airFlow / 0.05);
+  const store = standInRequest({ store: { slices: 1, spinUpYears: 0, collector: plate } });
+  const worth = worthRequest({ prices: everything([]) });
+  const field = { ...worth.field, collector: plate };
+  const [way, ...others] = otherWays({ request: store, worth: { ...worth, field } }).stores;
+  assertEquals([way!.name, others], ["heat store without its plate collector", []]);
+  assert(way!.capital !== null);
+  const ids = (place: "inside" | "outside") =>
+    quantityTakeOff({ ...field, collector: { ...plate, place } })
+      .filter(({ id }) => id.startsWith("collector-")).map(({ id, amount }) => [id, amount]);
+  assertEquals(ids("inside"), [["collector-plate", plate.area]]);
+  assertEquals(ids("outside"), [
+    ["collector-plate", plate.area],
+    ["collector-box", plate.area],
+    ["collector-duct", 4],
+  ]);
 });

@@ -1,4 +1,4 @@
-/** All ways on one axis: house, store, other uses, heaters by fuel. @module */
+/** All ways on one axis: house, store with its intake as planned or otherwise, other uses, heaters by fuel. @module */
 import * as Plot from "@observablehq/plot";
 import { showNumber } from "../../units/mod.ts";
 import type { OtherWays, WorthResult } from "../../worth/mod.ts";
@@ -26,11 +26,18 @@ interface Way {
   readonly costOfHour: number | null;
 }
 
-function waysOf({ alternatives }: WorthResult, { uses, fuels }: OtherWays): readonly Way[] {
+function waysOf({ alternatives }: WorthResult, { uses, stores, fuels }: OtherWays): readonly Way[] {
   return [
     ...alternatives.map((one): Way => ({
       ...one,
       kind: one.kind === "store" ? "heat store" : "on the house",
+    })),
+    ...stores.map((one): Way => ({
+      ...one,
+      kind: "heat store",
+      change: one.missing.length > 0
+        ? `${one.change}; no price for ${one.missing.join(", ")}`
+        : one.change,
     })),
     ...uses.map((one): Way => ({ ...one, kind: "house used otherwise" })),
     ...fuels.map((one): Way => ({

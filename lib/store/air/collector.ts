@@ -27,6 +27,31 @@ export interface PlateCollector {
   readonly emissivity: number;
 }
 
+/** m/s towards a plate, in the middle of what its relation was measured at. */
+export const USUAL_SUCTION = 0.05;
+
+/**
+ * The plate that is tried where a study has none: on the back wall behind the glazing, the one whose
+ * values data/studies/fields.csv gives a collector by default.
+ *
+ * @param area m²
+ */
+export function usualCollector(area: number): PlateCollector {
+  return {
+    place: "inside",
+    area,
+    tilt: 90,
+    azimuth: undefined,
+    cover: "single-glass",
+    ductLength: 4,
+    ductLoss: 0.6,
+    holeDiameter: 1.6e-3,
+    pitch: 17e-3,
+    absorptance: 0.95,
+    emissivity: 0.9,
+  };
+}
+
 /** Air at the plate. */
 export interface PlateAir {
   /** m/s towards the plate: air flow over plate area */

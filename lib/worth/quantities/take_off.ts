@@ -6,6 +6,7 @@
 import Papa from "papaparse";
 import { roundTo, wordsCell } from "../../basics/mod.ts";
 import { edgeBoardRows, flatBoardRows } from "./boards.ts";
+import { collectorRows } from "./collector.ts";
 import { earthRows } from "./earth.ts";
 import { equipmentRows } from "./equipment.ts";
 import { labourRow } from "./labour.ts";
@@ -19,6 +20,7 @@ export function quantityTakeOff(inputs: TakeOffInputs): MaterialQuantity[] {
     ...earthRows(inputs),
     ...flatBoardRows(inputs),
     ...equipmentRows(inputs),
+    ...collectorRows(inputs),
   ];
   return [...rows, labourRow(rows), ...edgeBoardRows(inputs)];
 }

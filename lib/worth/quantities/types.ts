@@ -1,5 +1,6 @@
 /** What the take-off takes and gives. @module */
 import type { FieldInputs } from "../../headers/mod.ts";
+import type { PlateCollector } from "../../store/mod.ts";
 
 /** Which part of the work a quantity belongs to. */
 export type WorkPart =
@@ -43,4 +44,6 @@ export interface TakeOffInputs extends FieldInputs {
   readonly gravelMargin: number | null;
   /** m² K/W of a flat board below the tubes; null without one */
   readonly flatBoard: number | null;
+  /** place, m² of plate and m of duct outdoors of a plate collector; null without one */
+  readonly collector: Pick<PlateCollector, "place" | "area" | "ductLength"> | null;
 }

@@ -189,6 +189,21 @@ export const otherWays = made<OtherWays>({
       netSavings: 900,
     },
   ],
+  stores: [
+    {
+      name: "heat store with a plate collector",
+      kind: "store",
+      change: "16 m² of perforated dark plate on the back wall before the intake",
+      saved: 3500,
+      coldestHourGain: 5.2,
+      cropHoursAvoided: 510,
+      capital: null,
+      costOfHeat: null,
+      costOfHour: null,
+      netSavings: null,
+      missing: ["collector-plate"],
+    },
+  ],
   fuels: [
     {
       ...heater,

@@ -1,5 +1,6 @@
-import { assertEquals } from "@std/assert";
+import { assertAlmostEquals, assertEquals } from "@std/assert";
 import { usualCurtain } from "../../../lib/house/mod.ts";
+import { usualCollector } from "../../../lib/store/mod.ts";
 import { parseQuantity } from "../../../lib/units/mod.ts";
 import { fieldKind, fieldRow } from "../../../lib/study/file/fields.ts";
 
@@ -11,4 +12,21 @@ Deno.test("the curtain tried where there is none is the one a study gets by defa
     assertEquals(parseQuantity(fieldRow(key).default, fieldKind(key)), value, key);
   }
   assertEquals(closeBelowOutside, 9);
+});
+
+Deno.test("the plate collector tried where there is none is the one a study gets by default", () => {
+  // Property: one set of values, in data/studies/fields.csv and in the store
+  const { area, place, azimuth, cover, ...usual } = usualCollector(9);
+  assertEquals([area, azimuth, place, cover], [
+    9,
+    undefined,
+    fieldRow("store.collector.place").default,
+    fieldRow("store.collector.cover").default,
+  ]);
+  assertEquals(fieldRow("store.collector.azimuth").default, "facing");
+  for (const [name, value] of Object.entries(usual)) {
+    const key = `store.collector.${name}`;
+    const given = parseQuantity(fieldRow(key).default, fieldKind(key));
+    assertAlmostEquals(given, value, 1e-12, key);
+  }
 });

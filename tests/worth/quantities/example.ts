@@ -12,6 +12,7 @@ export function exampleTakeOff(
     coilLength: null,
     gravelMargin: null,
     flatBoard: null,
+    collector: null,
     ...more,
   };
 }
