@@ -56,6 +56,7 @@ export {
   type SpreadPair,
   type SpreadSource,
   type StoreEarnings,
+  type StoreWay,
   uniformPresentValueFactor,
   type ValueFactors,
   type VerdictGiven,
