@@ -25,6 +25,7 @@ import {
   type Sheet,
   wrap,
 } from "./sheet.ts";
+import { inOrderOf } from "../units/mod.ts";
 import { label, line, polyline, rectangle, SMALLEST } from "./svg.ts";
 
 const BEYOND = 0.4;
@@ -221,7 +222,7 @@ function headline(
     ...buildDoubts(buriedField(inputs)),
   ];
   const warnings = [
-    ...faults,
+    ...faults.map((fault) => inOrderOf(sheet.units, fault)),
     ...cover < LEAST_USUAL_COVER
       ? [
         `Cover at the supply end is only ${

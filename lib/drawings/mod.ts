@@ -15,7 +15,8 @@ export { holesCsv } from "./hole_table.ts";
 export { tubeFieldLongSection } from "./long_section.ts";
 export { tubeFieldPlan } from "./plan.ts";
 export { tubeFieldSection } from "./section.ts";
-export { drawnSize, paperSize, scaleBarLength } from "./sheet.ts";
+export { scaleBarLength } from "./scale.ts";
+export { drawnSize, paperSize } from "./sheet.ts";
 export type { Paper } from "./sheet.ts";
 
 /** Name of a sheet. */

@@ -4,6 +4,7 @@
  * @module
  */
 import { horizontalDimension, verticalDimension } from "./dimension.ts";
+import { inOrderOf } from "../units/mod.ts";
 import { footingAtRisk, footingRemark } from "../tubes/mod.ts";
 import {
   type BuriedHeaders,
@@ -259,7 +260,7 @@ function legend(sheet: Sheet, inputs: DrawingInputs, field: FieldGeometry): Elem
     `${layers} layer${layers === 1 ? "" : "s"}; header inside diameter ${header}` +
     (lineAtPitDepth(field) === null ? "" : "; dashed line: 45° line at pit depth");
   const atRisk = footingAtRisk(field.footing);
-  const where = footingRemark(field.footing);
+  const where = inOrderOf(sheet.units, footingRemark(field.footing));
   const room = sheet.size.width - 2 * CAPTION_INSET - NORTH_ROOM;
   return wrappedCaption(room, atRisk ? [where] : [], atRisk ? [words] : [words, where]);
 }

@@ -4,6 +4,7 @@
  * @module
  */
 import { horizontalDimension, lengthWords, verticalDimension } from "./dimension.ts";
+import { inOrderOf } from "../units/mod.ts";
 import { footingAtRisk, footingRemark } from "../tubes/mod.ts";
 import { type FieldGeometry, fieldGeometry } from "../headers/mod.ts";
 import type { DrawingInputs } from "./inputs.ts";
@@ -167,7 +168,7 @@ function dimensions(sheet: Sheet, field: FieldGeometry): Element[] {
 
 function headline(sheet: Sheet, field: FieldGeometry): Element[] {
   const cover = field.layers[0]! - field.radius;
-  const remark = footingRemark(field.footing);
+  const remark = inOrderOf(sheet.units, footingRemark(field.footing));
   const words =
     `Cover over the upper tubes ${
       sheet.said.plain(cover)

@@ -4,8 +4,9 @@
  * @module
  */
 import { inert, OutOfRangeError } from "../basics/mod.ts";
-import type { UnitSystem } from "../units/mod.ts";
+import { inOrderOf, type UnitSystem } from "../units/mod.ts";
 import { type LengthWords, lengthWords } from "./dimension.ts";
+import { commonScales, scaleBar, scaleWords } from "./scale.ts";
 import { element, line, type PaperPoint, rectangle, SMALLEST, text, textWidth } from "./svg.ts";
 
 /**
@@ -30,10 +31,6 @@ const PAPER_SIZES: Readonly<Record<Paper, PaperSize>> = {
   report: { width: 196, height: 150, lettering: 1 },
 };
 
-const SCALES = [
-  ...[1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500],
-  ...[1000, 2000, 2500, 5000, 10000],
-];
 const FINE_SCALES = Array.from({ length: 2000 }, (_, index) => 5 * (index + 1));
 const MARGIN = 8;
 const NOTE_SIZE = SMALLEST;
@@ -77,6 +74,8 @@ export interface Sheet {
   readonly notes: readonly string[];
   /** how lengths are written */
   readonly said: LengthWords;
+  /** units of its lengths */
+  readonly units: UnitSystem;
   readonly content: Element[];
 }
 
@@ -114,8 +113,10 @@ export function openSheet(
   paper: Paper,
   area: ModelArea,
   border: Border,
-  { notes, units }: { readonly notes: readonly string[]; readonly units: UnitSystem },
+  given: { readonly notes: readonly string[]; readonly units: UnitSystem },
 ): Sheet {
+  const { units } = given;
+  const notes = given.notes.map((note) => inOrderOf(units, note));
   const size = drawnSize(paper);
   const { lettering } = PAPER_SIZES[paper];
   const room = {
@@ -126,7 +127,7 @@ export function openSheet(
   };
   const width = (area.right - area.left) * 1000 / lettering;
   const height = (area.bottom - area.top) * 1000 / lettering;
-  const scales = paper === "report" ? FINE_SCALES : SCALES;
+  const scales = paper === "report" ? FINE_SCALES : commonScales(units);
   const scale = scales.find((one) => width / one <= room.width && height / one <= room.height);
   if (scale === undefined) {
     throw new OutOfRangeError("drawing width", area.right - area.left, 0, 1500, "m");
@@ -146,6 +147,7 @@ export function openSheet(
     end: top + height / scale + border.bottom,
     notes,
     said: lengthWords(units),
+    units,
     content: [],
   };
 }
@@ -201,7 +203,9 @@ function framed(sheet: Sheet, title: SheetTitle): string {
     viewBox: `0 0 ${width} ${height}`,
     ...LOOK,
   }, [
-    element("title", {}, [`${title.title}, ${title.study}, scale 1:${sheet.scale}`]),
+    element("title", {}, [
+      `${title.title}, ${title.study}, scale ${scaleWords(sheet.scale, sheet.units)}`,
+    ]),
     background,
     ...sheet.content,
     ...frame,
@@ -214,22 +218,24 @@ function framed(sheet: Sheet, title: SheetTitle): string {
     ...scaleBar(
       sheet.scale * PAPER_SIZES[sheet.paper].lettering,
       { x: thirds.bar + 4, y: strip + 16 },
-      SCALE_BAR,
+      sheet.units,
     ),
   ]);
   return `${inert(root.outerHTML)}\n`;
 }
 
 function titleBlock(title: SheetTitle, sheet: Sheet, at: PaperPoint): Element[] {
+  const [unit, scale] = [sheet.said.unit, scaleWords(sheet.scale, sheet.units)];
+  const [behindPaper, behindScale] = sheet.units === "US" ? [` · ${unit}`, ""] : ["", ` · ${unit}`];
   return [
     text(at, title.title, { size: 3.6, bold: true }),
     ...wrap(title.study, TITLE_WIDTH - 8, 2.8).slice(0, 2).map((words, index) =>
       text({ x: at.x, y: at.y + 5.5 + index * 3.8 }, words, { size: 2.8 })
     ),
-    text({ x: at.x, y: at.y + 16.5 }, `Sheet ${title.number} · ${sheet.paper}`, { size: 2.6 }),
-    text({ x: at.x, y: at.y + 21 }, `Scale 1:${sheet.scale} at full size · ${sheet.said.unit}`, {
+    text({ x: at.x, y: at.y + 16.5 }, `Sheet ${title.number} · ${sheet.paper}${behindPaper}`, {
       size: 2.6,
     }),
+    text({ x: at.x, y: at.y + 21 }, `Scale ${scale} at full size${behindScale}`, { size: 2.6 }),
   ];
 }
 
@@ -257,31 +263,6 @@ export function wrap(content: string, width: number, size: number): string[] {
   }
   if (current !== "") lines.push(current);
   return lines;
-}
-
-/** Room of the scale bar, mm. */
-export const SCALE_BAR = 56;
-
-/** Length of the scale bar, m: the longest round length that fits the room, mm of paper. */
-export function scaleBarLength(scale: number, room: number): number {
-  const rounds = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
-  return rounds.filter((one) => one * 1000 / scale <= room).at(-1) ?? rounds[0]!;
-}
-
-function scaleBar(scale: number, at: PaperPoint, room: number): Element[] {
-  const metres = scaleBarLength(scale, room);
-  const width = metres * 1000 / scale;
-  const feet = metres / 0.3048;
-  return [
-    rectangle(at, { width: width / 2, height: 2 }, { fill: "#111" }),
-    rectangle({ x: at.x + width / 2, y: at.y }, { width: width / 2, height: 2 }, { fill: "#fff" }),
-    text({ x: at.x, y: at.y - 1.5 }, "0", { anchor: "middle" }),
-    text({ x: at.x + width / 2, y: at.y - 1.5 }, `${metres / 2}`, { anchor: "middle" }),
-    text({ x: at.x + width, y: at.y - 1.5 }, `${metres} m`, { anchor: "middle" }),
-    text({ x: at.x, y: at.y + 6.5 }, `bar = ${metres} m = ${feet.toFixed(2)} ft`, {
-      size: SMALLEST,
-    }),
-  ];
 }
 
 /** mm from the edge of the paper to the words at the head of a sheet. */

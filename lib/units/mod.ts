@@ -15,6 +15,7 @@ export { type Kind, kindOf, type KindOfQuantity, KINDS, type ShownUnit } from ".
 export { feetInches } from "./feet_inches.ts";
 export { formatMonthly } from "./monthly.ts";
 export { formatQuantity, parseQuantity, QuantityError, type UnitSystem } from "./quantity.ts";
+export { inOrderOf } from "./reading_order.ts";
 export { readsAsTemperature } from "./difference.ts";
 export { clockShares, hourOfClock, readClockSpan, readSeason, seasonDays } from "./season.ts";
 export { readTimeZone } from "./time_zone.ts";

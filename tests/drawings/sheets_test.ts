@@ -302,21 +302,67 @@ Deno.test("capital letters on the large papers are at least 2.5 mm high, on the 
   }
 });
 
-Deno.test("a reader of feet and inches gets metres on the sheets in brackets and at the scale bar alone", () => {
+Deno.test("a reader of feet and inches meets metres in brackets alone, on every sheet and paper", () => {
   // Property: words of lengths; the same drawing behind them
-  const sheets = drawSheets(exampleInputs({ units: "US" }), "A4");
-  for (const [name, svg] of Object.entries(sheets)) {
-    for (const { words } of textBoxes(svg)) {
-      if (/^bar = |^\d+(?:\.\d+)? m$|\([^)]*\bm\)|back from|at least/.test(words)) continue;
-      assert(
-        !/\d (?:m|mm)\b/.test(words.replaceAll("\u00a0", " ")) || /\(/.test(words),
-        `${name}: ${words}`,
-      );
+  for (const [name, inputs] of Object.entries({ plain: exampleInputs(), ...ODD_FIELDS })) {
+    for (const paper of PAPERS) {
+      for (const [file, svg] of Object.entries(drawSheets({ ...inputs, units: "US" }, paper))) {
+        const words = [...openSvg(svg).querySelectorAll("text")].map((one) => one.textContent!);
+        const pairs = words.join(" ").replaceAll("\u00a0", " ")
+          .replaceAll(/\([\d.]+ (?:mm|m)\)/g, "()");
+        assert(!/\d (?:mm|m)\b/.test(pairs), `${name}, ${file}: ${words.join("\n")}`);
+      }
     }
   }
-  const words = textBoxes(sheets["plan-A4.svg"]!).map((box) => box.words);
+  const words = textBoxes(
+    drawSheets(exampleInputs({ units: "US" }), "A4")["plan-A4.svg"]!,
+  ).map((box) => box.words);
   // 24 m and 20 m at 0.3048 m a foot, to half an inch
   assert(words.includes(`house 78'-9" (24.00 m)`), words.join("\n"));
   assert(words.includes(`tubes between header centres 65'-7 1/2" (20.00 m)`));
   assert(words.some((one) => one.includes("lengths in feet and inches")));
+});
+
+Deno.test("sheets in feet have the scales of an architect's or an engineer's rule, and a bar in feet", () => {
+  // Source: from memory: architect's scales 3" to 1/16" = 1'-0", engineer's scales 1" = 20' to 100'
+  const RULES: Readonly<Record<string, number>> = {
+    [`3" = 1'-0"`]: 4,
+    [`1 1/2" = 1'-0"`]: 8,
+    [`1" = 1'-0"`]: 12,
+    [`3/4" = 1'-0"`]: 16,
+    [`1/2" = 1'-0"`]: 24,
+    [`3/8" = 1'-0"`]: 32,
+    [`1/4" = 1'-0"`]: 48,
+    [`3/16" = 1'-0"`]: 64,
+    [`1/8" = 1'-0"`]: 96,
+    [`3/32" = 1'-0"`]: 128,
+    [`1/16" = 1'-0"`]: 192,
+    [`1" = 20'`]: 240,
+    [`1" = 30'`]: 360,
+    [`1" = 40'`]: 480,
+    [`1" = 50'`]: 600,
+    [`1" = 60'`]: 720,
+    [`1" = 100'`]: 1200,
+  };
+  for (const inputs of Object.values(ODD_FIELDS)) {
+    for (const paper of ["Letter", "Tabloid"] as const) {
+      for (const [name, svg] of Object.entries(drawSheets({ ...inputs, units: "US" }, paper))) {
+        const document = openSvg(svg);
+        const words = [...document.querySelectorAll("text")].map((one) => one.textContent!);
+        const [, rule, ratio] = words.map((one) => /^Scale (.*) \(1:(\d+)\)/.exec(one))
+          .find((found) => found !== null) ?? [];
+        assertEquals(RULES[rule ?? ""], Number(ratio), `${name}: ${words.join("\n")}`);
+        const root = document.querySelector("svg")!;
+        const larger = paperSize(paper).width / Number(root.getAttribute("viewBox")!.split(" ")[2]);
+        const bar = larger * [...document.querySelectorAll('rect[height="2"]')]
+          .reduce((sum, part) => sum + numberOf(part, "width"), 0);
+        const [, feet, inches, metres] = words
+          .map((one) => /^bar = (?:(\d+)'-)?(\d+)" \(([\d.]+) m\)$/.exec(one))
+          .find((found) => found !== null) ?? [];
+        const told = 12 * Number(feet ?? 0) + Number(inches);
+        assertAlmostEquals(bar * Number(ratio) / 25.4, told, 0.01 * told, name);
+        assertAlmostEquals(Number(metres), told * 0.0254, 0.0051, name);
+      }
+    }
+  }
 });

@@ -7,8 +7,8 @@
 import {
   type DisplayScale,
   displayUnit,
+  inOrderOf,
   type Kind,
-  KINDS,
   showBoth,
   showNumber,
   showRange,
@@ -66,16 +66,5 @@ export function shownNumber(value: number, kind: Kind, digits?: number): string 
 
 /** "2.5 degC (36.6 degF)", as the chapters write it, in the order of the reader. */
 export function inReadersOrder(text: string): string {
-  return system === "SI" ? text : text.replace(PAIR, "$2 ($1)");
+  return inOrderOf(system, text);
 }
-
-const escaped = (unit: string) => unit.replaceAll(/[.*+?^${}()|[\]\\/]/g, "\\$&");
-/** Labels of units, the longer first, so that "m" does not take the start of "m²". */
-const labels = (of: "si" | "us") =>
-  [...new Set(Object.values(KINDS).flatMap(({ shown }) => shown[of]?.[1] ?? []))]
-    .filter((label) => label !== "" && label !== "–")
-    .sort((a, b) => b.length - a.length)
-    .map(escaped).join("|");
-const NUMBER = "−?[\\d\u202f]+(?:\\.\\d+)?";
-const side = (of: "si" | "us") => `${NUMBER}(?: to ${NUMBER})?[ \u00a0](?:${labels(of)})`;
-const PAIR = new RegExp(`(?<![\\d.,−])(${side("si")}) \\((${side("us")})\\)`, "g");
