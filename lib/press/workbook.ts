@@ -7,6 +7,7 @@ import { inert } from "../basics/mod.ts";
 import { cleaned, renderCode } from "./cells.ts";
 import { cleanHtml } from "./clean_html.ts";
 import { documentStart } from "./document.ts";
+import { inFrames } from "./frames.ts";
 import { escapeHtml, type Heading, markdownRenderer } from "./markdown.ts";
 import { withoutExercises } from "./leave_out.ts";
 import type { Notebook } from "./notebook.ts";
@@ -139,7 +140,7 @@ function renderSection(section: NotebookSection): RenderedSection {
       }),
   );
   const cells = section.notebook.cells.map((cell) => {
-    if (cell.cell_type === "code") return renderCode(cell, markdown);
+    if (cell.cell_type === "code") return inFrames(renderCode(cell, markdown), "Table");
     if (cell.cell_type === "raw") return `<pre>${escapeHtml(cell.source)}</pre>`;
     return `<div class="text">\n${cleaned(markdown(cell.source), true)}</div>`;
   });
