@@ -2,23 +2,23 @@
 import { feetInches, type UnitSystem } from "../units/mod.ts";
 import { type PaperPoint, rectangle, SMALLEST, text } from "./svg.ts";
 
+/** m, exactly. */
+const INCH = 0.0254;
 /** Metric scales, 1 to so many. */
 const METRIC = [
   ...[1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500],
   ...[1000, 2000, 2500, 5000, 10000],
 ];
 /** Inches of paper for a foot, as on an architect's rule; from memory. */
-const ARCHITECTS = [
-  ...[[12, `12"`], [6, `6"`], [3, `3"`], [1.5, `1 1/2"`], [1, `1"`], [3 / 4, `3/4"`]],
-  ...[[1 / 2, `1/2"`], [3 / 8, `3/8"`], [1 / 4, `1/4"`], [3 / 16, `3/16"`], [1 / 8, `1/8"`]],
-  ...[[3 / 32, `3/32"`], [1 / 16, `1/16"`]],
-] as readonly (readonly [number, string])[];
+const ARCHITECTS = [12, 6, 3, 3 / 2, 1, 3 / 4, 1 / 2, 3 / 8, 1 / 4, 3 / 16, 1 / 8, 3 / 32, 1 / 16];
 /** Feet for an inch of paper, as on an engineer's rule; from memory. */
 const ENGINEERS = [20, 30, 40, 50, 60, 100, 200, 300, 400, 500, 600, 1000];
 
 /** What a reader of US units calls each scale, by its ratio. */
 const US_SCALES: ReadonlyMap<number, string> = new Map([
-  ...ARCHITECTS.map(([inches, words]) => [Math.round(12 / inches), `${words} = 1'-0"`] as const),
+  ...ARCHITECTS.map((inches) =>
+    [Math.round(12 / inches), `${feetInches(inches * INCH, 32)} = 1'-0"`] as const
+  ),
   ...ENGINEERS.map((feet) => [12 * feet, `1" = ${feet}'`] as const),
 ]);
 
@@ -36,11 +36,8 @@ export function scaleWords(scale: number, units: UnitSystem): string {
 /** Room of the scale bar, mm. */
 export const SCALE_BAR = 56;
 
-const INCH = 0.0254;
 /** Lengths of bars whose halves are round too, m. */
-const ROUND_METRES = [
-  ...[0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500],
-];
+const ROUND_METRES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
 const ROUND_FEET = [
   ...[1, 2, 4, 6].map((inches) => inches * INCH),
   ...[1, 2, 4, 6, 10, 20, 40, 100, 200, 400, 1000, 2000].map((feet) => 12 * feet * INCH),

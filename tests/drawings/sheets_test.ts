@@ -326,6 +326,8 @@ Deno.test("a reader of feet and inches meets metres in brackets alone, on every 
 Deno.test("sheets in feet have the scales of an architect's or an engineer's rule, and a bar in feet", () => {
   // Source: from memory: architect's scales 3" to 1/16" = 1'-0", engineer's scales 1" = 20' to 100'
   const RULES: Readonly<Record<string, number>> = {
+    [`1'-0" = 1'-0"`]: 1,
+    [`6" = 1'-0"`]: 2,
     [`3" = 1'-0"`]: 4,
     [`1 1/2" = 1'-0"`]: 8,
     [`1" = 1'-0"`]: 12,
