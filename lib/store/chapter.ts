@@ -10,6 +10,7 @@ import { powerCut, powerCutSteps } from "./power_cut.ts";
 import { resolutionSteps, type ResolvedFigures, storeResolution } from "./resolution.ts";
 import { firstSteps } from "./first_steps.ts";
 import { type RankedKnown, type RankedMeasure, rankingSteps, rankMeasures } from "./ranking.ts";
+import { solarFan } from "./solar_fan.ts";
 import { type SummarisedStore, summariseStore } from "./summary.ts";
 import { tubeAtStrongestHour } from "./tube_along.ts";
 import { tubeCounts } from "./tube_count.ts";
@@ -21,6 +22,7 @@ import {
   powerCutTables,
   rankingTables,
   resolutionTables,
+  solarFanTables,
   tubeAlongTables,
   tubeCountTables,
   variantsTables,
@@ -147,6 +149,16 @@ export const store = chapter({
       compute: ({ request, states }) => powerCut(request, states),
       steps: ({ request, states }) => powerCutSteps(request, states),
       tables: powerCutTables,
+    }),
+    /** Panel and battery that would carry the fans through the year. */
+    solarFan: extra({
+      after: ["store"],
+      takes: (study: StoreStudy, { store: { year } }: Pick<ExtrasEarlier, "store">) => ({
+        climate: study.climate,
+        year: { fanShare: year.fanShare, fanPower: year.fanPower },
+      }),
+      compute: solarFan,
+      tables: solarFanTables,
     }),
     /** Insulation or store first? */
     firstSteps: extra({

@@ -6,6 +6,7 @@ import type { FieldSearch } from "./field_search.ts";
 import type { FirstStep } from "./first_steps.ts";
 import type { RankedMeasure } from "./ranking.ts";
 import type { PowerCut } from "./power_cut.ts";
+import type { SolarFan } from "./solar_fan.ts";
 import type { StrongestHour } from "./tube_along.ts";
 import type { StoreResolution } from "./resolution.ts";
 import type { TubeCounts } from "./tube_count.ts";
@@ -103,6 +104,24 @@ export function firstStepsTables(steps: readonly FirstStep[]): ResultTable[] {
       ["electricity used", "kWh", (row) => row.electricity],
       ["heat saved minus electricity", "kWh", (row) => row.net],
       ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
+    ]),
+  ];
+}
+
+/** Panels and batteries for the fans, and their months. */
+export function solarFanTables({ panels, months }: SolarFan): ResultTable[] {
+  return [
+    resultTable("fan-solar", panels, [
+      ["panel, rated", "W", (row) => row.power],
+      ["made in the year", "kWh", (row) => row.energy],
+      ["charging met without a battery", "1", (row) => row.chargeShare],
+      ["discharging met without a battery", "1", (row) => row.dischargeShare],
+      ["battery for every hour, rated", "kWh", (row) => row.battery],
+    ]),
+    resultTable("fan-solar-months", months, [
+      ["month", "", (row) => row.month + 1],
+      ["fans", "kWh", (row) => row.fan],
+      ["smallest panel", "kWh", (row) => row.panel],
     ]),
   ];
 }

@@ -50,6 +50,13 @@ export { yearFlows } from "./ledger/year_flows.ts";
 export { type RankedKnown, type RankedMeasure, type RankedYear, rankMeasures } from "./ranking.ts";
 export { type CutCourse, type CutWay, type PowerCut, powerCut } from "./power_cut.ts";
 export type { CutStart, CutState, CutStates } from "./cut_states.ts";
+export {
+  type SolarFan,
+  solarFan,
+  type SolarFanGiven,
+  type SolarMonth,
+  type SolarPanel,
+} from "./solar_fan.ts";
 export { recoveryByDay, type SeasonRecovery } from "./recovery_by_day.ts";
 export { type Fineness } from "./request.ts";
 export type { MeshSettings } from "./ground/mesh.ts";

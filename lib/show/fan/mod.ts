@@ -4,6 +4,7 @@ export * from "./charts.ts";
 export * from "./choice_charts.ts";
 export * from "./choice_tables.ts";
 export * from "./exercises.ts";
+export * from "./solar.ts";
 export {
   type AirPath,
   changeFan,
@@ -44,4 +45,14 @@ export {
   type SummarisedFan,
   systemPressure,
 } from "../../fan/mod.ts";
-export { fanByMonth, fanHoursPerDay, type FanMonth, type FanYear } from "../../store/mod.ts";
+export {
+  fanByMonth,
+  fanHoursPerDay,
+  type FanMonth,
+  type FanYear,
+  type SolarFan,
+  solarFan,
+  type SolarFanGiven,
+  type SolarMonth,
+  type SolarPanel,
+} from "../../store/mod.ts";

@@ -1,9 +1,10 @@
 import { assert, assertMatch } from "@std/assert";
 import * as fan from "winterground/fan";
 import { summariseFan } from "../../../lib/fan/mod.ts";
-import { fanByMonth } from "../../../lib/store/mod.ts";
+import { fanByMonth, solarFan } from "../../../lib/store/mod.ts";
 import { checkFigures, svgOf } from "../figure_rules.ts";
 import { fanInputs, fanResult } from "./sample.ts";
+import { climateYear } from "../climate/sample.ts";
 import { storeResult } from "../store/sample.ts";
 
 const tried = [
@@ -30,6 +31,10 @@ checkFigures({
   fan: [() => fan.curveChart(fanResult, fanInputs), ["Pa", "m³/s"]],
   counts: [() => fan.countChart(tried), ["Pa", "m³/s", "2 fans"]],
   speeds: [() => fan.speedChart(speeds, 0.85), ["electric power, W", "this study"]],
+  solar: [
+    () => fan.solarFanChart(solarFan({ climate: climateYear, year: storeResult.year })),
+    ["electricity, kWh", "panel of"],
+  ],
   months: [() => fan.monthsChart(running), ["kWh", "heat discharged"]],
 });
 
