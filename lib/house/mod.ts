@@ -10,7 +10,7 @@ export {
 export { houseChapter, withHeater } from "./compute.ts";
 export { openSky } from "./crop/canopy_cover.ts";
 export { leafAreaByHour, leafAreaOfCrop } from "./crop/leaf_area.ts";
-export { type Crop, CROPS, findCrop, NO_CROP } from "./crop/crop_table.ts";
+export { type Crop, CROPS, findCrop, NO_CROP, type Sprouting } from "./crop/crop_table.ts";
 export {
   type GroundSection,
   type SectionHeat,

@@ -3,6 +3,7 @@ import { chapter, extra, type Steps } from "../basics/mod.ts";
 import type { HouseResult } from "../house/types.ts";
 import { designAir } from "../tubes/mod.ts";
 import { storeChapter, storeSteps } from "./compute.ts";
+import { existingHouse, existingHouseSteps } from "./existing_house.ts";
 import { fieldSearch } from "./field_search.ts";
 import { storeFields } from "./fields.ts";
 import { storeFigures } from "./figures.ts";
@@ -10,6 +11,7 @@ import { powerCut, powerCutSteps } from "./power_cut.ts";
 import { resolutionSteps, type ResolvedFigures, storeResolution } from "./resolution.ts";
 import { firstSteps } from "./first_steps.ts";
 import { type RankedKnown, type RankedMeasure, rankingSteps, rankMeasures } from "./ranking.ts";
+import { rootZone, rootZoneSteps } from "./root_zone.ts";
 import { solarFan } from "./solar_fan.ts";
 import { type SummarisedStore, summariseStore } from "./summary.ts";
 import { tubeAtStrongestHour } from "./tube_along.ts";
@@ -17,11 +19,13 @@ import { tubeCounts } from "./tube_count.ts";
 import { storeVariants, type VariantRow, variantSteps } from "./variants/variants.ts";
 import { type HouseWay, houseWays, type KnownYears, waySteps } from "./variants/ways.ts";
 import {
+  existingHouseTables,
   fieldSearchTables,
   firstStepsTables,
   powerCutTables,
   rankingTables,
   resolutionTables,
+  rootZoneTables,
   solarFanTables,
   tubeAlongTables,
   tubeCountTables,
@@ -149,6 +153,25 @@ export const store = chapter({
       compute: ({ request, states }) => powerCut(request, states),
       steps: ({ request, states }) => powerCutSteps(request, states),
       tables: powerCutTables,
+    }),
+    /** The beds where seeds and roots are, with the store and without. */
+    rootZone: extra({
+      after: [...AFTER, "store"],
+      takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
+        request: storeRequest(study, earlier),
+        sections: earlier.store.sections,
+      }),
+      compute: ({ request, sections }) => rootZone(request, sections),
+      steps: ({ request, sections }) => rootZoneSteps(request, sections),
+      tables: rootZoneTables,
+    }),
+    /** The first year under a house that has stood for years. */
+    existingHouse: extra({
+      after: AFTER,
+      takes: storeRequest,
+      compute: existingHouse,
+      steps: existingHouseSteps,
+      tables: existingHouseTables,
     }),
     /** Panel and battery that would carry the fans through the year. */
     solarFan: extra({

@@ -6,9 +6,11 @@ import type { FieldSearch } from "./field_search.ts";
 import type { FirstStep } from "./first_steps.ts";
 import type { RankedMeasure } from "./ranking.ts";
 import type { PowerCut } from "./power_cut.ts";
+import type { RootZone } from "./root_zone.ts";
 import type { SolarFan } from "./solar_fan.ts";
 import type { StrongestHour } from "./tube_along.ts";
 import type { StoreResolution } from "./resolution.ts";
+import type { EarlyYear } from "./types.ts";
 import type { TubeCounts } from "./tube_count.ts";
 import type { ComparedVariant } from "./variants/variants.ts";
 import type { HouseWay } from "./variants/ways.ts";
@@ -104,6 +106,33 @@ export function firstStepsTables(steps: readonly FirstStep[]): ResultTable[] {
       ["electricity used", "kWh", (row) => row.electricity],
       ["heat saved minus electricity", "kWh", (row) => row.net],
       ["coldest hour warmer by", "K", (row) => row.coldestHourGain],
+    ]),
+  ];
+}
+
+/** Beds with the store and with the fan always off, week by week. */
+export function rootZoneTables({ days, depths }: RootZone): ResultTable[] {
+  return [
+    resultTable("store-root-zone", days, [
+      ["day of the year from 0", "", (day) => day],
+      ...depths.flatMap(({ depth, withStore, noStore }) =>
+        seriesColumns<number>(
+          [`${depth} m deep, with the store`, `${depth} m deep, fan always off`],
+          "degC",
+          (_, column, k) => [withStore, noStore][column]!.temperatures[k]!,
+        )
+      ),
+    ]),
+  ];
+}
+
+/** The first year under a house that has stood for years. */
+export function existingHouseTables(year: EarlyYear): ResultTable[] {
+  return [
+    resultTable("store-existing-house", [year], [
+      ["year", "", (row) => row.year],
+      ["charged", "kWh", (row) => row.heatIn],
+      ["discharged", "kWh", (row) => row.heatOut],
     ]),
   ];
 }

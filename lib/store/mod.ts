@@ -57,6 +57,14 @@ export {
   type SolarMonth,
   type SolarPanel,
 } from "./solar_fan.ts";
+export { existingHouse } from "./existing_house.ts";
+export {
+  type BedDepth,
+  bedTemperatures,
+  type BedYear,
+  type RootZone,
+  rootZone,
+} from "./root_zone.ts";
 export { recoveryByDay, type SeasonRecovery } from "./recovery_by_day.ts";
 export { type Fineness } from "./request.ts";
 export type { MeshSettings } from "./ground/mesh.ts";

@@ -62,6 +62,14 @@ export interface SettledQuestion extends ReducedStore {
   readonly keepField?: boolean;
 }
 
+/** Which years after building. */
+export interface FirstYearsQuestion extends ReducedStore {
+  /** soil to begin with; undisturbed ground unless given */
+  readonly from?: SoilField;
+  /** how many; as many as the study asks for, one at least, unless given */
+  readonly years?: number;
+}
+
 /** A settled year with its soil where that was wanted. */
 export interface SettledAnswer extends SettledYear {
   readonly field: SoilField | null;
@@ -127,14 +135,15 @@ function mainYear({ request, slice }: ReducedStore): MainYear {
   };
 }
 
-/** Ledgers of the years after building as they come, from undisturbed ground. */
-function firstYears({ request, slice }: ReducedStore): SoilLedger[] {
+/** Ledgers of the years after building as they come. */
+function firstYears({ request, slice, from, years: wanted }: FirstYearsQuestion): SoilLedger[] {
   const house = ownHouse(request, false);
   const model = soilModel(request, house, slice);
   const engine = freshEngine(model);
+  if (from !== undefined) engine.load(stateFromField(model, from));
   const state = startState(model.site, engine, initialHouseState(house));
   const setting = settledSetting({ request, model, house, fan: true });
-  const years = Math.max(1, request.inputs.spinUpYears);
+  const years = wanted ?? Math.max(1, request.inputs.spinUpYears);
   return Array.from({ length: years }, () => runYear(setting, state));
 }
 
@@ -165,7 +174,7 @@ export const reduceTask: Task<SliceQuestion, ReducedSlice> = {
 export const mainYearTask: Task<ReducedStore, MainYear> = { name: "store.year", run: mainYear };
 
 /** The years after building. */
-export const firstYearsTask: Task<ReducedStore, SoilLedger[]> = {
+export const firstYearsTask: Task<FirstYearsQuestion, SoilLedger[]> = {
   name: "store.firstYears",
   run: firstYears,
 };

@@ -1,6 +1,15 @@
 /** Crops, from `data/crops/crops.csv`. @module */
 import cropsText from "../../../data/crops/crops.csv" with { type: "text" };
-import { findById, readDataTable } from "../../basics/mod.ts";
+import { type DataRow, findById, readDataTable } from "../../basics/mod.ts";
+
+/** Soil temperatures in which seeds come up, degC. */
+export interface Sprouting {
+  /** below this next to nothing comes up */
+  readonly least: number;
+  /** between these it comes up soon and evenly */
+  readonly low: number;
+  readonly high: number;
+}
 
 /** One row of the table of crops. */
 export interface Crop {
@@ -22,12 +31,25 @@ export interface Crop {
   readonly damageLimit: number;
   /** degC below which they die */
   readonly killingLimit: number;
+  /** soil in which it is sown; null for what is not sown in place */
+  readonly sprouting: Sprouting | null;
   /** where the values come from */
   readonly source: string;
 }
 
 /** degC: limits below any weather belong to empty beds. */
 export const NO_CROP = -50;
+
+const SPROUTING = [
+  "sprouting_least (degC)",
+  "sprouting_low (degC)",
+  "sprouting_high (degC)",
+] as const;
+
+function sproutingOf(row: DataRow): Sprouting | null {
+  const [least, low, high] = SPROUTING.map((column) => row.numberOrNull(column));
+  return least === null ? null : { least: least!, low: low!, high: high! };
+}
 
 /** Every crop of the table, in file order. */
 export const CROPS: readonly Crop[] = readDataTable(cropsText, "data/crops/crops.csv", [
@@ -40,6 +62,7 @@ export const CROPS: readonly Crop[] = readDataTable(cropsText, "data/crops/crops
   "growth_limit (degC)",
   "damage_limit (degC)",
   "killing_limit (degC)",
+  ...SPROUTING,
   "source",
 ]).map((row): Crop => ({
   id: row.text("id"),
@@ -51,6 +74,7 @@ export const CROPS: readonly Crop[] = readDataTable(cropsText, "data/crops/crops
   growthLimit: row.number("growth_limit (degC)"),
   damageLimit: row.number("damage_limit (degC)"),
   killingLimit: row.number("killing_limit (degC)"),
+  sprouting: sproutingOf(row),
   source: row.text("source"),
 }));
 

@@ -64,6 +64,7 @@ export {
   runHouseYear,
   type SectionHeat,
   type SkinAreas,
+  type Sprouting,
   stepHouse,
   stomatalResistance,
   type StomataState,

@@ -255,12 +255,28 @@ export function freezingTable(result: StoreResult): DisplayItem {
   ], "Soil that freezes");
 }
 
-/** The first years after building, and the year that repeats. */
-export function earlyYearTable(result: SummarisedStore): DisplayItem {
-  const name = (row: FirstYear) =>
-    row.repeats ? `settled year, from about year ${row.year}` : `year ${row.year}`;
-  return table(result.summary.firstYears, [
-    { head: "", value: name },
+/** Names a row of the first years. */
+const firstYearName = (row: FirstYear) =>
+  row.repeats ? `settled year, from about year ${row.year}` : `year ${row.year}, open ground`;
+
+/**
+ * The first years after building, and the year that repeats.
+ *
+ * @param result of the store chapter
+ * @param existing the first year under a house that has stood for years
+ */
+export function earlyYearTable(
+  result: SummarisedStore,
+  existing: Pick<FirstYear, "year" | "heatIn" | "heatOut">,
+): DisplayItem {
+  const standing = {
+    ...existing,
+    name: `year ${existing.year}, under a house that has stood for years`,
+    share: result.heatOut > 0 ? existing.heatOut / result.heatOut : null,
+  };
+  const rows = result.summary.firstYears.map((row) => ({ ...row, name: firstYearName(row) }));
+  return table([...rows.slice(0, -1), standing, ...rows.slice(-1)], [
+    { head: "", value: (row) => row.name },
     { head: "charged", value: (row) => row.heatIn, kind: "energy" },
     { head: "discharged", value: (row) => row.heatOut, kind: "energy" },
     {
@@ -268,5 +284,5 @@ export function earlyYearTable(result: SummarisedStore): DisplayItem {
       value: (row) => row.share,
       kind: "sharePrecise",
     },
-  ], "From undisturbed ground, year by year");
+  ], "The first years, year by year");
 }

@@ -9,9 +9,13 @@ export * from "./heat_charts.ts";
 export * from "./measures_charts.ts";
 export * from "./power_cut.ts";
 export * from "./resolution.ts";
+export * from "./root_zone.ts";
 export * from "./tables.ts";
 export * from "./ways_charts.ts";
 export {
+  type BedDepth,
+  bedTemperatures,
+  type BedYear,
   chargeByQuarter,
   type ComparedVariant,
   type ComputedSize,
@@ -23,6 +27,7 @@ export {
   type CutStates,
   type CutWay,
   type DailyTemperatures,
+  existingHouse,
   fanByMonth,
   fanHoursPerDay,
   type FanMonth,
@@ -63,6 +68,8 @@ export {
   type ResolvedFigures,
   type ResolvedHeat,
   type ReturnedPart,
+  type RootZone,
+  rootZone,
   type RunningTotals,
   runningTotals,
   type SeasonRecovery,

@@ -65,6 +65,8 @@ const WARM_INTAKE = 3;
 /** m³/m³ of water more or less; m² K/W of the board below */
 const WATER = 0.08;
 const BOARD = 1.76;
+/** dry gravel between 0.4 and 0.9 W/(m K), 1.3 to 1.6 MJ/(m³ K): VDI 4640-1 [vdi-4640-2010], from memory */
+const WASHED_GRAVEL = { margin: 0.15, conductivity: 0.5, heatCapacity: 1.5e6 } as const;
 
 function withMoisture(request: StoreRequest, more: number): StoreRequest {
   const porosity = request.soil.properties.porosity;
@@ -109,6 +111,11 @@ function withIntake(request: StoreRequest, stratification: number): StoreRequest
   return { ...request, inputs: { ...request.inputs, stratification } };
 }
 
+/** Washed gravel in place of the soil round the tubes; air flows through the tubes alone. */
+function gravelBed(request: StoreRequest): StoreRequest {
+  return { ...request, inputs: { ...request.inputs, gravelBed: WASHED_GRAVEL } };
+}
+
 /** Questions everybody asks; air flow and fan power stay as they are. */
 export const STORE_VARIANTS: readonly StoreVariant[] = [
   { name: "as planned", change: (request) => request },
@@ -134,6 +141,7 @@ export const STORE_VARIANTS: readonly StoreVariant[] = [
     name: "air drawn 3 K warmer in full sun",
     change: (request) => withIntake(request, WARM_INTAKE),
   },
+  { name: "tubes bedded in washed gravel", change: gravelBed },
   { name: "board of 1.76 m² K/W below the tubes", change: flatBoard },
   {
     name: "edge insulation to below the tubes",

@@ -5,7 +5,7 @@ import { checkFigures, svgOf } from "../figure_rules.ts";
 import { climateYear } from "../climate/sample.ts";
 import { DEFAULTS } from "../../harness/defaults.ts";
 import { tubesResult } from "../tubes/sample.ts";
-import { cut, ranking, resolution, storeResult, variants, ways } from "./sample.ts";
+import { beds, cut, ranking, resolution, storeResult, variants, ways } from "./sample.ts";
 
 checkFigures({
   storeWeek: [() => store.weekChart(storeResult, climateYear), ["degC", "kW"]],
@@ -24,6 +24,7 @@ checkFigures({
   measures: [() => store.measuresChart(ranking), ["kWh a year", "sealing", "heat store"]],
   powerCut: [() => store.powerCutChart(cut), ["heater until the cut, degC", "no heater, degC"]],
   resolution: [() => store.resolutionChart(resolution), ["moved against the study, %", "steps"]],
+  beds: [() => store.rootZoneChart(beds), ["degC", "deep"]],
   variants: [() => store.variantsChart(variants), ["kWh a year", ", K"]],
 });
 
@@ -67,6 +68,29 @@ Deno.test("yearChart() draws daily means of every line, the soil's too", () => {
   const within = year.storeTemperature.map((value, hour) => value + (hour % 24 < 12 ? 3 : -3));
   const other = { ...storeResult, year: { ...year, storeTemperature: within } };
   assertEquals(svgOf(store.yearChart(other)), svgOf(store.yearChart(storeResult)));
+});
+
+Deno.test("rootZoneWords() says which way the store moves the beds, and names seeds only where some are sown", () => {
+  // Property: words of a made-up year
+  const words = store.rootZoneWords(beds)["text/plain"].replaceAll("\u00a0", " ");
+  assert(words.includes("0.5 K (0.9 degF) warmer"), words);
+  assert(words.includes("Seeds of spinach"));
+  const colder = beds.depths.map((bed) => ({ ...bed, winterGain: -0.5 }));
+  const none = store.rootZoneWords({
+    ...beds,
+    depths: colder,
+    crop: { ...beds.crop, sprouting: null },
+  });
+  assert(/0\.5\sK \(0\.9\sdegF\) colder/.test(none["text/plain"]), none["text/plain"]);
+  assert(!none["text/plain"].includes("Seeds"));
+});
+
+Deno.test("earlyYearTable() puts the house that has stood for years before the settled year", () => {
+  // Property: order and share
+  const standing = { year: 1, heatIn: 100, heatOut: storeResult.heatOut };
+  const rows = store.earlyYearTable(storeResult, standing)["text/plain"].trimEnd().split("\n");
+  assert(rows.at(-2)!.includes("stood for years") && rows.at(-2)!.endsWith("100.0"), rows.at(-2));
+  assert(rows.at(-1)!.includes("settled year"));
 });
 
 Deno.test("the same data give the same bytes", () => {

@@ -6,6 +6,7 @@ import {
   type PowerCut,
   type RankedMeasure,
   REFINEMENTS,
+  type RootZone,
   type StoreResolution,
   summariseStore,
   variantsCompared,
@@ -245,4 +246,22 @@ export const resolution: StoreResolution = {
   }),
   largest: { heatIn: 60, heatOut: 45, savedHeat: 15, coldestHour: 0.03, coldestHourNoFan: 0 },
   together: { heatIn: 120, heatOut: 90, savedHeat: 30, coldestHour: 0.06, coldestHourNoFan: 0 },
+};
+
+const bedDays = Array.from({ length: 53 }, (_, week) => 7 * week);
+const bedYear = (warmer: number) => {
+  const temperatures = bedDays.map((day) => 9 + warmer - 9 * Math.cos(2 * Math.PI * day / 365));
+  return { temperatures, winterMean: 3 + warmer, coldest: warmer, weeksTooCold: 20 };
+};
+
+/** Beds half a kelvin warmer with the store. */
+export const beds: RootZone = {
+  crop: { name: "spinach", sprouting: { least: 1.7, low: 7.2, high: 23.9 } },
+  days: bedDays,
+  depths: [0.05, 0.2].map((depth) => ({
+    depth,
+    withStore: bedYear(0.5),
+    noStore: bedYear(0),
+    winterGain: 0.5,
+  })),
 };
