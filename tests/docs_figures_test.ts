@@ -1,34 +1,12 @@
 import { assert, assertEquals } from "@std/assert";
-import { parseHTML } from "linkedom";
 import { basename, join } from "node:path";
-import { listNotebooks } from "winterground/commands/notebook_files.ts";
 import { PROJECT_FOLDER } from "winterground/commands/terminal.ts";
-import { parseNotebook } from "winterground/press/mod.ts";
+import { shownFigures } from "./harness/shown_figures.ts";
 
 /** A page may say of a number which figure of the demo study it is: `<!-- store.savedHeat 3856 kWh -->`. */
 const MARK = /<!-- ([a-z]+\.\w+) ([−-]?[\d ]+(?:\.\d+)?) (\S+) -->/g;
 /** Share by which a page may lag behind the notebooks: rounding, and changes too small to tell of. */
 const LAG = 0.005;
-
-/** Figures as the committed notebooks show them, by key. */
-async function shownFigures(): Promise<Map<string, string>> {
-  const figures = new Map<string, string>();
-  for (const { path } of await listNotebooks()) {
-    for (const cell of parseNotebook(await Deno.readTextFile(path), path).cells) {
-      if (cell.cell_type !== "code") continue;
-      for (const output of cell.outputs) {
-        const html = "data" in output ? String(output.data["text/html"] ?? "") : "";
-        if (!html.includes("key in results.json")) continue;
-        const { document } = parseHTML(`<html><body>${html}</body></html>`);
-        for (const row of document.querySelectorAll("tbody tr")) {
-          const cells = [...row.children].map(({ textContent }) => textContent ?? "");
-          figures.set(cells.at(-1)!, cells[1]!);
-        }
-      }
-    }
-  }
-  return figures;
-}
 
 const numberOf = (text: string) =>
   Number(text.replaceAll(/[\s\u00a0\u202f]/g, "").replace("−", "-"));
