@@ -31,7 +31,9 @@ export interface BedYear {
 export interface BedDepth {
   /** m */
   readonly depth: number;
+  /** with the store */
   readonly withStore: BedYear;
+  /** with the fan always off */
   readonly noStore: BedYear;
   /** K that the dark months are warmer with the store */
   readonly winterGain: number;
@@ -39,9 +41,11 @@ export interface BedDepth {
 
 /** The beds through the free-running year. */
 export interface RootZone {
+  /** what is grown, and where its seeds come up */
   readonly crop: Pick<Crop, "name" | "sprouting">;
   /** days of the year from 0 */
   readonly days: readonly number[];
+  /** {@link ROOT_DEPTHS} */
   readonly depths: readonly BedDepth[];
 }
 

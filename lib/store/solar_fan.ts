@@ -24,7 +24,9 @@ const PANELS = [1, 2, 3, 5, 8, 12] as const;
 
 /** What the fans' supply depends on. */
 export interface SolarFanGiven {
+  /** weather of the place */
   readonly climate: ClimateYear;
+  /** the fans' hours: share, and W */
   readonly year: Pick<StoreYear, "fanShare" | "fanPower">;
 }
 
@@ -34,8 +36,9 @@ export interface SolarPanel {
   readonly power: number;
   /** kWh that it gives in the year */
   readonly energy: number;
-  /** share of the fans' electricity met in the hour in which it is made: without a battery */
+  /** share of the electricity of charging met in the hour in which it is made: without a battery, 0 to 1 */
   readonly chargeShare: number | null;
+  /** the same of discharging, 0 to 1 */
   readonly dischargeShare: number | null;
   /** kWh, rated, of the battery that leaves no hour of the year without power; null: none does */
   readonly battery: number | null;
@@ -61,6 +64,7 @@ export interface SolarFan {
   readonly fanEnergy: number;
   /** smallest first; none where the fans never run */
   readonly panels: readonly SolarPanel[];
+  /** January to December */
   readonly months: readonly SolarMonth[];
 }
 

@@ -55,7 +55,7 @@ Deno.test("the beds swing less the deeper they lie, and are held against the cro
 });
 
 Deno.test("seeds come up in soil between the temperatures of the published table", () => {
-  // Harrington & Minges 1954, degF: lettuce 35, 40 to 80; spinach 35, 45 to 75; tomato 50, 70 to 95
+  // Harrington & Minges 1954 [harrington-minges-1954], degF: lettuce 35, 40 to 80; spinach 35, 45 to 75; tomato 50, 70 to 95
   const table = { lettuce: [35, 40, 80], spinach: [35, 45, 75], tomato: [50, 70, 95] } as const;
   for (const [id, fahrenheit] of Object.entries(table)) {
     const { least, low, high } = findCrop(id).sprouting!;

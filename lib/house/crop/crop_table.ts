@@ -6,8 +6,9 @@ import { type DataRow, findById, readDataTable } from "../../basics/mod.ts";
 export interface Sprouting {
   /** below this next to nothing comes up */
   readonly least: number;
-  /** between these it comes up soon and evenly */
+  /** from here to {@link Sprouting.high} it comes up soon and evenly */
   readonly low: number;
+  /** above this less and less comes up */
   readonly high: number;
 }
 

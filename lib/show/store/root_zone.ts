@@ -10,7 +10,12 @@ import { paragraph, table } from "../kit/table.ts";
 
 const WHEN = "Mean across the house halfway along the tubes, once a week at midnight";
 
-/** Temperature of the beds at one depth, with the store and with the fan always off. */
+/**
+ * Temperature of the beds at one depth, with the store and with the fan always off.
+ *
+ * @param zone of the extra `rootZone`
+ * @param place index of the depth in it
+ */
 export function rootZoneChart(zone: RootZone, place = 0): DisplayItem {
   const { days, crop: { name, sprouting } } = zone;
   const { depth, withStore, noStore } = zone.depths[place]!;
