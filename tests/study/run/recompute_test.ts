@@ -24,7 +24,7 @@ const BY_HAND: Readonly<Record<string, string>> = {
   "fan.note": "",
   "fan.filterDirty": "fan",
   "store.chargeStart": "store",
-  "store.collector.area": "store",
+  "store.collector.area": "store worth",
   "worth.years": "worth",
   "measured.step": "measured",
 };
