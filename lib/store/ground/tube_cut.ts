@@ -19,9 +19,8 @@ export interface CutCell {
   readonly wall: number;
 }
 
-/** Strips that a cell is cut into, and points of the wall looked at. */
+/** Strips that a cell is cut into. */
 const STRIPS = 200;
-const WALL_POINTS = 20000;
 
 /** Height of soil above and below the tube in a strip, and its first moment. */
 function soilOfStrip(box: CellBox, half: number): { height: number; moment: number } {
@@ -60,8 +59,23 @@ export function openLength(from: number, to: number, at: number, radius: number)
   return Math.max(0, Math.min(to, -half) - from) + Math.max(0, to - Math.max(from, half));
 }
 
+/** Angles at which the wall crosses the edges of columns and rows, ascending, from −π to π. */
+function crossings(columns: readonly number[], rows: readonly number[], radius: number): number[] {
+  const within = (edges: readonly number[]) => edges.filter((edge) => Math.abs(edge) < radius);
+  const half = Math.PI / 2;
+  return [
+    -Math.PI,
+    Math.PI,
+    -half,
+    half,
+    ...within(columns).flatMap((x) => [Math.acos(x / radius), -Math.acos(x / radius)]),
+    ...within(rows).map((y) => Math.asin(y / radius)),
+    ...within(rows).map((y) => (y < 0 ? -Math.PI : Math.PI) - Math.asin(y / radius)),
+  ].sort((one, other) => one - other);
+}
+
 /**
- * Share of the tube's wall in each cell of a block.
+ * Share of the tube's wall in each cell of a block: its arcs between the edges of the cells.
  *
  * @param columns m from the middle of the tube, edges of the block's columns
  * @param rows the same downwards
@@ -79,15 +93,16 @@ export function wallByCell(
     while (k < edges.length - 2 && value >= edges[k + 1]!) k++;
     return k;
   };
-  let counted = 0;
-  for (let k = 0; k < WALL_POINTS; k++) {
-    const angle = 2 * Math.PI * (k + 0.5) / WALL_POINTS;
-    const x = radius * Math.cos(angle);
-    if (mirrored && x < 0) continue;
-    shares[place(rows, radius * Math.sin(angle)) * (columns.length - 1) + place(columns, x)]!++;
-    counted++;
+  const angles = crossings(columns, rows, radius);
+  for (let k = 1; k < angles.length; k++) {
+    const [from, to] = [angles[k - 1]!, angles[k]!];
+    const x = radius * Math.cos((from + to) / 2);
+    if (to <= from || (mirrored && x < 0)) continue;
+    const y = radius * Math.sin((from + to) / 2);
+    shares[place(rows, y) * (columns.length - 1) + place(columns, x)]! += to - from;
   }
-  return shares.map((share) => share / counted);
+  const round = mirrored ? Math.PI : 2 * Math.PI;
+  return shares.map((arc) => arc / round);
 }
 
 /** A round tube in a mesh, by the columns and rows of its block. */

@@ -39,11 +39,11 @@ Deno.test("wallByCell() shares the wall out as the arcs do, whole and in halves"
   const edges = [-0.1, -0.05, 0, 0.05, 0.1];
   const whole = wallByCell(edges, edges, RADIUS);
   assertAlmostEquals(whole.reduce((sum, value) => sum + value, 0), 1, 1e-12);
-  assertAlmostEquals(whole[0]!, 1 / 12, 1e-3);
-  assertAlmostEquals(whole[1]!, 1 / 12, 1e-3);
+  assertAlmostEquals(whole[0]!, 1 / 12, 1e-12);
+  assertAlmostEquals(whole[1]!, 1 / 12, 1e-12);
   const half = wallByCell([0, 0.05, 0.1], edges, RADIUS, true);
   assertAlmostEquals(half.reduce((sum, value) => sum + value, 0), 1, 1e-12);
-  assertAlmostEquals(half[1]!, 1 / 6, 1e-3);
+  assertAlmostEquals(half[1]!, 1 / 6, 1e-12);
 });
 
 Deno.test("fillGap() grows small cells more slowly than large ones", () => {
