@@ -21,7 +21,7 @@ export interface MeshSettings {
   readonly nearGrowth: number;
   /** ratio of a larger cell to the one before it */
   readonly growth: number;
-  /** m, first cell under the surface */
+  /** ratio, first cell under the surface over the penetration depth of half a day */
   readonly surfaceCell: number;
   /** m, largest cell */
   readonly largestCell: number;
@@ -82,11 +82,11 @@ export interface SliceMesh {
 /** Production settings: found adequate by halving (see docs/store.md). */
 export const PRODUCTION_MESH: MeshSettings = {
   tubeCell: 0.5,
-  nearCell: 1,
+  nearCell: 2,
   nearGrowth: 1.2,
-  growth: 1.4,
-  surfaceCell: 0.04,
-  largestCell: 1.6,
+  growth: 1.3,
+  surfaceCell: 0.1,
+  largestCell: 4,
 };
 
 /** s, half a day: the shortest swing that carries much heat. */
@@ -233,7 +233,7 @@ export function sliceMesh(geometry: SliceGeometry): SliceMesh {
       cells: blockCells,
     })),
     lines: [
-      { at: 0, size: geometry.surfaceCell },
+      { at: 0, size: geometry.surfaceCell * geometry.penetration },
       ...geometry.faces.map((at) => ({ at, size: 0.15 })),
     ],
     growth,

@@ -24,8 +24,12 @@ export interface FreezingZone {
 
 /** m beyond a tube's wall: rings end here, the first ring is the tube's own block. */
 const RINGS = [0.001, 0.041, 0.091];
-/** m, lower edges of the bands below the floor; the first holds the top cells only */
-const BANDS = [0.036, 0.087, 0.157, 0.256, 0.36, 0.48];
+/**
+ * m, lower edges of the bands below the floor. Those of the top, which freeze by night and thaw by day,
+ * are thin and go across all of the floor
+ */
+const TOP_BANDS = [0.01, 0.022, 0.035, 0.05, 0.067, 0.087, 0.11];
+const BANDS = [...TOP_BANDS, 0.157, 0.256, 0.36, 0.48];
 /** m, thickness of the bands below those, and how far below the lowest tube they go on */
 const LOWER_BAND = 0.32;
 const BELOW_TUBES = 0.25;
@@ -118,7 +122,8 @@ function zoneInside(tubes: TubePlaces, x: number, depth: number): string | null 
     return `ring ${ring} layer ${nearest(tubes.layers, lies)} ${groupAt(tubes, at)}`;
   }
   const band = tubes.bands.findIndex((edge) => depth < edge);
-  return band < 0 ? null : `band ${band} ${groupAt(tubes, x)}`;
+  if (band < 0) return null;
+  return band < TOP_BANDS.length ? `band ${band}` : `band ${band} ${groupAt(tubes, x)}`;
 }
 
 /** Soils whose water freezes alike share a name. */
