@@ -305,7 +305,10 @@ Deno.test("a flat board without its depth, or a depth without a board, and what 
       '13:56: "store.collector.pitch" must be 2 to 40 times',
     ],
     ["flatBoardDepth: 1.5 m", '13:19: "store.flatBoardDepth" is given without'],
-    ["flatBoardResistance: 2 m2 K/W\n  flatBoardDepth: 23.8 m", '14:19: "store.meshDepth" must'],
+    [
+      "meshDepth: 12 m\n  flatBoardResistance: 2 m2 K/W\n  flatBoardDepth: 11.8 m",
+      '15:19: "store.meshDepth" must',
+    ],
   ] as const;
   for (const [text, start] of cases) {
     const message = await refusal(`${GOOD}store:\n  ${text}\n`);

@@ -1,7 +1,7 @@
 // Source: Carslaw & Jaeger 1959 [carslaw-jaeger-1959] §2.6, semi-infinite solid with a periodic
 // surface, the film of the floor before it, recomputed from the formulas
 import { assertAlmostEquals, assertLess } from "@std/assert";
-import Complex from "complex.js";
+import { Complex } from "complex.js";
 import { FLOOR_FILM } from "../../lib/house/mod.ts";
 import {
   type MeshSettings,
