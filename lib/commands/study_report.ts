@@ -5,7 +5,7 @@
  */
 import { type PageChanges, renderReport, renderWorkbook } from "../press/mod.ts";
 import { oddsLine } from "../show/worth/odds_line.ts";
-import { inReadersOrder } from "../show/kit/reader.ts";
+import { inReadersOrder, shownBoth } from "../show/kit/reader.ts";
 import type { ResultsFile, Study } from "../study/mod.ts";
 import { DOUBT_PAGE } from "./doubt_file.ts";
 import { type Comparison, comparisonSections } from "./comparison.ts";
@@ -71,7 +71,7 @@ export function studyWorkbook(
         "Place",
         `${place.name} (${degrees(place.latitude, "N", "S")}, ${
           degrees(place.longitude, "E", "W")
-        }, ${place.elevation} m)`,
+        }, ${shownBoth(place.elevation, "length")})`,
       ],
       ["Weather", `${climate.source} (${climate.layout})`],
       ["Author", heading.author],

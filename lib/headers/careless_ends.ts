@@ -1,5 +1,5 @@
 /** Tube ends set more and less carefully. @module */
-import { showSi } from "../units/mod.ts";
+import { showRange } from "../units/mod.ts";
 import { firstGroup, type HeadersQuestion } from "./first_group.ts";
 import {
   FLANGED,
@@ -39,11 +39,12 @@ export interface WorkmanshipStudy {
 export function workmanshipStudies(question: HeadersQuestion): WorkmanshipStudy[] {
   const { group, airFlow } = firstGroup(question);
   const deep = Math.min(0.1, question.inputs.diameter / 3);
+  const into = (most: number) => showRange(0, most, "smallLength");
   const ways: readonly (readonly [string, Workmanship])[] = [
     ["flanged, all flush", FLANGED],
-    ["0 to 25 mm in, burrs at half", CARELESS],
+    [`${into(0.025)} in, burrs at half`, CARELESS],
     [
-      `0 to ${showSi(deep, "smallLength")} in, large burrs at half`,
+      `${into(deep)} in, large burrs at half`,
       { insertionMin: 0, insertionMax: deep, burrShare: 0.5, burrLoss: 0.8 },
     ],
   ];

@@ -30,8 +30,11 @@ export interface HouseMeasure {
   readonly inputs: HouseInputs;
 }
 
-/** m² K/W of 50 mm closed-cell board. */
-const BOARD = layerResistance({ material: "closed-cell-board", thickness: 0.05 });
+/** m, thickness of the board that is added. */
+const BOARD_THICK = 0.05;
+/** m² K/W of it. */
+const BOARD = layerResistance({ material: "closed-cell-board", thickness: BOARD_THICK });
+const BOARD_WORDS = `${showBoth(BOARD_THICK, "smallLength")} closed-cell board`;
 /** m³ of water per m² of front glazing: 2.5 US gallons a square foot, extension rule for season extension. */
 const WATER_PER_GLAZING = 0.1;
 
@@ -83,29 +86,37 @@ export function houseMeasures(inputs: HouseInputs): readonly HouseMeasure[] {
     "wall-board",
     "knee-wall insulation",
     knee
-      ? "50 mm closed-cell board"
-      : `lowest ${showBoth(height, "length")} covered with 50 mm foam board`,
+      ? BOARD_WORDS
+      : `lowest ${showBoth(height, "length")} covered with ${
+        showBoth(BOARD_THICK, "smallLength")
+      } foam board`,
     knee
       ? area(({ element }) => element === "knee wall")
       : { amount: height * perimeter, unit: "m²" },
     { kneeWallHeight: height, kneeWall: knee ? insulated(inputs.kneeWall) : insulated("glazed") },
   );
   if (inputs.northWall === "glazed" || inputs.northWall > 0.35) {
-    add("wall-board", "north wall insulation", "50 mm closed-cell board", backOf("wall"), {
+    add("wall-board", "north wall insulation", BOARD_WORDS, backOf("wall"), {
       northWall: insulated(inputs.northWall),
     });
   }
   if (inputs.shape !== "lean-to" && (inputs.northRoof === "glazed" || inputs.northRoof > 0.35)) {
-    add("wall-board", "north roof insulation", "50 mm closed-cell board", backOf("roof"), {
+    add("wall-board", "north roof insulation", BOARD_WORDS, backOf("roof"), {
       northRoof: insulated(inputs.northRoof),
     });
   }
   if (inputs.edgeInsulation < BOARD || inputs.edgeInsulationDepth < 0.6) {
     const board: MeasureWork = { amount: 0.6 * perimeter, unit: "m²" };
-    add("perimeter-board", "perimeter foam", "50 mm closed-cell board, 0.6 m deep", board, {
-      edgeInsulation: Math.max(BOARD, inputs.edgeInsulation),
-      edgeInsulationDepth: Math.max(0.6, inputs.edgeInsulationDepth),
-    });
+    add(
+      "perimeter-board",
+      "perimeter foam",
+      `${BOARD_WORDS}, ${showBoth(0.6, "length")} deep`,
+      board,
+      {
+        edgeInsulation: Math.max(BOARD, inputs.edgeInsulation),
+        edgeInsulationDepth: Math.max(0.6, inputs.edgeInsulationDepth),
+      },
+    );
   }
   if (inputs.curtain === null) {
     const curtain = usualCurtain(inputs.heatSetPoint);

@@ -128,11 +128,11 @@ function seasonNotices(store: JudgedStore): Notice[] {
 /** Frozen ground is in the year; what it does to drains and footings is not. */
 function freezingNotice(freezing: FreezingYear): Notice {
   const { coldest, hoursBelowFreezing, latentHeat, frozenDepth } = freezing;
-  const amount = `${showSi(latentHeat, "energy")} of latent heat, as much as ${
+  const amount = `${heatText(latentHeat)} of latent heat, as much as ${
     showBoth(frozenDepth, "depth")
   } of soil frozen through`;
   const where = hoursBelowFreezing > 0
-    ? `Soil between the tubes freezes: below 0 °C for ${
+    ? `Soil between the tubes freezes: below ${showBoth(0, "temperature")} for ${
       showSi(hoursBelowFreezing, "hours")
     }, lowest ${showBoth(coldest, "temperature")}`
     : "Soil under the floor freezes, but not between the tubes on average";

@@ -105,7 +105,7 @@ export function footingWarning(line: FootingLine): string | null {
     ? "under the wall or footing"
     : `${showBoth(line.distance, "depth")} from the footing's inner edge`;
   const mend = line.room === null
-    ? 'Give "house.footingDepth", or 0 m if there is no footing.'
+    ? 'Give "house.footingDepth", or 0 m (0 ft) if there is no footing.'
     : "Keep the tubes farther from the wall or shallower.";
   return `${footingRemark(line)}. The pit is ${
     metres(line.pitDepth)

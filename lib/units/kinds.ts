@@ -175,6 +175,7 @@ export const KINDS = {
     examples: ["500 kWh", "17 therm"],
     shown: { us: ["kBTU", "kBtu", 0] },
   }),
+  electricity: alike("an amount of electricity", ["kWh", "kWh", 0], ["500 kWh", "1 MWh"]),
   radiation: kind("an amount of radiation", {
     si: ["kWh/m^2", "kWh/m²", 1],
     us: ["kBTU/ft^2", "kBtu/ft²", 1],
@@ -194,6 +195,11 @@ export const KINDS = {
     si: ["W/m^2", "W/m²", 0],
     us: ["BTU/(hour ft^2)", "Btu/(h ft²)", 1],
     examples: ["20 W/m2", "6 Btu/(h ft2)"],
+  }),
+  heatPerLength: kind("a heat flow per unit length", {
+    si: ["W/m", "W/m", 1],
+    us: ["BTU/(hour ft)", "Btu/(h ft)", 1],
+    examples: ["20 W/m", "20 Btu/(h ft)"],
   }),
   conductance: perKelvin("a thermal conductance", {
     si: ["W/K", "W/K", 0],

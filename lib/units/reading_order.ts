@@ -9,9 +9,9 @@ const labels = (of: "si" | "us") =>
     .filter((label) => label !== "" && label !== "–")
     .sort((a, b) => b.length - a.length)
     .map(escaped).join("|");
-const NUMBER = "−?[\\d\u202f]+(?:\\.\\d+)?";
+const NUMBER = "[−-]?[\\d\u202f]+(?:\\.\\d+)?";
 const side = (of: "si" | "us") => `${NUMBER}(?: to ${NUMBER})?[ \u00a0](?:${labels(of)})`;
-const PAIR = new RegExp(`(?<![\\d.,−])(${side("si")}) \\((${side("us")})\\)`, "g");
+const PAIR = new RegExp(`(?<![\\d.,−-])(${side("si")}) \\((${side("us")})\\)`, "g");
 
 /**
  * "2.5 degC (36.6 degF)" in every place of a text, with the units of the reader first.

@@ -51,6 +51,7 @@ const US_FACTORS: Readonly<Partial<Record<Kind, readonly [factor: number, offset
   specificPower: [0.0004719474432, 0],
   mass: [2.2046226218487757, 0],
   heatFlux: [0.3169983306281505, 0],
+  heatPerLength: [1.0400207697773969, 0], // 1 Btu/h = 0.29307107 W, 1 ft = 0.3048 m
   resistance: [5.678263341113489, 0],
   heatCapacity: [0.0002388458966, 0],
   airChangePerSpeed: [0.44704, 0],

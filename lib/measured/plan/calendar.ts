@@ -1,6 +1,7 @@
 /** Operation and maintenance month by month, from the study's own year. @module */
 import { hoursOfMonth, MONTH_NAMES } from "../../basics/mod.ts";
 import type { StoreYear } from "../../store/types.ts";
+import { showBoth } from "../../units/mod.ts";
 
 /** What the calendar follows from, hour by hour of the study's year. */
 export interface CalendarRequest {
@@ -79,7 +80,7 @@ export function maintenanceCalendar(request: CalendarRequest): CalendarMonth[] {
     if (frosty[next(month)] && !frosty[month]) {
       add(
         "Test the frost alarm and the back-up heat; close gaps in the cover",
-        "the first hard frost, below -2 degC, comes next month",
+        `the first hard frost, below ${showBoth(-2, "temperature")}, comes next month`,
         "licensed heating installer for any burner",
       );
     }
@@ -104,14 +105,16 @@ export function maintenanceCalendar(request: CalendarRequest): CalendarMonth[] {
     if (one.condensate > WET) {
       add(
         "Look into sump and drains every week, pump out, smell the outlet air",
-        `${Math.round(one.condensate)} kg of water are left in the tubes`,
+        `${showBoth(one.condensate, "mass")} of water are left in the tubes`,
         "drainage contractor; nobody enters a sump without testing its air and a second person",
       );
     }
     if (one.warmWetHours > 24) {
       add(
         "No standing water, no spray from the store: drain what stands",
-        `${Math.round(one.warmWetHours)} h of air of 20 degC or more through wet tubes: Legionella`,
+        `${Math.round(one.warmWetHours)} h of air of ${
+          showBoth(20, "temperature")
+        } or more through wet tubes: Legionella`,
         "public health authority; water-safety professional",
       );
     }

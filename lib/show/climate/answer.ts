@@ -1,7 +1,7 @@
 /** What the climate chapter answers. @module */
 import { dayName } from "../kit/calendar.ts";
 import type { DisplayItem } from "../kit/figure.ts";
-import { shownBoth } from "../kit/reader.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { ClimateResult, ColdSpell } from "../../climate/types.ts";
 import { answerCard } from "../kit/answer.ts";
 import { table } from "../kit/table.ts";
@@ -11,7 +11,9 @@ export function answer(result: ClimateResult): DisplayItem {
   const week = result.coldSpells.find((spell) => spell.length === 7);
   return answerCard({
     answer: `It must get through nights down to ${shownBoth(result.coldestHour, "temperature")}, ` +
-      `${shownBoth(result.heatingDegreeDays18, "degreeDays")} below 18 degC, and ` +
+      `${shownBoth(result.heatingDegreeDays18, "degreeDays")} below ${
+        shown(18, "temperature", 0)
+      }, and ` +
       (week === undefined
         ? ""
         : `a worst week with a mean of ${shownBoth(week.meanTemperature, "temperature")} and ${

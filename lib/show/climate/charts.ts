@@ -73,7 +73,7 @@ function monthlyClimateTable(months: readonly MonthSummary[]): ReturnType<typeof
     { head: "humidity", value: (row) => row.meanRelativeHumidity, kind: "share" },
     { head: "wind", value: (row) => row.meanWindSpeed, kind: "windSpeed" },
     {
-      head: "degree-days below 18 degC",
+      head: `degree-days below ${shown(18, "temperature", 0)}`,
       value: (row) => row.heatingDegreeDays18,
       kind: "degreeDays",
     },

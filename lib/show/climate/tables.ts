@@ -5,15 +5,28 @@ import { showNumber } from "../../units/mod.ts";
 import { type ClimateQuality, hoursText, type ShortDayRow } from "../../climate/mod.ts";
 import type { ClimateResult } from "../../climate/types.ts";
 import type { OutdoorLimit } from "../../house/mod.ts";
+import { shown } from "../kit/reader.ts";
 import { type NamedNumber, numbers, table } from "../kit/table.ts";
 
 /** How the radiation of each month fits the sun, and as the file would stand an hour off. */
 export function qualityTable(quality: ClimateQuality): DisplayItem {
   return table(quality.fits, [
     { head: "month", value: (fit) => MONTHS[fit.month - 1]! },
-    { head: "misfit as read, W/m²", value: (fit) => fit.misfit, digits: 1 },
-    { head: "shifted an hour earlier, W/m²", value: (fit) => fit.misfitEarlier, digits: 1 },
-    { head: "shifted an hour later, W/m²", value: (fit) => fit.misfitLater, digits: 1 },
+    { head: "misfit as read", value: (fit) => fit.misfit, kind: "heatFlux", digits: 1, us: false },
+    {
+      head: "shifted an hour earlier",
+      value: (fit) => fit.misfitEarlier,
+      kind: "heatFlux",
+      digits: 1,
+      us: false,
+    },
+    {
+      head: "shifted an hour later",
+      value: (fit) => fit.misfitLater,
+      kind: "heatFlux",
+      digits: 1,
+      us: false,
+    },
     {
       head: "misfit of",
       value: (fit) => fit.against === "closure" ? "the three series" : "global to height",
@@ -43,7 +56,7 @@ export function designTable(result: ClimateResult): DisplayItem {
       note: "99 % of the hours are warmer; about 88 are not",
     },
     {
-      label: "degree-days below 18 degC",
+      label: `degree-days below ${shown(18, "temperature", 0)}`,
       value: result.heatingDegreeDays18,
       kind: "degreeDays",
       note: "from daily means",

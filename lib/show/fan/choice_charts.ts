@@ -160,10 +160,10 @@ export function monthsChart({ months, energy, hours }: FanYear): DisplayItem {
     color: { type: "identity" },
   }, {
     title: "Electricity used by the fans over the year",
-    alt: `Electricity of the fans by month, ${shown(energy, "energy")} in ${
+    alt: `Electricity of the fans by month, ${shown(energy, "electricity")} in ${
       shown(hours, "hours")
     } of the year.`,
-    note: `${shown(energy, "energy")} in ${shown(hours, "hours")} of running.`,
+    note: `${shown(energy, "electricity")} in ${shown(hours, "hours")} of running.`,
     legend: [
       { label: "heat charged", colour: PALETTE.warm },
       { label: "heat discharged", colour: PALETTE.cold },

@@ -83,7 +83,7 @@ export function lossesChart(result: SummarisedHouse): DisplayItem {
     ...sides,
     height: 50 + bars.length * 34,
     marginTop: 8,
-    x: { domain, label: "heat loss per kelvin between inside and outside, W/K", grid: true },
+    x: { domain, label: "heat loss per degree between inside and outside, W/K", grid: true },
     y: { domain: bars.map((bar) => bar.name), label: null, padding: 0.3 },
     marks: [
       Plot.barX(bars, { x: "conductance", y: "name", fill: "colour" }),

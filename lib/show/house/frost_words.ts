@@ -13,7 +13,9 @@ export function firstFreezeText(hour: number | null): string {
 
 /** "it would freeze for 1100 h to 1500 h": were the house 1 K warmer or colder than computed. */
 export function freezingText({ warmer, colder }: FreezingRange): string {
-  const sooner = "if it were 1 K warmer or colder all year than computed, it would ";
+  const sooner = `if it were ${
+    shown(1, "temperatureDifference", 0)
+  } warmer or colder all year than computed, it would `;
   return colder === 0
     ? `${sooner}not freeze in either case`
     : `${sooner}freeze for ${shown(warmer, "hours")} to ${shown(colder, "hours")}`;

@@ -3,8 +3,7 @@ import * as Plot from "@observablehq/plot";
 import type { HeatMonth, SummarisedHouse } from "../../house/mod.ts";
 import { axisDate, MONTHS, monthTicks } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber } from "../../units/mod.ts";
-import { shown } from "../kit/reader.ts";
+import { shown, shownNumber } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -188,7 +187,7 @@ export function heatDemandChart(result: SummarisedHouse): DisplayItem {
       Plot.text(rows.filter((row) => row.heat >= 0.5), {
         x: "month",
         y: "heat",
-        text: (row: { heat: number }) => showNumber(row.heat, 0),
+        text: (row: { heat: number }) => shownNumber(row.heat, "energy"),
         dy: -8,
       }),
       Plot.ruleY([0], { stroke: PALETTE.ink }),

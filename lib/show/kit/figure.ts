@@ -4,6 +4,7 @@ import type * as Plot from "@observablehq/plot";
 import { type DataTable, tableHtml, tableText } from "./data_table.ts";
 import { escapeMarkup } from "./escape.ts";
 import { drawPicture, type LegendEntry } from "./picture.ts";
+import { inReadersOrder } from "./reader.ts";
 
 /** What a notebook shows: one entry a MIME type. */
 export type DisplayItem = {
@@ -47,7 +48,7 @@ export function pictureItem(svg: string, words: FigureWords): DisplayItem {
   const table = words.table === undefined ? "" : `\n<details><summary>The numbers behind this ` +
     `picture</summary>\n${tableHtml(words.table)}</details>`;
   const image = `<img alt="${escapeMarkup(words.alt)}" src="data:image/svg+xml;base64,${
-    base64(inert(svg))
+    base64(inert(inReadersOrder(svg)))
   }" style="max-width:100%">`;
   const plain = [words.title, words.alt, words.note].filter((line) => line !== undefined);
   if (words.table !== undefined && words.table.rows.length <= 40) {

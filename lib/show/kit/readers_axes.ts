@@ -27,7 +27,8 @@ export function kindOfAxis(
   const found = LABEL.exec(label);
   if (found === null) return null;
   const unit = found[2]!;
-  const kind = CHOSEN[unit] ??
+  const bought = unit === "kWh" && /electricity/.test(found[1]!); // sold by the kilowatt-hour everywhere
+  const kind = bought ? "electricity" : CHOSEN[unit] ??
     (Object.keys(KINDS) as Kind[]).find((one) =>
       displayUnit(one).si.unit === unit && unit !== "–" && unit !== "%"
     );

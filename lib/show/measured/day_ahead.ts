@@ -103,7 +103,7 @@ export function chargingTable(tomorrow: Tomorrow): DisplayItem {
     { head: "from", value: ({ from }) => hours[from]!.time },
     { head: "to", value: end },
     { head: "heat stored", value: ({ heat }) => heat, kind: "energy" },
-    { head: "fan", value: ({ fanEnergy }) => fanEnergy, kind: "energy", us: false },
+    { head: "fan", value: ({ fanEnergy }) => fanEnergy, kind: "electricity" },
     { head: "heat for each kilowatt-hour of the fan", value: ({ ratio }) => ratio, digits: 1 },
   ], "Best hours to charge, best first");
 }

@@ -42,7 +42,7 @@ export function heatChart(result: MeasuredResult): DisplayItem {
     height: 340,
     marginLeft: 55,
     x: { type: "utc", label: null },
-    y: { label: "heat by day, kWh: put in above, given back below", grid: true },
+    y: { label: "heat by day, put in above, given back below, kWh", grid: true },
     marks: [
       bar(({ heatIn }) => heatIn.value, PALETTE.warm),
       bar(({ heatOut }) => -heatOut.value, PALETTE.cold),
@@ -74,7 +74,7 @@ export function heatChart(result: MeasuredResult): DisplayItem {
       { head: "given back", value: (row) => row.heatOut.value, kind: "energy" },
       { head: "low", value: (row) => row.heatOut.low, kind: "energy", us: false },
       { head: "high", value: (row) => row.heatOut.high, kind: "energy", us: false },
-      { head: "fans", value: (row) => row.fanEnergy.value, kind: "energy", us: false },
+      { head: "fans", value: (row) => row.fanEnergy.value, kind: "electricity" },
     ]),
   });
 }

@@ -49,7 +49,7 @@ export function sumsTable(result: MeasuredResult): DisplayItem {
     ["of it latent: water that condensed", latentIn, "energy"],
     ["heat given back", heatOut, "energy"],
     ["of it latent: negative where water evaporated", latentOut, "energy"],
-    ["electricity of the fans", fanEnergy, "energy"],
+    ["electricity of the fans", fanEnergy, "electricity"],
     ["recovery: given back over put in", recovery, "share"],
     ["given back for each kilowatt-hour of the fans", cop, "ratio"],
   ];

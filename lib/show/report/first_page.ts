@@ -27,7 +27,7 @@ export function verdict({ worth, store }: ChapterResults): DisplayItem {
   } in this year, without it to ${shownBoth(store.coldestHourNoFan, "temperature")}; ${
     killingText(store)
   }. It saves ${shownBoth(store.savedHeat, "energy")} of heat for ${
-    shownBoth(store.backupFanEnergy, "energy")
+    shown(store.backupFanEnergy, "electricity")
   } of electricity a year.`;
   const turns = `It would change if ${changesWith(worth)}`;
   const lines = [why, does, turns].map((text) => `<p>${escapeMarkup(text)}</p>`).join("\n");

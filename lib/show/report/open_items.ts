@@ -7,7 +7,7 @@ import { CAUTIONS, notices } from "../kit/caution.ts";
 import { escapeMarkup } from "../kit/escape.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { forReport } from "../kit/layout.ts";
-import { readersUnits } from "../kit/reader.ts";
+import { readersUnits, shown } from "../kit/reader.ts";
 import { table } from "../kit/table.ts";
 import { wide } from "./wide.ts";
 
@@ -76,11 +76,14 @@ export function assumptions(study: Study): DisplayItem {
   );
 }
 
+/** m, below which a length is told in inches. */
+const FOOT = 0.3048;
+
 function takenText(study: Study, key: string, text: string): string {
   const kind = FIELDS.get(key)?.kind;
   const value = valueAt(study, key);
-  return readersUnits() === "SI" || kind === undefined || kind === "text" ||
-      typeof value !== "number"
-    ? text
-    : formatQuantity(value, kind, "US");
+  if (readersUnits() === "SI" || kind === undefined || kind === "text") return text;
+  if (typeof value !== "number") return text;
+  const inches = (kind === "length" || kind === "depth") && value > 0 && value < FOOT;
+  return inches ? shown(value, "smallLength") : formatQuantity(value, kind, "US");
 }

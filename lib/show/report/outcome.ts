@@ -60,7 +60,11 @@ export function heatByMonth({ store }: ChapterResults): DisplayItem {
 export function storeTable({ store }: ChapterResults): DisplayItem {
   const rows: NamedNumber[] = [
     { label: "heat saved at the heater", value: store.savedHeat, kind: "energy" },
-    { label: "electricity of the fans, saving it", value: store.backupFanEnergy, kind: "energy" },
+    {
+      label: "electricity of the fans, saving it",
+      value: store.backupFanEnergy,
+      kind: "electricity",
+    },
     { label: "heat charged", value: store.heatIn, kind: "energy" },
     { label: "of it condensing water", value: store.summary.latentShare, kind: "share" },
     { label: "heat discharged", value: store.heatOut, kind: "energy" },

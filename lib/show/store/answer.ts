@@ -36,7 +36,7 @@ export function answer(result: SummarisedStore): DisplayItem {
       `the study again with each of them changed.`,
     drivenBy: `the surplus sun by day: ${chargedText(result)}; with the warmth of the ground ` +
       `itself ${shownBoth(result.heatOut, "energy")} is discharged for ${
-        shown(result.fanEnergy, "energy")
+        shown(result.fanEnergy, "electricity")
       } of fan energy.`,
     changesWith: `the house lost less: holding the set point takes ${
       shownBoth(result.backupHeat, "energy")
@@ -91,7 +91,7 @@ export function summaryTable(result: StoreResult): DisplayItem {
       kind: "share",
       note: "discharged over charged, whatever warmed the soil",
     },
-    { label: "fan energy", value: result.fanEnergy, kind: "energy" },
+    { label: "fan energy", value: result.fanEnergy, kind: "electricity" },
     {
       label: "heat discharged per kWh of fan energy",
       value: result.cop,
@@ -108,7 +108,8 @@ export function summaryTable(result: StoreResult): DisplayItem {
       label: "rise of house temperature on cold-season nights",
       value: result.nightLift,
       kind: "temperatureDifference",
-      note: "compared with the fan always off; nights below 8 degC outdoors",
+      note: "compared with the fan always off; nights below " + shown(8, "temperature", 0) +
+        " outdoors",
     },
     { label: "fan hours, charging", value: result.chargeHours, kind: "hours" },
     { label: "fan hours, discharging", value: result.dischargeHours, kind: "hours" },

@@ -1,7 +1,6 @@
 /** "Do this first": what house improvements and the store bring, as bars and in numbers. @module */
 import * as Plot from "@observablehq/plot";
 import type { RankedMeasure } from "../../store/mod.ts";
-import { showNumber } from "../../units/mod.ts";
 import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { siText } from "../kit/si_text.ts";
@@ -10,8 +9,8 @@ import { table } from "../kit/table.ts";
 
 /** "+1.2 K", with its sign */
 function gainText(gain: number): string {
-  const text = showNumber(gain, 1);
-  return `${text.startsWith("−") || Number(text) === 0 ? "" : "+"}${text}\u00a0K`;
+  const text = shown(gain, "temperatureDifference");
+  return `${text.startsWith("−") || Number.parseFloat(text) === 0 ? "" : "+"}${text}`;
 }
 
 const COLOURS: Readonly<Record<RankedMeasure["kind"], string>> = {

@@ -1,7 +1,7 @@
 /** The power cut: how the house cools, how long it takes, and what that means. @module */
 import type { CutCourse, CutStart, CutWay, PowerCut } from "../../store/mod.ts";
 import { showNumber } from "../../units/mod.ts";
-import { shownBoth } from "../kit/reader.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import { hourName } from "../kit/calendar.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
@@ -21,6 +21,8 @@ function hoursText(hours: number | null, cut: PowerCut): string {
   return hours === 0 ? "already below" : `${showNumber(hours, 1)} h`;
 }
 
+const freezing = (): string => shown(0, "temperature", 0);
+
 const heating = (heated: boolean): string => heated ? "heater until the cut" : "no heater";
 
 /** How long each house lasts. */
@@ -31,7 +33,7 @@ export function powerCutTable(cut: PowerCut): DisplayItem {
     { head: "heating", value: (row) => heating(row.heated) },
     { head: "after the cut", value: (row) => WAYS[row.way].words },
     { head: "house at the cut", value: (row) => row.air[0]!, kind: "temperature" },
-    { head: "until 0 degC", value: (row) => hoursText(row.toFreezing, cut), right: true },
+    { head: `until ${freezing()}`, value: (row) => hoursText(row.toFreezing, cut), right: true },
     ...(limit === null ? [] : [{
       head: `until plants die, ${limit}`,
       value: (row: CutCourse) => hoursText(row.toCropLimit, cut),
@@ -85,10 +87,12 @@ export function powerCutChart(cut: PowerCut, start: CutStart = "coldest hour"): 
   ], {
     title: `The power fails at the ${start}, ${hourName(hour)}`,
     alt: `House temperatures in the ${cut.hours} hours after a power cut. Heated until then: ${
-      heated.map((row) => `${WAYS[row.way].words} ${hoursText(row.toFreezing, cut)} to 0 degC`)
+      heated.map((row) =>
+        `${WAYS[row.way].words} ${hoursText(row.toFreezing, cut)} to ${freezing()}`
+      )
         .join("; ")
     }.`,
-    note: "Lines across: 0 degC" +
+    note: `Lines across: ${freezing()}` +
       (limits.length > 1
         ? ` and ${shownBoth(cut.cropLimit, "temperature")}, where ${cut.crop} die`
         : "") +
@@ -96,7 +100,7 @@ export function powerCutChart(cut: PowerCut, start: CutStart = "coldest hour"): 
     legend: lineLegend(lines(true)),
     table: dataTable(heated, [
       { head: "heated until the cut", value: (row) => WAYS[row.way].words },
-      { head: "until 0 degC", value: (row) => hoursText(row.toFreezing, cut) },
+      { head: `until ${freezing()}`, value: (row) => hoursText(row.toFreezing, cut) },
       { head: "until plants die", value: (row) => hoursText(row.toCropLimit, cut) },
       { head: "lowest", value: (row) => row.lowest, kind: "temperature" },
     ]),
@@ -107,7 +111,7 @@ export function powerCutChart(cut: PowerCut, start: CutStart = "coldest hour"): 
 export function powerCutWords(cut: PowerCut): DisplayItem {
   const [store, fan, none] = (["store", "fan kept running", "no store"] as const)
     .map((way) => coursesFrom(cut, "coldest hour", true).find((row) => row.way === way)!);
-  const freezing = (row: CutCourse | undefined) => hoursText(row!.toFreezing, cut);
+  const frozen = (row: CutCourse | undefined) => hoursText(row!.toFreezing, cut);
   const crop = cut.cropLimit <= NO_CROP
     ? ""
     : ` The crop's killing limit of ${shownBoth(cut.cropLimit, "temperature")} comes after: ${
@@ -116,9 +120,9 @@ export function powerCutWords(cut: PowerCut): DisplayItem {
       hoursText(fan!.toCropLimit, cut)
     } with the fan on a battery.`;
   return paragraph(
-    `If the power fails at the coldest hour, the heated house reaches 0 degC after: ${
-      freezing(store)
-    } with the store, ${freezing(none)} without, ${freezing(fan)} with the fan on a battery.` +
+    `If the power fails at the coldest hour, the heated house reaches ${freezing()} after: ${
+      frozen(store)
+    } with the store, ${frozen(none)} without, ${frozen(fan)} with the fan on a battery.` +
       crop +
       " Without power the store's heat stays in the ground: have a frost alarm with a battery, and a " +
       "way to heat that needs no mains. Run a generator outdoors only, far from doors and vents: its " +

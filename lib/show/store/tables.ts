@@ -4,7 +4,7 @@ import { siText } from "../kit/si_text.ts";
 import { QUARTERS } from "../kit/calendar.ts";
 import { showNumber } from "../../units/mod.ts";
 import { shown, shownBoth } from "../kit/reader.ts";
-import { VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_columns.ts";
+import { VARIANT_COLUMNS, wayColumns } from "./ways_columns.ts";
 import type { HouseResult } from "../../house/types.ts";
 import {
   type ComparedVariant,
@@ -157,7 +157,7 @@ export function quartersWords(result: SummarisedStore): DisplayItem {
 
 /** The four houses in numbers. */
 export function waysTable(ways: readonly HouseWay[]): DisplayItem {
-  return table(ways, WAY_COLUMNS);
+  return table(ways, wayColumns());
 }
 
 /** What the curtain and the store save, alone and together. */

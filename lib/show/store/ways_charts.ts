@@ -2,13 +2,12 @@
 import * as Plot from "@observablehq/plot";
 import type { ComparedVariant, HouseWay } from "../../store/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber } from "../../units/mod.ts";
-import { shown } from "../kit/reader.ts";
+import { shown, shownNumber } from "../kit/reader.ts";
 import { durationCurve } from "../kit/duration.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 import { type Point, thin } from "../kit/thin.ts";
-import { freezeText, hoursBelow, LIMITS, VARIANT_COLUMNS, WAY_COLUMNS } from "./ways_columns.ts";
+import { freezeText, hoursBelow, LIMITS, VARIANT_COLUMNS, wayColumns } from "./ways_columns.ts";
 
 /** One colour a house: cold blue without anything, warm with the store, broken without curtain. */
 function wayStyle(way: HouseWay): { readonly colour: string; readonly dashed: boolean } {
@@ -79,7 +78,7 @@ export function waysChart(ways: readonly HouseWay[]): DisplayItem {
       colour: curve.colour,
       sign: curve.dashed ? "dash" : "line",
     })),
-    table: dataTable(ways, WAY_COLUMNS),
+    table: dataTable(ways, wayColumns()),
   });
 }
 
@@ -92,13 +91,17 @@ export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem
     resolved: { saved: row.savedResolved, gain: row.gainResolved },
   }));
   const names = rows.map((row) => row.name);
-  const bars = (value: "saved" | "gain", label: string, digits: number) => {
+  const bars = (
+    value: "saved" | "gain",
+    label: string,
+    kind: "energy" | "temperatureDifference",
+  ) => {
     const least = Math.min(0, ...rows.map((row) => row[value]));
     const most = Math.max(0, ...rows.map((row) => row[value]));
-    const span = Math.max(most - least, 10 ** -digits);
+    const span = Math.max(most - least, kind === "energy" ? 1 : 0.1);
     const signed = (row: typeof rows[number]) => {
       if (!row.resolved[value]) return "too small to tell";
-      const text = showNumber(row[value], digits);
+      const text = shownNumber(row[value], kind, kind === "energy" ? 0 : 2);
       return row[value] > 0 && Number(text) !== 0 ? `+${text}` : text;
     };
     const side = (positive: boolean) =>
@@ -128,8 +131,8 @@ export function variantsChart(variants: readonly ComparedVariant[]): DisplayItem
     };
   };
   return figure([
-    bars("saved", "back-up heat saved compared with the plan, kWh a year", 0),
-    bars("gain", "rise of the coldest hour compared with the plan, K", 2),
+    bars("saved", "back-up heat saved compared with the plan, kWh a year", "energy"),
+    bars("gain", "rise of the coldest hour compared with the plan, K", "temperatureDifference"),
   ], {
     title: "The same store built or run otherwise",
     alt: `Back-up heat saved and rise of the coldest hour compared with the store as planned. ${

@@ -26,6 +26,7 @@ const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
   h: "hours",
 };
 const KIND_OF_KEY: Readonly<Record<string, Kind>> = {
+  "fan.energyPerYear": "electricity",
   "tubes.count": "count",
   "tubes.diameter": "smallLength",
   "tubes.totalLength": "length",

@@ -2,8 +2,7 @@
 import * as Plot from "@observablehq/plot";
 import type { FirstStep } from "../../store/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
-import { showNumber } from "../../units/mod.ts";
-import { shown } from "../kit/reader.ts";
+import { shown, shownNumber } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
 
@@ -22,10 +21,14 @@ const KIND_WORDS: Readonly<Record<FirstStep["kind"], string>> = {
 /** Heat saved and lift of the coldest hour, the steps in the order given. */
 export function firstStepsChart(steps: readonly FirstStep[]): DisplayItem {
   const names = steps.map((step) => step.name);
-  const bars = (value: "saved" | "coldestHourGain", label: string, digits: number) => {
+  const bars = (
+    value: "saved" | "coldestHourGain",
+    label: string,
+    kind: "energy" | "temperatureDifference",
+  ) => {
     const values = steps.map((step) => step[value]);
     const least = Math.min(0, ...values);
-    const most = Math.max(10 ** -digits, ...values);
+    const most = Math.max(kind === "energy" ? 1 : 0.1, ...values);
     const span = most - least;
     return {
       height: 62 + steps.length * 26,
@@ -38,7 +41,7 @@ export function firstStepsChart(steps: readonly FirstStep[]): DisplayItem {
         Plot.text(steps, {
           x: (step: FirstStep) => Math.max(0, step[value]),
           y: "name",
-          text: (step: FirstStep) => showNumber(step[value], digits),
+          text: (step: FirstStep) => shownNumber(step[value], kind),
           textAnchor: "start",
           dx: 5,
         }),
@@ -48,8 +51,12 @@ export function firstStepsChart(steps: readonly FirstStep[]): DisplayItem {
   };
   const kinds = [...new Set(steps.map((step) => step.kind))];
   return figure([
-    bars("saved", "heating saved at the set point, kWh a year", 0),
-    bars("coldestHourGain", "rise of the coldest hour without a heater, K", 1),
+    bars("saved", "heating saved at the set point, kWh a year", "energy"),
+    bars(
+      "coldestHourGain",
+      "rise of the coldest hour without a heater, K",
+      "temperatureDifference",
+    ),
   ], {
     title: "Insulation or store first?",
     alt: `Heat saved and rise of the coldest hour. ${
@@ -67,7 +74,7 @@ export function firstStepsChart(steps: readonly FirstStep[]): DisplayItem {
       { head: "step", value: (step) => step.name },
       { head: "", value: (step) => KIND_WORDS[step.kind] },
       { head: "heat saved", value: (step) => step.saved, kind: "energy" },
-      { head: "electricity used", value: (step) => step.electricity, kind: "energy", us: false },
+      { head: "electricity used", value: (step) => step.electricity, kind: "electricity" },
       {
         head: "coldest hour warmer by",
         value: (step) => step.coldestHourGain,

@@ -1,6 +1,6 @@
 /** Insulation or store first? What each saves, in words. @module */
 import type { DisplayItem } from "../kit/figure.ts";
-import { shownBoth } from "../kit/reader.ts";
+import { shown, shownBoth } from "../kit/reader.ts";
 import type { FirstStep } from "../../store/mod.ts";
 import { paragraph } from "../kit/table.ts";
 
@@ -31,7 +31,7 @@ export function firstStepsWords(steps: readonly FirstStep[]): DisplayItem {
     : ` The store raises the coldest hour most: by ${kelvin(store.coldestHourGain)}.`;
   const fan = store.saved > 0
     ? ` The store's fan uses ${
-      shownBoth(store.electricity, "energy")
+      shown(store.electricity, "electricity")
     } of electricity a year; deducting that leaves ${shownBoth(store.net, "energy")}.`
     : "";
   return paragraph(verdict + cold + fan);

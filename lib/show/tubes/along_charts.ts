@@ -41,7 +41,7 @@ export function alongChart(tube: TubeAlong | null): DisplayItem {
     {
       height: 230,
       x,
-      y: { label: "heat per metre of tube, W/m", grid: true, zero: true },
+      y: { label: "heat along the tube, W/m", grid: true, zero: true },
       marks: [
         Plot.areaY(stacked, {
           x: "along",
@@ -78,9 +78,9 @@ export function alongChart(tube: TubeAlong | null): DisplayItem {
       { head: "place", value: (row) => row.along, kind: "length" },
       { head: "air", value: (row) => row.temperature, kind: "temperature" },
       { head: "humidity", value: (row) => row.relativeHumidity, kind: "share" },
-      { head: "sensible, W/m", value: (row) => row.sensible, digits: 1 },
-      { head: "latent, W/m", value: (row) => row.latent, digits: 1 },
-      { head: "dry air, W/m", value: (row) => row.dry, digits: 1 },
+      { head: "sensible", value: (row) => row.sensible, kind: "heatPerLength" },
+      { head: "latent", value: (row) => row.latent, kind: "heatPerLength" },
+      { head: "dry air", value: (row) => row.dry, kind: "heatPerLength" },
     ]),
   });
 }

@@ -61,8 +61,8 @@ export function searchChart(search: FieldSearch): DisplayItem {
       { head: "spacing", value: (row) => row.spacing, kind: "depth", us: false },
       { head: "layers", value: (row) => row.layers, digits: 0 },
       { head: "depth", value: (row) => row.depth, kind: "depth", us: false },
-      { head: "heat, kWh a day", value: (row) => row.heat, digits: 1 },
-      { head: "fan, kWh a day", value: (row) => row.fanEnergy, digits: 2 },
+      { head: "heat a day", value: (row) => row.heat, kind: "energy", digits: 1, us: false },
+      { head: "fan a day", value: (row) => row.fanEnergy, kind: "electricity", digits: 2 },
       { head: "cost", value: (row) => row.cost, digits: 0 },
     ]),
   });

@@ -30,7 +30,7 @@ export function answer(worth: WorthResult, store: StoreResult, figures: Figures)
     light: VERDICT_LIGHTS[verdict.word],
     answer: `${verdictSentence(worth)} The store saves ${
       shownBoth(store.savedHeat, "energy")
-    } of heat a year for ${shownBoth(store.backupFanEnergy, "energy")} of electricity; ${
+    } of heat a year for ${shown(store.backupFanEnergy, "electricity")} of electricity; ${
       killingText(store)
     }.`,
     ...(earnings === null ? {} : {

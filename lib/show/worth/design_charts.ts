@@ -84,7 +84,7 @@ export function designChart(search: DesignSearch | null): DisplayItem {
       { head: "first cost", value: (row) => moneyText(row.capital, currency), right: true },
       { head: "heat saved", value: (row) => row.saved, kind: "energy" },
       { head: "hours avoided", value: (row) => row.cropHoursAvoided, kind: "hours" },
-      { head: "fan electricity", value: (row) => row.fanEnergy, kind: "energy" },
+      { head: "fan electricity", value: (row) => row.fanEnergy, kind: "electricity" },
       {
         head: "cost of a kilowatt-hour saved",
         value: (row) => priceText(row.costOfHeat, currency),

@@ -5,7 +5,7 @@ import { suctionFault } from "../../store/mod.ts";
 import { dailySun } from "../../sun/mod.ts";
 import { buildFaults } from "../../headers/mod.ts";
 import { findTube, tubePositions } from "../../tubes/mod.ts";
-import { formatQuantity, parseQuantity, showBoth, showNumber } from "../../units/mod.ts";
+import { formatQuantity, parseQuantity, showBoth, showNumber, showUs } from "../../units/mod.ts";
 import type { ChapterInputs } from "./derive.ts";
 import { fieldKind, FIELDS } from "./fields.ts";
 import { GROUND_RULES } from "./ground_rules.ts";
@@ -215,11 +215,16 @@ export function unusualValues(study: Checked): readonly Notice[] {
       return one < low - slack || one > high + slack;
     });
     if (odd === undefined) continue;
+    const both = (one: number) => {
+      const us = showUs(one, kind);
+      return us === "" ? formatQuantity(one, kind) : `${formatQuantity(one, kind)} (${us})`;
+    };
     notices.push(notice(
       "warning",
       "study",
-      `${row.key} is ${formatQuantity(odd, kind)}, outside the usual ${row.usualLeast} to ` +
-        `${row.usualMost}: check it`,
+      `${row.key} is ${both(odd)}, outside the usual ${
+        [low, high].map((end) => Number.isFinite(end) ? both(end) : "").join(" to ")
+      }: check it`,
     ));
   }
   return notices;

@@ -9,12 +9,18 @@ import { InputError } from "winterground/basics/mod.ts";
 import * as report from "winterground/report";
 import { startRun } from "winterground/study/mod.ts";
 import { readIn, shown } from "winterground/show/kit/reader.ts";
+import { heatDemandChart } from "winterground/house";
+import { firstStepsChart } from "winterground/study";
+import { contractorPack } from "winterground/commands/contractor_pack.ts";
+import { inReadersOrder } from "winterground/show/kit/reader.ts";
 import { CAUTIONS } from "winterground/show/kit/caution.ts";
 import type { DisplayItem } from "winterground/show/kit/figure.ts";
 import { showSi, showUs } from "winterground/units/mod.ts";
 import { openSmallStudy } from "../../harness/small_study.ts";
 import { svgOf } from "../figure_rules.ts";
+import { steps } from "../store/sample.ts";
 import { ladder } from "../worth/sample.ts";
+import { siAlone } from "./si_alone.ts";
 
 const study = await openSmallStudy((text) => `study: {units: US}\n${text}`);
 const run = startRun(study, { cacheFolder: null });
@@ -104,6 +110,46 @@ Deno.test("every piece of the report is there, whole, and in the reader's units 
         if (foreign.test(cell)) assert(/\(/.test(cell) || cell.length > 40, `${cell} in ${html}`);
       }
     }
+  }
+});
+
+Deno.test("a reader of US units meets no value of SI first or alone, in the report, its pictures and the contractor's pack", async () => {
+  // Property: every value in SI stands in brackets behind its own in US units; makers' names aside
+  const electricity = shown(results.store.backupFanEnergy, "electricity").replace("\u00a0", " ");
+  const names = [results.tubes.product.name, results.fan.curve.name, electricity];
+  readIn("US");
+  try {
+    const page = pieces().map((item) => inReadersOrder(item["text/html"]));
+    assertEquals(page.flatMap((html) => siAlone(html, names)), []);
+    assertEquals(siAlone(await contractorPack(run), names), []);
+  } finally {
+    readIn("SI");
+  }
+  assert(siAlone("<p>0.18 m (0.58 ft) of soil</p>", []).length === 1);
+  assert(siAlone("<p>0.58 ft (0.18 m) of soil</p>", []).length === 0);
+  assert(
+    pieces().flatMap((item) => siAlone(item, [])).length > 100,
+    "SI is not seen where it leads",
+  );
+});
+
+Deno.test("numbers at the bars are in the units of their axis, for a reader of US units too", () => {
+  // Property: the largest bar's number is its value in kBtu, 3.412142 for a kilowatt-hour (NIST SP 811)
+
+  const [most, heat] = [
+    Math.max(...results.house.heatDemandByMonth),
+    Math.max(...steps.map(({ saved }) => saved)),
+  ];
+  for (
+    const [draw, value, axis] of [
+      [() => heatDemandChart(results.house), most, "heat demand, kBtu"],
+      [() => firstStepsChart(steps), heat, "heating saved at the set point, kBtu a year"],
+    ] as const
+  ) {
+    const words = [...svgOf(inUs(draw)).matchAll(/<text[^>]*>([^<]*)/g)].map(([, text]) => text!);
+    assert(words.some((text) => text.includes(axis)), words.join("\n"));
+    const wanted = (value * 3.412142).toFixed(0).replace(/^(\d\d)(\d{3})$/, "$1\u202f$2");
+    assert(words.includes(wanted), `${wanted} is not among ${words.join(", ")}`);
   }
 });
 
