@@ -1,5 +1,6 @@
 import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
 import { join } from "node:path";
+import { PLAIN_COLUMNS, plainYear } from "../harness/climate_files.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
 import { writeSmallStudy } from "../harness/small_study.ts";
 import { task } from "../harness/task.ts";
@@ -74,5 +75,59 @@ Deno.test("study --verify says identical of an untouched run, and what differs o
       [...Deno.readDirSync(folder)].map(({ name }) => name).sort(),
       ["cache", "somewhere else"],
     );
+  });
+});
+
+/** The demo on hourly weather read by a columns file, with fan curves of its own: every kind of input. */
+async function writeStudyOfAllInputs(folder: string): Promise<string> {
+  const data = new URL("../../data/", import.meta.url);
+  const place = (name: string) => join(folder, name);
+  await Deno.writeTextFile(place("year.csv"), `${plainYear().join("\n")}\n`);
+  await Deno.writeTextFile(place("columns.yaml"), PLAIN_COLUMNS);
+  await Deno.copyFile(new URL("fans/fans.csv", data), place("fans.csv"));
+  await Deno.copyFile(new URL("prices/harrow-bend.csv", data), place("prices.csv"));
+  for (const { name } of Deno.readDirSync(new URL("logs/harrow-bend", data))) {
+    await Deno.copyFile(new URL(`logs/harrow-bend/${name}`, data), place(name));
+  }
+  const demo = await Deno.readTextFile(new URL("studies/demo/harrow-bend.yaml", data));
+  const text = demo
+    .replace(/^ {2}normals: .*$/m, "  file: year.csv\n  columns: columns.yaml")
+    .replace(/^ {2}seed: .*\n/m, "")
+    .replace(/^fan:$/m, "fan:\n  curves: fans.csv")
+    .replaceAll(/\.\.\/\.\.\/(?:prices\/harrow-bend|logs\/harrow-bend\/([\w-]+))\.(csv|yaml)/g, (
+      _,
+      log: string | undefined,
+      ending: string,
+    ) => `${log ?? "prices"}.${ending}`);
+  await Deno.writeTextFile(place("all.yaml"), text);
+  return place("all.yaml");
+}
+
+Deno.test("study --verify names the input of which one byte was changed, whatever kind it is", async () => {
+  // Property: study, weather, columns, fan curves, prices, log map, logs, truth, faults, forecast
+  await inTemporary(async (folder) => {
+    const own = join(folder, "own");
+    await Deno.mkdir(own);
+    const path = await writeStudyOfAllInputs(own);
+    const kept = join(folder, "kept");
+    const first = await study(folder, path, "--chapters", "1", "--out", kept);
+    assertEquals(first.code, 0, first.err);
+    const inputs = [...filesBelow(join(kept, "inputs"))].map((one) => one.slice(kept.length + 1));
+    assertEquals(
+      inputs.map((one) => one.replace("inputs/", "")).sort(),
+      [...Deno.readDirSync(own)].map(({ name }) => name).sort(),
+    );
+    for (const input of inputs) {
+      const file = join(kept, input);
+      const bytes = await Deno.readFile(file);
+      const middle = Math.floor(bytes.length / 2);
+      await Deno.writeFile(file, bytes.with(middle, bytes[middle]! ^ 1));
+      const { code, out } = await study(folder, "--verify", kept);
+      assertEquals([code, out.trim().split("\n")], [3, [
+        `${input}: changed since the run wrote it`,
+        "differs: an input is not what was run; nothing was run again",
+      ]]);
+      await Deno.writeFile(file, bytes);
+    }
   });
 });
