@@ -14,6 +14,17 @@ function frameTable(table: Element, otherwise: string): void {
   frameAround(table).setAttribute("aria-label", labelOf(table) ?? otherwise);
 }
 
+const KEY = /^[a-z]\w*(?:\.\w+)+$/i;
+
+/** Lets keys such as "store.coldestHour" break between their words before a table gets too wide. */
+function breakKeys(table: Element): void {
+  for (const cell of table.querySelectorAll("td")) {
+    const text = cell.textContent ?? "";
+    if (cell.children.length > 0 || !KEY.test(text)) continue;
+    cell.innerHTML = text.replaceAll(/(?<=\.)|(?<=[a-z])(?=[A-Z])/g, "<wbr>");
+  }
+}
+
 /** Puts an element into a frame of its own. */
 function frameAround(element: Element): Element {
   const frame = element.ownerDocument.createElement("div");
@@ -53,7 +64,10 @@ function widenPicture(picture: Element, otherwise: string): void {
  */
 export function putInFrames(body: Element, otherwise = "Table behind the picture"): void {
   for (const picture of body.querySelectorAll("figure img")) widenPicture(picture, otherwise);
-  for (const table of body.querySelectorAll("table")) frameTable(table, otherwise);
+  for (const table of body.querySelectorAll("table")) {
+    breakKeys(table);
+    frameTable(table, otherwise);
+  }
 }
 
 /**

@@ -49,6 +49,11 @@ const MOUSE_ONLY = `[...document.querySelectorAll("main :has(table)")].filter((b
   ["auto", "scroll"].includes(getComputedStyle(box).overflowX) && box.tabIndex < 0 &&
   box.scrollWidth > box.clientWidth + 1).map((box) => box.textContent.trim().slice(0, 60))`;
 
+/** Tables of figures with their keys that must be moved sideways. */
+const MOVED_KEYS = `[...document.querySelectorAll(".frame")].filter((frame) =>
+  frame.textContent.includes("key in results.json") && frame.scrollWidth > frame.clientWidth + 1)
+  .map((frame) => frame.textContent.slice(0, 200))`;
+
 /** px, what A4 leaves between the margins of the printed workbook. */
 const PAPER_WIDTH = Math.floor((210 - 32) / 25.4 * 96);
 
@@ -92,6 +97,7 @@ Deno.test("the workbook of the committed notebooks in a browser", async (test) =
             assertEquals(await tab.value<string[]>(CLIPPED), [], `${width} px`);
             assertEquals(await tab.value<string[]>(BROKEN_WORDS), [], `${width} px`);
             assertEquals(await tab.value<string[]>(MOUSE_ONLY), [], `${width} px`);
+            if (width === 1280) assertEquals(await tab.value<string[]>(MOVED_KEYS), []);
           }
           await tab.look({ width: PAPER_WIDTH, print: true });
           const broken = await tab.value<string[]>(BROKEN_WORDS);
