@@ -1,8 +1,9 @@
 /**
  * Times the live page of the demo as its reader has it, in Chromium: every slider moved, from the
  * end of its rest to the first picture and to all figures. With `one`, on one processor, where the
- * halves of a year are computed one after the other. Wall time on this machine: only for a machine
- * that does nothing else.
+ * halves of a year are computed one after the other. Names of sliders behind it: those alone. Wall
+ * time on this machine: only for a machine that does nothing else; on another, the ratio of two
+ * sliders timed in one run.
  */
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -13,6 +14,9 @@ import { liveYear } from "../../lib/live/sum/year.ts";
 import { soilProperties } from "../../lib/soil/properties.ts";
 import { defaultStudyPath, openStudy } from "../../lib/study/mod.ts";
 import { inChromium, type Tab } from "../harness/browser.ts";
+
+const one = Deno.args.includes("one");
+const only = Deno.args.filter((word) => word !== "one");
 
 /** Moves of each slider, as shares of its reach, from the study's own value. */
 const MOVES = [0.3, 0.7, 0.45, 0.9] as const;
@@ -67,7 +71,7 @@ const reach = (values: readonly number[]) =>
   }) s`;
 
 async function time(tab: Tab, address: string): Promise<void> {
-  if (Deno.args[0] === "one") {
+  if (one) {
     await tab.before(`Object.defineProperty(navigator, "hardwareConcurrency", { value: 1 })`);
   }
   await tab.open(address);
@@ -77,7 +81,7 @@ async function time(tab: Tab, address: string): Promise<void> {
   const names = await tab.value<string[]>(
     `[...document.querySelectorAll("input[id^=slider-]")].map(({ id }) => id.slice(7))`,
   );
-  for (const name of names) {
+  for (const name of names.filter((known) => only.length === 0 || only.includes(known))) {
     const found: { first: number; all: number }[] = [];
     for (const share of MOVES) {
       found.push(
