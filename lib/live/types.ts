@@ -190,6 +190,13 @@ export interface LivePage {
 /** From the page to its worker. */
 export type ToWorker =
   | {
+    readonly type: "partner";
+    /** to the worker of the other half */
+    readonly port: MessagePort;
+    /** true for the worker that reduces the soil of both */
+    readonly reduces: boolean;
+  }
+  | {
     readonly type: "study";
     readonly study: LiveStudy;
     readonly climate: ClimateYear;

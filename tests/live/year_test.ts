@@ -76,4 +76,7 @@ Deno.test("a quick year is near the full one", async () => {
   assertAlmostEquals(quick.figures.heatOut / full.figures.heatOut, 1, 0.03);
   assertAlmostEquals(quick.figures.backupHeat / full.figures.backupHeat, 1, 0.01);
   assertAlmostEquals(quick.figures.coldestHour, full.figures.coldestHour, 0.2);
+  // the years with the fan always off know no slices: only the ports of their soil are fewer
+  assertAlmostEquals(quick.figures.backupHeatNoFan / full.figures.backupHeatNoFan, 1, 1e-3);
+  assertAlmostEquals(quick.figures.coldestHourNoFan, full.figures.coldestHourNoFan, 0.02);
 });

@@ -11,6 +11,7 @@ import {
   type LiveYear,
   type Resolution,
   type ToPage,
+  type ToWorker,
 } from "../types.ts";
 
 /** Who hears of a run. */
@@ -85,6 +86,13 @@ export function calculator(source: string, study: LiveStudy, listener: Listener)
     worker.onmessage = ({ data }: MessageEvent<ToPage>) => hear(place, data);
     return { worker, halves };
   });
+  if (workers.length > 1) {
+    const { port1, port2 } = new MessageChannel();
+    [port1, port2].forEach((port, place) => {
+      const message = { type: "partner", port, reduces: place === 0 } satisfies ToWorker;
+      workers[place]!.worker.postMessage(message, [port]);
+    });
+  }
   const stop = () => {
     running = false;
     for (const { worker } of workers) worker.postMessage({ type: "stop" });

@@ -1,10 +1,19 @@
 /** The settled years of a case, each worked out once. @module */
-import { alone, samePlain } from "../../basics/mod.ts";
+import { samePlain } from "../../basics/mod.ts";
 import { baselineRequest } from "../../store/baseline.ts";
 import type { StoreRequest } from "../../store/request.ts";
-import { baselineTask, orBaseline, reducedStores, settledTask } from "../../store/runs.ts";
+import {
+  baselineTask,
+  orBaseline,
+  type ReducedStore,
+  reduceTask,
+  settledTask,
+} from "../../store/runs.ts";
 import type { SettledYear } from "../../store/seasons/settled_year.ts";
 import type { SoilField } from "../../store/seasons/soil_field.ts";
+import { ownSite, type SliceQuestion, sliceQuestion } from "../../store/seasons/soil_model.ts";
+import { patternsOneByOne } from "../../store/solver/reduced/ports.ts";
+import { productionStates } from "../../store/solver/reduced/reduction.ts";
 import { remembered } from "./remembered.ts";
 
 /** A settled year with the soil at its end. */
@@ -23,16 +32,37 @@ interface Asked {
 
 const start = (from: SoilField | null) => from === null ? {} : { from };
 
+/**
+ * What is reduced of a store's soil. A quick year has its tubes taken together, but as many states as
+ * the tubes one by one ask for: the years with the fan always off, whose frost needs them, then run
+ * on the same slice, and it is reduced once.
+ *
+ * @param request of the store
+ */
+export const soilOf = remembered((request: StoreRequest): SliceQuestion => {
+  const question = sliceQuestion(ownSite(request));
+  if (request.rough !== true) return question;
+  const { operator, zones } = question;
+  return { ...question, least: productionStates(patternsOneByOne(operator), zones.length) };
+});
+
+/** A store with its soil reduced. */
+export function reducedStore(request: StoreRequest): ReducedStore {
+  return { request, slice: reduceTask.run(soilOf(request)) };
+}
+
 const withFan = remembered(({ request, heated, from }: Asked): Settled => {
-  const [store] = alone(reducedStores([request]));
-  const asked = { ...store!, heated, keepField: true, ...start(from) };
+  const asked = { ...reducedStore(request), heated, keepField: true, ...start(from) };
   const { ledger, year, fanRan, field } = settledTask.run(asked);
   return { ledger, year, fanRan, field: field! };
 });
 
 const withoutFan = remembered(({ request, heated, from }: Asked): Settled => {
-  const [store] = alone(reducedStores([request]));
-  const { ledger, year, fanRan, field } = baselineTask.run({ ...store!, heated, ...start(from) });
+  const { ledger, year, fanRan, field } = baselineTask.run({
+    ...reducedStore(request),
+    heated,
+    ...start(from),
+  });
   return { ledger, year, fanRan, field };
 });
 
@@ -56,7 +86,8 @@ export interface SettledYears {
  * stores do; null to settle from undisturbed ground, as a study's own years do
  */
 export function settledYears(request: StoreRequest, from: SettledYears | null): SettledYears {
-  const bare = baselineRequest(request);
+  // on the ports of the store, through which no heat comes here
+  const bare = { ...baselineRequest(request), rough: request.rough };
   const asRun = (heated: boolean) =>
     withFan({ request, heated, from: from?.asRun(heated).field ?? null });
   // where nothing of house, soil and place of the tubes has moved, these years are the study's own

@@ -6,6 +6,7 @@
  */
 import type { ToPage, ToWorker } from "../types.ts";
 import { PACKAGES } from "./packages.ts";
+import { type Partner, partnerOver } from "./partner.ts";
 import { halfSteps } from "./year.ts";
 
 const scope = globalThis as unknown as {
@@ -16,6 +17,8 @@ const scope = globalThis as unknown as {
 scope.packages = PACKAGES;
 
 let known: Omit<ToWorker & { readonly type: "study" }, "type"> | undefined;
+/** the worker of the other half; null where this one computes both */
+let partner: Partner | null = null;
 type Run = Omit<ToWorker & { readonly type: "run" }, "type">;
 
 /** Number of the run that nobody has asked for. */
@@ -41,7 +44,9 @@ async function run({ id, changes, resolution }: Run, post: (message: ToPage) => 
         post({ type: "result", id, result: turn.value });
         return;
       }
-      post({ type: "part", id, ...turn.value });
+      const { share, part, reducesNext } = turn.value;
+      post({ type: "part", id, share, part });
+      if (reducesNext !== null) await partner?.reduced(id, reducesNext);
     }
   } catch (error) {
     post({ type: "fault", id, message: (error as Error).message });
@@ -58,8 +63,13 @@ scope.onmessage = ({ data }) => {
     known = data;
     scope.postMessage({ type: "ready" });
     prepare();
-  } else if (data.type === "run") {
-    wanted = data.id;
-    void run(data, (message) => scope.postMessage(message));
-  } else wanted = NOBODY;
+    return;
+  }
+  if (data.type === "partner") {
+    partner = partnerOver(data.port, data.reduces);
+    return;
+  }
+  wanted = data.type === "run" ? data.id : NOBODY;
+  partner?.release();
+  if (data.type === "run") void run(data, (message) => scope.postMessage(message));
 };

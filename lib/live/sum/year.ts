@@ -1,8 +1,7 @@
 /** The settled year of a case: what the store chapter computes of it, and no more. @module */
 import { min } from "d3-array";
-import { alone, dayRanges, hoursBelow, kilowattHours, monthlyHeat } from "../../basics/mod.ts";
+import { dayRanges, hoursBelow, kilowattHours, monthlyHeat } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
-import { reducedStores } from "../../store/runs.ts";
 import {
   type Changes,
   LIVE_HALVES,
@@ -13,12 +12,13 @@ import {
   type LiveYear,
   type Resolution,
 } from "../types.ts";
+import type { StoreRequest } from "../../store/request.ts";
 import { together, UNKNOWN } from "../parts.ts";
 import { changedSections } from "./changed.ts";
 import { completedSections } from "./completed.ts";
 import { remembered } from "./remembered.ts";
 import { type Requested, requested } from "./requested.ts";
-import { type SettledYears, settledYears } from "./settled.ts";
+import { reducedStore, type SettledYears, settledYears } from "./settled.ts";
 
 /** A case of a study. */
 export interface LiveCase {
@@ -35,6 +35,8 @@ export interface LiveStep {
   readonly share: number;
   /** what is known so far */
   readonly part: LivePart;
+  /** store whose soil is reduced in the next piece; null before any other */
+  readonly reducesNext: StoreRequest | null;
 }
 
 const asked = remembered(({ study, climate, changes, resolution }: LiveCase): Requested => {
@@ -68,12 +70,12 @@ function* freeYears(given: LiveCase): Generator<LiveStep, LivePart> {
   const outdoors = coldestOfDays(given.climate.dryBulb);
   const { airFlow } = request.fan;
   const nothing = { figures: { airFlow }, days: { outdoors }, months: {} };
-  yield { share: 0.05, part: nothing };
+  yield { share: 0.05, part: nothing, reducesNext: request };
 
-  alone(reducedStores([request]));
+  reducedStore(request);
   const from = startOf(given);
   from?.asRun(false);
-  yield { share: 0.2, part: nothing };
+  yield { share: 0.2, part: nothing, reducesNext: null };
 
   const years = settledYears(request, from);
   const { ledger, year } = years.asRun(false);
@@ -90,6 +92,7 @@ function* freeYears(given: LiveCase): Generator<LiveStep, LivePart> {
       days: { outdoors, store: coldestOfDays(year.airTemperature) },
       months: {},
     },
+    reducesNext: null,
   };
 
   const [air, airNoFan] = [years.store(false), years.noFan(false)]
@@ -113,16 +116,16 @@ function* freeYears(given: LiveCase): Generator<LiveStep, LivePart> {
  */
 function* heldYears(given: LiveCase): Generator<LiveStep, LivePart> {
   const { request } = asked(given);
-  yield { share: 0.05, part: UNKNOWN };
+  yield { share: 0.05, part: UNKNOWN, reducesNext: request };
 
-  alone(reducedStores([request]));
+  reducedStore(request);
   const from = startOf(given);
   from?.asRun(true);
-  yield { share: 0.2, part: UNKNOWN };
+  yield { share: 0.2, part: UNKNOWN, reducesNext: null };
 
   const years = settledYears(request, from);
   years.asRun(true);
-  yield { share: 0.7, part: UNKNOWN };
+  yield { share: 0.7, part: UNKNOWN, reducesNext: null };
 
   const [held, heldNoFan] = [years.store(true), years.noFan(true)];
   const backupHeat = kilowattHours(held.ledger.heater);
@@ -159,11 +162,17 @@ export function* halfSteps(
     const steps = OF_HALF[half](given);
     let turn = steps.next();
     for (; turn.done !== true; turn = steps.next()) {
-      const { share, part } = turn.value;
-      yield { share: (place + share) / halves.length, part: together([known, part]) };
+      const { share, part, reducesNext } = turn.value;
+      yield {
+        share: (place + share) / halves.length,
+        part: together([known, part]),
+        reducesNext,
+      };
     }
     known = together([known, turn.value]);
-    if (place < halves.length - 1) yield { share: (place + 1) / halves.length, part: known };
+    if (place < halves.length - 1) {
+      yield { share: (place + 1) / halves.length, part: known, reducesNext: null };
+    }
   }
   const { request: { inputs: { slices } }, notices } = asked(given);
   return { ...known, slices, notices };

@@ -37,6 +37,8 @@ export function undisturbedCells(site: StoreSite, request: StoreRequest, day = 0
 export interface SliceQuestion {
   readonly operator: ConductionOperator;
   readonly zones: readonly FreezingZone[];
+  /** states kept at least; as many as its ports ask for unless given */
+  readonly least?: number | undefined;
 }
 
 /** What is to be reduced of a site. */
@@ -48,18 +50,33 @@ export function sliceQuestion({ mesh, operator }: StoreSite): SliceQuestion {
 const KEPT = 8;
 const known: { readonly of: SliceQuestion; readonly slice: ReducedSlice }[] = [];
 
+function keptSlice(question: SliceQuestion): ReducedSlice | undefined {
+  return known.find(({ of }) => samePlain(of, question))?.slice;
+}
+
+/** True where the answer is at hand. */
+export function isKept(question: SliceQuestion): boolean {
+  return keptSlice(question) !== undefined;
+}
+
 /**
  * The reduced slice. Another house above it, longer tubes or a reversed flow leave the slice as it is,
  * and reducing it takes longer than running a year.
  */
 export function reducedSlice(question: SliceQuestion): ReducedSlice {
-  const found = known.find(({ of }) => samePlain(of, question));
-  if (found !== undefined) return found.slice;
-  const { operator, zones } = question;
-  const slice = reduceSlice(operator, undefined, zones);
-  known.unshift({ of: { operator, zones }, slice });
-  known.length = Math.min(known.length, KEPT);
+  const found = keptSlice(question);
+  if (found !== undefined) return found;
+  const { operator, zones, least } = question;
+  const slice = reduceSlice(operator, undefined, zones, least);
+  keepSlice(question, slice);
   return slice;
+}
+
+/** Keeps a slice that was reduced elsewhere, as if {@link reducedSlice} had been asked for it. */
+export function keepSlice(question: SliceQuestion, slice: ReducedSlice): void {
+  if (isKept(question)) return;
+  known.unshift({ of: question, slice });
+  known.length = Math.min(known.length, KEPT);
 }
 
 /** The site of a study's store below its own house. */

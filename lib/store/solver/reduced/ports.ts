@@ -114,13 +114,27 @@ export function layerPatterns(operator: ConductionOperator, waves: number): numb
 const WAVES = 24;
 const LEAST_WAVES = 6;
 
+function wavesOf(layers: number): number {
+  return Math.max(LEAST_WAVES, Math.floor(WAVES / layers));
+}
+
+/** How many patterns would stand for the tubes if none of them shared a port. */
+export function patternsOneByOne(operator: ConductionOperator): number {
+  const layers = layersOf(operator);
+  const waves = wavesOf(layers.length);
+  return layers.reduce((sum, layer) => {
+    const tubes = layer.reduce((count, tube) => count + tubesIn(operator, tube), 0);
+    return sum + (tubes > waves ? waves + 2 : tubes);
+  }, 0);
+}
+
 /**
  * Patterns that stand for the tubes one by one: as many waves as there are tubes where these are
  * few; of a long row the smooth waves and the tubes at its ends alone, for those between are alike.
  */
 export function tubePatterns(operator: ConductionOperator): number[][] {
   const layers = layersOf(operator);
-  const waves = Math.max(LEAST_WAVES, Math.floor(WAVES / layers.length));
+  const waves = wavesOf(layers.length);
   const ends = layers.flatMap((layer) => layer.length > waves ? [layer[0]!, layer.at(-1)!] : []);
   return [
     ...layerPatterns(operator, waves),

@@ -51,15 +51,18 @@ function requireLeak(operator: ConductionOperator, leak: number): void {
  * @param states how many to keep; unless given, at least {@link productionStates}, and so many that
  * hardly any of what the inputs reach and the ports see is left out
  * @param zones in which its water freezes; none unless given
+ * @param least states kept where the number is not given, if the ports ask for fewer
  * @throws {RangeError} where hardly any heat leaves the slice: it has no steady answer
  */
 export function reduceSlice(
   operator: ConductionOperator,
   states?: number,
   zones: readonly FreezingZone[] = [],
+  least = 0,
 ): ReducedSlice {
   const tubes = operator.tubes.length;
-  const wanted = states ?? productionStates(tubePatterns(operator).length, zones.length);
+  const wanted = states ??
+    Math.max(least, productionStates(tubePatterns(operator).length, zones.length));
   const ports = slicePorts(operator, zones);
   const weights = ports.map(weightOf);
   requireLeak(operator, leakOf(tubes, weights));
