@@ -1,16 +1,25 @@
 /**
  * A headless Chromium for tests of finished pages, spoken to over its debugging protocol: no driver to
- * download. Where none is installed, tests that need it are skipped with the reason.
+ * download. Where none is installed, tests that need it are skipped with the reason. `firefox.ts` is
+ * the same for Firefox.
  *
  * @module
  */
 
-const PROGRAMS = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
+/** A browser that tests may find installed. */
+export interface Browser {
+  /** as the names of tests say it */
+  readonly name: string;
+  /** path of its program; null where there is none */
+  find(): string | null;
+  /** starts it, gives a tab to `work`, and ends it */
+  with(work: (tab: Tab) => Promise<void>): Promise<void>;
+}
 
-/** Path of a Chromium on the search path; null where there is none. */
-export function findChromium(): string | null {
+/** Path of the first of some programs that is on the search path; null where none is. */
+export function findProgram(programs: readonly string[]): string | null {
   for (const folder of (Deno.env.get("PATH") ?? "").split(":")) {
-    for (const name of PROGRAMS) {
+    for (const name of programs) {
       try {
         if (Deno.statSync(`${folder}/${name}`).isFile) return `${folder}/${name}`;
       } catch {
@@ -21,14 +30,23 @@ export function findChromium(): string | null {
   return null;
 }
 
+/** Path of a Chromium on the search path; null where there is none. */
+export function findChromium(): string | null {
+  return findProgram(["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"]);
+}
+
+/** Chromium, or Chrome. */
+export const CHROMIUM: Browser = { name: "Chromium", find: findChromium, with: inChromium };
+
 /** A step of a test that needs a browser; skipped, with the reason in its name, where there is none. */
 export async function browserStep(
   test: Deno.TestContext,
   name: string,
   fn: () => Promise<void>,
+  browser: Browser = CHROMIUM,
 ): Promise<void> {
-  const ignore = findChromium() === null;
-  const told = ignore ? `${name} (skipped: no Chromium on the search path)` : name;
+  const ignore = browser.find() === null;
+  const told = ignore ? `${name} (skipped: no ${browser.name} on the search path)` : name;
   await test.step({ name: told, ignore, fn });
 }
 
@@ -90,41 +108,63 @@ export async function inChromium(work: (tab: Tab) => Promise<void>): Promise<voi
     stderr: "piped",
   }).spawn();
   try {
-    const socket = new WebSocket(await pageAddress(program));
-    await new Promise((done, failed) => {
-      socket.onopen = done;
-      socket.onerror = () => failed(new Error("cannot reach Chromium"));
-    });
+    const socket = await opened(await pageAddress(program));
     try {
       await work(await tabOf(socket));
     } finally {
-      const closed = new Promise((done) => socket.onclose = done);
-      socket.close();
-      await closed;
+      await closed(socket);
     }
   } finally {
     program.kill("SIGKILL");
     await program.status;
-    for (let tries = 0; tries < 20; tries++) { // its helpers may write for a moment longer
-      if (await Deno.remove(profile, { recursive: true }).then(() => true, () => false)) break;
-      await new Promise((done) => setTimeout(done, 100));
-    }
+    await removeProfile(profile);
   }
 }
 
-/** Address of the first tab, from what the program says on its standard error. */
-async function pageAddress(program: Deno.ChildProcess): Promise<string> {
+/** Removes a browser's folder; its helpers may write for a moment longer. */
+export async function removeProfile(folder: string): Promise<void> {
+  for (let tries = 0; tries < 20; tries++) {
+    if (await Deno.remove(folder, { recursive: true }).then(() => true, () => false)) return;
+    await new Promise((done) => setTimeout(done, 100));
+  }
+}
+
+/** The first match in what a program says on its standard error, which is read on behind it. */
+export async function saidOnError(program: Deno.ChildProcess, wanted: RegExp): Promise<string> {
   const reader = program.stderr.pipeThrough(new TextDecoderStream()).getReader();
   let said = "";
-  while (!/DevTools listening on (\S+)/.test(said)) {
+  while (!wanted.test(said)) {
     const { value, done } = await reader.read();
-    if (done) throw new Error(`Chromium ended: ${said}`);
+    if (done) throw new Error(`the browser ended: ${said}`);
     said += value;
   }
   (async () => { // read on, so that it never waits for us
     while (!(await reader.read()).done);
   })().catch(() => {});
-  const port = /:(\d+)\//.exec(/DevTools listening on (\S+)/.exec(said)![1]!)![1]!;
+  return wanted.exec(said)![1]!;
+}
+
+/** Opens a socket. */
+export async function opened(address: string): Promise<WebSocket> {
+  const socket = new WebSocket(address);
+  await new Promise((done, failed) => {
+    socket.onopen = done;
+    socket.onerror = () => failed(new Error(`cannot reach ${address}`));
+  });
+  return socket;
+}
+
+/** Closes a socket and waits until it is closed. */
+export async function closed(socket: WebSocket): Promise<void> {
+  const done = new Promise((resume) => socket.onclose = resume);
+  socket.close();
+  await done;
+}
+
+/** Address of the first tab, from what the program says on its standard error. */
+async function pageAddress(program: Deno.ChildProcess): Promise<string> {
+  const address = await saidOnError(program, /DevTools listening on (\S+)/);
+  const port = new URL(address).port;
   const list = await (await fetch(`http://127.0.0.1:${port}/json/list`)).json();
   const tab = list.find((one: { type: string }) => one.type === "page");
   return tab.webSocketDebuggerUrl;

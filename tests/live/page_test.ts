@@ -11,11 +11,13 @@ import { soilProperties } from "winterground/soil/properties.ts";
 import { openStudy } from "winterground/study/mod.ts";
 import {
   beyondWindow,
+  type Browser,
   browserStep,
-  inChromium,
+  CHROMIUM,
   seriousFindings,
   type Tab,
 } from "../harness/browser.ts";
+import { FIREFOX } from "../harness/firefox.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
 import { openSmallStudy, writeSmallStudy } from "../harness/small_study.ts";
 import { COLUMNS, tableOf } from "./weather_case.ts";
@@ -33,12 +35,25 @@ function yearHere(
 }
 
 /** Writes the small study's page into a folder of its own, and opens it from there. */
-async function withPage(work: (tab: Tab, address: string) => Promise<void>): Promise<void> {
+async function withPage(
+  browser: Browser,
+  work: (tab: Tab, address: string) => Promise<void>,
+): Promise<void> {
   const known = { full: yearHere({}, "full"), porosity: soilProperties(study.soil).porosity };
   await inTemporary(async (folder) => {
     const path = await writePageOf(study, known, folder);
-    await inChromium((tab) => work(tab, pathToFileURL(path).href));
+    await browser.with((tab) => work(tab, pathToFileURL(path).href));
   });
+}
+
+/** Has a look at the page in every browser that is here. */
+async function inBrowsers(
+  test: Deno.TestContext,
+  work: (tab: Tab, address: string) => Promise<void>,
+): Promise<void> {
+  for (const browser of [CHROMIUM, FIREFOX]) {
+    await browserStep(test, `in ${browser.name}`, () => withPage(browser, work), browser);
+  }
 }
 
 const wait = (milliseconds: number) => new Promise((resume) => setTimeout(resume, milliseconds));
@@ -84,8 +99,8 @@ const move = (name: string, value: number) =>
      slider.value = ${value}; slider.dispatchEvent(new Event("input", { bubbles: true })); }`;
 
 Deno.test("a live page computes from a file what the library computes, and shows it to anybody", async (test) => {
-  // Property: the same sums in Chromium and here at 1e-6, every printed digit the same; no network
-  await browserStep(test, "in a browser", () => withPage(lookAtPage));
+  // Property: the same sums in a browser and here at 1e-6, every printed digit the same; no network
+  await inBrowsers(test, lookAtPage);
 });
 
 async function lookAtPage(tab: Tab, address: string): Promise<void> {
@@ -136,7 +151,7 @@ const weatherFaults = `document.getElementById("weather-faults").textContent`;
 
 Deno.test("a weather file dropped on a page is what it computes with", async (test) => {
   // Property: the figures are those of the study opened with that file; nothing leaves the page
-  await browserStep(test, "in a browser", () => withPage(lookAtOwnWeather));
+  await inBrowsers(test, lookAtOwnWeather);
 });
 
 /** The study's climate when it is opened with the table of {@link tableOf}. */
