@@ -11,7 +11,7 @@ import { standInRequest } from "../stand_in.ts";
 function tilted(difference: number, rough?: boolean): ReturnType<typeof standInRequest> {
   const request = standInRequest({});
   const { positions } = request.tubes;
-  const shares = positions.map(({ x }) => 1 + Math.sign(x) * difference / 2);
+  const shares = Float64Array.from(positions, ({ x }) => 1 + Math.sign(x) * difference / 2);
   return { ...request, headers: { shares }, rough };
 }
 
