@@ -30,7 +30,7 @@ export function climateFigures(climate: ClimateResult): readonly FigureRow[] {
       "climate.heatingDegreeDays18",
       climate.heatingDegreeDays18,
       "K d",
-      "heating degree-days below 18 degC",
+      "heating degree-days below 18 degC (64 degF)",
     ),
     numberFigure(
       "climate.heatingDegreeDays18_3",

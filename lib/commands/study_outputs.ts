@@ -70,6 +70,6 @@ async function writeDrawings(run: StudyRun, folder: string): Promise<void> {
     holesCsv(headerHoles(inputs), inputs.units),
   );
   const taken = takeOffInputs(run.study, { tubes: await run.tubes(), fan: await run.fan() });
-  const quantities = quantitiesCsv(quantityTakeOff(taken));
+  const quantities = quantitiesCsv(quantityTakeOff(taken), inputs.units);
   await Deno.writeTextFile(join(folder, "quantities.csv"), quantities);
 }

@@ -67,7 +67,7 @@ export function noStoreFigures(year: YearWithoutStore, which: string): readonly 
       `annual heat to hold the heating set point, no store (${which})`,
     ),
     numberFigure("house.coldestHourNoStore", coldestHour, "degC", `coldest hour ${unheated}`),
-    hours("Freezing", crop.freezing.hours, "0 degC"),
+    hours("Freezing", crop.freezing.hours, "0 degC (32 degF)"),
     freezeFigure("house.firstFreezeNoStore", crop.freezing.first, unheated),
     dayFigure("house.lastFreezeNoStore", crop.freezing.last, `last frost ${unheated}`),
     hours("CropLimit", crop.killing.hours, "the crop's killing limit"),

@@ -77,7 +77,7 @@ export function storeFigures(store: StoreResult): readonly FigureRow[] {
       "store.hoursBelowFreezing",
       store.crop.freezing.hours,
       "h",
-      "hours a year below 0 degC in the house with the store",
+      "hours a year below 0 degC (32 degF) in the house with the store",
     ),
     numberFigure(
       "store.backupHeat",

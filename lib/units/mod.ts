@@ -18,5 +18,6 @@ export { formatQuantity, parseQuantity, QuantityError, type UnitSystem } from ".
 export { inOrderOf } from "./reading_order.ts";
 export { readsAsTemperature } from "./difference.ts";
 export { clockShares, hourOfClock, readClockSpan, readSeason, seasonDays } from "./season.ts";
+export { asSold } from "./sold.ts";
 export { readTimeZone } from "./time_zone.ts";
 export { matchWord } from "./words.ts";

@@ -10,7 +10,9 @@ const labels = (of: "si" | "us") =>
     .sort((a, b) => b.length - a.length)
     .map(escaped).join("|");
 const NUMBER = "[−-]?[\\d\u202f]+(?:\\.\\d+)?";
-const side = (of: "si" | "us") => `${NUMBER}(?: to ${NUMBER})?[ \u00a0](?:${labels(of)})`;
+/** Before a unit; a picture writes the hard one as a number. */
+const SPACE = "(?:[ \u00a0]|&#160;)";
+const side = (of: "si" | "us") => `${NUMBER}(?: to ${NUMBER})?${SPACE}(?:${labels(of)})`;
 const PAIR = new RegExp(`(?<![\\d.,−-])(${side("si")}) \\((${side("us")})\\)`, "g");
 
 /**

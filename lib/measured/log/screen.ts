@@ -4,7 +4,7 @@ import { findStuck } from "./faults/stuck.ts";
 import type { LoggerSeries } from "./logger_series.ts";
 import { logQuantity } from "./quantities.ts";
 import { type Finding, LOG_FLAGS, type Sensor } from "./types.ts";
-import { showFigures } from "../../units/mod.ts";
+import { showFigures, showUs } from "../../units/mod.ts";
 
 /** Readings of one logger with flags. */
 export interface ScreenedSeries extends LoggerSeries {
@@ -116,7 +116,8 @@ function resting({ quantity }: Sensor): (value: number) => boolean {
 
 function words(kind: "spike" | "stuck", { name, quantity }: Sensor, value: number): string {
   const { unit, words: what } = logQuantity(quantity);
-  const shown = `${showFigures(value, 4)} ${unit}`.trim();
+  const us = unit === "degC" ? ` (${showUs(value, "temperature")})` : "";
+  const shown = `${showFigures(value, 4)} ${unit}${us}`.trim();
   return kind === "spike"
     ? `"${name}": a lone ${what} of ${shown} far from those before and after; left out of the means`
     : `"${name}": ${what} stuck at ${shown}, far longer than it ever stays; look at sensor, cable ` +

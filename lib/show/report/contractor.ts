@@ -1,7 +1,7 @@
 /** What those who dig, cut, drill and test get: materials, cuts, holes, the sheet of commissioning. @module */
 import type { MonitoringPlan } from "../../measured/mod.ts";
 import type { ChapterResults } from "../../study/mod.ts";
-import { showNumber } from "../../units/mod.ts";
+import { asSold, showNumber } from "../../units/mod.ts";
 import type { CutCoil, MaterialQuantity } from "../../worth/mod.ts";
 import type { DisplayItem } from "../kit/figure.ts";
 import { forReport } from "../kit/layout.ts";
@@ -9,20 +9,11 @@ import { readersUnits, shown, shownBoth, shownNumber } from "../kit/reader.ts";
 import { paragraph, table } from "../kit/table.ts";
 import { commissioningSteps } from "../measured/monitoring.ts";
 
-/** US units of what is sold in metres, square metres and cubic metres. */
-const SOLD: Readonly<Record<string, readonly [unit: string, perSi: number]>> = {
-  m: ["ft", 1 / 0.3048],
-  "m²": ["ft²", 1 / 0.3048 ** 2],
-  "m³": ["yd³", 1 / 0.9144 ** 3],
-};
-
-/** An amount with its unit as the reader buys it; what stands behind a unit stays: "m³ bank". */
+/** An amount with its unit as the reader buys it. */
 function amountText(amount: number, unit: string): string {
-  const [si, ...more] = unit.split(" ");
-  const sold = readersUnits() === "US" ? SOLD[si!] : undefined;
-  const [name, value] = sold === undefined ? [si!, amount] : [sold[0], amount * sold[1]];
-  const whole = ["pieces", "piece"].includes(name) || Number.isInteger(value);
-  return `${showNumber(value, whole ? 0 : 1)}\u00a0${[name, ...more].join(" ")}`;
+  const sold = asSold(amount, unit, readersUnits());
+  const whole = /^pieces?\b/.test(sold.unit) || Number.isInteger(sold.amount);
+  return `${showNumber(sold.amount, whole ? 0 : 1)}\u00a0${sold.unit}`;
 }
 
 /** Everything to buy and do, part by part; tick what has come. */

@@ -5,6 +5,7 @@
  */
 import Papa from "papaparse";
 import { roundTo, wordsCell } from "../../basics/mod.ts";
+import { asSold, inOrderOf, type UnitSystem } from "../../units/mod.ts";
 import { edgeBoardRows, flatBoardRows } from "./boards.ts";
 import { collectorRows } from "./collector.ts";
 import { earthRows } from "./earth.ts";
@@ -25,14 +26,33 @@ export function quantityTakeOff(inputs: TakeOffInputs): MaterialQuantity[] {
   return [...rows, labourRow(rows), ...edgeBoardRows(inputs)];
 }
 
-/** The take-off as CSV. */
-export function quantitiesCsv(rows: readonly MaterialQuantity[]): string {
+/**
+ * The take-off as CSV.
+ *
+ * @param rows of the take-off
+ * @param units US puts columns as they are bought there before the others
+ */
+export function quantitiesCsv(
+  rows: readonly MaterialQuantity[],
+  units: UnitSystem = "SI",
+): string {
+  const words = (text: string) => wordsCell(inOrderOf(units, text));
   const table = rows.map((row) => ({
-    item: wordsCell(row.item),
+    item: words(row.item),
+    ...(units === "US" ? bought(row) : {}),
     "net amount": roundTo(row.amount, 0.01),
     "to order": roundTo(row.order, 0.01),
     unit: row.unit,
-    basis: wordsCell(row.basis),
+    basis: words(row.basis),
   }));
   return `${Papa.unparse(table, { newline: "\n" })}\n`;
+}
+
+function bought({ amount, order, unit }: MaterialQuantity): Readonly<Record<string, unknown>> {
+  const [net, toOrder] = [amount, order].map((one) => asSold(one, unit, "US"));
+  return {
+    "net amount, US": roundTo(net!.amount, 0.01),
+    "to order, US": roundTo(toOrder!.amount, 0.01),
+    "unit, US": net!.unit,
+  };
 }

@@ -106,3 +106,19 @@ Deno.test("tables have the reader's units first in a notebook and alone in a rep
   assertMatch(plain(inUs(list)["text/plain"]), /10\.0 ft\s+3\.0 m/);
   assertMatch(plain(inUs(() => forReport(list))["text/plain"]), /10\.0 ft$/);
 });
+
+Deno.test("pairs of values turn in words, in pictures and behind a minus sign, and nothing else does", () => {
+  // Property: the same two texts in the other order
+  const turned = [
+    ["2.5\u00a0degC (36.5\u00a0degF)", "36.5\u00a0degF (2.5\u00a0degC)"],
+    ["0 to 25&#160;mm (0.0 to 1.0&#160;in) in", "0.0 to 1.0&#160;in (0 to 25&#160;mm) in"],
+    ["from -10 degC (14.0 degF) on", "from 14.0 degF (-10 degC) on"],
+  ] as const;
+  inUs(() => {
+    for (const [text, wanted] of turned) assertEquals(inReadersOrder(text), wanted);
+    for (const text of ["11-12 m (39 ft)", "4 m (see 3 ft)", "6 m"]) {
+      assertEquals(inReadersOrder(text), text);
+    }
+  });
+  for (const [text] of turned) assertEquals(inReadersOrder(text), text);
+});

@@ -1,4 +1,5 @@
-import { assertAlmostEquals, assertEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import Papa from "papaparse";
 import { quantitiesCsv, quantityTakeOff } from "winterground/worth/mod.ts";
 import { exampleTakeOff } from "./example.ts";
 
@@ -35,6 +36,36 @@ Deno.test("quantityTakeOff() agrees with hand arithmetic", () => {
   const csv = quantitiesCsv([...rows.values()]);
   assertEquals(csv.split("\n")[0], "item,net amount,to order,unit,basis");
   assertEquals(csv.trim().split("\n").length, rows.size + 1);
+});
+
+Deno.test("quantitiesCsv() has feet, square feet and cubic yards first for a reader of US units", () => {
+  // Source: [nist-sp811-2008] B.8: 1 ft = 0.3048 m, 1 ft² = 0.09290304 m², 1 yd³ = 0.7645549 m³
+  const SIZES: Readonly<Record<string, number>> = {
+    ft: 0.3048,
+    "ft²": 0.09290304,
+    "yd³": 0.7645549,
+  };
+  const rows = quantityTakeOff(exampleTakeOff());
+  const csv = Papa.parse<Record<string, string>>(quantitiesCsv(rows, "US").trim(), {
+    header: true,
+  });
+  assertEquals(csv.meta.fields, [
+    ...["item", "net amount, US", "to order, US", "unit, US"],
+    ...["net amount", "to order", "unit", "basis"],
+  ]);
+  const seen = new Set<string>();
+  for (const row of csv.data) {
+    const unit = row["unit, US"]!.split(" ")[0]!;
+    const size = SIZES[unit];
+    if (size !== undefined) seen.add(unit);
+    const rounding = 0.005 * (1 + 1 / (size ?? 1)); // both stand to a hundredth
+    for (const name of ["net amount", "to order"]) {
+      const wanted = Number(row[name]) / (size ?? 1);
+      assertAlmostEquals(Number(row[`${name}, US`]), wanted, rounding + 1e-6 * wanted, row["item"]);
+    }
+    assert(!/\d\s(?:m|mm|m³) \(/.test(row["basis"]!), row["basis"]);
+  }
+  assertEquals([...seen].sort(), Object.keys(SIZES).sort());
 });
 
 Deno.test("quantityTakeOff() counts one riser for each fan and each outlet", () => {

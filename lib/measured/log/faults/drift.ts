@@ -3,7 +3,7 @@ import { middle } from "../numbers.ts";
 import { logQuantity } from "../quantities.ts";
 import { type Channel, type Log } from "../types.ts";
 import { areNeighbours, type Checked, type Fault, readings, solarDays, sunOf } from "./fault.ts";
-import { showFigures, showSi } from "../../../units/mod.ts";
+import { showBoth, showFigures, showSi } from "../../../units/mod.ts";
 
 /** W/m² up to which a step is night: temperatures of the air are compared then only. */
 const NIGHT = 5;
@@ -74,7 +74,7 @@ export function drift(log: Log): Checked {
       const { unit } = logQuantity(sensor.quantity);
       const size = walks[k.place]!.reduce((far, w) => Math.abs(w) > Math.abs(far) ? w : far, 0);
       const shown = unit === "degC"
-        ? showSi(size, "temperatureDifference")
+        ? showBoth(size, "temperatureDifference")
         : unit === ""
         ? showSi(size, "share")
         : `${showFigures(size, 2)} ${unit}`;

@@ -10,7 +10,7 @@ import {
   solarDays,
   sunOf,
 } from "./fault.ts";
-import { showSi } from "../../../units/mod.ts";
+import { showBoth } from "../../../units/mod.ts";
 
 /** W/m² from which on a sensor is looked at, and up to which it is night. */
 const SUNNY = 300;
@@ -82,7 +82,7 @@ export function sunHit(log: Log): Checked {
       message: `"${sensor.name}" is hit by the sun: on ${hit.length} sunny days warmer than ` +
         `${others.map((one) => `"${one.sensor.name}"`).join(", ")} by ` +
         `${
-          showSi(meanOf(hit.map(({ size }) => size)), "temperatureDifference")
+          showBoth(meanOf(hit.map(({ size }) => size)), "temperatureDifference")
         } more than at night; give it a ` +
         "ventilated shield, and use its values at night only",
     });
