@@ -80,7 +80,8 @@ const STATED: readonly (readonly [
   ["fan/compute.ts", "LEAST_FLOW_RATIO", "worth", "the fans move # to", 100],
   ["tubes/search_around.ts", "PRESSURE_MAX", "worth", "# Pa at most"],
   ["worth/designs/sieve.ts", "TRIES", "worth", "three of # drawn ones"],
-  ["worth/designs/search.ts", "ROUND", "worth", "then, # at a time"],
+  ["worth/designs/search.ts", "ROUND", "worth", "over the cost; then # at a time"],
+  ["worth/designs/search.ts", "JUDGED_A_ROUND", "worth", "up to # designs beside"],
 ];
 
 /** Numbers that pages write as words. */

@@ -27,6 +27,14 @@ export interface ClimateGiven {
   readonly seed: number;
   /** true where radiation that certainly stands in the wrong hours is moved back */
   readonly mendShift: boolean;
+  /** measured years that follow one another, the oldest first, paths as written; read like `file` */
+  readonly measuredYears: readonly MeasuredYear[];
+}
+
+/** A measured year of the odds. */
+export interface MeasuredYear {
+  /** hourly weather file */
+  readonly file: string;
 }
 
 const horizonFields: Fields<HorizonPoint> = { azimuth: quantity, elevation: quantity };
@@ -48,4 +56,5 @@ export const climateFields: Fields<ClimateGiven> = {
   normals: open(text),
   seed: whole,
   mendShift: yesNo,
+  measuredYears: list({ file: text }),
 };

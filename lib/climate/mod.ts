@@ -15,7 +15,7 @@ export { degreeDaysBelow, designTemperature } from "./degrees.ts";
 export { readNormals } from "./normals/read_normals.ts";
 export { meanDailySwing } from "./normals/daily_swing.ts";
 export { normalsOfYear } from "./normals/normals_of_year.ts";
-export { makeWinter, type WinterClimate, winterClimate } from "./winters/mod.ts";
+export { makeWinter, measuredWinter, type WinterClimate, winterClimate } from "./winters/mod.ts";
 export { yearFromNormals } from "./winters/typical_year.ts";
 export { climateQuality } from "./mend/quality.ts";
 export type { ClimateQuality } from "./mend/quality.ts";

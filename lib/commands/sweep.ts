@@ -37,7 +37,7 @@ import {
 import type { CommandLine, CommandSpec } from "./command_line.ts";
 import { tryWriting } from "./output/disk_words.ts";
 import { holdFolder } from "./output/lock.ts";
-import { keepSweepFile, readRowCount, tellDoubt } from "./sweep_doubt.ts";
+import { keepSweepFile, keepWeather, readRowCount, tellDoubt } from "./sweep_doubt.ts";
 import { fieldsToTry, readFieldCount, tellFields } from "./sweep_fields.ts";
 import { showRows } from "./sweep_progress.ts";
 import { CommandFailure, complain, runCommand, say } from "./terminal.ts";
@@ -119,6 +119,10 @@ async function runSweep(line: CommandLine, signal: AbortSignal): Promise<void> {
       signal,
     };
     const manifest = known ?? await begin(sweep, folder, made);
+    // one part is enough: all write to one folder, and the parts are put together later
+    if (line.values.doubt !== undefined && shard.index === 1) {
+      await keepWeather(folder, { study, plan, pool });
+    }
     await computeRows(sweep, { folder, shard, manifest });
   } finally {
     pool?.close();

@@ -1,15 +1,20 @@
 /** What `deno task sweep` does about doubt: writes the usual ranges, and says what samples tell. @module */
 import { dirname, join } from "node:path";
 import { InputError } from "../basics/mod.ts";
+import { startRun, type Study, type WorkPool } from "../study/mod.ts";
+import { readTextIfThere } from "../study/file/read_text.ts";
 import { writeWhole } from "../study/results/write_whole.ts";
 import {
   doubtText,
   type FigureDoubt,
   type KnownRows,
+  readWinterValues,
   sampledDoubt,
   strongestKeys,
   type SweepManifest,
   type SweepPlan,
+  winterValues,
+  winterValuesText,
 } from "../study/sweep/mod.ts";
 import { showFigures, showSi } from "../units/mod.ts";
 import { complain, say } from "./terminal.ts";
@@ -45,13 +50,44 @@ export async function keepSweepFile(
   say(`wrote ${path}: to change to what is known of the site`);
 }
 
+/** Values of single winters beside the rows of a doubt. */
+const WEATHER = "weather.csv";
+
+/**
+ * Counts the odds of the study as it is, whose winters the samples of its doubt draw, and writes what
+ * they say beside the rows; once a folder, and only where the sweep asks for the store.
+ *
+ * @param folder of the rows
+ * @param asked the study, the sweep, and workers to share the winters
+ */
+export async function keepWeather(
+  folder: string,
+  { study, plan, pool }: {
+    readonly study: Study;
+    readonly plan: SweepPlan;
+    readonly pool: WorkPool | undefined;
+  },
+): Promise<void> {
+  const file = join(folder, WEATHER);
+  if (!plan.chapters.includes("store") || await readTextIfThere(file, "winters") !== null) return;
+  const { winters } = study.worth;
+  if (winters === 0) {
+    return complain("the weather is not among the doubts: worth.winters is 0");
+  }
+  complain(`the weather: ${winters} winters of the study as it is`);
+  const odds = await startRun(study, { pool }).odds();
+  await writeWhole(file, winterValuesText(winterValues(odds!.list)));
+}
+
 /** Of samples: bands, and what moves each figure most. */
 export async function tellDoubt(
   folder: string,
   { plan, manifest, rows }: SweptTable,
 ): Promise<void> {
   if (plan.form !== "sample") return;
-  const doubts = sampledDoubt(plan, manifest.figures, rows);
+  const weather = await readTextIfThere(join(folder, WEATHER), "winters");
+  const winters = weather === null ? undefined : readWinterValues(weather);
+  const doubts = sampledDoubt(plan, manifest.figures, rows, winters);
   if (doubts.length === 0) return;
   await writeWhole(join(folder, "doubt.csv"), doubtText(plan, doubts));
   for (const key of NAMED) {

@@ -1,7 +1,7 @@
 /** The study: all inputs, checked and in SI. @module */
 import type { Notice } from "../basics/mod.ts";
 import type { UnitSystem } from "../units/mod.ts";
-import type { Place } from "../climate/types.ts";
+import type { ClimateYear, Place } from "../climate/types.ts";
 import type { StudyInputs } from "./chapters.ts";
 import type { GivenFile } from "./file/given_file.ts";
 
@@ -41,6 +41,8 @@ export interface StudyFrame {
   readonly heading: StudyHeading;
   /** where the weather is from */
   readonly place: Place;
+  /** measured years that follow one another, whose winters the odds are counted from; none where not given */
+  readonly measuredYears: readonly ClimateYear[];
   /** values the user did not give */
   readonly defaults: readonly DefaultTaken[];
   /** SHA-256 of study file and climate, hex */

@@ -44,6 +44,13 @@ export function takeOffInputs(
     coilLength: study.worth.coilLength,
     gravelMargin: study.store.gravelBed?.margin ?? null,
     flatBoard: study.store.flatBoardResistance ?? null,
-    collector: study.store.collector ?? null,
+    collector: collectorOf(study),
   };
+}
+
+/** What is bought of a plate collector: its holes and paint cost nothing. */
+function collectorOf({ store: { collector } }: TakeOffStudy): TakeOffInputs["collector"] {
+  if (collector === undefined) return null;
+  const { place, area, ductLength } = collector;
+  return { place, area, ductLength };
 }

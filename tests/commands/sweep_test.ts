@@ -193,3 +193,38 @@ Deno.test("deno task sweep --doubt samples the usual ranges, keeps a changed swe
     const both = await doubt("e", `${place.folder}/sweep.yaml`, "--doubt", "8");
     assertEquals(both.code, 2);
   }));
+
+Deno.test("deno task sweep --doubt draws a winter for each sample, and tells the share of the weather", () =>
+  inPlace(async (place) => {
+    // Property: winters are run once and kept; figures of the store have a share of the weather, those
+    // of the fan none; without winters the console says so
+    await Deno.writeTextFile(
+      `${place.folder}/d.yaml`,
+      "form: sample\nrows: 8\nchapters: [fan, store]\nkeys:\n  fan.filterPressure: { from: 5 Pa, to: 20 Pa }\n",
+    );
+    const doubt = async () => {
+      const { code, stderr, stdout } = await task(
+        "sweep",
+        [place.study, "--doubt", "8", "--out", `${place.folder}/d`],
+        "",
+        { env: { WINTERGROUND_CACHE: `${place.folder}/cache` } },
+      ).output();
+      const text = new TextDecoder().decode(stderr) + new TextDecoder().decode(stdout);
+      assertEquals(code, 0, text);
+      return text;
+    };
+    assert((await doubt()).includes("worth.winters is 0"));
+    await Deno.remove(`${place.folder}/d`, { recursive: true });
+    await writeSmallStudy(place.folder, (text) => text.replace("winters: 0", "winters: 10"));
+    assert((await doubt()).includes("10 winters of the study as it is"));
+    const winters = (await table(place, "d", "weather.csv")).trimEnd().split("\n");
+    assertEquals(winters.length, 11);
+    const first = await table(place, "d", "doubt.csv");
+    const [head, ...rows] = first.trimEnd().split("\n").map((line) => line.split(","));
+    const share = (key: string) =>
+      rows.find(([name]) => name === key)![head!.indexOf("weather (share)")]!;
+    assert(Number(share("store.savedHeat")) > 0.5, share("store.savedHeat"));
+    assertEquals(share("fan.airFlow"), "");
+    assert(!(await doubt()).includes("10 winters of"), "the winters are there already");
+    assertEquals(await table(place, "d", "doubt.csv"), first);
+  }));

@@ -107,6 +107,8 @@ const NOT_VALUES = [
   "climate.file",
   "climate.columns",
   "climate.normals",
+  "climate.measuredYears",
+  "climate.measuredYears.file",
   "fan.fan",
   "fan.curves",
   "place.horizon",

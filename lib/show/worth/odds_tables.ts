@@ -106,6 +106,11 @@ export function oddsWords(odds: WinterOdds | null): DisplayItem {
 }
 
 function basisWords({ spread, normalsOfOneYear, winters }: WinterOdds): string {
+  if (spread === "measured winters") {
+    return `${winters} measured winters, run as they are, each July to December of one file and ` +
+      "January to June of the next. The ranges in brackets are bands of 90 % and cover sampling only: " +
+      "few winters say little of rare ones.";
+  }
   const between = spread === "published deviations"
     ? "the published deviations of monthly means"
     : "the usual rule (0.52 of the spread within months), as the normals give no deviations of " +

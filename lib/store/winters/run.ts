@@ -11,7 +11,7 @@ import {
   type Task,
   together,
 } from "../../basics/mod.ts";
-import { makeWinter, plainWeather, winterClimate } from "../../climate/mod.ts";
+import { makeWinter, measuredWinter, plainWeather, winterClimate } from "../../climate/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { cropYear, findCrop, houseModel, withHeater } from "../../house/mod.ts";
 import type { HouseModel } from "../../house/types.ts";
@@ -109,13 +109,27 @@ function plain({ free, held }: ReturnType<typeof houseWinter>): HouseWinter {
   return { ...air, ...heat };
 }
 
-function winters({ set, from, count, withStore, without }: WintersQuestion): PairedWinter[] {
+/** The weather of a winter by its place among all. */
+function weatherOf(set: WinterSet, from: number): (winter: number) => ClimateYear {
+  if ("years" in set) return (winter) => measuredWinter(set.years, winter - from);
   const shared = winterClimate(set.normals, set.place);
+  return (winter) => makeWinter(shared, { seed: set.seed, winter });
+}
+
+/** The set as far as some of its winters need it. */
+function partOf(set: WinterSet, from: number, count: number): WinterSet {
+  return "years" in set
+    ? { years: set.years.slice(from, from + count + 1).map(plainWeather) }
+    : set;
+}
+
+function winters({ set, from, count, withStore, without }: WintersQuestion): PairedWinter[] {
+  const weather = weatherOf(set, from);
   const { houseInputs } = withStore.store.request;
   let open: readonly [OpenWay, OpenWay] | undefined;
   return Array.from({ length: count }, (_, place) => {
     const winter = from + place;
-    const climate = plainWeather(makeWinter(shared, { seed: set.seed, winter }));
+    const climate = plainWeather(weather(winter));
     const house = houseModel(houseInputs, climate);
     open ??= [openWay(withStore, house, true), openWay(without, house, false)];
     const bare = houseWinter(open[1], house, climate);
@@ -150,7 +164,7 @@ export const wintersTask: Task<WintersQuestion, PairedWinter[]> = {
  * starts on 1 July from ground that is settled under the study's own year; none waits for another.
  *
  * @param request the store's request; its weather stands for the mean climate
- * @param set winters to make
+ * @param set winters to make, or measured years
  * @param count number of winters
  */
 export function* winterSteps(
@@ -171,7 +185,8 @@ export function* winterSteps(
   const without = { store: bare!, free: bareFree, held: bareHeld };
   const pieces = Array.from({ length: Math.ceil(count / WINTERS_OF_A_PIECE) }, (_, place) => {
     const from = place * WINTERS_OF_A_PIECE;
-    return { set, from, count: Math.min(WINTERS_OF_A_PIECE, count - from), withStore, without };
+    const some = Math.min(WINTERS_OF_A_PIECE, count - from);
+    return { set: partOf(set, from, some), from, count: some, withStore, without };
   });
   return (yield* each(wintersTask, pieces)).flat();
 }

@@ -1,12 +1,21 @@
 /** What runs through many winters are asked and answer. @module */
-import type { MonthlyNormals, Place } from "../../climate/types.ts";
+import type { ClimateYear, MonthlyNormals, Place } from "../../climate/types.ts";
 import type { CropYear } from "../../house/mod.ts";
 import type { HouseState } from "../../house/types.ts";
 import type { ControlState } from "../control.ts";
 import type { ReducedStore } from "../runs.ts";
 
+/** Winters to run: made, or measured as they are. */
+export type WinterSet = MadeWinters | MeasuredWinters;
+
+/** Measured winters. */
+export interface MeasuredWinters {
+  /** years that follow one another, the oldest first: one more than winters */
+  readonly years: readonly ClimateYear[];
+}
+
 /** Winters to make. */
-export interface WinterSet {
+export interface MadeWinters {
   /** monthly normals, with what is known of the spread between years */
   readonly normals: MonthlyNormals;
   /** where */
@@ -47,6 +56,7 @@ export interface WinterWay {
 
 /** Some winters, one after the other. */
 export interface WintersQuestion {
+  /** of measured ones, the years of this question alone */
   readonly set: WinterSet;
   /** place of the first winter, from 0, and how many */
   readonly from: number;

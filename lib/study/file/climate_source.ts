@@ -20,6 +20,8 @@ import { textAt, type YamlSource } from "./yaml_source.ts";
 export interface LoadedClimate {
   /** the weather */
   readonly year: ClimateYear;
+  /** measured years for the odds, in their order; none where the study names none */
+  readonly measured: readonly ClimateYear[];
   /** texts it was made from */
   readonly texts: readonly string[];
   /** files it was made from */
@@ -43,8 +45,8 @@ export async function loadClimateFile(
     ...(columns === undefined ? {} : { columns: parseColumns(columns.text, columnsFile!) }),
   });
   return columns === undefined
-    ? { year, texts: [text], files: [given] }
-    : { year, texts: [text, columns.text], files: [given, columns.file] };
+    ? { year, measured: [], texts: [text], files: [given] }
+    : { year, measured: [], texts: [text, columns.text], files: [given, columns.file] };
 }
 
 /** By what the files of the weather were named. */
@@ -83,10 +85,74 @@ export async function loadWeather(
   const { horizon: _horizon, ...site } = place;
   const clock = clockFault(site);
   if (clock !== undefined) throw longitudeFault(`Cannot use the place: ${clock}`, source);
-  const loaded = await loadClimate(climate, site, source, override);
+  const loaded = await withMeasured(
+    await loadClimate(climate, site, source, override),
+    { climate, place: site, override },
+    source,
+  );
   const mirrored = mirroredFault(site.longitude, loaded.year.place.longitude);
   if (mirrored === undefined) return loaded;
   throw longitudeFault(mirrored, source);
+}
+
+/** Fewest files of measured years: five winters lie between six. */
+const LEAST_YEARS = 6;
+
+/**
+ * Adds the measured years of the odds, each read like the study's own file. Weather given on the command
+ * line is of another place or time: the study's years then stay out.
+ *
+ * @throws {InputErrors} with each file that is missing or faulty
+ */
+async function withMeasured(
+  loaded: LoadedClimate,
+  { climate, place, override }: {
+    readonly climate: ClimateGiven;
+    readonly place: Place;
+    readonly override: Override;
+  },
+  source: YamlSource,
+): Promise<LoadedClimate> {
+  const named = climate.measuredYears;
+  if (named.length === 0 || override.climate !== undefined) return loaded;
+  if (named.length < LEAST_YEARS) {
+    throw new InputError(
+      `Cannot count odds from ${named.length} measured years: expected ${LEAST_YEARS} or more that ` +
+        "follow one another, the oldest first, as each winter lies between two; leave " +
+        '"measuredYears" out to have winters made',
+      source.locate(["climate", "measuredYears"]),
+    );
+  }
+  const files = named.map(({ file }, entry) => ({
+    key: ["climate", "measuredYears", entry, "file"],
+    name: file,
+    path: resolveBeside(source, file),
+  }));
+  await requireNamedFiles(source, files);
+  const columns = climate.columns === undefined
+    ? undefined
+    : resolveBeside(source, climate.columns);
+  const faults: InputError[] = [];
+  const years = await Promise.all(
+    files.map(({ key, name, path }) =>
+      collect(
+        faults,
+        () =>
+          loadClimateFile(path, columns, { place, mendShift: climate.mendShift }, {
+            climate: { by: key.join("."), name },
+            columns: { by: "climate.columns", name: climate.columns },
+          }),
+      )
+    ),
+  );
+  if (faults.length > 0) throw new InputErrors(faults);
+  const read = years.filter((year) => year !== undefined);
+  return {
+    year: loaded.year,
+    measured: read.map(({ year }) => year),
+    texts: [...loaded.texts, ...read.map(({ texts }) => texts[0]!)],
+    files: [...loaded.files, ...read.map(({ files: [file] }) => file!)],
+  };
 }
 
 function longitudeFault(message: string, source: YamlSource): InputError {
@@ -137,7 +203,7 @@ async function loadClimate(
     name: given.normals,
   });
   const year = yearFromNormals(readNormals(text, normalsFile), place, given.seed);
-  return { year, texts: [text, String(given.seed)], files: [read] };
+  return { year, measured: [], texts: [text, String(given.seed)], files: [read] };
 }
 
 /** Refuses a climate section that names no source or two. */

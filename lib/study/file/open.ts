@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import { basename } from "node:path";
 import { type InputError, InputErrors } from "../../basics/mod.ts";
+import type { ClimateYear } from "../../climate/types.ts";
 import type { LogTexts } from "../../measured/types.ts";
 import type { PriceList } from "../../worth/mod.ts";
 import { applySchema, inFileOrder } from "./check_study.ts";
@@ -13,6 +14,7 @@ import { fieldFaults } from "./field_faults.ts";
 import { deepFreeze } from "./freeze.ts";
 import { controlNotices } from "./control_notices.ts";
 import { crossFaults, placeNotices, unusualValues } from "./plausibility.ts";
+import { measuredNotices } from "./measured_notices.ts";
 import { collect } from "./named_files.ts";
 import { checkFanId, type LoadedFans, loadFans } from "./own_fans.ts";
 import { loadLogs } from "./own_logs.ts";
@@ -91,9 +93,9 @@ async function openRead({ text, bytes, path }: StudyText, options: OpenOptions):
     throw new InputErrors(inFileOrder(faults, source));
   }
   const { horizon, ...place } = given.place;
-  const year = horizon.length === 0
-    ? loaded.year
-    : { ...loaded.year, place: { ...loaded.year.place, horizon } };
+  const withHorizon = (read: ClimateYear) =>
+    horizon.length === 0 ? read : { ...read, place: { ...read.place, horizon } };
+  const year = withHorizon(loaded.year);
   const unbuildable = fieldFaults(derived.inputs, year, source);
   if (unbuildable.length > 0) throw new InputErrors(unbuildable);
   return deepFreeze({
@@ -102,6 +104,7 @@ async function openRead({ text, bytes, path }: StudyText, options: OpenOptions):
     heading: completeHeading(given.study, path),
     place: year.place,
     climate: year,
+    measuredYears: loaded.measured.map(withHorizon),
     ...derived.inputs,
     defaults: [...defaultsTaken(source.data), ...derived.taken],
     inputHash: hashTexts([text, ...loaded.texts, ...fans.texts, ...money.texts, ...record.texts]),
@@ -117,6 +120,7 @@ async function openRead({ text, bytes, path }: StudyText, options: OpenOptions):
     ],
     notices: [
       ...placeNotices(place, year.place),
+      ...measuredNotices(year.place, loaded.measured),
       ...unusualValues({ ...given, ...derived.inputs }),
       ...controlNotices(derived.inputs, source),
     ],

@@ -231,7 +231,7 @@ export function unusualValues(study: Checked): readonly Notice[] {
 }
 
 /** Farther apart than this in degrees, study and weather file are of different climates. */
-const FAR = 0.5;
+export const FAR = 0.5;
 
 /** Latitude of the polar circles, degrees. */
 const POLAR_CIRCLE = 66.56;

@@ -23,7 +23,16 @@ export {
   tableColumns,
 } from "./table.ts";
 export { type KnownRows, openRows, orderedText, readRows, type RowFile } from "./row_file.ts";
-export { doubtText, type FigureDoubt, sampledDoubt, strongestKeys } from "./doubt.ts";
+export { doubtText, sampledDoubt, strongestKeys } from "./doubt.ts";
+export type { FigureDoubt } from "./figure_doubt.ts";
+export {
+  drawnWinters,
+  readWinterValues,
+  type WinterValues,
+  winterValues,
+  winterValuesText,
+  withWeather,
+} from "./weather_doubt.ts";
 export { DOUBT_ROWS, doubtSweepText } from "./doubt_plan.ts";
 export { fieldSweepText, type FieldToTry } from "./field_plan.ts";
 export { betterThanFirst, type JudgedRow, judgedRows, unbeatenText } from "./unbeaten.ts";

@@ -20,9 +20,18 @@ const BELOWS = [-2, 0, 2, 4];
 /** m; no tube shorter than this is made of a cut coil */
 const SHORTEST = 3;
 
+/** Share of the study's own value within which another is the same one. */
+const ALIKE = 0.005;
+
+const rounded = (value: number) => Math.round(1000 * value) / 1000;
+
 const rising = (values: readonly number[], own: number) =>
-  [...new Set([...values.map((value) => Math.round(1000 * value) / 1000), own])]
-    .sort((a, b) => a - b);
+  [
+    ...new Set(
+      values.map(rounded).filter((value) => Math.abs(value - own) > ALIKE * Math.abs(own)),
+    ),
+    own,
+  ].sort((a, b) => a - b);
 
 /** The study's own design. */
 export function ownChoice({ tubes, headers, fan, request }: DesignQuestion): DesignChoice {
@@ -125,20 +134,41 @@ export const ALL_KEYS = [
   ...ADDED_KEYS,
 ] as const satisfies readonly (keyof DesignChoice)[];
 
-/** Designs with one part changed: a number by a place to either side, anything else to each other value. */
+/**
+ * Designs with one part changed: a number to the next value on either side, anything else to each other
+ * value.
+ */
 export function neighbours(
   choice: DesignChoice,
   axes: DesignAxes,
   keys: readonly (keyof DesignChoice)[],
 ): readonly DesignChoice[] {
-  return keys.flatMap((key) => {
-    const values: readonly unknown[] = axes[key];
-    const place = values.indexOf(choice[key]);
-    const others = typeof choice[key] === "number"
-      ? [place - 1, place + 1].filter((other) => other >= 0 && other < values.length)
-      : values.map((_, other) => other).filter((other) => other !== place);
-    return others.map((other): DesignChoice => ({ ...choice, [key]: values[other] }));
-  });
+  return keys.flatMap((key) =>
+    besideOf(choice[key], axes[key]).map((other): DesignChoice => ({ ...choice, [key]: other }))
+  );
+}
+
+function besideOf(value: DesignChoice[keyof DesignChoice], values: readonly unknown[]) {
+  if (typeof value !== "number") return values.filter((other) => other !== value);
+  const numbers = values as readonly number[];
+  return [
+    numbers.findLast((other) => other < value),
+    numbers.find((other) => other > value),
+  ].filter((other) => other !== undefined);
+}
+
+/** Parts whose values may lie between those of the axes. */
+const BETWEEN_KEYS = ["count", "length", "spacing", "depth", "airFlow", "header"] as const;
+
+/** Designs with one part changed to half way to the next value on either side. */
+export function halfSteps(choice: DesignChoice, axes: DesignAxes): readonly DesignChoice[] {
+  return BETWEEN_KEYS.flatMap((key) =>
+    besideOf(choice[key], axes[key]).flatMap((other) => {
+      const middle = (choice[key] + (other as number)) / 2;
+      const value = key === "count" ? Math.round(middle) : rounded(middle);
+      return value === choice[key] || value === other ? [] : [{ ...choice, [key]: value }];
+    })
+  );
 }
 
 /** Parts that hang together, so that a limit may forbid to change one of them alone. */

@@ -52,7 +52,7 @@ export function fieldMoney(
 }
 
 /** Money of the board that the house does not have yet. */
-function boardCost(choice: DesignChoice, question: DesignQuestion): number {
+export function boardCost(choice: DesignChoice, question: DesignQuestion): number {
   if (!choice.edgeBoard) return 0;
   const { house, worth } = question;
   const { edgeInsulationDepth } = houseOf(choice, question);

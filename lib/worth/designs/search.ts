@@ -1,7 +1,15 @@
 /** Other designs of the store, searched on the settled year. @module */
 import { alone, type Steps } from "../../basics/mod.ts";
 import { worthMoney } from "../compute.ts";
-import { ADDED_KEYS, ALL_KEYS, choiceKey, designAxes, neighbours, ownChoice } from "./choices.ts";
+import {
+  ADDED_KEYS,
+  choiceKey,
+  designAxes,
+  halfSteps,
+  neighbours,
+  ownChoice,
+  QUICK_KEYS,
+} from "./choices.ts";
 import { type BuiltDesign, designJudge } from "./judge.ts";
 import {
   bestParts,
@@ -12,22 +20,26 @@ import {
   type RanDesign,
   resolutionOf,
 } from "./rows.ts";
+import { fieldKey, plainField, type PooledDesign, type PricedKnown, promising } from "./pool.ts";
+import { presentValues } from "./present_values.ts";
 import { sievedFront, sieveSteps, spreadOver } from "./sieve.ts";
 import type { DesignChoice, DesignQuestion, DesignRow, DesignSearch } from "./types.ts";
 import { type DesignYears, settledDesigns } from "./years.ts";
 
-/** Share of the years left that the sieve's designs get; the rest goes to neighbours of the unbeaten. */
-const FROM_SIEVE = 0.5;
+/** Share of the years left that the sieve's designs get; the rest goes to what the years so far foretell. */
+const FROM_SIEVE = 0.4;
 /** Years of a round, so that what one finds leads the next, and several workers have enough to do. */
 const ROUND = 6;
+/** Designs beside the leaders that a round judges at most, because each takes its headers' flows. */
+const JUDGED_A_ROUND = 120;
 
 /**
  * Searches. The quick estimate climbs to designs worth a year. What it cannot tell apart, control and
- * the board at the edge, is tried on the own design first; then the climbs' designs with the best of
- * that, and round by round the neighbours of the ones that no other beats, go through the settled year
- * on the coarse mesh. Values
- * are the own design's of the study moved by the difference between coarse years, so that the own row
- * has the study's own figures.
+ * the board at the edge, is tried on the own design first; then some of the climbs' designs with the
+ * best of that. From there on the years so far correct the estimate, round by round, and the designs
+ * that are foretold to add most to the unbeaten ones go through the settled year on the coarse mesh.
+ * Values are the own design's of the study moved by the difference between coarse years, so that the
+ * own row has the study's own figures.
  *
  * @param question the study
  * @param years the year of each design, the study's own first; the settled year unless given
@@ -79,35 +91,90 @@ export function* designSteps(
   const spread = spreadOver(sievedFront(climbs), Math.max(1, fromSieve - tops.length));
   const sieved = [...tops, ...spread].map(({ choice }) => ({ ...choice, ...added }));
   yield* run(take(sieved, fromSieve));
-  for (let round = 0; taken.size < most; round++) {
-    const leaders = leadersOf(designRows(ran, question), question, ran[0]!);
-    const beside = leaders.map(({ choice }) =>
-      neighbours(choice, axes, ALL_KEYS.map((_, k) => ALL_KEYS[(k + round) % ALL_KEYS.length]!))
-        .map((one) => ({ choice: one, key: choiceKey(one) }))
-    );
-    // those of whose neighbours fewest were looked at come first
-    const looked = (all: typeof beside[number]) =>
-      all.filter(({ key }) => taken.has(key) || refused.has(key)).length / all.length;
-    const inOrder = beside.toSorted((a, b) => looked(a) - looked(b))
-      .map((all) => all.map(({ choice }) => choice));
-    const designs = take(inTurn(inOrder), Math.min(ROUND, most - taken.size));
+  const pool = new Map<string, PooledDesign>();
+  const known = (key: string) => pool.has(key) || refused.has(key);
+  const put = (one: PooledDesign) => pool.set(fieldKey(one.choice, own.choice), one);
+  climbs.forEach(({ good }) => good.flat().forEach(put));
+  const values = presentValues(question);
+  while (taken.size < most) {
+    const rows = designRows(ran, question);
+    const leaders = leadersOf(rows, question, ran[0]!);
+    const beside = byGap(leaders).flatMap(({ choice }) => {
+      const plain = plainField(choice, own.choice);
+      return [...neighbours(plain, axes, QUICK_KEYS), ...halfSteps(plain, axes)];
+    });
+    let tries = JUDGED_A_ROUND;
+    for (const choice of beside) {
+      const key = choiceKey(choice);
+      if (known(key)) continue;
+      if (tries-- === 0) break;
+      judged.add(key);
+      const design = judge(choice);
+      const why = typeof design === "string" ? design : design.breaks;
+      if (why !== null) refused.set(key, why);
+      else put(pooled(design as BuiltDesign));
+    }
+    const wanted = promising(pool.values(), {
+      question,
+      axes,
+      known: knownDesigns(ran, rows, question),
+      values,
+      done: (key) => taken.has(key) || refused.has(key),
+    }, Math.min(ROUND, most - taken.size));
+    const designs = take(wanted, ROUND);
     if (designs.length === 0) break;
     yield* run(designs);
   }
   return searchOf(ran, question, { refused, judged: judged.size });
 }
 
+/** The designs on either side of the widest step of the stairs first; beside the dearest it is open. */
+function byGap(rows: readonly DesignRow[]): readonly DesignRow[] {
+  const stairs = rows.toSorted((a, b) => a.capital - b.capital);
+  const steps = stairs.map((row, k) => {
+    const next = stairs[k + 1];
+    const size = next === undefined
+      ? Infinity
+      : (next.capital - row.capital) * Math.abs(next.saved - row.saved);
+    return { sides: next === undefined ? [row] : [row, next], size };
+  });
+  return [
+    ...new Set(steps.sort((a, b) => a.size < b.size ? 1 : -1).flatMap(({ sides }) => sides)),
+  ];
+}
+
+/** A built design as the pool has it. */
+function pooled({ choice, money, estimate }: BuiltDesign): PooledDesign {
+  const { saved, fanEnergy } = estimate;
+  return { choice, capital: money(estimate)!.capital, saved, fanEnergy };
+}
+
+/** The designs run as the correction learns from them, the study's own first. */
+function knownDesigns(
+  ran: readonly RanDesign[],
+  rows: readonly DesignRow[],
+  { own }: DesignQuestion,
+): readonly PricedKnown[] {
+  const byKey = new Map(rows.map((row) => [choiceKey(row.choice), row]));
+  return ran.map(({ design }) => {
+    const row = byKey.get(choiceKey(design.choice))!;
+    return {
+      choice: design.choice,
+      estimate: design.estimate,
+      year: {
+        saved: row.saved,
+        fanEnergy: row.fanEnergy,
+        hours: own.hours + own.cropHoursAvoided - row.cropHoursAvoided,
+      },
+      capital: row.capital,
+      within: row.breaks === null,
+    };
+  });
+}
+
 /** The search, all done here. Parameters and result are those of {@link designSteps}. */
 export function designSearch(question: DesignQuestion): DesignSearch | null {
   return alone(designSteps(question));
-}
-
-/** The first of each list, then the second of each, and so on. */
-function* inTurn<T>(lists: readonly (readonly T[])[]): Generator<T> {
-  const longest = Math.max(0, ...lists.map((list) => list.length));
-  for (let place = 0; place < longest; place++) {
-    for (const list of lists) if (place < list.length) yield list[place]!;
-  }
 }
 
 /** The greatest net savings first, then the cheapest heat, then the other unbeaten ones. */

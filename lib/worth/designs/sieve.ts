@@ -1,8 +1,5 @@
 /** The first sieve: climbs on the quick estimate, within the limits. @module */
 import { each, type Steps, type Task } from "../../basics/mod.ts";
-import { worthMoney } from "../compute.ts";
-import { uniformPresentValueFactor } from "../money/factors.ts";
-import { heatWorth } from "../money/plans.ts";
 import {
   choiceKey,
   designAxes,
@@ -12,6 +9,7 @@ import {
   QUICK_KEYS,
 } from "./choices.ts";
 import { type BuiltDesign, designJudge } from "./judge.ts";
+import { presentValues } from "./present_values.ts";
 import type { DesignChoice, DesignQuestion } from "./types.ts";
 import { unbeaten } from "./unbeaten.ts";
 
@@ -19,7 +17,7 @@ import { unbeaten } from "./unbeaten.ts";
 export interface SieveQuestion {
   /** the study */
   readonly question: DesignQuestion;
-  /** how much more than its money a kWh counts in each: 1 climbs to the greatest net savings; ratios */
+  /** how much more than its money a kWh counts in each: 1 climbs to the greatest net savings, 0 to the least cost; ratios */
   readonly heatCounts: readonly number[];
 }
 
@@ -29,6 +27,8 @@ export interface SievedDesign extends Pick<BuiltDesign, "choice" | "speed" | "he
   readonly capital: number;
   /** kWh a year */
   readonly saved: number;
+  /** kWh a year of the fans' electricity */
+  readonly fanEnergy: number;
 }
 
 /** What the climbs saw. */
@@ -63,7 +63,7 @@ export function sieve({ question, heatCounts }: SieveQuestion): SieveAnswer {
   const axes = designAxes(question);
   const seen = new Map<string, BuiltDesign | null>();
   const refused = new Map<string, string>();
-  const value = valueOfHeat(question);
+  const { heat: value } = presentValues(question);
   const judge = designJudge(question);
   const look = (choice: DesignChoice): BuiltDesign | null => {
     const key = choiceKey(choice);
@@ -127,22 +127,21 @@ function climb(
 }
 
 function sievedOf({ choice, speed, headers, estimate, money }: BuiltDesign): SievedDesign {
-  return { choice, speed, headers, capital: money(estimate)!.capital, saved: estimate.saved };
-}
-
-/** Money that a kWh saved in every year is worth today; 0 where heat has no price. */
-function valueOfHeat({ worth }: DesignQuestion): number {
-  const { parts } = worthMoney(worth);
-  if (parts === null) return 0;
-  const { rate, years } = parts.terms;
-  return heatWorth(parts) * uniformPresentValueFactor(rate, years);
+  return {
+    choice,
+    speed,
+    headers,
+    capital: money(estimate)!.capital,
+    saved: estimate.saved,
+    fanEnergy: estimate.fanEnergy,
+  };
 }
 
 /** Climbs on another thread. */
 export const sieveTask: Task<SieveQuestion, SieveAnswer> = { name: "worth.sieve", run: sieve };
 
-/** How much a kWh counts over its money in the climbs, the greatest net savings first; by thread. */
-const HEAT_COUNTS = [[1, 2], [4, 10]];
+/** How much a kWh counts over its money in the climbs, the greatest net savings first, 0 for the least cost; by thread. */
+const HEAT_COUNTS = [[1, 2], [0, 4, 10]];
 
 /** All climbs of a study. */
 export function sieveSteps(question: DesignQuestion): Steps<SieveAnswer[]> {

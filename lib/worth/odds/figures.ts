@@ -28,6 +28,8 @@ function figureBand(
  * there are none.
  */
 export function oddsFigures(odds: WinterOdds | null | undefined): readonly FigureRow[] {
+  const kind = odds?.spread === "measured winters" ? "measured " : "";
+  const winters = `${kind}winters`;
   const banded = (
     key: string,
     value: Banded | null | undefined,
@@ -35,8 +37,12 @@ export function oddsFigures(odds: WinterOdds | null | undefined): readonly Figur
     label: string,
     otherwise = TOO_FEW,
   ): FigureRow => {
+    const said = label.replace("winters", winters).replace(
+      "of the winter of",
+      `of the ${kind}winter of`,
+    );
     const why = odds === undefined ? ON_DEMAND : odds === null ? NO_WINTERS : otherwise;
-    const row = numberFigure(key, value?.value, unit, label, why);
+    const row = numberFigure(key, value?.value, unit, said, why);
     return withRange(row, value ? [value.low, value.high] : null);
   };
   const killing = odds?.limits.find(({ name }) => name === "killing");

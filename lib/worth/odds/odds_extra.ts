@@ -1,6 +1,7 @@
 /** The odds of a study: many winters run and counted. @module */
 import { alone, type Steps } from "../../basics/mod.ts";
-import { normalsOfYear } from "../../climate/mod.ts";
+import { normalsOfYear, plainWeather } from "../../climate/mod.ts";
+import type { ClimateYear } from "../../climate/types.ts";
 import {
   coarseRequest,
   type StoreEarlier,
@@ -21,7 +22,7 @@ const ODDS_SEED = 1;
 export interface OddsQuestion {
   /** the store in few slices; its weather stands for the mean climate */
   readonly request: StoreRequest;
-  /** winters to make */
+  /** winters to make, or measured years */
   readonly set: WinterSet;
   /** number of winters; 0 for none */
   readonly count: number;
@@ -32,6 +33,8 @@ export interface OddsQuestion {
 /** What the odds read of a study. */
 export interface OddsStudy extends StoreStudy {
   readonly worth: WorthInputs;
+  /** measured years that follow one another; none where winters are made */
+  readonly measuredYears: readonly ClimateYear[];
 }
 
 /** Results that the odds are computed from. */
@@ -42,14 +45,19 @@ export interface OddsEarlier extends StoreEarlier {
 /** Picks what the odds are computed from. */
 export function takesOdds(study: OddsStudy, earlier: OddsEarlier): OddsQuestion {
   const request = coarseRequest(study, earlier);
+  const measured = study.measuredYears.length > 0;
   const normals = study.climate.normals ?? normalsOfYear(study.climate);
+  const made = normals.monthToMonthSpread === undefined ? "usual rule" : "published deviations";
+  const { winters } = study.worth;
   return {
     request,
-    set: { normals, place: request.climate.place, seed: ODDS_SEED },
-    count: study.worth.winters,
+    set: measured
+      ? { years: study.measuredYears.map(plainWeather) }
+      : { normals, place: request.climate.place, seed: ODDS_SEED },
+    count: measured && winters > 0 ? study.measuredYears.length - 1 : winters,
     facts: {
-      spread: normals.monthToMonthSpread === undefined ? "usual rule" : "published deviations",
-      normalsOfOneYear: study.climate.normals === undefined,
+      spread: measured ? "measured winters" : made,
+      normalsOfOneYear: !measured && study.climate.normals === undefined,
       cropValue: study.worth.cropValue,
       currency: study.worth.prices?.currency ?? null,
       year: {

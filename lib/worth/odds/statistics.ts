@@ -105,33 +105,34 @@ export interface PairedDifference {
   readonly mean: number;
   /** standard error of that mean, in the same unit */
   readonly error: number;
-  /** difference that a tenth of the winters stays below, in the same unit */
+  /** difference that a tenth of the winters stays below; of fewer than 10 the least, in the same unit */
   readonly low: number;
-  /** difference that nine tenths of the winters stay below, in the same unit */
+  /** difference that nine tenths of them stay below; of fewer than 10 the greatest, in the same unit */
   readonly high: number;
 }
 
 /**
  * Difference between two ways, winter by winter: common winters take the scatter of the weather out.
  *
- * @param one values of the winters, at least 10
+ * @param one values of the winters, at least 5
  * @param other values of the same winters in the same order
  */
 export function pairedDifference(
   one: readonly number[],
   other: readonly number[],
 ): PairedDifference {
-  requireInRange("number of winters", one.length, 10, 1e6, "winters");
+  requireInRange("number of winters", one.length, 5, 1e6, "winters");
   requireInRange("number of paired winters", other.length, one.length, one.length, "winters");
   const differences = one.map((value, winter) => value - other[winter]!);
+  const sorted = differences.toSorted(ascending);
   const mean = differences.reduce((sum, value) => sum + value, 0) / differences.length;
   const square = differences.reduce((sum, value) => sum + (value - mean) ** 2, 0) /
     (differences.length - 1);
   return {
     mean,
     error: Math.sqrt(square / differences.length),
-    low: rareValue(differences, 0.1).value,
-    high: rareValue(differences, 0.9).value,
+    low: atPlace(sorted, 0.1 * (sorted.length + 1)),
+    high: atPlace(sorted, 0.9 * (sorted.length + 1)),
   };
 }
 

@@ -3,7 +3,7 @@ import type { PairedWinter } from "../../store/mod.ts";
 import type { Banded, PairedDifference } from "./statistics.ts";
 
 /** Where the spread between winters comes from. */
-export type SpreadSource = "published deviations" | "usual rule";
+export type SpreadSource = "published deviations" | "usual rule" | "measured winters";
 
 /** One thing of all winters, with the store or without; bad winters at the far end. */
 export interface WinterSpread {

@@ -1,6 +1,6 @@
 /** What many winters with a store and without say of chances. @module */
 import { ascending, descending, median } from "d3-array";
-import { FIRST_OF_JULY, HOURS_PER_YEAR } from "../../basics/mod.ts";
+import { FIRST_OF_JULY, HOURS_PER_YEAR, requireInRange } from "../../basics/mod.ts";
 import { dateAfterMidsummer } from "../../climate/mod.ts";
 import type { HouseWinter, PairedWinter } from "../../store/mod.ts";
 import { chance, pairedDifference, rareValue } from "./statistics.ts";
@@ -36,10 +36,12 @@ export interface OddsFacts {
 /**
  * Chances, return periods and rare values of many winters, paired by winter.
  *
- * @param list the winters, at least 10
+ * @param list the winters, at least 10 where they were made, 5 where they were measured
  * @param facts how they were made
  */
 export function winterOdds(list: readonly PairedWinter[], facts: OddsFacts): WinterOdds {
+  const least = facts.spread === "measured winters" ? 5 : 10;
+  requireInRange("number of winters", list.length, least, 1e6, "winters");
   const of = (value: (house: HouseWinter) => number) => ({
     withStore: list.map(({ withStore }) => value(withStore)),
     without: list.map(({ without }) => value(without)),

@@ -46,6 +46,7 @@ Deno.test("openStudy() lists every default it took, each with its source", async
     "climate.columns",
     "climate.normals",
     "climate.mendShift",
+    "climate.measuredYears.",
     "fan.curves",
     "worth.prices",
     "house.length",

@@ -25,6 +25,7 @@ const BY_HAND: Readonly<Record<string, string>> = {
   "fan.filterDirty": "fan",
   "store.chargeStart": "store",
   "store.collector.area": "store worth",
+  "store.collector.absorptance": "store",
   "worth.years": "worth",
   "measured.step": "measured",
 };

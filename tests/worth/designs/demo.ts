@@ -38,18 +38,36 @@ export const demoQuestion: DesignQuestion = {
   own: { saved: 4000, cropHoursAvoided: 60, hours: 10, fanEnergy: 1500, power: earlier.fan.power },
 };
 
+const small = {
+  ...demoQuestion,
+  tubes: { ...demoQuestion.tubes, count: 12, layers: 1, airFlow: 0.27 },
+  headers: { ...demoQuestion.headers, groups: 1, diameter: 0.32, returnDiameter: 0.32 },
+  fan: { ...demoQuestion.fan, count: 1, speed: 0.7 },
+};
+const { request: { fan: { power } } } = designJudge(small)(ownChoice(small)) as BuiltDesign;
+
+/** A third of the demo's field, whose headers are worked out in little time. */
+export const smallQuestion: DesignQuestion = { ...small, own: { ...small.own, power } };
+
+const WHOLE = new Set<keyof DesignChoice>(["count", "layers", "fans"]);
+
+/** How values are drawn: those of the axes, or any between the least and the greatest of them. */
+export type Drawing = "axes" | "between";
+
 /**
- * Designs within the limits, drawn at random from all that may be chosen; the same for one seed.
+ * Designs within the limits, drawn at random from all that may be chosen; always the same.
  *
  * @param question the study
  * @param count of designs wanted
  * @param keys parts that are drawn; the others are the study's own
+ * @param drawing how numbers are drawn; tubes, fans and the board are always those of the axes
  * @throws {RangeError} where one draw in a thousand is not within the limits
  */
 export function drawnDesigns(
   question: DesignQuestion,
   count: number,
   keys: readonly (keyof DesignChoice)[],
+  drawing: Drawing = "axes",
 ): readonly BuiltDesign[] {
   const axes = designAxes(question);
   const judge = designJudge(question);
@@ -61,7 +79,11 @@ export function drawnDesigns(
     const drawn: Record<string, unknown> = { ...ownChoice(question) };
     for (const key of keys) {
       const values: readonly unknown[] = axes[key];
-      drawn[key] = values[Math.floor(random() * values.length)];
+      const [least, greatest] = [values[0], values.at(-1)];
+      if (drawing === "between" && typeof least === "number") {
+        const value = least + random() * (greatest as number - least);
+        drawn[key] = WHOLE.has(key) ? Math.round(value) : Math.round(1000 * value) / 1000;
+      } else drawn[key] = values[Math.floor(random() * values.length)];
     }
     const judged = judge(drawn as unknown as DesignChoice);
     if (typeof judged !== "string" && judged.breaks === null) found.push(judged);

@@ -1,22 +1,14 @@
 // Property: no design of the search breaks a limit, and what it calls the best is not beaten
 import { assert, assertEquals } from "@std/assert";
 import { alone, type Steps } from "../../../lib/basics/mod.ts";
-import { choiceKey, ownChoice, QUICK_KEYS } from "../../../lib/worth/designs/choices.ts";
+import { choiceKey, QUICK_KEYS } from "../../../lib/worth/designs/choices.ts";
 import { type BuiltDesign, designJudge } from "../../../lib/worth/designs/judge.ts";
 import { designSteps } from "../../../lib/worth/designs/search.ts";
 import { unbeaten } from "../../../lib/worth/designs/unbeaten.ts";
 import type { DesignRun } from "../../../lib/worth/designs/years.ts";
-import { demoQuestion, drawnDesigns } from "./demo.ts";
+import { drawnDesigns, smallQuestion } from "./demo.ts";
 
-/** A third of the demo's field, whose headers are worked out in little time. */
-const small = {
-  ...demoQuestion,
-  tubes: { ...demoQuestion.tubes, count: 12, layers: 1, airFlow: 0.27 },
-  headers: { ...demoQuestion.headers, groups: 1, diameter: 0.32, returnDiameter: 0.32 },
-  fan: { ...demoQuestion.fan, count: 1, speed: 0.7 },
-};
-const { request: { fan: { power } } } = designJudge(small)(ownChoice(small)) as BuiltDesign;
-const question = { ...small, own: { ...small.own, power } };
+const question = smallQuestion;
 
 /** The quick estimate in place of the year. */
 // deno-lint-ignore require-yield

@@ -1,0 +1,13 @@
+/** What a sample says of one figure. @module */
+import type { SampledEffects } from "../../worth/mod.ts";
+import type { FigureColumn } from "./types.ts";
+
+/** One figure of a sampled study. */
+export interface FigureDoubt extends SampledEffects {
+  /** the figure */
+  readonly figure: FigureColumn;
+  /** count of samples that have it */
+  readonly count: number;
+  /** share of the weather in the variance, 0 to 1; null where single winters do not have the figure */
+  readonly weather: number | null;
+}
