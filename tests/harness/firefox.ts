@@ -1,6 +1,7 @@
 /**
  * A headless Firefox for tests of finished pages, spoken to over WebDriver BiDi, which it speaks by
- * itself: no driver to download. The protocol is the W3C's "WebDriver BiDi", working draft.
+ * itself: no driver to download. The protocol is the W3C's "WebDriver BiDi", working draft. It tells of
+ * what a page asks the network for, but not of files.
  *
  * @module
  */
