@@ -5,6 +5,7 @@ import { escapeHtml } from "winterground/press/markdown.ts";
 import { EXERCISES } from "winterground/show/exercises.ts";
 import {
   beyondWindow,
+  type Browser,
   browserStep,
   CHROMIUM,
   seriousFindings,
@@ -56,12 +57,13 @@ const LOOKED_AT = ["index", "search", "soil", "study-file", "lesson-04-tubes", "
 const VIEWS: readonly View[] = [{ width: 1280 }, { width: 390 }, { width: 700, print: true }];
 
 // Source: axe-core 4.14, rules of WCAG 2.2 A and AA, no finding that is serious or critical
-async function lookAt(tab: Tab, place: string, views: readonly View[]): Promise<void> {
+async function lookAt(tab: Tab, place: string, browser: Browser): Promise<void> {
+  const views = browser === CHROMIUM ? VIEWS : VIEWS.filter(({ print }) => print !== true);
   const address = (name: string) => `file://${place}/${name}.html`;
   for (const name of LOOKED_AT) {
     await tab.open(address(name));
-    const others = tab.asked.filter((asked) => asked !== address(name));
-    assertEquals(others, [], `${name} loads something`);
+    // Firefox does not tell of files
+    if (browser === CHROMIUM) assertEquals(tab.asked, [address(name)], `${name} loads something`);
     for (const view of views) {
       await tab.look(view);
       assertEquals(await beyondWindow(tab), 0, `${name} at ${view.width}`);
@@ -116,11 +118,10 @@ Deno.test("the project's own site: every link leads somewhere, no page loads any
     assertMatch(pages.get("lesson-02-soil-temperature.html")!, /Figure 1\. /);
 
     for (const browser of [CHROMIUM, FIREFOX]) {
-      const views = browser === CHROMIUM ? VIEWS : VIEWS.filter(({ print }) => print !== true);
       await browserStep(
         test,
         `in ${browser.name}: accessible, no wider than the window, searched`,
-        () => browser.with((tab) => lookAt(tab, place, views)),
+        () => browser.with((tab) => lookAt(tab, place, browser)),
         browser,
       );
     }
