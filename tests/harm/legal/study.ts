@@ -16,6 +16,7 @@ const SET_APART = new Set([
   "climate.file",
   "climate.columns",
   "climate.normals",
+  "climate.measuredYears",
   "climate.seed",
   "climate.mendShift",
   "place.name",
