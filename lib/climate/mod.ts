@@ -38,7 +38,7 @@ export type {
 } from "./types.ts";
 export { degreeHoursBelow } from "../basics/mod.ts";
 export { climate } from "./chapter.ts";
-export { meanPressure, openWeather, plainWeather } from "./weather.ts";
+export { HOURLY_SERIES, meanPressure, openWeather, plainWeather } from "./weather.ts";
 export { dateAfterMidsummer, timeOfHour } from "./dates.ts";
 export { climateFields, type ClimateGiven, placeFields, type PlaceGiven } from "./fields.ts";
 export type { JudgedRadiation } from "./mend/sun_shift.ts";

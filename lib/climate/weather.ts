@@ -1,6 +1,19 @@
 /** The weather of a year without its history. @module */
 import type { ClimateYear } from "./types.ts";
 
+/** Names of the hourly series of a year; the last two may be absent. */
+export const HOURLY_SERIES = [
+  "dryBulb",
+  "relativeHumidity",
+  "globalHorizontal",
+  "directNormal",
+  "diffuseHorizontal",
+  "windSpeed",
+  "pressure",
+  "skyLongwave",
+  "albedo",
+] as const satisfies readonly (keyof ClimateYear)[];
+
 /**
  * The year as later chapters compute with it: hours and place alone. Where the file lies, what it
  * is called and what was said while reading it do not change a result.

@@ -85,8 +85,9 @@ export async function tellDoubt(
   { plan, manifest, rows }: SweptTable,
 ): Promise<void> {
   if (plan.form !== "sample") return;
-  const weather = await readTextIfThere(join(folder, WEATHER), "winters");
-  const winters = weather === null ? undefined : readWinterValues(weather);
+  const file = join(folder, WEATHER);
+  const weather = await readTextIfThere(file, "winters");
+  const winters = weather === null ? undefined : readWinterValues(weather, file);
   const doubts = sampledDoubt(plan, manifest.figures, rows, winters);
   if (doubts.length === 0) return;
   await writeWhole(join(folder, "doubt.csv"), doubtText(plan, doubts));

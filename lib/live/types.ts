@@ -1,5 +1,6 @@
 /** What the page, its worker and the publisher hand each other: plain data. @module */
 import type { Notice } from "../basics/mod.ts";
+import type { HOURLY_SERIES } from "../climate/mod.ts";
 import type { ClimateYear, Place } from "../climate/types.ts";
 import type { FanGiven } from "../fan/fields.ts";
 import type { FanCurve } from "../fan/types.ts";
@@ -137,21 +138,8 @@ export interface Slider {
 /** How finely a year is computed: on few slices at every move, or as the study says. */
 export type Resolution = "screening" | "full";
 
-/** Hourly series of a year of weather, in the order in which a page packs them. */
-export const SERIES = [
-  "dryBulb",
-  "relativeHumidity",
-  "globalHorizontal",
-  "directNormal",
-  "diffuseHorizontal",
-  "windSpeed",
-  "pressure",
-  "skyLongwave",
-  "albedo",
-] as const;
-
 /** Name of a series. */
-export type SeriesName = typeof SERIES[number];
+export type SeriesName = typeof HOURLY_SERIES[number];
 
 /** A year of weather without its series. */
 export type WeatherHead = Omit<ClimateYear, SeriesName | "normals" | "notices">;

@@ -167,10 +167,13 @@ export const store = chapter({
     }),
     /** The first year under a house that has stood for years. */
     existingHouse: extra({
-      after: AFTER,
-      takes: storeRequest,
-      compute: existingHouse,
-      steps: existingHouseSteps,
+      after: [...AFTER, "store"],
+      takes: (study: StoreStudy, earlier: ExtrasEarlier) => ({
+        request: storeRequest(study, earlier),
+        heatOut: earlier.store.heatOut,
+      }),
+      compute: ({ request, heatOut }) => existingHouse(request, heatOut),
+      steps: ({ request, heatOut }) => existingHouseSteps(request, heatOut),
       tables: existingHouseTables,
     }),
     /** Panel and battery that would carry the fans through the year. */

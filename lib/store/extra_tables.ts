@@ -4,13 +4,13 @@ import { dateAfterMidsummer } from "../climate/dates.ts";
 import type { FieldCandidate } from "../tubes/mod.ts";
 import type { FieldSearch } from "./field_search.ts";
 import type { FirstStep } from "./first_steps.ts";
+import type { FirstYear } from "./first_years.ts";
 import type { RankedMeasure } from "./ranking.ts";
 import type { PowerCut } from "./power_cut.ts";
 import type { RootZone } from "./root_zone.ts";
 import type { SolarFan } from "./solar_fan.ts";
 import type { StrongestHour } from "./tube_along.ts";
 import type { StoreResolution } from "./resolution.ts";
-import type { EarlyYear } from "./types.ts";
 import type { TubeCounts } from "./tube_count.ts";
 import type { ComparedVariant } from "./variants/variants.ts";
 import type { HouseWay } from "./variants/ways.ts";
@@ -127,7 +127,7 @@ export function rootZoneTables({ days, depths }: RootZone): ResultTable[] {
 }
 
 /** The first year under a house that has stood for years. */
-export function existingHouseTables(year: EarlyYear): ResultTable[] {
+export function existingHouseTables(year: FirstYear): ResultTable[] {
   return [
     resultTable("store-existing-house", [year], [
       ["year", "", (row) => row.year],

@@ -1,5 +1,5 @@
 /** The first years after building beside the year that repeats. @module */
-import type { StoreResult } from "./types.ts";
+import type { EarlyYear, StoreResult } from "./types.ts";
 
 /** One year after building. */
 export interface FirstYear {
@@ -7,12 +7,30 @@ export interface FirstYear {
   readonly year: number;
   /** true for the year that repeats */
   readonly repeats: boolean;
+  /** true where it begins under a house that has stood for years, not in open ground */
+  readonly standing: boolean;
   /** kWh put in */
   readonly heatIn: number;
   /** kWh given back */
   readonly heatOut: number;
   /** heat given back over that of the year that repeats; null where that gives nothing back */
   readonly share: number | null;
+}
+
+/**
+ * A year after building beside the year that repeats.
+ *
+ * @param early sums of the year, kWh
+ * @param heatOut kWh given back in the year that repeats
+ * @param standing whether it begins under a house that has stood for years
+ */
+export function firstYear(early: EarlyYear, heatOut: number, standing: boolean): FirstYear {
+  return {
+    ...early,
+    repeats: false,
+    standing,
+    share: heatOut > 0 ? early.heatOut / heatOut : null,
+  };
 }
 
 /**
@@ -24,10 +42,9 @@ export function firstYears(
   result: Pick<StoreResult, "earlyYears" | "yearsUntilPeriodic" | "heatIn" | "heatOut">,
 ): FirstYear[] {
   const { heatIn, heatOut, earlyYears } = result;
-  const settled = Math.max(result.yearsUntilPeriodic, earlyYears.length) + 1;
-  const share = (heat: number) => heatOut > 0 ? heat / heatOut : null;
+  const year = Math.max(result.yearsUntilPeriodic, earlyYears.length) + 1;
   return [
-    ...earlyYears.map((early) => ({ ...early, repeats: false, share: share(early.heatOut) })),
-    { year: settled, repeats: true, heatIn, heatOut, share: share(heatOut) },
+    ...earlyYears.map((early) => firstYear(early, heatOut, false)),
+    { ...firstYear({ year, heatIn, heatOut }, heatOut, false), repeats: true },
   ];
 }

@@ -1,8 +1,9 @@
 /** Temperature of the beds where roots and seeds are, with the store and with the fan always off. @module */
 import { mean, min } from "d3-array";
-import { alone, piece, type Steps, together } from "../basics/mod.ts";
-import { type Crop, findCrop, houseModel, initialHouseState, withHeater } from "../house/mod.ts";
+import { alone, piece, type Steps, type Task, together } from "../basics/mod.ts";
+import { type Crop, findCrop, initialHouseState } from "../house/mod.ts";
 import { baselineRequest, inOneLane } from "./baseline.ts";
+import { ownHouse } from "./own_house.ts";
 import { baselineTask, type ReducedStore, reducedStores } from "./runs.ts";
 import { sectionCamera } from "./seasons/section.ts";
 import { settledSetting } from "./seasons/settled_year.ts";
@@ -99,9 +100,13 @@ function bedYear(
   };
 }
 
-/** Weekly pictures of the ground of a house whose fan is always off, from its settled field. */
-function bareSection({ request, slice }: ReducedStore, field: SoilField): SoilSection {
-  const house = withHeater(houseModel(request.houseInputs, request.climate), 0);
+/** A house whose fan is always off, and the soil it has settled to. */
+interface BareQuestion extends ReducedStore {
+  readonly field: SoilField;
+}
+
+function bareSection({ request, slice, field }: BareQuestion): SoilSection {
+  const house = ownHouse(request, false);
   const model = inOneLane(soilModel(request, house, slice));
   const engine = freshEngine(model);
   engine.load(stateFromField(model, field));
@@ -112,6 +117,12 @@ function bareSection({ request, slice }: ReducedStore, field: SoilField): SoilSe
   runYear(setting, state, camera.listen);
   return camera.section();
 }
+
+/** Weekly pictures of the ground of a house whose fan is always off. */
+export const bareSectionTask: Task<BareQuestion, SoilSection> = {
+  name: "store.bareSection",
+  run: bareSection,
+};
 
 /**
  * The beds of the free-running house, week by week.
@@ -127,7 +138,7 @@ export function rootZone(request: StoreRequest, sections: SoilSection): RootZone
 export function* rootZoneSteps(request: StoreRequest, sections: SoilSection): Steps<RootZone> {
   const [bare] = yield* reducedStores([baselineRequest(request)]);
   const [{ field }] = yield* together(piece(baselineTask, { ...bare!, heated: false }));
-  const without = bareSection(bare!, field);
+  const [without] = yield* together(piece(bareSectionTask, { ...bare!, field }));
   const { length, width, crop } = request.houseInputs;
   const half = (request.tubesInputs.direction === "along" ? width : length) / 2;
   const { name, sprouting } = findCrop(crop);

@@ -3,7 +3,7 @@ import { max, sum } from "d3-array";
 import { monthlySums } from "../basics/mod.ts";
 import type { ClimateYear } from "../climate/types.ts";
 import { planeSeries } from "../house/mod.ts";
-import { hourlySun, type Plane } from "../sun/mod.ts";
+import { hourlySun, type Plane, planeTotal } from "../sun/mod.ts";
 import type { StoreYear } from "./types.ts";
 
 /**
@@ -113,12 +113,8 @@ function winterPlane(latitude: number): Plane {
  */
 export function solarFan({ climate, year }: SolarFanGiven): SolarFan {
   const plane = winterPlane(climate.place.latitude);
-  const { beam, skyDiffuse, groundReflected } = planeSeries(climate, hourlySun(climate.place))(
-    plane,
-  );
-  const perWatt = beam.map((watt, hour) =>
-    PERFORMANCE * (watt + skyDiffuse[hour]! + groundReflected[hour]!) / RATED_SUN
-  );
+  const sun = planeTotal(planeSeries(climate, hourlySun(climate.place))(plane));
+  const perWatt = sun.map((watt) => PERFORMANCE * watt / RATED_SUN);
   const load = year.fanPower;
   const fanPower = max(load)!;
   const sizes = fanPower > 0 ? PANELS.map((times) => times * fanPower) : [];

@@ -11,7 +11,7 @@ export type { GlazingOptics, GlazingShares, SurfaceReflection } from "./glazing.
 export { horizonElevation } from "./horizon.ts";
 export type { Horizon, HorizonPoint } from "./horizon.ts";
 export { direction, hourAngleAtMidnight, hourlySun } from "./hourly.ts";
-export { groundOnPlane, planeRadiation, skyOnPlane } from "./plane.ts";
+export { groundOnPlane, planeRadiation, planeTotal, skyOnPlane } from "./plane.ts";
 export type { PlaneRadiationInputs, SkyMoment, SkyParts } from "./plane.ts";
 export { sunPosition } from "./position.ts";
 export type { Refraction, SunPosition, SunPositionInputs } from "./position.ts";

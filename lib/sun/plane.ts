@@ -135,6 +135,11 @@ export function planeRadiation(inputs: PlaneRadiationInputs): PlaneRadiation {
   return { beam, skyDiffuse, groundReflected, cosIncidence };
 }
 
+/** W/m² on a plane by hour: beam, sky and ground together. */
+export function planeTotal({ beam, skyDiffuse, groundReflected }: PlaneRadiation): Float64Array {
+  return beam.map((direct, hour) => direct + skyDiffuse[hour]! + groundReflected[hour]!);
+}
+
 function meanIncidence(sun: HourlySun, plane: Plane, hour: number): number {
   const path = incidencePath(plane, sun.latitude, sun.declination[hour]!);
   const from = sun.hourAngleStart[hour]! * DEGREE;

@@ -5,7 +5,6 @@
  * time on this machine: only for a machine that does nothing else; on another, the ratio of two
  * sliders timed in one run.
  */
-import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { say } from "../../lib/commands/terminal.ts";
 import { liveStudy } from "../../lib/live/build/study_data.ts";
@@ -104,7 +103,7 @@ async function time(tab: Tab, address: string): Promise<void> {
 const folder = await Deno.makeTempDir();
 try {
   const path = await writePageOf(study, known, folder);
-  await inChromium((tab) => time(tab, pathToFileURL(join(path)).href));
+  await inChromium((tab) => time(tab, pathToFileURL(path).href));
 } finally {
   await Deno.remove(folder, { recursive: true });
 }

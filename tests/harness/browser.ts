@@ -107,8 +107,23 @@ export async function inChromium(work: (tab: Tab) => Promise<void>): Promise<voi
     stdout: "null",
     stderr: "piped",
   }).spawn();
+  await inProgram(program, { profile, address: pageAddress, tabOf }, work);
+}
+
+/** Gives a tab of a browser that was started to `work`, and ends the browser. */
+export async function inProgram(
+  program: Deno.ChildProcess,
+  { profile, address, tabOf }: {
+    /** its folder, which is removed */
+    readonly profile: string;
+    /** where it is spoken to */
+    address(program: Deno.ChildProcess): Promise<string>;
+    tabOf(socket: WebSocket): Promise<Tab>;
+  },
+  work: (tab: Tab) => Promise<void>,
+): Promise<void> {
   try {
-    const socket = await opened(await pageAddress(program));
+    const socket = await opened(await address(program));
     try {
       await work(await tabOf(socket));
     } finally {
@@ -122,7 +137,7 @@ export async function inChromium(work: (tab: Tab) => Promise<void>): Promise<voi
 }
 
 /** Removes a browser's folder; its helpers may write for a moment longer. */
-export async function removeProfile(folder: string): Promise<void> {
+async function removeProfile(folder: string): Promise<void> {
   for (let tries = 0; tries < 20; tries++) {
     if (await Deno.remove(folder, { recursive: true }).then(() => true, () => false)) return;
     await new Promise((done) => setTimeout(done, 100));
@@ -145,7 +160,7 @@ export async function saidOnError(program: Deno.ChildProcess, wanted: RegExp): P
 }
 
 /** Opens a socket. */
-export async function opened(address: string): Promise<WebSocket> {
+async function opened(address: string): Promise<WebSocket> {
   const socket = new WebSocket(address);
   await new Promise((done, failed) => {
     socket.onopen = done;
@@ -155,7 +170,7 @@ export async function opened(address: string): Promise<WebSocket> {
 }
 
 /** Closes a socket and waits until it is closed. */
-export async function closed(socket: WebSocket): Promise<void> {
+async function closed(socket: WebSocket): Promise<void> {
   const done = new Promise((resume) => socket.onclose = resume);
   socket.close();
   await done;

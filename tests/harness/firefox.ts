@@ -5,15 +5,7 @@
  *
  * @module
  */
-import {
-  type Browser,
-  closed,
-  findProgram,
-  opened,
-  removeProfile,
-  saidOnError,
-  type Tab,
-} from "./browser.ts";
+import { type Browser, findProgram, inProgram, saidOnError, type Tab } from "./browser.ts";
 
 /** Path of a Firefox on the search path; null where there is none. */
 function findFirefox(): string | null {
@@ -53,19 +45,9 @@ async function inFirefox(work: (tab: Tab) => Promise<void>): Promise<void> {
     stdout: "null",
     stderr: "piped",
   }).spawn();
-  try {
-    const address = await saidOnError(program, /WebDriver BiDi listening on (\S+)/);
-    const socket = await opened(`${address}/session`);
-    try {
-      await work(await tabOf(socket));
-    } finally {
-      await closed(socket);
-    }
-  } finally {
-    program.kill("SIGKILL");
-    await program.status;
-    await removeProfile(profile);
-  }
+  const address = async () =>
+    `${await saidOnError(program, /WebDriver BiDi listening on (\S+)/)}/session`;
+  await inProgram(program, { profile, address, tabOf }, work);
 }
 
 /** A value as the protocol writes it. */

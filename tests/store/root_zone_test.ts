@@ -68,11 +68,15 @@ Deno.test("seeds come up in soil between the temperatures of the published table
 
 Deno.test("under a house that has stood for years the first year needs no warming up of the ground", () => {
   // Property: nearer to the year that repeats than a start from open ground; without fan, nothing moves
-  const standing = existingHouse(request);
+  const standing = existingHouse(request, result.heatOut);
   const [open] = result.earlyYears;
   const off = (heat: number) => Math.abs(heat / result.heatOut - 1);
   assert(off(standing.heatOut) < off(open!.heatOut), `${standing.heatOut} ${open!.heatOut}`);
   assert(standing.heatIn < open!.heatIn, "warmer ground takes less");
-  const still = existingHouse(standInRequest({ store: { ...inputs.store, fanSeason: "never" } }));
-  assertEquals([still.heatIn, still.heatOut], [0, 0]);
+  const still = existingHouse(
+    standInRequest({ store: { ...inputs.store, fanSeason: "never" } }),
+    0,
+  );
+  assertEquals([still.heatIn, still.heatOut, still.share], [0, 0, null]);
+  assertEquals(standing.share, standing.heatOut / result.heatOut);
 });

@@ -1,19 +1,7 @@
 /** Winters out of measured years, as they are. @module */
 import { FIRST_OF_JULY, requireInRange } from "../../basics/mod.ts";
 import type { ClimateYear } from "../types.ts";
-
-/** Series of a year, hour by hour. */
-const SERIES = [
-  "dryBulb",
-  "relativeHumidity",
-  "globalHorizontal",
-  "directNormal",
-  "diffuseHorizontal",
-  "windSpeed",
-  "pressure",
-  "skyLongwave",
-  "albedo",
-] as const satisfies readonly (keyof ClimateYear)[];
+import { HOURLY_SERIES } from "../weather.ts";
 
 /**
  * One winter of measured years: July to December of a year and January to June of the next, in calendar
@@ -26,7 +14,7 @@ const SERIES = [
 export function measuredWinter(years: readonly ClimateYear[], winter: number): ClimateYear {
   requireInRange("place of the winter", winter, 0, years.length - 2, "winters");
   const [old, young] = [years[winter]!, years[winter + 1]!];
-  const series = SERIES.map((key) => {
+  const series = HOURLY_SERIES.map((key) => {
     const [late, early] = [old[key], young[key]];
     if (late == null || early == null) return [key, null] as const;
     const joined = late.slice();

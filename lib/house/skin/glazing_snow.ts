@@ -6,6 +6,7 @@ import type { ClimateYear } from "../../climate/types.ts";
 import { snowfallScale } from "../../soil/snow.ts";
 import { assumedPrecipitation, clearSkyShares, vapourPressures } from "../../soil/surface.ts";
 import { dailyWeather } from "../../soil/weather.ts";
+import { planeTotal } from "../../sun/mod.ts";
 import type { HouseInputs } from "../fields.ts";
 import { closedShare } from "./curtain.ts";
 import { outsideFilm, splitGlazing } from "./films.ts";
@@ -44,12 +45,6 @@ function hourlyPrecipitation(climate: ClimateYear, snowDepth: number): Float64Ar
   return climate.dryBulb.map((_, hour) => scale * daily[Math.floor(hour / 24)]! / 24);
 }
 
-/** Light on each plane, W/m². */
-function onPlane(series: PlaneSeries, plane: HouseGeometry["parts"][number]["plane"]) {
-  const { beam, skyDiffuse, groundReflected } = series(plane);
-  return beam.map((direct, hour) => direct + skyDiffuse[hour]! + groundReflected[hour]!);
-}
-
 /**
  * degC in the unheated house, roughly: as much above outside as a day's sun and the floor hold it by
  * the losses of the night. The snow hangs on the weather alone, so that it is the same with and
@@ -63,7 +58,7 @@ function roughInside(given: GlazingSnowInputs): Float64Array {
   const sunny = new Float64Array(climate.dryBulb.length);
   for (const part of geometry.parts) {
     if (part.kind !== "glazed") continue;
-    onPlane(given.series, part.plane).forEach((light, hour) =>
+    planeTotal(given.series(part.plane)).forEach((light, hour) =>
       sunny[hour]! += SUN_KEPT * part.area * light
     );
   }
@@ -100,7 +95,7 @@ export function glazingSnow(given: GlazingSnowInputs): readonly (PaneSnow | null
   };
   return geometry.parts.map((part) =>
     part.kind === "glazed"
-      ? paneSnow({ ...shared, tilt: part.plane.tilt, sun: onPlane(given.series, part.plane) })
+      ? paneSnow({ ...shared, tilt: part.plane.tilt, sun: planeTotal(given.series(part.plane)) })
       : null
   );
 }

@@ -1,6 +1,7 @@
 /** Hour by hour: what glazing and solid skin lose, and to what outside temperature. @module */
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS } from "../../basics/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
+import { planeTotal } from "../../sun/mod.ts";
 import type { HouseGeometry, HouseInputs, HouseModel, SkinPart } from "../types.ts";
 import { withCurtain } from "./curtain.ts";
 import { BLACK_RADIATION, EMISSIVITY, outsideFilm, splitGlazing } from "./films.ts";
@@ -134,13 +135,12 @@ export function opaqueSkin(
     const { buried, earth } = buriedConductance(part, inputs, geometry);
     const open = part.area * part.transmittanceHeat * (1 - buried);
     conductance += open + earth;
-    const radiation = series(part.plane);
+    const light = planeTotal(series(part.plane));
     for (let hour = 0; hour < hours; hour++) {
       const outside = climate.dryBulb[hour]!;
-      const light = radiation.beam[hour]! + radiation.skyDiffuse[hour]! +
-        radiation.groundReflected[hour]!;
       const lost = EMISSIVITY * skyShare(part) * skyDeficit(outside, longwave[hour]!);
-      const gained = (WALL_ABSORPTANCE * light - lost) / outsideFilm(climate.windSpeed[hour]!);
+      const gained = (WALL_ABSORPTANCE * light[hour]! - lost) /
+        outsideFilm(climate.windSpeed[hour]!);
       heat[hour] = heat[hour]! + open * (outside + gained) + earth * ground[hour]!;
     }
   }

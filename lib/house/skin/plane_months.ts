@@ -1,5 +1,5 @@
 /** Radiation on the glazed planes of the house, month by month. @module */
-import { HOUR, kilowattHours, MONTH_DAYS } from "../../basics/mod.ts";
+import { HOUR, kilowattHours, monthlySums } from "../../basics/mod.ts";
 import { type ClimateYear, groundAlbedo } from "../../climate/mod.ts";
 import {
   type Horizon,
@@ -7,6 +7,7 @@ import {
   type Plane,
   type PlaneRadiation,
   planeRadiation,
+  planeTotal,
 } from "../../sun/mod.ts";
 import { houseGeometry } from "./geometry.ts";
 import type { HouseInputs } from "../types.ts";
@@ -34,15 +35,7 @@ export interface PlaneMonths {
 }
 
 function monthlyTotals(radiation: PlaneRadiation): number[] {
-  let hour = 0;
-  return MONTH_DAYS.map((days) => {
-    let total = 0;
-    for (const end = hour + days * 24; hour < end; hour++) {
-      total += radiation.beam[hour]! + radiation.skyDiffuse[hour]! +
-        radiation.groundReflected[hour]!;
-    }
-    return kilowattHours(total * HOUR);
-  });
+  return monthlySums(planeTotal(radiation)).map((total) => kilowattHours(total * HOUR));
 }
 
 /**

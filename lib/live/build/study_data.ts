@@ -1,18 +1,13 @@
 /** A study as a live page carries it. @module */
 import { fileName } from "../../basics/mod.ts";
+import { HOURLY_SERIES } from "../../climate/mod.ts";
 import type { ClimateYear } from "../../climate/types.ts";
 import { applySchema } from "../../study/file/check_study.ts";
 import type { StudyGiven } from "../../study/file/schema.ts";
 import { parseYaml } from "../../study/file/yaml_source.ts";
 import type { Study } from "../../study/types.ts";
 import { packSeries } from "../packed.ts";
-import {
-  type LiveStudy,
-  SERIES,
-  type SeriesName,
-  type WeatherHead,
-  type WeatherTerms,
-} from "../types.ts";
+import { type LiveStudy, type SeriesName, type WeatherHead, type WeatherTerms } from "../types.ts";
 
 /**
  * The sections of the study's own file, before anything that it leaves open is filled: so that a moved
@@ -52,7 +47,7 @@ export interface PackedWeather {
 
 /** The weather of a study: to the last bit, so that the page computes with what the study did. */
 export async function packedWeather(climate: ClimateYear): Promise<PackedWeather> {
-  const series = SERIES.filter((name) => climate[name] instanceof Float64Array);
+  const series = HOURLY_SERIES.filter((name) => climate[name] instanceof Float64Array);
   const { place, source, layout, derivedMonths } = climate;
   return {
     head: {

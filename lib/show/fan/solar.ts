@@ -12,14 +12,13 @@ import { paragraph, table } from "../kit/table.ts";
 const NEVER = "The fan never runs in this year: nothing to supply.";
 
 const kilowatts = (watts: number) => `${showNumber(watts / 1000, 2)} kW`;
-const kilowattHours = (energy: number) => `${showNumber(energy, energy < 10 ? 1 : 0)} kWh`;
 
 /** Panels, what they meet by themselves, and the battery that meets the rest. */
 export function solarFanTable({ panels }: SolarFan): DisplayItem {
   if (panels.length === 0) return paragraph(NEVER);
   return table(panels, [
     { head: "panel, rated, kW", value: (row) => row.power / 1000, digits: 2 },
-    { head: "made in the year, kWh", value: (row) => row.energy, digits: 0 },
+    { head: "made in the year", value: (row) => row.energy, kind: "electricity" },
     { head: "charging met without a battery", value: (row) => row.chargeShare, kind: "share" },
     {
       head: "discharging met without a battery",
@@ -73,8 +72,8 @@ export function solarFanChart({ months, fanPower, panels }: SolarFan): DisplayIt
     ],
     table: dataTable(months, [
       { head: "month", value: (row) => MONTHS[row.month]! },
-      { head: "fans, kWh", value: (row) => row.fan, digits: 0 },
-      { head: `panel of ${kilowatts(fanPower)}, kWh`, value: (row) => row.panel, digits: 0 },
+      { head: "fans", value: (row) => row.fan, kind: "electricity" },
+      { head: `panel of ${kilowatts(fanPower)}`, value: (row) => row.panel, kind: "electricity" },
     ]),
   });
 }
@@ -86,7 +85,7 @@ function enoughWords(panels: readonly SolarPanel[]): string {
     return "None of these panels carries the fans through this year, whatever the battery.";
   }
   const pair = ({ power, battery }: SolarPanel) =>
-    `${kilowatts(power)} with a battery of ${kilowattHours(battery!)}`;
+    `${kilowatts(power)} with a battery of ${shown(battery!, "electricity")}`;
   return least === most
     ? `Of these panels only the largest carries them through every hour: ${pair(least)}.`
     : `What carries them through every hour goes from ${pair(least)} to ${pair(most!)}.`;
@@ -98,7 +97,9 @@ export function solarFanWords({ plane, fanEnergy, panels }: SolarFan): DisplayIt
   const last = panels.at(-1)!;
   const share = (value: number | null) => value === null ? "none" : shown(value, "share");
   return paragraph(
-    `The fans take ${kilowattHours(fanEnergy)} in the year. ${enoughWords(panels)} Without a ` +
+    `The fans take ${shown(fanEnergy, "electricity")} in the year. ${
+      enoughWords(panels)
+    } Without a ` +
       `battery even ${kilowatts(last.power)} meet ${
         share(last.chargeShare)
       } of what charging takes ` +

@@ -257,8 +257,10 @@ export function freezingTable(result: StoreResult): DisplayItem {
 }
 
 /** Names a row of the first years. */
-const firstYearName = (row: FirstYear) =>
-  row.repeats ? `settled year, from about year ${row.year}` : `year ${row.year}, open ground`;
+function firstYearName({ year, repeats, standing }: FirstYear): string {
+  if (repeats) return `settled year, from about year ${year}`;
+  return `year ${year}, ${standing ? "under a house that has stood for years" : "open ground"}`;
+}
 
 /**
  * The first years after building, and the year that repeats.
@@ -266,18 +268,10 @@ const firstYearName = (row: FirstYear) =>
  * @param result of the store chapter
  * @param existing the first year under a house that has stood for years
  */
-export function earlyYearTable(
-  result: SummarisedStore,
-  existing: Pick<FirstYear, "year" | "heatIn" | "heatOut">,
-): DisplayItem {
-  const standing = {
-    ...existing,
-    name: `year ${existing.year}, under a house that has stood for years`,
-    share: result.heatOut > 0 ? existing.heatOut / result.heatOut : null,
-  };
-  const rows = result.summary.firstYears.map((row) => ({ ...row, name: firstYearName(row) }));
-  return table([...rows.slice(0, -1), standing, ...rows.slice(-1)], [
-    { head: "", value: (row) => row.name },
+export function earlyYearTable(result: SummarisedStore, existing: FirstYear): DisplayItem {
+  const { firstYears } = result.summary;
+  return table([...firstYears.slice(0, -1), existing, ...firstYears.slice(-1)], [
+    { head: "", value: firstYearName },
     { head: "charged", value: (row) => row.heatIn, kind: "energy" },
     { head: "discharged", value: (row) => row.heatOut, kind: "energy" },
     {

@@ -66,7 +66,7 @@ const WARM_INTAKE = 3;
 const WATER = 0.08;
 const BOARD = 1.76;
 /** dry gravel between 0.4 and 0.9 W/(m K), 1.3 to 1.6 MJ/(m³ K): VDI 4640-1 [vdi-4640-2010], from memory */
-const WASHED_GRAVEL = { margin: 0.15, conductivity: 0.5, heatCapacity: 1.5e6 } as const;
+export const WASHED_GRAVEL = { margin: 0.15, conductivity: 0.5, heatCapacity: 1.5e6 } as const;
 
 function withMoisture(request: StoreRequest, more: number): StoreRequest {
   const porosity = request.soil.properties.porosity;

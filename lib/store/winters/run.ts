@@ -118,9 +118,7 @@ function weatherOf(set: WinterSet, from: number): (winter: number) => ClimateYea
 
 /** The set as far as some of its winters need it. */
 function partOf(set: WinterSet, from: number, count: number): WinterSet {
-  return "years" in set
-    ? { years: set.years.slice(from, from + count + 1).map(plainWeather) }
-    : set;
+  return "years" in set ? { years: set.years.slice(from, from + count + 1) } : set;
 }
 
 function winters({ set, from, count, withStore, without }: WintersQuestion): PairedWinter[] {

@@ -4,6 +4,7 @@ import { screeningTask } from "../../house/assumptions.ts";
 import { stagesTask } from "../../measured/calibrated/calibration.ts";
 import { replayTask } from "../../measured/calibrated/replay.ts";
 import { seasonTask } from "../../measured/compute.ts";
+import { bareSectionTask } from "../../store/root_zone.ts";
 import { STORE_TASKS } from "../../store/runs.ts";
 import { firstOfJulyTask, wintersTask } from "../../store/winters/mod.ts";
 import { sieveTask } from "../../worth/designs/sieve.ts";
@@ -19,6 +20,7 @@ export const TASKS: ReadonlyMap<string, AnyTask> = new Map(
   [
     screeningTask,
     ...STORE_TASKS,
+    bareSectionTask,
     firstOfJulyTask,
     wintersTask,
     seasonTask,

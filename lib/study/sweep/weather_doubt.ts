@@ -1,6 +1,7 @@
 /** The weather among the doubts of a sampled study: each sample draws a winter. @module */
 import { ascending, quantileSorted, variance } from "d3-array";
 import Papa from "papaparse";
+import { readDataTable } from "../../basics/mod.ts";
 import type { PairedWinter } from "../../store/mod.ts";
 import { latinHypercube } from "../../worth/mod.ts";
 import type { FigureDoubt } from "./figure_doubt.ts";
@@ -32,12 +33,17 @@ export function winterValuesText(values: WinterValues): string {
   return `${Papa.unparse([["winter", ...keys], ...rows], { newline: "\n" })}\n`;
 }
 
-/** Reads what {@link winterValuesText} wrote. */
-export function readWinterValues(text: string): WinterValues {
-  const [head, ...rows] = Papa.parse<string[]>(text.trim()).data as [string[], ...string[][]];
-  return new Map(
-    head.slice(1).map((key, place) => [key, rows.map((row) => Number(row[place + 1]))]),
-  );
+/**
+ * Reads what {@link winterValuesText} wrote.
+ *
+ * @param text of the file
+ * @param file named in messages
+ * @throws {InputError} where it is damaged
+ */
+export function readWinterValues(text: string, file: string): WinterValues {
+  const keys = Object.keys(OF_WINTER);
+  const rows = readDataTable(text, file, keys);
+  return new Map(keys.map((key) => [key, rows.map((row) => row.number(key))]));
 }
 
 /**

@@ -5,18 +5,10 @@ import { boardCost } from "./field_money.ts";
 import type { DesignChoice, DesignQuestion } from "./types.ts";
 import { correction, type Foretold, type KnownDesign } from "./correction.ts";
 import type { PresentValues } from "./present_values.ts";
+import type { SievedDesign } from "./sieve.ts";
 
-/** A design within the limits with what it costs and what the quick estimate makes of it. */
-export interface PooledDesign {
-  /** what was chosen; control and board may still be chosen otherwise */
-  readonly choice: DesignChoice;
-  /** money of the first cost less grants */
-  readonly capital: number;
-  /** kWh a year by the quick estimate */
-  readonly saved: number;
-  /** kWh a year of the fans' electricity, likewise */
-  readonly fanEnergy: number;
-}
+/** A design within the limits, whose control and board may still be chosen otherwise. */
+export type PooledDesign = Pick<SievedDesign, "choice" | "capital" | "saved" | "fanEnergy">;
 
 /** A design whose year was run, with what it costs. */
 export interface PricedKnown extends KnownDesign {
@@ -52,6 +44,43 @@ export interface PromisingQuestion {
   readonly done: (key: string) => boolean;
 }
 
+/** What a design comes to in money of today, by its year and its first cost. */
+function moneyBy(values: PresentValues) {
+  const spent = ({ cost, fanEnergy }: Priced) =>
+    values.upkeep * cost + values.electricity * fanEnergy;
+  return {
+    net: (one: Priced) => values.heat * one.saved - spent(one),
+    heatForMoney: (one: Priced) => one.saved / spent(one),
+  };
+}
+
+/**
+ * The pool as it would be run: with and without the board, each with the control of which most heat is
+ * foretold and with that of the greatest net savings.
+ */
+function candidatesOf(
+  pool: Iterable<PooledDesign>,
+  { question, axes, known, values, done }: PromisingQuestion,
+): readonly Candidate[] {
+  const foretell = correction(known);
+  const { net } = moneyBy(values);
+  const controls = withMiddles(axes.chargeStart).flatMap((chargeStart) =>
+    withMiddles(axes.dischargeBelow).map((dischargeBelow) => ({ chargeStart, dischargeBelow }))
+  );
+  return [...pool].flatMap(({ choice, capital, saved, fanEnergy }) =>
+    axes.edgeBoard.flatMap((edgeBoard) => {
+      const cost = capital - boardCost(choice, question) +
+        boardCost({ ...choice, edgeBoard }, question);
+      const open = controls.map((control): Candidate => {
+        const one = { ...choice, ...control, edgeBoard };
+        return { choice: one, cost, ...foretell({ choice: one, estimate: { saved, fanEnergy } }) };
+      }).filter(({ choice: one }) => !done(choiceKey(one)));
+      const best = [greatest(open, ({ saved }) => saved), greatest(open, net)];
+      return [...new Set(best.filter((one) => one !== null))];
+    })
+  );
+}
+
 /**
  * The designs worth a year, the first the most: the one of greatest net savings and the one of cheapest
  * heat by what is foretold where they better those run; then, one upon the other, those that add most to
@@ -64,59 +93,32 @@ export interface PromisingQuestion {
  */
 export function promising(
   pool: Iterable<PooledDesign>,
-  { question, axes, known, values, done }: PromisingQuestion,
+  asked: PromisingQuestion,
   count: number,
 ): readonly DesignChoice[] {
-  const foretell = correction(known);
-  const controls = withMiddles(axes.chargeStart).flatMap((chargeStart) =>
-    withMiddles(axes.dischargeBelow).map((dischargeBelow) => ({ chargeStart, dischargeBelow }))
-  );
-  const candidates: Candidate[] = [];
-  const spent = ({ cost, fanEnergy }: Priced) =>
-    values.upkeep * cost + values.electricity * fanEnergy;
-  const net = (one: Priced) => values.heat * one.saved - spent(one);
-  for (const { choice, capital, ...estimate } of pool) {
-    for (const edgeBoard of axes.edgeBoard) {
-      const cost = capital - boardCost(choice, question) +
-        boardCost({ ...choice, edgeBoard }, question);
-      const open = controls.map((control): Candidate => {
-        const one = { ...choice, ...control, edgeBoard };
-        return { choice: one, cost, ...foretell({ choice: one, estimate }) };
-      }).filter(({ choice: one }) => !done(choiceKey(one)));
-      const best = [greatest(open, ({ saved }) => saved), greatest(open, net)];
-      candidates.push(...new Set(best.filter((one) => one !== null)));
-    }
-  }
-  const within = known.filter((one) => one.within);
+  const candidates = candidatesOf(pool, asked);
+  const had = asked.known.map(({ capital, year, within }) => ({ ...year, cost: capital, within }));
+  const within = had.filter((one) => one.within);
+  const { net, heatForMoney } = moneyBy(asked.values);
   const picked: Candidate[] = [];
   const pick = (one: Candidate | null) => {
     if (one !== null && !picked.includes(one) && picked.length < count) picked.push(one);
   };
-  const better = (value: (design: Priced) => number) => {
-    const had = within.map(({ capital, year }) => value({ ...year, cost: capital }));
-    pick(greatest(candidates, value, Math.max(...had)));
-  };
-  better(net);
-  better((one) => one.saved / spent(one));
-  const hoursOf = (hours: number) => Math.max(...known.map(({ year }) => year.hours)) + 1 - hours;
-  const most = Math.max(
-    ...known.map(({ capital }) => capital),
-    ...candidates.map(({ cost }) => cost),
-  );
-  const kinds = {
+  for (const value of [net, heatForMoney]) {
+    pick(greatest(candidates, value, Math.max(...within.map(value))));
+  }
+  const mostHours = Math.max(...had.map(({ hours }) => hours)) + 1;
+  const gains = {
     heat: ({ saved }: Foretold) => saved,
-    hours: ({ hours }: Foretold) => hoursOf(hours),
+    hours: ({ hours }: Foretold) => mostHours - hours,
   };
+  const dearest = Math.max(...[...had, ...candidates].map(({ cost }) => cost));
   while (picked.length < Math.min(count, candidates.length)) {
-    const gain = kinds[picked.length % FOR_HOURS === FOR_HOURS - 1 ? "hours" : "heat"];
-    const area = addedArea([
-      ...within.map(({ capital, year }) => ({ cost: capital, gain: gain(year) })),
-      ...picked.map((one) => ({ cost: one.cost, gain: gain(one) })),
-    ], most);
+    const gain = gains[picked.length % FOR_HOURS === FOR_HOURS - 1 ? "hours" : "heat"];
+    const priced = (one: Priced) => ({ cost: one.cost, gain: gain(one) });
+    const area = addedArea([...within, ...picked].map(priced), dearest);
     const left = candidates.filter((one) => !picked.includes(one));
-    const next = greatest(left, (one) => area({ cost: one.cost, gain: gain(one) }), 0) ??
-      greatest(left, net);
-    pick(next);
+    pick(greatest(left, (one) => area(priced(one)), 0) ?? greatest(left, net));
   }
   return picked.map(({ choice }) => choice);
 }

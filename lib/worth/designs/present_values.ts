@@ -1,7 +1,7 @@
 /** What a year of a design is worth in money of today. @module */
 import { worthMoney } from "../compute.ts";
 import { escalatingPresentValueFactor, uniformPresentValueFactor } from "../money/factors.ts";
-import { type EnergyPrice, heatWorth } from "../money/plans.ts";
+import type { EnergyPrice } from "../money/plans.ts";
 import type { DesignQuestion } from "./types.ts";
 
 /** Money of today, in the currency of the prices. */
@@ -19,12 +19,11 @@ export function presentValues({ worth }: DesignQuestion): PresentValues {
   const { parts } = worthMoney(worth);
   if (parts === null) return { heat: 0, electricity: 0, upkeep: 1 };
   const { rate, years } = parts.terms;
-  const uniform = uniformPresentValueFactor(rate, years);
-  const escalating = ({ price, escalation }: EnergyPrice) =>
-    price * (escalation === 0 ? uniform : escalatingPresentValueFactor(rate, escalation, years));
+  const ofEachYear = ({ price, escalation }: EnergyPrice) =>
+    price * escalatingPresentValueFactor(rate, escalation, years);
   return {
-    heat: heatWorth(parts) * uniform,
-    electricity: escalating(parts.electricity),
-    upkeep: 1 + worth.inputs.upkeep * uniform,
+    heat: ofEachYear(parts.heat),
+    electricity: ofEachYear(parts.electricity),
+    upkeep: 1 + worth.inputs.upkeep * uniformPresentValueFactor(rate, years),
   };
 }

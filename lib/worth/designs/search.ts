@@ -22,7 +22,7 @@ import {
 } from "./rows.ts";
 import { fieldKey, plainField, type PooledDesign, type PricedKnown, promising } from "./pool.ts";
 import { presentValues } from "./present_values.ts";
-import { sievedFront, sieveSteps, spreadOver } from "./sieve.ts";
+import { sievedFront, sievedOf, sieveSteps, spreadOver } from "./sieve.ts";
 import type { DesignChoice, DesignQuestion, DesignRow, DesignSearch } from "./types.ts";
 import { type DesignYears, settledDesigns } from "./years.ts";
 
@@ -63,20 +63,25 @@ export function* designSteps(
     const found = yield* years(designs);
     designs.forEach((design, k) => ran.push({ design, run: found[k]! }));
   };
+  const built = (choice: DesignChoice): BuiltDesign | null => {
+    const key = choiceKey(choice);
+    judged.add(key);
+    const design = judge(choice);
+    const why = typeof design === "string" ? design : design.breaks;
+    if (why === null) return design as BuiltDesign;
+    refused.set(key, why);
+    return null;
+  };
   const take = (choices: Iterable<DesignChoice>, most: number): readonly BuiltDesign[] => {
     const designs: BuiltDesign[] = [];
     for (const choice of choices) {
       if (designs.length >= most) break;
       const key = choiceKey(choice);
       if (taken.has(key) || refused.has(key)) continue;
-      const design = judge(choice);
-      judged.add(key);
-      const why = typeof design === "string" ? design : design.breaks;
-      if (why !== null) refused.set(key, why);
-      else {
-        taken.add(key);
-        designs.push(design as BuiltDesign);
-      }
+      const design = built(choice);
+      if (design === null) continue;
+      taken.add(key);
+      designs.push(design);
     }
     return designs;
   };
@@ -92,7 +97,6 @@ export function* designSteps(
   const sieved = [...tops, ...spread].map(({ choice }) => ({ ...choice, ...added }));
   yield* run(take(sieved, fromSieve));
   const pool = new Map<string, PooledDesign>();
-  const known = (key: string) => pool.has(key) || refused.has(key);
   const put = (one: PooledDesign) => pool.set(fieldKey(one.choice, own.choice), one);
   climbs.forEach(({ good }) => good.flat().forEach(put));
   const values = presentValues(question);
@@ -106,13 +110,10 @@ export function* designSteps(
     let tries = JUDGED_A_ROUND;
     for (const choice of beside) {
       const key = choiceKey(choice);
-      if (known(key)) continue;
+      if (pool.has(key) || refused.has(key)) continue;
       if (tries-- === 0) break;
-      judged.add(key);
-      const design = judge(choice);
-      const why = typeof design === "string" ? design : design.breaks;
-      if (why !== null) refused.set(key, why);
-      else put(pooled(design as BuiltDesign));
+      const design = built(choice);
+      if (design !== null) put(sievedOf(design));
     }
     const wanted = promising(pool.values(), {
       question,
@@ -141,12 +142,6 @@ function byGap(rows: readonly DesignRow[]): readonly DesignRow[] {
   return [
     ...new Set(steps.sort((a, b) => a.size < b.size ? 1 : -1).flatMap(({ sides }) => sides)),
   ];
-}
-
-/** A built design as the pool has it. */
-function pooled({ choice, money, estimate }: BuiltDesign): PooledDesign {
-  const { saved, fanEnergy } = estimate;
-  return { choice, capital: money(estimate)!.capital, saved, fanEnergy };
 }
 
 /** The designs run as the correction learns from them, the study's own first. */

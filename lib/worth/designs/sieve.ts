@@ -126,7 +126,8 @@ function climb(
   }
 }
 
-function sievedOf({ choice, speed, headers, estimate, money }: BuiltDesign): SievedDesign {
+/** A built design as the climbs saw it. */
+export function sievedOf({ choice, speed, headers, estimate, money }: BuiltDesign): SievedDesign {
   return {
     choice,
     speed,

@@ -28,8 +28,7 @@ function figureBand(
  * there are none.
  */
 export function oddsFigures(odds: WinterOdds | null | undefined): readonly FigureRow[] {
-  const kind = odds?.spread === "measured winters" ? "measured " : "";
-  const winters = `${kind}winters`;
+  const winter = odds?.spread === "measured winters" ? "measured winter" : "winter";
   const banded = (
     key: string,
     value: Banded | null | undefined,
@@ -37,12 +36,8 @@ export function oddsFigures(odds: WinterOdds | null | undefined): readonly Figur
     label: string,
     otherwise = TOO_FEW,
   ): FigureRow => {
-    const said = label.replace("winters", winters).replace(
-      "of the winter of",
-      `of the ${kind}winter of`,
-    );
     const why = odds === undefined ? ON_DEMAND : odds === null ? NO_WINTERS : otherwise;
-    const row = numberFigure(key, value?.value, unit, said, why);
+    const row = numberFigure(key, value?.value, unit, label, why);
     return withRange(row, value ? [value.low, value.high] : null);
   };
   const killing = odds?.limits.find(({ name }) => name === "killing");
@@ -58,39 +53,39 @@ export function oddsFigures(odds: WinterOdds | null | undefined): readonly Figur
       "worth.coldestHour10Years",
       figureBand(odds?.coldestHour.withStore.rare10, withStore, coldest, 0.1),
       "degC",
-      "coldest hour of the winter of one in ten with the store",
+      `coldest hour of the ${winter} of one in ten with the store`,
     ),
     banded(
       "worth.coldestHour10YearsNoStore",
       figureBand(odds?.coldestHour.without.rare10, without, coldest, 0.1),
       "degC",
-      "coldest hour of the winter of one in ten without it",
+      `coldest hour of the ${winter} of one in ten without it`,
     ),
     banded(
       "worth.chanceOfKilling",
       killed(killing?.withStore.never),
       "1",
-      "share of winters with an hour in which plants die, with the store",
+      `share of ${winter}s with an hour in which plants die, with the store`,
       NOTHING_GROWS,
     ),
     banded(
       "worth.chanceOfKillingNoStore",
       killed(killing?.without.never),
       "1",
-      "share of winters with an hour in which plants die, without it",
+      `share of ${winter}s with an hour in which plants die, without it`,
       NOTHING_GROWS,
     ),
     banded(
       "worth.backupHeat10Years",
       figureBand(odds?.backupHeat.withStore.rare10, withStore, (house) => house.backupHeat, 0.9),
       "kWh",
-      "back-up heat of the winter of one in ten with the store",
+      `back-up heat of the ${winter} of one in ten with the store`,
     ),
     banded(
       "worth.savedHeatOfWinters",
       odds?.savedHeat && meanWithBand(odds.savedHeat),
       "kWh",
-      "heat saved by the store in a winter, mean of the winters",
+      `heat saved by the store in a winter, mean of the ${winter}s`,
     ),
     cropLossFigure(odds),
   ];

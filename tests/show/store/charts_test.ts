@@ -87,7 +87,14 @@ Deno.test("rootZoneWords() says which way the store moves the beds, and names se
 
 Deno.test("earlyYearTable() puts the house that has stood for years before the settled year", () => {
   // Property: order and share
-  const standing = { year: 1, heatIn: 100, heatOut: storeResult.heatOut };
+  const standing = {
+    year: 1,
+    heatIn: 100,
+    heatOut: storeResult.heatOut,
+    share: 1,
+    repeats: false,
+    standing: true,
+  };
   const rows = store.earlyYearTable(storeResult, standing)["text/plain"].trimEnd().split("\n");
   assert(rows.at(-2)!.includes("stood for years") && rows.at(-2)!.endsWith("100.0"), rows.at(-2));
   assert(rows.at(-1)!.includes("settled year"));

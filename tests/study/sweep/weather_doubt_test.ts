@@ -1,4 +1,5 @@
-import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals, assertThrows } from "@std/assert";
+import { InputError } from "../../../lib/basics/mod.ts";
 import {
   drawnWinters,
   readWinterValues,
@@ -63,7 +64,10 @@ Deno.test("a year that always is the study's own changes no band and no share", 
 Deno.test("a table of winters is read as it was written, and holds heat saved winter by winter", () => {
   // Property: written and read
   const found = winterValues(WINTERS);
-  assertEquals(readWinterValues(winterValuesText(found)), found);
+  assertEquals(readWinterValues(winterValuesText(found), "weather.csv"), found);
+  const torn = winterValuesText(found).trimEnd().replace(/,[^,]*$/, ",none");
+  const fault = assertThrows(() => readWinterValues(torn, "weather.csv"), InputError);
+  assertEquals(fault.location?.line, 1 + found.get("store.savedHeat")!.length);
   const [{ withStore, without }] = WINTERS as [typeof WINTERS[number]];
   assertEquals(found.get("store.savedHeat")![0], without.backupHeat - withStore.backupHeat);
 });
