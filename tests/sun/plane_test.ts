@@ -1,5 +1,5 @@
 import { assert, assertAlmostEquals } from "@std/assert";
-import { hourlySun, planeRadiation, type SkyModel } from "winterground/sun/mod.ts";
+import { hourlySun, planeRadiation, planeTotal, type SkyModel } from "winterground/sun/mod.ts";
 
 const PLACE = { latitude: 49.6, longitude: -101.3, timeZone: -6 };
 const SUN = hourlySun(PLACE);
@@ -46,6 +46,21 @@ Deno.test("a plane that faces down sees ground alone", () => {
   });
   assertAlmostEquals(sum(down.beam) + sum(down.skyDiffuse), 0, 1e-6);
   assertAlmostEquals(sum(down.groundReflected), 0.3 * sum(CLIMATE.globalHorizontal), 1e-3);
+});
+
+Deno.test("planeTotal() of a plane and of the one that faces the other way is the light of all directions", () => {
+  // Closed form: under an even sky two opposite walls see all of it and all of the ground once
+  const walls = [0, 180].map((azimuth) =>
+    planeTotal(planeRadiation({
+      climate: { ...CLIMATE, directNormal: CLIMATE.directNormal.map(() => 0) },
+      sun: SUN,
+      plane: { tilt: 90, azimuth },
+      albedo: 0.3,
+      model: "isotropic",
+    }))
+  );
+  const both = sum(CLIMATE.diffuseHorizontal) + 0.3 * sum(CLIMATE.globalHorizontal);
+  assertAlmostEquals(sum(walls[0]!) + sum(walls[1]!), both, 1e-6 * both);
 });
 
 Deno.test("east and west walls share the day, a south wall has its best in winter", () => {
