@@ -25,8 +25,10 @@ export interface Picture {
 }
 
 const LEGEND_LINE = 20;
-// px a letter takes on average in the 12 px system font; the legend only needs a safe estimate
+// px a letter takes on average in the 12 px system font: a safe estimate for legend and margins
 const LETTER = 6.5;
+/** px between the end of a name and the picture: tick and gap. */
+const BESIDE_NAME = 14;
 
 const { document } = parseHTML("<!DOCTYPE html><html><body></body></html>");
 
@@ -38,13 +40,28 @@ const DEFAULTS: Plot.PlotOptions = {
   marginRight: 24,
 };
 
+/**
+ * px on the left that the names of rows need, or those of panels whose names stand there as words; no
+ * more than half the picture.
+ */
+function roomForNames({ y, fy }: Plot.PlotOptions, width: number): number {
+  const scales = [y?.axis === null ? undefined : y, fy?.axis === null ? fy : undefined];
+  const names = scales.flatMap((scale) => [...(scale?.domain as Iterable<unknown> ?? [])])
+    .filter((name) => typeof name === "string");
+  const longest = Math.max(0, ...names.map(({ length }) => length));
+  return longest === 0 ? 0 : Math.min(width / 2, longest * LETTER + BESIDE_NAME);
+}
+
 /** Draws one plot in the reader's units; what is not given takes the house defaults. */
 export function drawPlot(given: Plot.PlotOptions): Picture {
   const options = readersAxes(given);
+  const width = options.width ?? pictureWidth();
+  const marginLeft = options.marginLeft ?? DEFAULTS.marginLeft!;
   const plot = Plot.plot({
     ...DEFAULTS,
-    width: pictureWidth(),
+    width,
     ...options,
+    marginLeft: Math.max(marginLeft, roomForNames(options, width)),
     ...(options.y?.domain === undefined ? { y: { nice: true, ...options.y } } : {}),
     style: { background: "white", fontSize: "12px", ...(options.style as object | undefined) },
     document: document as unknown as Document,
