@@ -4,8 +4,9 @@ import type { FanInputs, SummarisedFan } from "../../fan/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { shown } from "../kit/reader.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
-import { NOTEBOOK_WIDTH, pictureWidth } from "../kit/layout.ts";
+import { pictureWidth } from "../kit/layout.ts";
 import { PALETTE } from "../kit/palette.ts";
+import { DEFAULTS, wordsWidth } from "../kit/picture.ts";
 
 /** Fan curve, system curve and the point where they meet, with the clean and the dirty filter. */
 export function curveChart(result: SummarisedFan, inputs: FanInputs): DisplayItem {
@@ -21,6 +22,10 @@ export function curveChart(result: SummarisedFan, inputs: FanInputs): DisplayIte
   const dirtySystem = dirtySystemCurve.filter((point) => point.pressure <= highest);
   const dirty = result.dirtyFilter === null ? [] : [result.dirtyFilter];
   const point = { x: "airFlow", y: "pressure" } as const;
+  const words = `${shown(result.airFlow, "airFlow")}, ${shown(result.pressure, "pressure")}`;
+  const { marginLeft, marginRight } = DEFAULTS;
+  const drawn = pictureWidth() - marginLeft - marginRight;
+  const behind = (1 - result.airFlow / furthest) * drawn + marginRight; // px to the picture's end
   return figure({
     height: 340,
     x: { label: "air flow of the whole field, m³/s", grid: true, zero: true },
@@ -39,10 +44,10 @@ export function curveChart(result: SummarisedFan, inputs: FanInputs): DisplayIte
       Plot.dot([result], { ...point, r: 6, fill: PALETTE.ink }),
       Plot.text([result], {
         ...point,
-        text: () => `${shown(result.airFlow, "airFlow")}, ${shown(result.pressure, "pressure")}`,
-        ...(pictureWidth() < NOTEBOOK_WIDTH // beside the curve where there is no room behind it
-          ? { textAnchor: "end" as const, dx: -14, dy: 4 }
-          : { textAnchor: "start" as const, dx: 12, dy: 3 }),
+        text: () => words,
+        ...(behind > wordsWidth(words) + 12
+          ? { textAnchor: "start" as const, dx: 12, dy: 3 }
+          : { textAnchor: "end" as const, dx: -14, dy: 4 }),
         fill: PALETTE.ink,
         stroke: "white",
         strokeWidth: 5,

@@ -27,18 +27,24 @@ export interface Picture {
 const LEGEND_LINE = 20;
 // px a letter takes on average in the 12 px system font: a safe estimate for legend and margins
 const LETTER = 6.5;
+/** px that a line of words takes. */
+export function wordsWidth(words: string): number {
+  return words.length * LETTER;
+}
+
 /** px between the end of a name and the picture: tick and gap. */
 const BESIDE_NAME = 14;
 
 const { document } = parseHTML("<!DOCTYPE html><html><body></body></html>");
 
-const DEFAULTS: Plot.PlotOptions = {
+/** px around a plot, and its height, where a chart gives none. */
+export const DEFAULTS = {
   height: 300,
   marginLeft: 62,
   marginBottom: 44,
   marginTop: 26,
   marginRight: 24,
-};
+} as const;
 
 /**
  * px on the left that the names of rows need, or those of panels whose names stand there as words; no
@@ -48,15 +54,15 @@ function roomForNames({ y, fy }: Plot.PlotOptions, width: number): number {
   const scales = [y?.axis === null ? undefined : y, fy?.axis === null ? fy : undefined];
   const names = scales.flatMap((scale) => [...(scale?.domain as Iterable<unknown> ?? [])])
     .filter((name) => typeof name === "string");
-  const longest = Math.max(0, ...names.map(({ length }) => length));
-  return longest === 0 ? 0 : Math.min(width / 2, longest * LETTER + BESIDE_NAME);
+  const longest = Math.max(0, ...names.map(wordsWidth));
+  return longest === 0 ? 0 : Math.min(width / 2, longest + BESIDE_NAME);
 }
 
 /** Draws one plot in the reader's units; what is not given takes the house defaults. */
 export function drawPlot(given: Plot.PlotOptions): Picture {
   const options = readersAxes(given);
   const width = options.width ?? pictureWidth();
-  const marginLeft = options.marginLeft ?? DEFAULTS.marginLeft!;
+  const marginLeft = options.marginLeft ?? DEFAULTS.marginLeft;
   const plot = Plot.plot({
     ...DEFAULTS,
     width,
@@ -119,7 +125,7 @@ function drawLegend(
   let x = 12;
   let y = 6;
   const drawn = entries.map((entry) => {
-    const size = 26 + entry.label.length * LETTER + 10;
+    const size = 26 + wordsWidth(entry.label) + 10;
     if (x + size > width && x > 12) {
       x = 12;
       y += LEGEND_LINE;

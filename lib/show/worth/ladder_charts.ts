@@ -5,6 +5,7 @@ import type { LadderRung, MeasureLadder } from "../../worth/mod.ts";
 import { dataTable } from "../kit/data_table.ts";
 import { type DisplayItem, figure } from "../kit/figure.ts";
 import { PALETTE } from "../kit/palette.ts";
+import { wordsWidth } from "../kit/picture.ts";
 import { paragraph } from "../kit/table.ts";
 import { moneyText, priceText } from "./money_words.ts";
 
@@ -30,7 +31,7 @@ export function ladderChart(ladder: MeasureLadder | null): DisplayItem {
     return {
       height: 240,
       marginLeft: 70,
-      marginRight: 150,
+      marginRight: 20 + wordsWidth(rows.at(-1)!.name),
       x: { label: `spent so far, ${currency}`, grid: true },
       y: { label, grid: true, domain: [0, 1.1 * most] },
       marks: [
