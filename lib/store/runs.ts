@@ -18,6 +18,7 @@ import {
   settledSetting,
   type SettledYear,
   settledYear,
+  settlingOf,
 } from "./seasons/settled_year.ts";
 import {
   freshEngine,
@@ -107,10 +108,12 @@ function mainYear({ request, slice }: ReducedStore): MainYear {
       coldestSoil = Math.min(coldestSoil, engine.storeTemperature[lane]!);
     }
   };
+  const given = { request, model, house, fan: true };
   const { ledger, tags, fanRan } = periodicYear({
-    setting: settledSetting({ request, model, house, fan: true }),
+    setting: settledSetting(given),
     state,
     engine,
+    settling: settlingOf(given),
     jumps: JUMPS_FROM_AFAR,
     tags: tagFields(model.slice, model.site),
     listen: (report) => {

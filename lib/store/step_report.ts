@@ -10,6 +10,12 @@ import type { FanMode } from "./control.ts";
  */
 export const YEAR_STEPS: readonly number[] = [HOUR / 2, HOUR / 6, HOUR / 36];
 
+/**
+ * s: of years that only settle the ground. The ground keeps of them what a year of heat has made of its
+ * slowest states, and the year that counts runs in the steps above.
+ */
+export const SETTLING_STEPS: readonly number[] = [HOUR, HOUR / 3, HOUR / 12];
+
 /** Everything about one finished step, for those who record. Buffers are reused. */
 export interface StepReport {
   readonly hour: number;

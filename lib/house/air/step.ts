@@ -110,9 +110,9 @@ function shutInside({ inputs, shut }: HouseModel, state: HouseState): boolean | 
 const COLD_START = 0.01;
 /** s from which a step is worked twice, the second time about the mean of the first. */
 const TWICE = 120;
-/** K and share of opening to which roots are found, and those about which a step is worked again. */
-const CLOSE_ENOUGH = 1e-7;
-const ABOUT = 1e-5;
+/** K to which roots are found, and those about which a step is worked again. */
+const CLOSE_ENOUGH = 1e-4;
+const ABOUT = 1e-2;
 
 /** Controls with the weights that go with an opening of the vents. */
 function settle(

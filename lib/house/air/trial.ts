@@ -12,7 +12,7 @@ export interface Search {
   temperature: number;
   /** ratio: how much steeper the balance falls than with vapour held, 1 or more */
   steeper: number;
-  /** K and share of opening to which a root is found; the rest goes into the closed balance */
+  /** K to which a root is found; the rest goes into the closed balance */
   enough: number;
 }
 

@@ -10,6 +10,9 @@ import type { VapourBalance } from "./vapour.ts";
 /** Ratio by which damp may make the balance fall slower with the opening than air alone would. */
 const STEEPEST = 10;
 
+/** Share of an opening to which it is found, for each kelvin to which a temperature is. */
+const FINER = 0.01;
+
 /** Opening that holds the air at a temperature, 0 to 1. */
 export function openingFor(
   terms: StepTerms,
@@ -28,7 +31,7 @@ export function openingFor(
     slope: pull / STEEPEST,
     low: 0,
     high: 1,
-    enough: search.enough,
+    enough: FINER * search.enough,
   });
   return Math.min(1, Math.max(0, root.at));
 }

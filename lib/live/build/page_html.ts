@@ -22,11 +22,14 @@ function hashSource(text: string): string {
   return `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 }
 
-/** What the page may do: its own style and script, a worker from its own text, nothing from elsewhere. */
+/**
+ * What the page may do: its own style and script, with the WebAssembly that is in it, a worker from its
+ * own text, nothing from elsewhere. No text may be evaluated.
+ */
 function policy(sheet: string, script: string): string {
   return [
     "default-src 'none'",
-    `script-src ${hashSource(script)}`,
+    `script-src ${hashSource(script)} 'wasm-unsafe-eval'`,
     "worker-src blob:",
     `style-src ${hashSource(sheet)}`,
     "base-uri 'none'",

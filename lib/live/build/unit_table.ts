@@ -25,19 +25,25 @@ function zeroOf({ value, offset, base }: KeptUnit): number {
   return number(subtract(multiply(size!, zero!), fraction(273.15)) as Fraction);
 }
 
-/** All its units with their prefixes, those that the trade adds among them. */
+/** Places of the base units in which no column of weather is: ampere, candela, mole, bit. */
+const NEVER = [3, 5, 6, 8];
+
+/** Its units with their prefixes, those that the trade adds among them, but none that no weather has. */
 export function unitTable(): UnitTable {
   withUnit(1, "m"); // the trade's units are added when that is loaded
   const { UNITS } = (inOneFile as unknown as {
     readonly Unit: { readonly UNITS: Readonly<Record<string, KeptUnit>> };
   }).Unit;
   const sets: string[] = [];
-  const units = Object.entries(UNITS).map(([name, unit]): [string, UnitRow] => {
+  const wanted = Object.entries(UNITS)
+    .filter(([, { dimensions }]) => NEVER.every((place) => dimensions[place] === 0));
+  const units = wanted.map(([name, unit]): [string, UnitRow] => {
     const factors = Object.entries(unit.prefixes).map(([prefix, { value }]) => [prefix, value]);
     const set = JSON.stringify(Object.fromEntries(factors));
     const known = sets.indexOf(set);
     const place = known < 0 ? sets.push(set) - 1 : known;
-    return [name, [Number(unit.value), unit.dimensions, place, zeroOf(unit)]];
+    const last = unit.dimensions.findLastIndex((power) => power !== 0);
+    return [name, [Number(unit.value), unit.dimensions.slice(0, last + 1), place, zeroOf(unit)]];
   });
   return {
     units: Object.fromEntries(units),

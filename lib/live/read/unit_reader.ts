@@ -1,6 +1,9 @@
 /** Units read by a table, where a page has no unit library: the same names, prefixes and spelling. @module */
 
-/** A unit: its size in base units, its dimensions, which prefixes it takes, and its zero in base units. */
+/**
+ * A unit: its size in base units, its dimensions (zeros at the end left out), which prefixes it takes,
+ * and its zero in base units.
+ */
 export type UnitRow = readonly [
   size: number,
   dimensions: readonly number[],
@@ -13,6 +16,9 @@ export interface UnitTable {
   readonly units: Readonly<Record<string, UnitRow>>;
   readonly prefixes: readonly Readonly<Record<string, number>>[];
 }
+
+/** Base units: mass, length, time and so on. */
+export const DIMENSIONS = 9;
 
 /** What stands for a value with its unit. */
 export interface ReadUnit {
@@ -77,8 +83,9 @@ function product(factors: readonly Factor[]): Product {
   const alone = factors.length === 1 && first!.power === 1;
   return {
     size: factors.reduce((size, { row, prefix, power }) => size * (row[0] * prefix) ** power, 1),
-    dimensions: first!.row[1].map((_, k) =>
-      factors.reduce((sum, { row, power }) => sum + row[1][k]! * power, 0)
+    dimensions: Array.from(
+      { length: DIMENSIONS },
+      (_, k) => factors.reduce((sum, { row, power }) => sum + (row[1][k] ?? 0) * power, 0),
     ),
     zero: alone ? first!.row[3] : 0,
   };

@@ -2,7 +2,7 @@
 import { HOUR, type Task } from "../../basics/mod.ts";
 import { houseModel, initialHouseState, withHeater } from "../../house/mod.ts";
 import type { StoreRequest } from "../../store/mod.ts";
-import { settledSetting } from "../../store/seasons/settled_year.ts";
+import { settledSetting, settlingOf } from "../../store/seasons/settled_year.ts";
 import { freshEngine, soilModel } from "../../store/seasons/soil_model.ts";
 import { periodicYear } from "../../store/seasons/spin_up.ts";
 import { startState } from "../../store/seasons/year.ts";
@@ -51,10 +51,12 @@ export const replayTask: Task<ReplayQuestion, Replay> = {
     const engine = freshEngine(model);
     const series = () => new Float64Array(request.climate.dryBulb.length);
     const found = { inside: series(), store: series(), heatIn: series(), heatOut: series() };
+    const given = { request, model, house, fan: true };
     periodicYear({
-      setting: settledSetting({ request, model, house, fan: true }),
+      setting: settledSetting(given),
       state: startState(model.site, engine, initialHouseState(house)),
       engine,
+      settling: settlingOf(given),
       jumps: JUMPS,
       listen: ({ hour, seconds, house: air, sensible, latent, store, mode }) => {
         const share = seconds / HOUR;

@@ -6,7 +6,7 @@ import { withoutZones } from "../solver/reduced/assembly.ts";
 import type { ReducedSlice } from "../solver/reduced/reduction.ts";
 import type { StoreSite } from "../site.ts";
 import type { StepListener, StepReport } from "../step_report.ts";
-import { YEAR_STEPS } from "../step_report.ts";
+import { SETTLING_STEPS, YEAR_STEPS } from "../step_report.ts";
 import { emptyTagLedger, type TagLedger } from "./tag_ledger.ts";
 import { marchTag, type TagScratch, tagScratch } from "./tag_march.ts";
 export type { TagLedger } from "./tag_ledger.ts";
@@ -15,8 +15,8 @@ export type { TagLedger } from "./tag_ledger.ts";
 const FIELDS = 5;
 const RUNNING = 4;
 
-/** s: steps of the fields; those after the year's own are for hours in which the fan rests. */
-const TAG_STEPS: readonly number[] = [...YEAR_STEPS, HOUR, 4 * HOUR];
+/** s: steps of the fields: those of the years, and one for hours in which the fan rests. */
+const TAG_STEPS: readonly number[] = [...YEAR_STEPS, ...SETTLING_STEPS, 4 * HOUR];
 const LONGEST_FIRST = TAG_STEPS.map((_, step) => step).toSorted((a, b) =>
   TAG_STEPS[b]! - TAG_STEPS[a]!
 );
@@ -83,12 +83,13 @@ class TaggedFields implements Tags {
       return;
     }
     this.#catchUp();
-    this.engine.predict(report.step, this.#none, this.#none, report.mode === -1);
+    const step = TAG_STEPS.indexOf(report.seconds);
+    this.engine.predict(step, this.#none, this.#none, report.mode === -1);
     if (report.mode === -1) this.#discharge(report);
     else this.#charge(report);
     const { tubeLengthFactor } = this.#site;
     for (let k = 0; k < this.#heat.length; k++) this.#scaled[k] = this.#heat[k]! * tubeLengthFactor;
-    this.engine.finish(report.step, this.#scaled, this.#none, true);
+    this.engine.finish(step, this.#scaled, this.#none, true);
     this.#bookSurfaces(report.seconds);
   };
 

@@ -4,10 +4,10 @@ import { emptyHouseYear, initialHouseState, recordStep, stepHouse } from "../../
 import type { HouseModel, HouseYear } from "../../house/types.ts";
 import type { SoilLedger } from "../ledger/ledger.ts";
 import type { StoreRequest } from "../site.ts";
-import { freshEngine, type SoilModel } from "./soil_model.ts";
+import { freshEngine, settlingEngine, type SoilModel } from "./soil_model.ts";
 import type { CutState } from "../cut_states.ts";
 import { cutRecorder } from "./cut_state.ts";
-import { periodicYear } from "./spin_up.ts";
+import { periodicYear, type Settling } from "./spin_up.ts";
 import { startState, type YearSetting } from "./year.ts";
 
 /** Years with a jump after each, before the year that counts: from ground that is far from it, */
@@ -47,6 +47,17 @@ export function settledSetting({ request, model, house, fan }: SettledCase): Yea
   return { site: model.site, inputs, climate, wave: soil.wave, house, stepHouse, fan };
 }
 
+/** Where the years run that only settle the ground of a case, from soil states or undisturbed ground. */
+export function settlingOf(
+  { model, house }: SettledCase,
+  start?: Float64Array,
+): Settling | undefined {
+  const engine = settlingEngine(model);
+  if (engine === null) return undefined;
+  if (start !== undefined) engine.load(start);
+  return { engine, state: startState(model.site, engine, initialHouseState(house)) };
+}
+
 /**
  * Runs to the year that repeats.
  *
@@ -71,6 +82,7 @@ export function settledYear(
     setting: settledSetting(given),
     state,
     engine,
+    settling: settlingOf(given, start),
     jumps: given.jumps ?? (start === undefined ? JUMPS_FROM_AFAR : JUMPS_FROM_SETTLED),
     listen: (report) => {
       recordStep(year, house, report.hour, report.house, report.seconds / HOUR);

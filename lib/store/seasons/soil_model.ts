@@ -9,7 +9,7 @@ import { type ReducedSlice, reduceSlice } from "../solver/reduced/reduction.ts";
 import type { ConductionOperator } from "../ground/operator.ts";
 import { type FreezingZone, freezingZones } from "../ground/zones.ts";
 import { type StoreRequest, type StoreSite, storeSite } from "../site.ts";
-import { YEAR_STEPS } from "../step_report.ts";
+import { SETTLING_STEPS, YEAR_STEPS } from "../step_report.ts";
 
 /** What all runs of one store share. */
 export interface SoilModel {
@@ -110,4 +110,12 @@ export function freshEngine(model: SoilModel): ReducedEngine {
   const engine = reducedEngine(model.slice, model.site.lengths.length, model.steps ?? YEAR_STEPS);
   engine.load(reducedState(model.slice, engine.lanes, model.undisturbed));
   return engine;
+}
+
+/**
+ * An engine for years that only settle the ground, in longer steps; null where the study's steps are not
+ * the usual ones, which then hold for these years too.
+ */
+export function settlingEngine(model: SoilModel): ReducedEngine | null {
+  return model.steps === undefined ? freshEngine({ ...model, steps: SETTLING_STEPS }) : null;
 }

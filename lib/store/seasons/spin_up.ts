@@ -3,7 +3,7 @@ import { YEAR } from "../../basics/mod.ts";
 import type { SoilLedger } from "../ledger/ledger.ts";
 import type { ReducedEngine } from "../solver/reduced/engine.ts";
 import type { TagLedger, Tags } from "../ledger/tags.ts";
-import { runYear, type YearSetting, type YearState } from "./year.ts";
+import { carryOn, runYear, type YearSetting, type YearState } from "./year.ts";
 import type { StepListener } from "../step_report.ts";
 
 /** A year that repeats. */
@@ -14,6 +14,12 @@ export interface PeriodicYear {
   readonly fanRan: boolean;
 }
 
+/** Where years that only settle the ground run. */
+export interface Settling {
+  readonly state: YearState;
+  readonly engine: ReducedEngine;
+}
+
 /** How a periodic year is sought. */
 export interface SpinUp {
   readonly setting: YearSetting;
@@ -21,6 +27,11 @@ export interface SpinUp {
   readonly engine: ReducedEngine;
   /** years each followed by a jump to what would repeat */
   readonly jumps: number;
+  /**
+   * state and engine in which those years run, where their steps are other than those of the year that
+   * counts
+   */
+  readonly settling?: Settling | undefined;
   /** tagged fields, carried through the jumping years and the last */
   readonly tags?: Tags | undefined;
   /** listens to the year that counts */
@@ -33,24 +44,26 @@ export interface SpinUp {
  * repeats to better than a thousandth.
  */
 export function periodicYear(spinUp: SpinUp): PeriodicYear {
-  const { setting, state, engine, tags } = spinUp;
+  const { setting, state, tags } = spinUp;
+  const settling = spinUp.settling ?? spinUp;
   let fanRan = false;
-  const run = (listen?: StepListener) => {
-    const ledger = runYear(setting, state, listen);
+  const run = (moved: YearState, listen?: StepListener) => {
+    const ledger = runYear(setting, moved, listen);
     fanRan ||= ledger.fanEnergy > 0 || ledger.heatIn !== 0 || ledger.heatOut !== 0;
     return ledger;
   };
   for (let year = 0; year < spinUp.jumps; year++) {
-    const before = engine.save();
+    const before = settling.engine.save();
     const tagged = tags?.engine.save();
     tags?.open();
-    run(tags?.listen);
+    run(settling.state, tags?.listen);
     tags?.close();
-    engine.jump(before, YEAR);
+    settling.engine.jump(before, YEAR);
     if (tagged !== undefined) tags!.engine.jump(tagged, YEAR);
   }
+  if (spinUp.settling !== undefined) carryOn(settling.state, state);
   tags?.open();
-  const ledger = run((report) => {
+  const ledger = run(state, (report) => {
     tags?.listen(report);
     spinUp.listen?.(report);
   });

@@ -59,3 +59,13 @@ export function startState(site: StoreSite, engine: SoilEngine, house: HouseStat
     vapourOwed: 0,
   };
 }
+
+/** Goes on in another engine of the same slices, with other steps, where a state stopped. */
+export function carryOn(from: YearState, to: YearState): void {
+  to.engine.load(from.engine.save());
+  to.house = from.house;
+  Object.assign(to.control, from.control);
+  to.water.set(from.water);
+  to.owed = from.owed;
+  to.vapourOwed = from.vapourOwed;
+}

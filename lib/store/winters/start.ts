@@ -2,7 +2,7 @@
 import { FIRST_OF_JULY } from "../../basics/mod.ts";
 import { houseModel, initialHouseState, withHeater } from "../../house/mod.ts";
 import { inOneLane, JUMPS } from "../baseline.ts";
-import { JUMPS_FROM_AFAR, settledSetting } from "../seasons/settled_year.ts";
+import { JUMPS_FROM_AFAR, settledSetting, settlingOf } from "../seasons/settled_year.ts";
 import { freshEngine, type SoilModel, soilModel } from "../seasons/soil_model.ts";
 import { periodicYear } from "../seasons/spin_up.ts";
 import { runYear, startState, type YearState } from "../seasons/year.ts";
@@ -39,6 +39,7 @@ export function firstOfJuly(question: StartQuestion): FirstOfJuly {
     setting,
     state,
     engine,
+    settling: settlingOf({ request, model, house, fan }),
     jumps: fan ? JUMPS_FROM_AFAR : JUMPS,
   });
   runYear({ ...setting, hours: FIRST_OF_JULY }, state);

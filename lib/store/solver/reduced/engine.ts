@@ -1,24 +1,15 @@
 /** The fast engine: a few dozen modal states for each slice, exact between steps. @module */
 import { floorConductance, tubeCross, tubeResponse } from "./answers.ts";
-import {
-  addInputs,
-  addInputsTwice,
-  allSilent,
-  BLOCK,
-  type InputRun,
-  moveStates,
-  readStates,
-  readStatesTwice,
-} from "./kernel.ts";
-import { LaneStates, SURFACES } from "./lane_states.ts";
+import { LaneStates } from "./lane_states.ts";
 import {
   conductionPotential,
   type FreezingCurve,
   potentialAt,
   potentialLead,
 } from "../../../soil/mod.ts";
-import type { StepPlan } from "./plan.ts";
 import type { ReducedEngine, ReducedSlice } from "./slice.ts";
+import { type PlacedPlan, SURFACES } from "./step_buffers.ts";
+import { BLOCK, type Run, type Sums } from "./sums/mod.ts";
 export type { ReducedEngine } from "./slice.ts";
 
 /** The two halves of a step. */
@@ -26,29 +17,26 @@ class ReducedModel extends LaneStates implements ReducedEngine {
   readonly tubeResponse: readonly Float64Array[];
   readonly tubeCross: readonly Float64Array[];
   readonly floorConductance: readonly number[];
-  /** mean of the surface ports from the states alone, (block·3 + surface)·4 + lane */
-  readonly #free: Float64Array;
   /** K by which the potential leads on the face of the floor, by lane */
   readonly #floorLead: Float64Array;
-  readonly #four = new Float64Array(BLOCK);
-  readonly #eight = new Float64Array(2 * BLOCK);
 
   constructor(
     slice: ReducedSlice,
     lanes: number,
     steps: readonly number[],
     thermometer: boolean,
+    sums?: Sums,
   ) {
-    super(slice, lanes, steps, thermometer);
-    this.#free = new Float64Array(this.blocks * BLOCK * SURFACES);
+    super(slice, lanes, steps, thermometer, sums);
     this.#floorLead = new Float64Array(lanes);
-    this.tubeResponse = this.plans.map((plan) => tubeResponse(slice, plan));
-    this.tubeCross = this.plans.map((plan) => tubeCross(slice, plan));
-    this.floorConductance = this.plans.map((plan) => floorConductance(slice, plan));
+    const { plans } = this.buffers;
+    this.tubeResponse = plans.map((plan) => tubeResponse(slice, plan));
+    this.tubeCross = plans.map((plan) => tubeCross(slice, plan));
+    this.floorConductance = plans.map((plan) => floorConductance(slice, plan));
   }
 
   predict(step: number, outdoor: Float64Array, deep: Float64Array, running: boolean): void {
-    const plan = this.plans[step]!;
+    const plan = this.buffers.plans[step]!;
     for (let block = 0; block < this.blocks; block++) {
       this.#placeOutside(block, outdoor, deep);
       if (running) this.#predictTubes(plan, block);
@@ -67,32 +55,27 @@ class ReducedModel extends LaneStates implements ReducedEngine {
     }
   }
 
-  /** Block temperatures without tube heat, two tubes at a time; freezing goes on as it did. */
-  #predictTubes(plan: StepPlan, block: number): void {
+  /** Block temperatures without tube heat; freezing goes on as it did. */
+  #predictTubes(plan: PlacedPlan, block: number): void {
     const { states, tubes, ports } = this.slice;
-    const { mean, response } = plan;
-    const run = this.runOf(block, false);
-    const x = block * states * BLOCK;
+    const { sums, read, allStates } = this.buffers;
     const known = block * ports * BLOCK;
     const count = this.lanesOf(block);
-    const paired = tubes - tubes % 2;
-    const take = (at: number, tube: number, lane: number, value: number) =>
-      this.blockTemperature[at] = this.#blockOf(plan, tube, value, known + tube * BLOCK + lane);
-    const [four, eight] = [this.#four, this.#eight];
-    for (let p = 0; p < paired; p += 2) {
-      readStatesTwice(mean, p * states, (p + 1) * states, states, this.x, x, eight, count);
-      addInputsTwice(response, p, p + 1, run, this.input, known, eight, count);
+    read.fill(0, 0, tubes * BLOCK);
+    const x = block * states * BLOCK;
+    sums.addRows(plan.tubeMeans, allStates, this.x, x, read, 0, count);
+    const run = this.runOf(block, false);
+    sums.addRows(plan.tubeResponses, run, this.input, known, read, 0, count);
+    for (let p = 0; p < tubes; p++) {
       for (let l = 0; l < count; l++) {
-        const at = (block * BLOCK + l) * tubes + p;
-        take(at, p, l, eight[l]!);
-        take(at + 1, p + 1, l, eight[BLOCK + l]!);
+        const at = p * BLOCK + l;
+        this.blockTemperature[(block * BLOCK + l) * tubes + p] = this.#blockOf(
+          plan,
+          p,
+          read[at]!,
+          known + at,
+        );
       }
-    }
-    if (paired === tubes) return;
-    readStates(mean, paired * states, states, this.x, x, four, count);
-    addInputs(response, paired, run, this.input, known, four, count);
-    for (let l = 0; l < count; l++) {
-      take((block * BLOCK + l) * tubes + paired, paired, l, four[l]!);
     }
   }
 
@@ -100,38 +83,37 @@ class ReducedModel extends LaneStates implements ReducedEngine {
    * Temperature of a block from its potential: the lead is that of the last step's heat, so that air
    * that goes on as before finds the wall where it is.
    */
-  #blockOf(plan: StepPlan, tube: number, potential: number, input: number): number {
+  #blockOf(plan: PlacedPlan, tube: number, potential: number, input: number): number {
     const { curve, ports } = this.slice;
     if (curve === null) return potential;
     const felt = potential + plan.response[tube * ports + tube]! * this.input[input]!;
     return felt >= 0 ? potential : potential - potentialLead(curve, felt);
   }
 
-  #predictSurfaces(plan: StepPlan, block: number): void {
-    const { states, tubes } = this.slice;
-    const four = this.#four;
+  #predictSurfaces(plan: PlacedPlan, block: number): void {
+    const { states } = this.slice;
+    const { sums, free, allStates } = this.buffers;
+    const at = block * SURFACES * BLOCK;
+    free.fill(0, at, at + SURFACES * BLOCK);
     const x = block * states * BLOCK;
-    const count = this.lanesOf(block);
-    for (let s = 0; s < this.surfaces; s++) {
-      readStates(plan.mean, (tubes + s) * states, states, this.x, x, four, count);
-      this.#free.set(four, (block * SURFACES + s) * BLOCK);
-    }
+    sums.addRows(plan.surfaceMeans, allStates, this.x, x, free, at, this.lanesOf(block));
   }
 
   /** What the floor gives up at 0 °C: the port's mean less what the last driving would add. */
-  #predictFloor(plan: StepPlan, block: number): void {
+  #predictFloor(plan: PlacedPlan, block: number): void {
     const { tubes, ports } = this.slice;
-    const four = this.#four;
+    const { sums, read, free } = this.buffers;
     const known = block * ports * BLOCK;
-    for (let l = 0; l < BLOCK; l++) four[l] = this.#free[block * SURFACES * BLOCK + l]!;
+    for (let l = 0; l < BLOCK; l++) read[l] = free[block * SURFACES * BLOCK + l]!;
     const count = this.lanesOf(block);
-    addInputs(plan.response, tubes, this.runOf(block, true), this.input, known, four, count);
+    const run = this.runOf(block, true);
+    sums.addRows(plan.floorResponses, run, this.input, known, read, 0, count);
     const own = plan.response[tubes * ports + tubes]!;
     const { curve, conductances } = this.slice;
     for (let l = 0; l < count; l++) {
       const lane = block * BLOCK + l;
       if (curve !== null) this.#floorLead[lane] = this.#leadOf(curve, lane);
-      this.floorPull[lane] = four[l]! - own * this.input[known + tubes * BLOCK + l]! -
+      this.floorPull[lane] = read[l]! - own * this.input[known + tubes * BLOCK + l]! -
         (conductances[0] - own) * this.#floorLead[lane]!;
     }
   }
@@ -151,17 +133,19 @@ class ReducedModel extends LaneStates implements ReducedEngine {
     floorDriving: Float64Array,
     running: boolean,
   ): void {
-    const plan = this.plans[step]!;
-    const move = { decay: plan.decay, growth: plan.growth, gains: this.gains };
+    const plan = this.buffers.plans[step]!;
     const run = running ? this.all : this.onSurfaces;
     const { states, ports } = this.slice;
+    const { sums, added, stateGains } = this.buffers;
     for (let block = 0; block < this.blocks; block++) {
       const known = block * ports * BLOCK;
       this.#placeHeat(block, tubeHeat, floorDriving, running);
       const heard = allSilent(this.input, known, run) ? this.none : run;
-      const x = block * states * BLOCK;
-      moveStates(move, heard, this.input, known, this.x, x, this.lanesOf(block));
-      this.latent?.settle(step, block, run, { x: this.x, input: this.input });
+      const count = this.lanesOf(block);
+      added.fill(0);
+      sums.addRows(stateGains, heard, this.input, known, added, 0, count);
+      sums.advance(plan, added, this.x, block * states * BLOCK, count);
+      this.latent?.settle(step, block, run);
       this.#settleSurfaces(plan, block, this.runOf(block, running));
     }
     this.refresh();
@@ -187,21 +171,30 @@ class ReducedModel extends LaneStates implements ReducedEngine {
   }
 
   /** Heat of the step through each surface. */
-  #settleSurfaces(plan: StepPlan, block: number, run: InputRun): void {
+  #settleSurfaces(plan: PlacedPlan, block: number, run: Run): void {
     const { tubes, ports, conductances } = this.slice;
-    const four = this.#four;
+    const { sums, read, free } = this.buffers;
+    const surfaces = plan.surfaceResponses.count;
     const known = block * ports * BLOCK;
+    const at = block * SURFACES * BLOCK;
     const count = this.lanesOf(block);
-    for (let s = 0; s < this.surfaces; s++) {
-      for (let l = 0; l < BLOCK; l++) four[l] = this.#free[(block * SURFACES + s) * BLOCK + l]!;
-      addInputs(plan.response, tubes + s, run, this.input, known, four, count);
+    for (let k = 0; k < surfaces * BLOCK; k++) read[k] = free[at + k]!;
+    sums.addRows(plan.surfaceResponses, run, this.input, known, read, 0, count);
+    for (let s = 0; s < surfaces; s++) {
       const heat = s === 0 ? this.floorHeat : s === 1 ? this.outdoorHeat : this.deepHeat;
       for (let l = 0; l < count; l++) {
         const driving = this.input[known + (tubes + s) * BLOCK + l]!;
-        heat[block * BLOCK + l] = conductances[s]! * driving - four[l]!;
+        heat[block * BLOCK + l] = conductances[s]! * driving - read[s * BLOCK + l]!;
       }
     }
   }
+}
+
+/** True where all inputs of a block over a run of ports are 0, as in tagged fields at rest. */
+function allSilent(input: Float64Array, start: number, run: Run): boolean {
+  const end = start + run.to * BLOCK;
+  for (let k = start + run.from * BLOCK; k < end; k++) if (input[k] !== 0) return false;
+  return true;
 }
 
 /**
@@ -213,12 +206,14 @@ class ReducedModel extends LaneStates implements ReducedEngine {
  * @param lanes copies
  * @param steps s
  * @param thermometer false: the temperature between the tubes is not followed
+ * @param sums new; the quickest there are unless given
  */
 export function reducedEngine(
   slice: ReducedSlice,
   lanes: number,
   steps: readonly number[],
   thermometer = true,
+  sums?: Sums,
 ): ReducedEngine {
-  return new ReducedModel(slice, lanes, steps, thermometer);
+  return new ReducedModel(slice, lanes, steps, thermometer, sums);
 }

@@ -3,7 +3,7 @@ import { dot } from "../../../basics/linear/vectors.ts";
 import { latentContent, lumpsIn, potentialAt, temperatureAt } from "../../../soil/mod.ts";
 import type { ConductionOperator } from "../../ground/operator.ts";
 import { type BandedFactor, factorShifted } from "./banded_cholesky.ts";
-import { BLOCK } from "./kernel.ts";
+import { BLOCK } from "./sums/mod.ts";
 import { slicePorts } from "./ports.ts";
 import type { ReducedSlice } from "./slice.ts";
 import { LeftOut } from "./steady.ts";

@@ -2,65 +2,54 @@
 import { temperatureAt } from "../../../soil/mod.ts";
 import { LaneResults } from "../engine.ts";
 import { cellField, everyFourth, jumpStates } from "./fields.ts";
-import { addInputs, BLOCK, type InputRun, inputRun, readStates } from "./kernel.ts";
-import { byState, planStep, type StepPlan } from "./plan.ts";
 import type { ReducedSlice } from "./slice.ts";
+import { type StepBuffers, stepBuffers } from "./step_buffers.ts";
+import { BLOCK, type Run, runOver, type Sums } from "./sums/mod.ts";
 import { ZoneLatent } from "./zone_latent.ts";
-
-/** Surfaces a slice can have: floor, outside, deep end. */
-export const SURFACES = 3;
 
 /** States, inputs and ice of all lanes, four lanes side by side. */
 export class LaneStates extends LaneResults {
   readonly slice: ReducedSlice;
-  protected readonly plans: readonly StepPlan[];
-  protected readonly gains: Float64Array;
+  protected readonly buffers: StepBuffers;
   protected readonly blocks: number;
-  /** surfaces that can carry anything: the deep end only where it is held */
-  protected readonly surfaces: number;
   /** runs of ports: tubes and surfaces, surfaces alone, none */
-  protected readonly all: InputRun;
-  protected readonly onSurfaces: InputRun;
-  protected readonly none: InputRun;
+  protected readonly all: Run;
+  protected readonly onSurfaces: Run;
+  protected readonly none: Run;
   protected readonly x: Float64Array;
   /** tube heat, floor driving, outdoor and deep temperature, latent power of the step */
   protected readonly input: Float64Array;
   /** the same with the zones of a block that freeze or thaw, by block */
-  readonly #allAndZones: readonly InputRun[];
-  readonly #surfacesAndZones: readonly InputRun[];
+  readonly #allAndZones: readonly Run[];
+  readonly #surfacesAndZones: readonly Run[];
   /** degC that drove the floor in the last step, by lane */
   protected readonly lastDriving: Float64Array;
   /** null where nothing freezes */
   protected readonly latent: ZoneLatent | null;
   readonly #thermometer: boolean;
-  readonly #four = new Float64Array(BLOCK);
 
   constructor(
     slice: ReducedSlice,
     lanes: number,
     steps: readonly number[],
     thermometer: boolean,
+    sums?: Sums,
   ) {
     super(lanes, slice.tubes, steps);
-    const { states, tubes, ports, conductances, zones } = slice;
+    const { tubes, ports, zones } = slice;
     this.slice = slice;
-    this.plans = steps.map((seconds) => planStep(slice, seconds));
-    this.gains = byState(slice);
+    this.buffers = stepBuffers(slice, lanes, steps, sums);
     this.blocks = Math.ceil(lanes / BLOCK);
-    this.surfaces = conductances[2] > 0 ? SURFACES : SURFACES - 1;
-    const to = tubes + this.surfaces;
-    this.all = inputRun(ports, 0, to);
-    this.onSurfaces = inputRun(ports, tubes, to);
-    this.none = inputRun(ports, to, to);
-    this.x = new Float64Array(this.blocks * BLOCK * states);
-    this.input = new Float64Array(this.blocks * BLOCK * ports);
+    const to = tubes + this.buffers.surfaces;
+    this.all = runOver(ports, 0, to);
+    this.onSurfaces = runOver(ports, tubes, to);
+    this.none = runOver(ports, to, to);
+    this.x = this.buffers.x;
+    this.input = this.buffers.input;
     this.lastDriving = new Float64Array(lanes);
-    this.latent = zones.length > 0 ? new ZoneLatent(slice, lanes, this.plans, this.gains) : null;
-    const withZones = (run: InputRun) =>
-      Array.from(
-        { length: this.blocks },
-        (_, block) => inputRun(ports, run.from, run.to, this.latent?.activePorts(block)),
-      );
+    this.latent = zones.length > 0 ? new ZoneLatent(slice, lanes, this.buffers) : null;
+    const withZones = (run: Run) =>
+      this.buffers.active.map((listed) => runOver(ports, run.from, run.to, listed));
     this.#allAndZones = withZones(this.all);
     this.#surfacesAndZones = withZones(this.onSurfaces);
     this.#thermometer = thermometer;
@@ -72,7 +61,7 @@ export class LaneStates extends LaneResults {
   }
 
   /** Ports of a block that carry anything: with its zones that freeze or thaw. */
-  protected runOf(block: number, withTubes: boolean): InputRun {
+  protected runOf(block: number, withTubes: boolean): Run {
     const run = (withTubes ? this.#allAndZones : this.#surfacesAndZones)[block]!;
     run.count = this.latent?.active(block) ?? 0;
     return run;
@@ -86,15 +75,16 @@ export class LaneStates extends LaneResults {
   /** The thermometer is a port like any other: weights of states and of inputs. */
   protected refresh(): void {
     if (!this.#thermometer) return;
-    const { states, ports, store, storeDirect, curve } = this.slice;
-    const four = this.#four;
+    const { states, ports, curve } = this.slice;
+    const { sums, read, allStates, store, storeDirect } = this.buffers;
     for (let block = 0; block < this.blocks; block++) {
       const count = this.lanesOf(block);
       const run = this.runOf(block, true);
-      readStates(store, 0, states, this.x, block * states * BLOCK, four, count);
-      addInputs(storeDirect, 0, run, this.input, block * ports * BLOCK, four, count);
+      read.fill(0, 0, BLOCK);
+      sums.addRows(store, allStates, this.x, block * states * BLOCK, read, 0, count);
+      sums.addRows(storeDirect, run, this.input, block * ports * BLOCK, read, 0, count);
       for (let l = 0; l < count; l++) {
-        this.storeTemperature[block * BLOCK + l] = temperatureAt(curve, four[l]!);
+        this.storeTemperature[block * BLOCK + l] = temperatureAt(curve, read[l]!);
       }
     }
   }

@@ -7,19 +7,10 @@ import {
   settleLumps,
 } from "../../../soil/mod.ts";
 import { HOUR } from "../../../basics/mod.ts";
-import {
-  addInputs,
-  addInputsTwice,
-  BLOCK,
-  type InputRun,
-  inputRun,
-  moveStates,
-  readStates,
-  readStatesTwice,
-  type StateMove,
-} from "./kernel.ts";
 import type { StepPlan } from "./plan.ts";
 import type { ReducedSlice } from "./slice.ts";
+import type { StepBuffers } from "./step_buffers.ts";
+import { BLOCK, type Run, runOver } from "./sums/mod.ts";
 
 /**
  * K away from freezing or thawing from which a zone need not be watched; its fastest change, K/s,
@@ -28,12 +19,6 @@ import type { ReducedSlice } from "./slice.ts";
 const SAFE = 0.3;
 const FASTEST = 2 / HOUR;
 const FASTEST_OUTSIDE = 0.5 / HOUR;
-
-/** States and inputs of all lanes, as the engine holds them. */
-export interface LaneBuffers {
-  readonly x: Float64Array;
-  readonly input: Float64Array;
-}
 
 /** K per W/m at the end of a step between zones: what the states answer, and what is left out. */
 function endResponse(slice: ReducedSlice, plan: StepPlan): Float64Array {
@@ -64,50 +49,40 @@ export class ZoneLatent {
   /** s until a zone of a block must be read again, block·zones + zone */
   readonly rest: Float64Array;
   /** by block: ports of the zones that froze or thawed in the last step */
-  readonly #active: readonly InputRun[];
+  readonly #active: readonly Run[];
   readonly #slice: ReducedSlice;
   readonly #lumps: FreezingLumps;
   readonly #lanes: number;
   readonly #steps: readonly LumpStep[];
-  readonly #moves: readonly StateMove[];
   /** ports before those of the zones */
   readonly #before: number;
+  /** zones to be read, and those that may freeze or thaw */
   readonly #due: Int32Array;
   readonly #listed: Int32Array;
-  readonly #four = new Float64Array(BLOCK);
-  readonly #eight = new Float64Array(2 * BLOCK);
+  readonly #buffers: StepBuffers;
 
-  constructor(
-    slice: ReducedSlice,
-    lanes: number,
-    plans: readonly StepPlan[],
-    gains: Float64Array,
-  ) {
-    const { ports, states } = slice;
+  constructor(slice: ReducedSlice, lanes: number, buffers: StepBuffers) {
+    const { ports } = slice;
     const zones = slice.zones.length;
-    const blocks = Math.ceil(lanes / BLOCK);
+    const { plans, active } = buffers;
     const lumps = lumpsIn(slice.curve, slice.zones);
     this.#lumps = lumps;
     this.#slice = slice;
     this.#lanes = lanes;
+    this.#buffers = buffers;
     this.#state = {
       content: new Float64Array(lanes * zones),
       power: new Float64Array(lanes * zones),
     };
     this.#free = new Float64Array(lanes * zones);
-    this.rest = new Float64Array(blocks * zones);
+    this.rest = new Float64Array(active.length * zones);
     this.#steps = plans.map((plan) => ({
       lumps,
       seconds: plan.seconds,
       response: endResponse(slice, plan),
     }));
-    const kept = new Float64Array(states).fill(1);
-    this.#moves = plans.map(({ growth }) => ({ decay: kept, growth, gains }));
     this.#before = ports - zones;
-    this.#active = Array.from(
-      { length: blocks },
-      () => inputRun(ports, this.#before, this.#before, new Int32Array(zones)),
-    );
+    this.#active = active.map((listed) => runOver(ports, this.#before, this.#before, listed));
     this.#due = new Int32Array(zones);
     this.#listed = new Int32Array(zones);
   }
@@ -117,40 +92,34 @@ export class ZoneLatent {
     return this.#active[block]!.count;
   }
 
-  /** Their ports: as many of these as are {@link active} now. */
-  activePorts(block: number): Int32Array {
-    return this.#active[block]!.listed;
-  }
-
   /**
    * Ends the step of a block: power into the inputs and the states, ice of the step's end.
    *
    * @param step index of the step length
    * @param block of four lanes, whose states have moved without latent heat
    * @param run ports before the zones that carried anything
-   * @param buffers of the engine
    */
-  settle(step: number, block: number, run: InputRun, buffers: LaneBuffers): void {
+  settle(step: number, block: number, run: Run): void {
     const { seconds } = this.#steps[step]!;
     const count = this.#findDue(block, seconds);
-    this.#read(block, count, run, buffers);
+    this.#read(block, count, run);
     const last = Math.min(this.#lanes, (block + 1) * BLOCK);
     let active = this.active(block) > 0;
     for (let lane = block * BLOCK; lane < last; lane++) {
       active = this.#settleLane(step, lane, count) || active;
     }
     if (!active) return;
-    this.#placePower(block, last, buffers.input);
+    const { sums, input, x, added, stateGains, kept, plans } = this.#buffers;
+    this.#placePower(block, last, input);
     const { states, ports } = this.#slice;
-    moveStates(
-      this.#moves[step]!,
-      this.#active[block]!,
-      buffers.input,
+    const [known, at, lanes] = [
       block * ports * BLOCK,
-      buffers.x,
       block * states * BLOCK,
       last - block * BLOCK,
-    );
+    ];
+    added.fill(0);
+    sums.addRows(stateGains, this.#active[block]!, input, known, added, 0, lanes);
+    sums.advance({ decay: kept, growth: plans[step]!.growth }, added, x, at, lanes);
   }
 
   /** Lists the zones of a block to be read now. */
@@ -166,29 +135,22 @@ export class ZoneLatent {
   }
 
   /** Temperatures of the zones due at the end of the step without latent heat. */
-  #read(block: number, count: number, run: InputRun, buffers: LaneBuffers): void {
-    const { gains, direct, states, ports } = this.#slice;
-    const { x, input } = buffers;
-    const [four, eight] = [this.#four, this.#eight];
-    const [at, known] = [block * states * BLOCK, block * ports * BLOCK];
+  #read(block: number, count: number, run: Run): void {
+    const { states, ports } = this.#slice;
+    const { sums, x, input, read, due, dueGains, dueDirect, allStates } = this.#buffers;
     const lanes = Math.min(BLOCK, this.#lanes - block * BLOCK);
-    const paired = count - count % 2;
-    for (let i = 0; i < paired; i += 2) {
-      const [a, b] = [this.#before + this.#due[i]!, this.#before + this.#due[i + 1]!];
-      readStatesTwice(gains, a * states, b * states, states, x, at, eight, lanes);
-      addInputsTwice(direct, a, b, run, input, known, eight, lanes);
-      this.#take(block, this.#due[i]!, eight, 0);
-      this.#take(block, this.#due[i + 1]!, eight, BLOCK);
-    }
-    if (paired === count) return;
-    const last = this.#before + this.#due[paired]!;
-    readStates(gains, last * states, states, x, at, four, lanes);
-    addInputs(direct, last, run, input, known, four, lanes);
-    this.#take(block, this.#due[paired]!, four, 0);
+    for (let i = 0; i < count; i++) due[i] = this.#before + this.#due[i]!;
+    dueGains.count = count;
+    dueDirect.count = count;
+    read.fill(0, 0, count * BLOCK);
+    sums.addRows(dueGains, allStates, x, block * states * BLOCK, read, 0, lanes);
+    sums.addRows(dueDirect, run, input, block * ports * BLOCK, read, 0, lanes);
+    for (let i = 0; i < count; i++) this.#take(block, this.#due[i]!, i * BLOCK);
   }
 
   /** Keeps what was read of a zone; says when it must be read again. */
-  #take(block: number, zone: number, read: Float64Array, from: number): void {
+  #take(block: number, zone: number, from: number): void {
+    const { read } = this.#buffers;
     const zones = this.#due.length;
     const lanes = Math.min(BLOCK, this.#lanes - block * BLOCK);
     const [latent, range] = [this.#lumps.latent[zone]!, this.#lumps.range[zone]!];
