@@ -105,15 +105,12 @@ export function planeRadiation(inputs: PlaneRadiationInputs): PlaneRadiation {
   const openSky = horizon === undefined ? 1 : horizonSkyShare(horizon, plane);
   const hours = sun.cosZenith.length;
   const series = () => new Float64Array(hours);
-  const [beam, skyDiffuse, groundReflected, cosIncidence] = [
-    series(),
-    series(),
-    series(),
-    series(),
-  ];
+  const [beam, skyDiffuse, groundReflected] = [series(), series(), series()];
+  const cosIncidence = incidenceOf(sun, plane);
   for (let hour = 0; hour < hours; hour++) {
+    if (isDark(climate, hour)) continue;
     const share = sun.upShare[hour]!;
-    const cosine = share > 0 ? meanIncidence(sun, plane, hour) : 0;
+    const cosine = cosIncidence[hour]!;
     const free = horizon === undefined || share === 0 ? 1 : 1 - horizonBlocks(horizon, sun, hour);
     const sky = skyOnPlane({
       diffuseHorizontal: climate.diffuseHorizontal[hour]!,
@@ -123,7 +120,6 @@ export function planeRadiation(inputs: PlaneRadiationInputs): PlaneRadiation {
       cosZenith: share > 0 ? sun.cosZenith[hour]! / share : 0,
       tilt: plane.tilt,
     }, model);
-    cosIncidence[hour] = cosine;
     beam[hour] = climate.directNormal[hour]! * cosine * free;
     skyDiffuse[hour] = sky.even * openSky + sky.circumsolar * free;
     groundReflected[hour] = groundOnPlane(
@@ -132,12 +128,31 @@ export function planeRadiation(inputs: PlaneRadiationInputs): PlaneRadiation {
       plane.tilt,
     );
   }
-  return { beam, skyDiffuse, groundReflected, cosIncidence };
+  return { beam, skyDiffuse, groundReflected, cosIncidence: cosIncidence.slice() };
+}
+
+function isDark(climate: RadiationYear, hour: number): boolean {
+  return climate.directNormal[hour] === 0 && climate.diffuseHorizontal[hour] === 0 &&
+    climate.globalHorizontal[hour] === 0;
 }
 
 /** W/m² on a plane by hour: beam, sky and ground together. */
 export function planeTotal({ beam, skyDiffuse, groundReflected }: PlaneRadiation): Float64Array {
   return beam.map((direct, hour) => direct + skyDiffuse[hour]! + groundReflected[hour]!);
+}
+
+/** Mean cosines of incidence by hour, of the planes that a sun has been asked for. */
+const incidences = new WeakMap<HourlySun, Map<string, Float64Array>>();
+
+/** Mean cosine of incidence over the time the sun is up in each hour; 0 where it is not. */
+function incidenceOf(sun: HourlySun, plane: Plane): Float64Array {
+  const known = incidences.get(sun) ?? new Map<string, Float64Array>();
+  incidences.set(sun, known);
+  const name = `${plane.tilt} ${plane.azimuth}`;
+  const found = known.get(name) ??
+    sun.upShare.map((share, hour) => share > 0 ? meanIncidence(sun, plane, hour) : 0);
+  known.set(name, found);
+  return found;
 }
 
 function meanIncidence(sun: HourlySun, plane: Plane, hour: number): number {
