@@ -12,7 +12,10 @@ export interface FloorVapour {
   readonly ratio: number;
 }
 
-const PASSES = 3;
+/** Newton steps from the surface of the trial before, and from a dry one where there was none. */
+const PASSES = 1;
+const FIRST_PASSES = 2;
+
 /**
  * Vapour of the floor at a trial air temperature.
  *
@@ -26,16 +29,19 @@ export function floorVapour(terms: StepTerms, temperature: number): FloorVapour 
   if (wet <= 0) return { conductance: 0, ratio: 0 };
   const dry = temperature + floorRise(terms, temperature, 0);
   const cooling = wet * (1 - view.soil) * terms.floorLatent / floorFilm / view.held;
-  let surface = dry;
+  const first = Number.isNaN(terms.wetRise);
+  const passes = first ? FIRST_PASSES : PASSES;
+  let surface = first ? dry : dry + terms.wetRise;
   let [ratio, slope] = [0, 0];
-  for (let pass = 0; pass < PASSES; pass++) {
+  for (let pass = 0;; pass++) {
     const vapour = Math.min(0.9 * pressure, quickSaturation(surface));
     ratio = MOLAR_MASS_RATIO * vapour / (pressure - vapour);
     slope = ratio * pressure / (pressure - vapour) * 4098 / (surface + 237.3) ** 2;
-    if (pass === PASSES - 1) break;
+    if (pass === passes) break;
     const error = surface - dry + cooling * (ratio - start.humidityRatio);
     surface -= error / (1 + cooling * slope);
   }
+  terms.wetRise = surface - dry;
   return {
     conductance: wet / (1 + cooling * slope),
     ratio: ratio + slope * (dry - surface),

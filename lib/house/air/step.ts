@@ -191,7 +191,9 @@ export function stepHouse(
   if (twice) {
     search.enough = CLOSE_ENOUGH;
     const about = { airTemperature: settled.temperature, humidityRatio: vapour.humidityRatio };
+    const { wetRise } = terms;
     terms = stepTerms(model, state, hour, stepSeconds, boundary, about);
+    terms.wetRise = wetRise;
     settled = settle(terms, limits, settled.opening, vapour, search);
   }
   const left = tryAt(terms, settled.temperature, settled.opening, vapour) + settled.heater;

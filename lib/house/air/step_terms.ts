@@ -76,6 +76,8 @@ export interface StepTerms {
   readonly coverShare: number;
   /** kg/s: vapour that moves the mean humidity ratio by 1, kg over s and its weight */
   vapourStore: number;
+  /** K by which evaporation held the floor's surface above the dry one in the last trial; NaN before */
+  wetRise: number;
   readonly start: HouseState;
   readonly boundary: HouseBoundary;
 }
@@ -182,6 +184,7 @@ export function stepTerms(
     coverVapour: model.coverArea * Math.min(3.3, model.coverFilm) /
       (DRY_AIR_HEAT_CAPACITY * LEWIS_POWER),
     vapourStore: model.dryAirMass / stepSeconds,
+    wetRise: NaN,
     start,
     boundary,
   };
