@@ -3,6 +3,7 @@
  * mesh, same hours, same tubes. Prints microseconds for a slice and an hour, ratios, and how far each
  * is from the full model in short steps. Times and ratios are medians of rounds in which everybody has a turn. PYTHON names a Python with numpy and scipy; without one, recorded times stand in.
  */
+import { HOURS_PER_YEAR } from "../../lib/basics/mod.ts";
 import { adiEngine, uniformState } from "../../lib/store/solver/full/engine.ts";
 import { adiFactors } from "../../lib/store/solver/full/factors.ts";
 import { adiKernel, LANES } from "../../lib/store/solver/full/kernel.ts";
@@ -10,7 +11,15 @@ import type { SoilEngine } from "../../lib/store/solver/engine.ts";
 import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
 import { reducedState } from "../../lib/store/solver/reduced/fields.ts";
 import { productionStates, reduceSlice } from "../../lib/store/solver/reduced/reduction.ts";
-import { benchSite, hourInputs, rootMeanSquare, runHours, SLICES } from "./store_case.ts";
+import { freezingZones } from "../../lib/store/ground/zones.ts";
+import {
+  benchSite,
+  freezingInputs,
+  hourInputs,
+  rootMeanSquare,
+  runHours,
+  SLICES,
+} from "./store_case.ts";
 
 /** s for a slice and hour, and hourly outlets, degC, null while the fan is off. */
 interface PythonTimes {
@@ -78,30 +87,46 @@ function reduced(states: number): () => SoilEngine {
   };
 }
 
-function full(seconds: number): () => SoilEngine {
+/** As production reduces it, freezing in its zones. */
+const freezingSlice = reduceSlice(operator, undefined, freezingZones(site.mesh, operator));
+
+function freezing(): SoilEngine {
+  const engine = reducedEngine(freezingSlice, SLICES, [3600]);
+  engine.load(reducedState(freezingSlice, SLICES, start));
+  return engine;
+}
+
+function full(seconds: number, freezes = false): () => SoilEngine {
   return () => {
-    const engine = adiEngine(operator, SLICES, [seconds]);
+    const engine = adiEngine(operator, SLICES, [seconds], freezes);
     engine.load(uniformState(SLICES, start));
     return engine;
   };
 }
 
+const FREEZES = `reduced model that freezes, ${freezingSlice.states} states, hourly`;
 const engines: Record<string, () => SoilEngine> = {
   [`reduced model, ${productionStates(field.tubes)} states, hourly`]: reduced(
     productionStates(field.tubes),
   ),
   "reduced model, 32 states, hourly": reduced(32),
+  [FREEZES]: freezing,
   "full model, hourly": full(3600),
   "full model, quarter-hourly": full(900),
 };
 
+/** A year for what freezes, so that winter has its share. */
+const timedHours = (name: string) => name === FREEZES ? HOURS_PER_YEAR : TIMED_HOURS;
+const inputsOf = (name: string) => name === FREEZES ? freezingInputs : hourInputs;
+
 /** Time of a slice and hour, once several runs have let the compiler settle. */
-function timeOf(make: () => SoilEngine): number {
-  const engine = make();
-  for (let run = 0; run < WARM_RUNS; run++) runHours(site, engine, HOURS);
+function timeOf(name: string): number {
+  const engine = engines[name]!();
+  for (let run = 0; run < WARM_RUNS; run++) runHours(site, engine, HOURS, inputsOf(name));
   const begin = performance.now();
-  runHours(site, engine, TIMED_HOURS);
-  return (performance.now() - begin) / 1000 / TIMED_HOURS / SLICES;
+  const hours = timedHours(name);
+  runHours(site, engine, hours, inputsOf(name));
+  return (performance.now() - begin) / 1000 / hours / SLICES;
 }
 
 function median(values: readonly number[]): number {
@@ -134,7 +159,7 @@ async function runPython(): Promise<PythonTimes | null> {
 const [limit, kernel] = Deno.args.length > 0 ? [0, 0] : [scalarLimit(), kernelRate()];
 const alone = Deno.args[0];
 if (alone !== undefined) {
-  await Deno.stdout.write(new TextEncoder().encode(String(timeOf(engines[alone]!))));
+  await Deno.stdout.write(new TextEncoder().encode(String(timeOf(alone))));
   Deno.exit(0);
 }
 
@@ -148,6 +173,7 @@ async function timeAlone(name: string): Promise<number> {
 }
 
 const truth = runHours(site, full(100)(), HOURS);
+const freezingTruth = runHours(site, full(100, true)(), HOURS, freezingInputs);
 const numbers = (values: (number | null)[]) => values.map((value) => value ?? NaN);
 const perSlice: number[] = [];
 const oneGlobal: number[] = [];
@@ -168,16 +194,19 @@ const rows = [
     name: `scipy, one factor of a slice${whence}`,
     time: perSlice,
     outlets: numbers(python.outlets),
+    truth,
   },
   {
     name: `scipy, one global matrix${whence}`,
     time: oneGlobal,
     outlets: numbers(python.globalOutlets),
+    truth,
   },
   ...Object.entries(engines).map(([name, make], k) => ({
     name,
     time: times[k]!,
-    outlets: runHours(site, make(), HOURS),
+    outlets: runHours(site, make(), HOURS, inputsOf(name)),
+    truth: name === FREEZES ? freezingTruth : truth,
   })),
 ];
 const ratio = (reference: readonly number[], time: readonly number[]) =>
@@ -185,7 +214,7 @@ const ratio = (reference: readonly number[], time: readonly number[]) =>
 const lines = [
   "| model | µs for a slice and hour | × scipy per slice | × scipy global | outlet RMS, K |",
   "| --- | --- | --- | --- | --- |",
-  ...rows.map(({ name, time, outlets }) =>
+  ...rows.map(({ name, time, outlets, truth }) =>
     `| ${name} | ${(median(time) * 1e6).toFixed(2)} | ${ratio(perSlice, time)} | ${
       ratio(oneGlobal, time)
     } | ${rootMeanSquare(outlets, truth, SKIP).toFixed(4)} |`

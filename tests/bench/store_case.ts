@@ -47,8 +47,20 @@ export function hourInputs(hour: number): HourInputs {
   };
 }
 
+/** The same in a house that freezes by night in winter. */
+export function freezingInputs(hour: number): HourInputs {
+  const inputs = hourInputs(hour);
+  const winter = (1 + Math.cos(2 * Math.PI * (hour / 24 - 20) / 365)) / 2;
+  return { ...inputs, floor: inputs.floor - 11 * winter, inlet: inputs.inlet - 6 * winter };
+}
+
 /** Runs an engine over hours; each hour in as many steps as the engine's step asks. */
-export function runHours(site: StoreSite, engine: SoilEngine, hours: number): Float64Array {
+export function runHours(
+  site: StoreSite,
+  engine: SoilEngine,
+  hours: number,
+  inputsOf: (hour: number) => HourInputs = hourInputs,
+): Float64Array {
   const { field } = site;
   const [coupling] = tubeCouplings(engine, field, 1);
   const output = marchOutput(field);
@@ -59,7 +71,7 @@ export function runHours(site: StoreSite, engine: SoilEngine, hours: number): Fl
   const parts = Math.round(3600 / seconds);
   const outlets = new Float64Array(hours).fill(NaN);
   for (let hour = 0; hour < hours; hour++) {
-    const inputs = hourInputs(hour);
+    const inputs = inputsOf(hour);
     outdoor.fill(inputs.outdoor);
     floor.fill(inputs.floor);
     let mean = 0;
