@@ -18,3 +18,4 @@ export * from "./same.ts";
 export * from "./work.ts";
 export * from "./utf8.ts";
 export * from "./file_name.ts";
+export * from "./web_assembly.ts";

@@ -6,7 +6,8 @@
 import { HOURS_PER_YEAR } from "../../lib/basics/mod.ts";
 import { adiEngine, uniformState } from "../../lib/store/solver/full/engine.ts";
 import { adiFactors } from "../../lib/store/solver/full/factors.ts";
-import { adiKernel, LANES } from "../../lib/store/solver/full/kernel.ts";
+import { plainAdi, simdAdi } from "../../lib/store/solver/full/adi_kernel.ts";
+import { LANES } from "../../lib/store/solver/full/kernel.ts";
 import type { SoilEngine } from "../../lib/store/solver/engine.ts";
 import { reducedEngine } from "../../lib/store/solver/reduced/engine.ts";
 import { reducedState } from "../../lib/store/solver/reduced/fields.ts";
@@ -249,15 +250,22 @@ function scalarLimit(): number {
 /** The kernel of the full model alone: flop/s at 17 flops a cell and slice. */
 function kernelRate(): number {
   const cells = operator.capacity.length;
+  const kernel = simdAdi() ?? plainAdi();
   const factors = adiFactors(operator, 3600);
-  const [states, work] = [
-    new Float64Array(LANES * cells).fill(START),
-    new Float64Array(LANES * cells),
-  ];
+  const { across, along, columnNext } = factors;
+  const placed = kernel.place({
+    across,
+    along,
+    columnNext,
+    states: new Float64Array(LANES * cells).fill(START),
+    work: new Float64Array(LANES * cells),
+  });
+  const step = () =>
+    kernel.step(operator, { ...factors, ...placed }, placed.states, 0, placed.work);
   let best = 0;
   for (let round = 0; round < 8; round++) {
     const begin = performance.now();
-    for (let step = 0; step < 100; step++) adiKernel(operator, factors, states, 0, work);
+    for (let k = 0; k < 100; k++) step();
     best = Math.max(best, 100 * 17 * LANES * cells / ((performance.now() - begin) / 1000));
   }
   return best;

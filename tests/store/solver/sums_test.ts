@@ -1,6 +1,8 @@
 import { assert, assertEquals } from "@std/assert";
 import fc from "fast-check";
-import { sumsModuleText } from "../../../lib/commands/sums.ts";
+import { kernelModules } from "../../../lib/commands/kernels.ts";
+import { plainAdi, simdAdi } from "../../../lib/store/solver/full/adi_kernel.ts";
+import { adiEngine, uniformState } from "../../../lib/store/solver/full/engine.ts";
 import { reducedEngine } from "../../../lib/store/solver/reduced/engine.ts";
 import { reducedState } from "../../../lib/store/solver/reduced/fields.ts";
 import { reduceSlice } from "../../../lib/store/solver/reduced/reduction.ts";
@@ -17,10 +19,13 @@ function simd(): Sums {
   return sums;
 }
 
-Deno.test("sums_binary.ts is what sums.wat makes", async () => {
+Deno.test("the modules of WebAssembly are what their texts make", async () => {
   // Property: nobody has to trust bytes that he cannot read
-  const { path, text } = await sumsModuleText();
-  assertEquals(await Deno.readTextFile(new URL(`../../../${path}`, import.meta.url)), text);
+  const modules = await kernelModules();
+  assertEquals(modules.length, 2);
+  for (const { path, text } of modules) {
+    assertEquals(await Deno.readTextFile(new URL(`../../../${path}`, import.meta.url)), text);
+  }
 });
 
 const value = fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e3, max: 1e3 });
@@ -140,4 +145,29 @@ Deno.test("the engine does the same in plain code and in WebAssembly, to the bit
     return { state: engine.save(), heat: engine.floorHeat, walls: engine.blockTemperature };
   };
   assertEquals(run(simd()), run(plainSums()));
+});
+
+Deno.test("the full model does the same in plain code and in WebAssembly, to the bit", () => {
+  // Property: two step lengths, a group that is not full, freezing or not
+  const site = storeSite(standInRequest({ store: { slices: 5 } }), 8, 72);
+  const { operator } = site;
+  const lanes = 5;
+  for (const freezes of [false, true]) {
+    const run = (kernel: ReturnType<typeof plainAdi>) => {
+      const engine = adiEngine(operator, lanes, [1800, 300], freezes, kernel);
+      engine.load(uniformState(lanes, operator.capacity.map((_, c) => 2 + c % 3)));
+      const outdoor = new Float64Array(lanes).fill(-7);
+      const deep = new Float64Array(lanes).fill(6);
+      const driving = Float64Array.from({ length: lanes }, (_, lane) => -3 + lane);
+      const heat = Float64Array.from({ length: lanes * engine.tubes }, (_, k) => 5 - k);
+      for (let step = 0; step < 40; step++) {
+        engine.predict(step % 2, outdoor, deep, step % 3 > 0);
+        engine.finish(step % 2, heat, driving, step % 3 > 0);
+      }
+      return { state: engine.save(), floor: engine.floorHeat, walls: engine.blockTemperature };
+    };
+    const kernel = simdAdi();
+    assert(kernel !== null, "WebAssembly is not to be had here");
+    assertEquals(run(kernel), run(plainAdi()));
+  }
 });

@@ -32,13 +32,14 @@ export class CellField extends LaneResults {
     lanes: number,
     steps: readonly number[],
     freezes: boolean,
+    field: Float64Array,
   ) {
     super(lanes, operator.tubes.length, steps);
     const byLane = () => new Float64Array(lanes);
     this.operator = operator;
     this.count = operator.capacity.length;
     this.groups = Math.ceil(lanes / LANES);
-    this.field = new Float64Array(this.groups * LANES * this.count);
+    this.field = field;
     this.before = {
       block: new Float64Array(lanes * this.tubes),
       floor: byLane(),

@@ -1,6 +1,7 @@
 /** The everyday full model: every cell of every slice, alternating directions. @module */
 import { CellField } from "./cell_field.ts";
-import { adiKernel, LANES } from "./kernel.ts";
+import { type AdiKernel, plainAdi, simdAdi } from "./adi_kernel.ts";
+import { LANES } from "./kernel.ts";
 import { type AdiPlan, adiPlan } from "./plan.ts";
 import { addSources } from "./sources.ts";
 import type { SoilEngine } from "../engine.ts";
@@ -16,11 +17,48 @@ function clearCells(sources: Float64Array, cells: Int32Array): void {
   }
 }
 
+/** What the kernel goes over: field, scratch and the factors of each step length. */
+function placedIn(
+  kernel: AdiKernel,
+  operator: ConductionOperator,
+  lanes: number,
+  steps: readonly number[],
+) {
+  const cells = LANES * operator.capacity.length;
+  const plans = steps.map((seconds) => adiPlan(operator, seconds));
+  const wanted: Record<string, Float64Array> = {
+    field: new Float64Array(Math.ceil(lanes / LANES) * cells),
+    work: new Float64Array(cells),
+  };
+  plans.forEach(({ factors: { across, along, columnNext } }, k) => {
+    Object.assign(wanted, {
+      [`across ${k}`]: across,
+      [`along ${k}`]: along,
+      [`columnNext ${k}`]: columnNext,
+    });
+  });
+  const placed = kernel.place(wanted);
+  return {
+    field: placed.field!,
+    work: placed.work!,
+    plans: plans.map((plan, k): AdiPlan => ({
+      ...plan,
+      factors: {
+        ...plan.factors,
+        across: placed[`across ${k}`]!,
+        along: placed[`along ${k}`]!,
+        columnNext: placed[`columnNext ${k}`]!,
+      },
+    })),
+  };
+}
+
 /** The two halves of a step. */
 class FullModel extends CellField implements SoilEngine {
   readonly tubeResponse: readonly Float64Array[];
   readonly tubeCross: readonly (Float64Array | null)[];
   readonly floorConductance: readonly number[];
+  readonly #kernel: AdiKernel;
   readonly #plans: readonly AdiPlan[];
   readonly #conductance: {
     readonly floor: number;
@@ -46,16 +84,19 @@ class FullModel extends CellField implements SoilEngine {
     lanes: number,
     steps: readonly number[],
     freezes: boolean,
+    kernel: AdiKernel,
   ) {
-    super(operator, lanes, steps, freezes);
+    const { field, work, plans } = placedIn(kernel, operator, lanes, steps);
+    super(operator, lanes, steps, freezes, field);
     const byLane = () => new Float64Array(lanes);
-    this.#plans = steps.map((seconds) => adiPlan(operator, seconds));
+    this.#kernel = kernel;
+    this.#plans = plans;
     this.#conductance = {
       floor: total(operator.floor.conductances),
       outdoor: total(operator.outdoor.conductances),
       deep: total(operator.deep.conductances),
     };
-    this.#work = new Float64Array(LANES * this.count);
+    this.#work = work;
     this.#sources = new Float64Array(LANES * this.count);
     this.#outdoor = byLane();
     this.#deep = byLane();
@@ -108,7 +149,7 @@ class FullModel extends CellField implements SoilEngine {
     for (let group = 0; group < this.groups; group++) {
       const start = group * LANES * this.count;
       const latent = this.#latentSources(group, outdoor);
-      adiKernel(this.operator, plan.factors, this.field, start, this.#work);
+      this.#kernel.step(this.operator, plan.factors, this.field, start, this.#work);
       if (latent !== null) {
         addSources(plan.factors, plan.everywhere, latent, this.field, start, this.#work);
       }
@@ -223,14 +264,16 @@ class FullModel extends CellField implements SoilEngine {
  * @param lanes copies, each with its own temperatures
  * @param steps s, the step lengths wanted
  * @param freezes true: water in the soil freezes cell by cell, as the operator has it
+ * @param kernel of the step, new; the quickest there is unless given
  */
 export function adiEngine(
   operator: ConductionOperator,
   lanes: number,
   steps: readonly number[],
   freezes = false,
+  kernel = simdAdi() ?? plainAdi(),
 ): SoilEngine {
-  return new FullModel(operator, lanes, steps, freezes);
+  return new FullModel(operator, lanes, steps, freezes, kernel);
 }
 
 /** State of an engine with every lane at the same field, for `load`. */

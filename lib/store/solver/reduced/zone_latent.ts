@@ -110,7 +110,7 @@ export class ZoneLatent {
     }
     if (!active) return;
     const { sums, input, x, added, stateGains, kept, plans } = this.#buffers;
-    this.#placePower(block, last, input);
+    this.#placePower(block, last, input, count);
     const { states, ports } = this.#slice;
     const [known, at, lanes] = [
       block * ports * BLOCK,
@@ -191,14 +191,18 @@ export class ZoneLatent {
     return true;
   }
 
-  /** Writes the power of the step into the inputs, and lists the zones that have any. */
-  #placePower(block: number, last: number, input: Float64Array): void {
+  /**
+   * Writes the power of the step into the inputs, and lists the zones that have any: of the first
+   * `count` that are due, for a zone with power never rests.
+   */
+  #placePower(block: number, last: number, input: Float64Array, count: number): void {
     const { power } = this.#state;
     const zones = this.#due.length;
     const active = this.#active[block]!;
     const first = block * BLOCK;
-    let count = 0;
-    for (let z = 0; z < zones; z++) {
+    let listed = 0;
+    for (let i = 0; i < count; i++) {
+      const z = this.#due[i]!;
       const known = (block * this.#slice.ports + this.#before + z) * BLOCK;
       let any = false;
       for (let lane = first; lane < last; lane++) {
@@ -206,9 +210,9 @@ export class ZoneLatent {
         input[known + lane - first] = value;
         any ||= value !== 0;
       }
-      if (any) active.listed[count++] = this.#before + z;
+      if (any) active.listed[listed++] = this.#before + z;
     }
-    active.count = count;
+    active.count = listed;
   }
 
   /** Latent content of a lane, J/m, 0 or less. */
@@ -246,8 +250,10 @@ export class ZoneLatent {
     power.fill(0);
     content.set(saved.subarray(0, content.length));
     power.set(saved.subarray(content.length, content.length + power.length));
+    const zones = this.#due.length;
+    for (let z = 0; z < zones; z++) this.#due[z] = z;
     for (let block = 0; block < this.#active.length; block++) {
-      this.#placePower(block, Math.min(this.#lanes, (block + 1) * BLOCK), input);
+      this.#placePower(block, Math.min(this.#lanes, (block + 1) * BLOCK), input, zones);
     }
   }
 }

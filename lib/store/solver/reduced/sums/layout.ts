@@ -1,4 +1,5 @@
 /** How the reduced step holds states, inputs and coefficients, and which sums it takes. @module */
+import type { PlacedArrays } from "../../../../basics/mod.ts";
 
 /** Lanes advanced together, so that each coefficient is loaded once for four. */
 export const BLOCK = 4;
@@ -45,7 +46,7 @@ export interface StateMove {
  */
 export interface Sums {
   /** Puts arrays where the sums reach them: zeros, or what is given. Once for each of these. */
-  place<Wanted extends Placed>(wanted: Wanted): Wanted;
+  place<Wanted extends PlacedArrays>(wanted: Wanted): Wanted;
   /** out[i] ← out[i] + Σ matrix[rows[i]][q]·vector[q] over a run, from `start` and `outStart` on. */
   addRows(
     rows: Rows,
@@ -65,6 +66,3 @@ export interface Sums {
     lanes: number,
   ): void;
 }
-
-/** Arrays by name. */
-export type Placed = Readonly<Record<string, Float64Array | Int32Array>>;

@@ -4,8 +4,9 @@
  *
  * @module
  */
+import type { PlacedArrays } from "../../../../basics/mod.ts";
 import { addAlone, advanceAlone } from "./lane_alone.ts";
-import { BLOCK, type Placed, type Rows, type Run, type StateMove, type Sums } from "./layout.ts";
+import { BLOCK, type Rows, type Run, type StateMove, type Sums } from "./layout.ts";
 
 function addRows(
   { matrix, listed: rows, count }: Rows,
@@ -57,5 +58,5 @@ function advance(
 
 /** Sums in plain code, over arrays wherever they are. */
 export function plainSums(): Sums {
-  return { place: <Wanted extends Placed>(wanted: Wanted) => wanted, addRows, advance };
+  return { place: <Wanted extends PlacedArrays>(wanted: Wanted) => wanted, addRows, advance };
 }

@@ -1,6 +1,7 @@
 /** The sums of the reduced step in WebAssembly, two lanes to a register. @module */
+import { compiledModule, startedOver } from "../../../../basics/mod.ts";
 import { addAlone, advanceAlone } from "./lane_alone.ts";
-import type { Placed, Sums } from "./layout.ts";
+import type { Sums } from "./layout.ts";
 import { SUMS_BINARY } from "./sums_binary.ts";
 
 /** What sums.wat exports; lengths and places are bytes. */
@@ -20,46 +21,10 @@ interface SumsExports {
   advance(x: number, added: number, decay: number, growth: number, states: number): void;
 }
 
-/** Bytes of a value, of a register, of a page of memory. */
+/** Bytes of a value. */
 const VALUE = 8;
-const REGISTER = 16;
-const PAGE = 65536;
 
-let compiled: WebAssembly.Module | null | undefined;
-
-/** The compiled module; null where WebAssembly is missing or forbidden, as a page's policy may do. */
-function sumsModule(): WebAssembly.Module | null {
-  if (compiled !== undefined) return compiled;
-  try {
-    compiled = new WebAssembly.Module(
-      Uint8Array.from(atob(SUMS_BINARY), (letter) => letter.charCodeAt(0)),
-    );
-  } catch {
-    compiled = null;
-  }
-  return compiled;
-}
-
-/** The arrays one after another in a memory of their own, each at the start of a register. */
-function placedIn<Wanted extends Placed>(wanted: Wanted): [WebAssembly.Memory, Wanted] {
-  const names = Object.keys(wanted);
-  let bytes = 0;
-  const places = names.map((name) => {
-    const place = bytes;
-    bytes += Math.ceil(wanted[name]!.byteLength / REGISTER) * REGISTER;
-    return place;
-  });
-  const memory = new WebAssembly.Memory({ initial: Math.ceil(bytes / PAGE) });
-  const placed = Object.fromEntries(names.map((name, k) => {
-    const given = wanted[name]!;
-    const array = given instanceof Int32Array
-      ? new Int32Array(memory.buffer, places[k], given.length)
-      : new Float64Array(memory.buffer, places[k], given.length);
-    array.set(given);
-    return [name, array];
-  }));
-  return [memory, placed as unknown as Wanted];
-}
+const sumsModule = compiledModule(SUMS_BINARY);
 
 /** Sums in WebAssembly; null where that is missing or forbidden. */
 export function simdSums(): Sums | null {
@@ -69,10 +34,9 @@ export function simdSums(): Sums | null {
   return {
     place: (wanted) => {
       if (run !== undefined) throw new RangeError("Cannot place arrays twice for the same sums");
-      const [memory, placed] = placedIn(wanted);
-      const instance = new WebAssembly.Instance(module, { sums: { memory } });
-      run = instance.exports as unknown as SumsExports;
-      return placed;
+      const started = startedOver<SumsExports, typeof wanted>(module, wanted);
+      run = started.run;
+      return started.placed;
     },
     addRows: (rows, given, vector, start, out, outStart, lanes) => {
       if (lanes === 1) return addAlone(rows, given, vector, start, out, outStart);

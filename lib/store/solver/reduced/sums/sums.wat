@@ -1,10 +1,10 @@
 ;; The sums of the reduced step for four lanes at once, two to a register. Each lane's sum has its
 ;; terms in the order in which plain_sums.ts has them, and no two are fused, so that both give the
-;; same bits. sums_binary.ts is made of this by `deno task sums`.
+;; same bits. sums_binary.ts is made of this by `deno task kernels`.
 ;;
 ;; Lengths are bytes: 8 a value, 32 the four lanes of a value, 4 a number in a list.
 (module
-  (import "sums" "memory" (memory 1))
+  (import "shared" "memory" (memory 1))
 
   ;; a place in a list of `bytes` each, held at the last
   (func $held (param $list i32) (param $place i32) (param $last i32) (param $bytes i32) (result i32)
