@@ -54,6 +54,7 @@ export { priceQuantities } from "./prices/costs.ts";
 export type { Fuel } from "./prices/fuels.ts";
 export { findFuel, FUELS } from "./prices/fuels.ts";
 export type { Price, PriceList } from "./prices/price_list.ts";
+export { headerPrices } from "./prices/header_prices.ts";
 export { findPrice, readPriceList } from "./prices/price_list.ts";
 export type { CoilCuts } from "./quantities/coils.ts";
 export { coilCuts, cutCoils } from "./quantities/coils.ts";

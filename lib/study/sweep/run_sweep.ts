@@ -9,6 +9,8 @@ import { openStudyText } from "../file/open.ts";
 import type { ResultCache } from "../run/cache.ts";
 import type { WorkPool } from "../run/pool.ts";
 import { startRun } from "../run/run.ts";
+import { headerPrices } from "../../worth/mod.ts";
+import type { Study } from "../types.ts";
 import { rowValues } from "./rows.ts";
 import type { FinishedRow } from "./table.ts";
 import type { SweepPlan } from "./types.ts";
@@ -30,16 +32,29 @@ export interface SweepRun {
   readonly signal?: AbortSignal | undefined;
 }
 
+/** A study whose price list was made for headers of another diameter, m: prices for its own. */
+function pricedFor(study: Study, listed: number): Study {
+  const { worth, headers: { diameter } } = study;
+  if (worth.prices === null || diameter === listed) return study;
+  return { ...study, worth: { ...worth, prices: headerPrices(worth.prices, diameter / listed) } };
+}
+
 /**
  * Figures of a study text by the chapters of the sweep; results of single rows are not kept.
  *
+ * @param sweep what rows are computed from
+ * @param text of the study with the values of a row
+ * @param listed inside diameter of the supply header that the price list is for, m; that of the text
+ * unless given
  * @throws {InputErrors} where the study is faulty
  */
 export async function sweptFigures(
   { plan, path, pool, pieces }: SweepRun,
   text: string,
+  listed?: number,
 ): Promise<Figures> {
-  const study = await openStudyText(text, path);
+  const opened = await openStudyText(text, path);
+  const study = listed === undefined ? opened : pricedFor(opened, listed);
   const run = startRun(study, { cacheFolder: null, pieces, pool });
   return await run.only(plan.chapters).figures();
 }
@@ -58,13 +73,14 @@ export async function runRows(
   finished: (row: FinishedRow) => void,
 ): Promise<void> {
   const valuesOf = rowValues(sweep.plan);
+  const { headers } = await openStudyText(sweep.text, sweep.path);
   const open = rows[Symbol.iterator]();
   const lane = async () => {
     for (const row of open) {
       if (sweep.signal?.aborted) return;
       const values = valuesOf(row);
       const result = await attempt(() =>
-        sweptFigures(sweep, variantText(sweep.text, sweep.plan.keys, values))
+        sweptFigures(sweep, variantText(sweep.text, sweep.plan.keys, values), headers.diameter)
       );
       if (sweep.signal?.aborted) return; // a row that an ended worker broke is no faulty row
       finished({ row, values, ...result });

@@ -2,7 +2,7 @@
 import type { HouseInputs } from "../../house/types.ts";
 import { storeMoney, worthMoney } from "../compute.ts";
 import { judgeMoney } from "../earnings.ts";
-import type { PriceList } from "../prices/price_list.ts";
+import { headerPrices } from "../prices/header_prices.ts";
 import type { WorthRequest } from "../request.ts";
 import { boardPrice } from "./choices.ts";
 import type { BuiltAir, DesignSections } from "./field_air.ts";
@@ -78,18 +78,4 @@ function worthOf(
   const prices = worth.inputs.prices &&
     headerPrices(worth.inputs.prices, choice.header / headers.diameter);
   return { ...worth, field, inputs: { ...worth.inputs, prices } };
-}
-
-/**
- * The list prices the study's own headers; wider ones cost in proportion to their diameter (common
- * practice, no source).
- */
-function headerPrices(list: PriceList, ratio: number): PriceList {
-  const dearer = new Set(["header-pipe", "header-cap"]);
-  return {
-    ...list,
-    prices: list.prices.map((one) =>
-      dearer.has(one.id) ? { ...one, price: one.price * ratio } : one
-    ),
-  };
 }
