@@ -7,6 +7,7 @@ import { writeWhole } from "../study/results/write_whole.ts";
 import {
   doubtText,
   type FigureDoubt,
+  halfBand,
   type KnownRows,
   readWinterValues,
   sampledDoubt,
@@ -96,6 +97,11 @@ export async function tellDoubt(
     if (doubt !== undefined) say(doubtLine(plan, doubt));
   }
   say(`bands and shares of all figures: ${join(folder, "doubt.csv")}`);
+  const saved = doubts.find(({ figure }) => figure.key === "store.savedHeat");
+  const half = saved === undefined ? null : halfBand(saved);
+  if (half !== null) {
+    say(`for the study file, of a single year: doubtHeatSaved: ${showSi(half, "share")} in worth`);
+  }
 }
 
 /** "heat saved: 3856 kWh as it is, 2900 to 4800 in 95 of 100 samples; moved most by soil.moisture (52 %)". */

@@ -1,5 +1,5 @@
 // Property: the rows of a sweep are the same however they are computed; nothing finished is lost, nothing of the user's overwritten.
-import { assert, assertEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { parquetReadObjects } from "hyparquet";
 import { openStudy, startRun } from "winterground/study/mod.ts";
 import { inTemporary } from "../harness/in_temporary.ts";
@@ -216,7 +216,8 @@ Deno.test("deno task sweep --doubt draws a winter for each sample, and tells the
     assert((await doubt()).includes("worth.winters is 0"));
     await Deno.remove(`${place.folder}/d`, { recursive: true });
     await writeSmallStudy(place.folder, (text) => text.replace("winters: 0", "winters: 10"));
-    assert((await doubt()).includes("10 winters of the study as it is"));
+    const told = await doubt();
+    assert(told.includes("10 winters of the study as it is"));
     const winters = (await table(place, "d", "weather.csv")).trimEnd().split("\n");
     assertEquals(winters.length, 11);
     const first = await table(place, "d", "doubt.csv");
@@ -224,6 +225,11 @@ Deno.test("deno task sweep --doubt draws a winter for each sample, and tells the
     const share = (key: string) =>
       rows.find(([name]) => name === key)![head!.indexOf("weather (share)")]!;
     assert(Number(share("store.savedHeat")) > 0.5, share("store.savedHeat"));
+    const saved = rows.find(([name]) => name === "store.savedHeat")!;
+    const [known, low, high] = ["as it is", "low", "high"]
+      .map((name) => Number(saved[head!.indexOf(name)]));
+    const half = /doubtHeatSaved: ([\d.]+)\s?% in worth/u.exec(told);
+    assertAlmostEquals(Number(half![1]), 100 * (high! - low!) / 2 / known!, 0.6, told);
     assertEquals(share("fan.airFlow"), "");
     assert(!(await doubt()).includes("10 winters of"), "the winters are there already");
     assertEquals(await table(place, "d", "doubt.csv"), first);

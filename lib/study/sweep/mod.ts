@@ -24,7 +24,7 @@ export {
 } from "./table.ts";
 export { type KnownRows, openRows, orderedText, readRows, type RowFile } from "./row_file.ts";
 export { doubtText, sampledDoubt, strongestKeys } from "./doubt.ts";
-export type { FigureDoubt } from "./figure_doubt.ts";
+export { type FigureDoubt, halfBand } from "./figure_doubt.ts";
 export {
   drawnWinters,
   readWinterValues,

@@ -55,12 +55,13 @@ const WHOLE = new Set<keyof DesignChoice>(["count", "layers", "fans"]);
 export type Drawing = "axes" | "between";
 
 /**
- * Designs within the limits, drawn at random from all that may be chosen; always the same.
+ * Designs within the limits, drawn at random from all that may be chosen; the same for the same seed.
  *
  * @param question the study
  * @param count of designs wanted
  * @param keys parts that are drawn; the others are the study's own
  * @param drawing how numbers are drawn; tubes, fans and the board are always those of the axes
+ * @param seed of the draw, a whole number above 0
  * @throws {RangeError} where one draw in a thousand is not within the limits
  */
 export function drawnDesigns(
@@ -68,10 +69,11 @@ export function drawnDesigns(
   count: number,
   keys: readonly (keyof DesignChoice)[],
   drawing: Drawing = "axes",
+  seed = 7,
 ): readonly BuiltDesign[] {
   const axes = designAxes(question);
   const judge = designJudge(question);
-  let state = 7;
+  let state = seed;
   const random = () => (state = (48_271 * state) % 2_147_483_647) / 2_147_483_647;
   const found: BuiltDesign[] = [];
   for (let tries = 0; found.length < count; tries++) {
