@@ -19,7 +19,7 @@ import { settledDesigns } from "../../lib/worth/designs/years.ts";
 import { worth } from "../../lib/worth/mod.ts";
 import { drawnDesigns } from "../worth/designs/demo.ts";
 
-const [drawn = 100, years = 60, seed = 7] = Deno.args.map(Number);
+const [drawn = 100, years = 80, seed = 7] = Deno.args.map(Number);
 const pool = workPool();
 const print = (what: string, value: string | number) => say(`${what.padEnd(60)} ${value}`);
 const seconds = (start: number) => ((performance.now() - start) / 1000).toFixed(0);
