@@ -26,6 +26,14 @@ export function emptyHouseYear(hours: number = HOURS_PER_YEAR): HouseYear {
   };
 }
 
+/** Ratio by which closing the heat balance, 1e-4 K at most, may put saturated air above saturation. */
+const CLOSING = 1e-5;
+
+/** A relative humidity; saturated air that the closing of the balance cooled is saturated. */
+function saturatedAt(humidity: number): number {
+  return humidity > 1 && humidity < 1 + CLOSING ? 1 : humidity;
+}
+
 /**
  * Adds one step to the means of its hour.
  *
@@ -43,8 +51,10 @@ export function recordStep(
   share: number,
 ): void {
   const { mean: state, flows } = step;
-  const humidity = vapourPressure(state.humidityRatio, model.pressure) /
-    quickSaturationOverWater(state.airTemperature);
+  const humidity = saturatedAt(
+    vapourPressure(state.humidityRatio, model.pressure) /
+      quickSaturationOverWater(state.airTemperature),
+  );
   year.airTemperature[hour]! += share * state.airTemperature;
   year.relativeHumidity[hour]! += share * humidity;
   year.heater[hour]! += share * flows.heater;
