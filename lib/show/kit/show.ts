@@ -29,7 +29,8 @@ let sent = 0;
  * plain text goes to standard output. Always `await` it, as the last statement of a cell.
  *
  * The kernel sends outputs and its "done" through separate writers and loses an output that is
- * still under way when the cell ends; the pause, longer for larger outputs, keeps them apart.
+ * still under way when the cell ends, or gives it to the next cell where that waits already; the
+ * pauses, longer for larger outputs and after the last, keep them apart.
  *
  * @example
  * ```ts
@@ -56,7 +57,11 @@ export async function show(...items: readonly (ShownItem | string)[]): Promise<v
     const size = Object.values(data).reduce((sum, text) => sum + (text?.length ?? 0), 0);
     await new Promise((done) => setTimeout(done, pauseAfter(size)));
   }
+  if (kernel !== undefined) await new Promise((done) => setTimeout(done, AFTER_LAST));
 }
+
+/** ms more after the last output: a busy machine hands it on late. */
+const AFTER_LAST = 30;
 
 /** What chapters wrote in SI first, in the order of the reader. */
 function inOrder(item: ShownItem): ShownItem {
